@@ -1,0 +1,236 @@
+package io.github.seamstead.geometry.plane;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/**
+ * A simple polygon: at least three vertices, counter-clockwise, no edge crossing or touching
+ * another but at their common vertex. Edge {@code i} runs from vertex {@code i} to vertex {@code i
+ * + 1}.
+ *
+ * @param vertices the corners in counter-clockwise order, in metres, closed implicitly
+ */
+public record Outline(List<Vector2D> vertices) {
+
+  /**
+   * Checks the polygon and turns a clockwise one round. Costs O(n²) for n vertices.
+   *
+   * @param vertices at least three finite corners, in metres
+   * @throws IllegalArgumentException if there are fewer than three corners, a coordinate is not
+   *     finite, two neighbouring corners coincide, the area is zero, or edges cross or touch
+   */
+  public Outline {
+    Args.require(
+        vertices.size() >= 3,
+        "outline: given " + vertices.size() + " corners, must have 3 or more");
+    for (Vector2D v : vertices) {
+      Args.finite("outline corner x", v.getX(), "m");
+      Args.finite("outline corner y", v.getY(), "m");
+    }
+    double area = signedArea(vertices);
+    Args.require(area != 0, "outline: the corners lie on one line, must enclose an area");
+    List<Vector2D> turned = new ArrayList<>(vertices);
+    if (area < 0) {
+      Collections.reverse(turned);
+    }
+    Crossings.requireSimple(turned);
+    vertices = List.copyOf(turned);
+  }
+
+  /**
+   * Makes an outline from corners.
+   *
+   * @param vertices the corners in either order, in metres
+   * @return the outline, counter-clockwise
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static Outline of(Vector2D... vertices) {
+    return new Outline(List.of(vertices));
+  }
+
+  /**
+   * Makes a rectangle with its lower left corner at the origin.
+   *
+   * @param width along x, in metres, greater than 0
+   * @param height along y, in metres, greater than 0
+   * @return the rectangle
+   * @throws IllegalArgumentException if a side is not positive
+   */
+  public static Outline rectangle(double width, double height) {
+    Args.positive("rectangle width", width, "m");
+    Args.positive("rectangle height", height, "m");
+    return of(
+        Vector2D.ZERO, Vector2D.of(width, 0), Vector2D.of(width, height), Vector2D.of(0, height));
+  }
+
+  /**
+   * Counts the corners, and so the edges.
+   *
+   * @return 3 or more
+   */
+  public int size() {
+    return vertices.size();
+  }
+
+  /**
+   * Gives a corner, counted round.
+   *
+   * @param index any whole number; corner {@code size()} is corner 0 again
+   * @return the corner, in metres
+   */
+  public Vector2D vertex(int index) {
+    return vertices.get(Math.floorMod(index, vertices.size()));
+  }
+
+  /**
+   * Gives the length of an edge.
+   *
+   * @param index the edge from corner {@code index} to the next, counted round
+   * @return the length, in metres
+   */
+  public double edgeLength(int index) {
+    return vertex(index).distance(vertex(index + 1));
+  }
+
+  /**
+   * Gives the area by the shoelace formula {@code A = 1/2 sum(x_i y_(i+1) - x_(i+1) y_i)}.
+   *
+   * @return the area, in square metres, greater than 0
+   */
+  public double area() {
+    return signedArea(vertices);
+  }
+
+  /**
+   * Gives the sum of the edges.
+   *
+   * @return the perimeter, in metres
+   */
+  public double perimeter() {
+    double sum = 0;
+    for (int i = 0; i < size(); i++) {
+      sum += edgeLength(i);
+    }
+    return sum;
+  }
+
+  /**
+   * Gives the centroid of the area.
+   *
+   * @return the centroid, in metres
+   */
+  public Vector2D centroid() {
+    // Relative to the first corner, so that a small figure far from the origin keeps its digits.
+    Vector2D origin = vertices.get(0);
+    double twiceArea = 0;
+    Vector2D sum = Vector2D.ZERO;
+    for (int i = 1; i < size() - 1; i++) {
+      Vector2D a = vertices.get(i).subtract(origin);
+      Vector2D b = vertices.get(i + 1).subtract(origin);
+      double cross = a.signedArea(b);
+      twiceArea += cross;
+      sum = sum.add(a.add(b).multiply(cross));
+    }
+    return origin.add(sum.multiply(1 / (3 * twiceArea)));
+  }
+
+  /**
+   * Gives the least upright rectangle around the outline.
+   *
+   * @return the bounds
+   */
+  public Bounds bounds() {
+    double minX = Double.POSITIVE_INFINITY;
+    double minY = Double.POSITIVE_INFINITY;
+    double maxX = Double.NEGATIVE_INFINITY;
+    double maxY = Double.NEGATIVE_INFINITY;
+    for (Vector2D v : vertices) {
+      minX = Math.min(minX, v.getX());
+      minY = Math.min(minY, v.getY());
+      maxX = Math.max(maxX, v.getX());
+      maxY = Math.max(maxY, v.getY());
+    }
+    return new Bounds(minX, minY, maxX, maxY);
+  }
+
+  /**
+   * Turns about the origin and then moves. Distances, angles and orientation stay.
+   *
+   * @param angle counter-clockwise, in radians
+   * @param shift the move after the turn, in metres
+   * @return the outline in its new place
+   */
+  public Outline placed(double angle, Vector2D shift) {
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    List<Vector2D> moved = new ArrayList<>(size());
+    for (Vector2D v : vertices) {
+      moved.add(
+          Vector2D.of(
+              cos * v.getX() - sin * v.getY() + shift.getX(),
+              sin * v.getX() + cos * v.getY() + shift.getY()));
+    }
+    return new Outline(moved);
+  }
+
+  /**
+   * Mirrors left to right ({@code x} to {@code -x}), as when a panel is turned over. The corners
+   * are renumbered so that the outline stays counter-clockwise.
+   *
+   * @return the mirror image
+   */
+  public Outline mirrored() {
+    List<Vector2D> flipped = new ArrayList<>(size());
+    for (Vector2D v : vertices) {
+      flipped.add(Vector2D.of(-v.getX(), v.getY()));
+    }
+    return new Outline(flipped);
+  }
+
+  /**
+   * Tells whether every inner angle is at most 180°.
+   *
+   * @return true for a convex outline
+   */
+  public boolean isConvex() {
+    for (int i = 0; i < size(); i++) {
+      Vector2D in = vertex(i).subtract(vertex(i - 1));
+      Vector2D out = vertex(i + 1).subtract(vertex(i));
+      if (in.signedArea(out) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Writes the corners, rounded to a tenth of a millimetre, for messages.
+   *
+   * @return for example {@code [(0, 0), (1.5, 0), (0, 2)]}
+   */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("[");
+    for (Vector2D v : vertices) {
+      text.append(text.length() > 1 ? ", (" : "(")
+          .append(Numbers.plain(Math.round(v.getX() * 1e4) / 1e4))
+          .append(", ")
+          .append(Numbers.plain(Math.round(v.getY() * 1e4) / 1e4))
+          .append(')');
+    }
+    return text.append(']').toString();
+  }
+
+  private static double signedArea(List<Vector2D> vertices) {
+    Vector2D origin = vertices.get(0);
+    double twice = 0;
+    for (int i = 1; i < vertices.size() - 1; i++) {
+      twice += vertices.get(i).subtract(origin).signedArea(vertices.get(i + 1).subtract(origin));
+    }
+    return twice / 2;
+  }
+}

@@ -1,0 +1,180 @@
+package io.github.seamstead.shared.check;
+
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * Checks that return their argument, so that a constructor is a list of checked assignments.
+ *
+ * <p>Guards are written as the negation of what is allowed, so that NaN fails each of them. All
+ * methods throw {@link IllegalArgumentException} with the name, the value given, the allowed range
+ * and the unit, for example {@code base side: given -2 m, must be greater than 0 m}. The unit is a
+ * plain label such as {@code m}; an empty label stands for a pure number.
+ */
+public final class Args {
+
+  private Args() {}
+
+  /**
+   * Requires a finite value greater than zero.
+   *
+   * @param name the argument's name in the trade's words
+   * @param value the value given, in {@code unit}
+   * @param unit the unit's symbol, empty for a pure number
+   * @return {@code value}
+   * @throws IllegalArgumentException if the value is NaN, infinite, zero or negative
+   */
+  public static double positive(String name, double value, String unit) {
+    if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+      throw bad(name, value, unit, "must be greater than " + with(0, unit));
+    }
+    return value;
+  }
+
+  /**
+   * Requires a finite value of zero or more.
+   *
+   * @param name the argument's name in the trade's words
+   * @param value the value given, in {@code unit}
+   * @param unit the unit's symbol, empty for a pure number
+   * @return {@code value}
+   * @throws IllegalArgumentException if the value is NaN, infinite or negative
+   */
+  public static double notNegative(String name, double value, String unit) {
+    if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
+      throw bad(name, value, unit, "must be " + with(0, unit) + " or more");
+    }
+    return value;
+  }
+
+  /**
+   * Requires a finite value.
+   *
+   * @param name the argument's name in the trade's words
+   * @param value the value given, in {@code unit}
+   * @param unit the unit's symbol, empty for a pure number
+   * @return {@code value}
+   * @throws IllegalArgumentException if the value is NaN or infinite
+   */
+  public static double finite(String name, double value, String unit) {
+    if (!Double.isFinite(value)) {
+      throw bad(name, value, unit, "must be a finite number");
+    }
+    return value;
+  }
+
+  /**
+   * Requires a value within a closed range.
+   *
+   * @param name the argument's name in the trade's words
+   * @param value the value given, in {@code unit}
+   * @param least the least value allowed, in {@code unit}
+   * @param greatest the greatest value allowed, in {@code unit}
+   * @param unit the unit's symbol, empty for a pure number
+   * @return {@code value}
+   * @throws IllegalArgumentException if the value is NaN or outside the range
+   */
+  public static double within(
+      String name, double value, double least, double greatest, String unit) {
+    if (!(value >= least && value <= greatest)) {
+      throw bad(
+          name, value, unit, "must be from " + with(least, unit) + " to " + with(greatest, unit));
+    }
+    return value;
+  }
+
+  /**
+   * Requires a value strictly between two limits.
+   *
+   * @param name the argument's name in the trade's words
+   * @param value the value given, in {@code unit}
+   * @param above the limit that the value must exceed, in {@code unit}
+   * @param below the limit that the value must stay under, in {@code unit}
+   * @param unit the unit's symbol, empty for a pure number
+   * @return {@code value}
+   * @throws IllegalArgumentException if the value is NaN or not strictly between the limits
+   */
+  public static double between(String name, double value, double above, double below, String unit) {
+    if (!(value > above && value < below)) {
+      throw bad(
+          name,
+          value,
+          unit,
+          "must be more than " + with(above, unit) + " and less than " + with(below, unit));
+    }
+    return value;
+  }
+
+  /**
+   * Requires a whole number within a closed range.
+   *
+   * @param name the argument's name in the trade's words
+   * @param value the number given
+   * @param least the least number allowed
+   * @param greatest the greatest number allowed
+   * @return {@code value}
+   * @throws IllegalArgumentException if the number is outside the range
+   */
+  public static int within(String name, int value, int least, int greatest) {
+    if (value < least || value > greatest) {
+      throw new IllegalArgumentException(
+          name + ": given " + value + ", must be from " + least + " to " + greatest);
+    }
+    return value;
+  }
+
+  /**
+   * Requires a text with at least one visible character.
+   *
+   * @param name the argument's name in the trade's words
+   * @param text the text given
+   * @return {@code text}
+   * @throws IllegalArgumentException if the text is empty or blank
+   */
+  public static String notBlank(String name, String text) {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException(name + ": given an empty text, must not be empty");
+    }
+    return text;
+  }
+
+  /**
+   * Requires at least one element and returns an unmodifiable copy.
+   *
+   * @param <T> the type of the elements
+   * @param name the argument's name in the trade's words
+   * @param elements the elements given, none of them null
+   * @return an unmodifiable list of the same elements in the same order
+   * @throws IllegalArgumentException if there is no element
+   */
+  public static <T> List<T> notEmpty(String name, Collection<? extends T> elements) {
+    if (elements.isEmpty()) {
+      throw new IllegalArgumentException(name + ": given none, must have at least one");
+    }
+    return List.copyOf(elements);
+  }
+
+  /**
+   * Requires a condition that spans several arguments.
+   *
+   * @param condition what must hold
+   * @param message what was given and what is allowed, in full
+   * @throws IllegalArgumentException with {@code message} if the condition does not hold
+   */
+  public static void require(boolean condition, String message) {
+    if (!condition) {
+      throw new IllegalArgumentException(message);
+    }
+  }
+
+  private static IllegalArgumentException bad(
+      String name, double value, String unit, String allowed) {
+    return new IllegalArgumentException(name + ": given " + with(value, unit) + ", " + allowed);
+  }
+
+  private static String with(double value, String unit) {
+    String number = Numbers.plain(value);
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+}

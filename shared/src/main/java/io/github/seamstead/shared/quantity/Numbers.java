@@ -1,0 +1,76 @@
+package io.github.seamstead.shared.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as text, the same under every default locale: a decimal point and no grouping. */
+public final class Numbers {
+
+  private static final double PLAIN_LEAST = 1e-7;
+  private static final double PLAIN_GREATEST = 1e15;
+
+  private Numbers() {}
+
+  /**
+   * Writes a number with the fewest digits that read back as the same number.
+   *
+   * @param value any number
+   * @return for example {@code 5.2}, {@code -3}, {@code 1.0E-9}, {@code NaN}
+   */
+  public static String plain(double value) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    if (value == 0) {
+      return "0";
+    }
+    double size = Math.abs(value);
+    if (size < PLAIN_LEAST || size >= PLAIN_GREATEST) {
+      return Double.toString(value);
+    }
+    return trimmed(BigDecimal.valueOf(value));
+  }
+
+  /**
+   * Writes a number rounded half-up to a number of significant digits, without trailing zeros.
+   *
+   * @param value any number
+   * @param digits significant digits, 1 to 17
+   * @return for example {@code 0.0333} for 0.033333 and 3 digits
+   */
+  public static String significant(double value, int digits) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    if (value == 0) {
+      return "0";
+    }
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_UP));
+    double size = rounded.abs().doubleValue();
+    if (size < PLAIN_LEAST || size >= PLAIN_GREATEST) {
+      return Double.toString(rounded.doubleValue());
+    }
+    return trimmed(rounded);
+  }
+
+  /**
+   * Writes a number with a fixed count of decimals, rounded half-up.
+   *
+   * @param value any number
+   * @param decimals digits after the decimal point, 0 or more
+   * @return for example {@code 12.50} for 12.5 and 2 decimals; never {@code -0.00}
+   */
+  public static String fixed(double value, int decimals) {
+    if (!Double.isFinite(value)) {
+      return Double.toString(value);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+  }
+
+  private static String trimmed(BigDecimal number) {
+    return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
+  }
+}

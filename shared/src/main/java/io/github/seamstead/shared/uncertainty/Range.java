@@ -1,0 +1,66 @@
+package io.github.seamstead.shared.uncertainty;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * A low, a likely and a high value in one unit, which the holder states together with what low and
+ * high mean (for example the 5 % and 95 % quantiles).
+ *
+ * <p>Invariant: {@code low <= likely <= high}, all finite.
+ *
+ * @param low the low end, in the holder's unit
+ * @param likely the best single value, in the same unit
+ * @param high the high end, in the same unit
+ */
+public record Range(double low, double likely, double high) {
+
+  /**
+   * Checks the order.
+   *
+   * @param low finite, at most {@code likely}
+   * @param likely finite
+   * @param high finite, at least {@code likely}
+   * @throws IllegalArgumentException if a value is not finite or the order is broken
+   */
+  public Range {
+    Args.finite("low", low, "");
+    Args.finite("likely", likely, "");
+    Args.finite("high", high, "");
+    Args.require(
+        low <= likely && likely <= high,
+        "range: given " + low + ", " + likely + ", " + high + ", must not fall");
+  }
+
+  /**
+   * Makes a range of one value.
+   *
+   * @param value any finite value
+   * @return a range whose three members are equal
+   */
+  public static Range exactly(double value) {
+    return new Range(value, value, value);
+  }
+
+  /**
+   * Scales all three members.
+   *
+   * @param factor finite, 0 or more
+   * @return the scaled range
+   * @throws IllegalArgumentException if the factor is negative or not finite
+   */
+  public Range times(double factor) {
+    Args.notNegative("factor", factor, "");
+    return new Range(low * factor, likely * factor, high * factor);
+  }
+
+  /**
+   * Adds member to member: the ends then hold for fully dependent quantities, which is the cautious
+   * reading.
+   *
+   * @param other the range to add, in the same unit
+   * @return the sum
+   */
+  public Range plus(Range other) {
+    return new Range(low + other.low, likely + other.likely, high + other.high);
+  }
+}

@@ -1,0 +1,26 @@
+package io.github.seamstead.shared.work;
+
+import java.util.concurrent.atomic.AtomicBoolean;
+
+/** A switch that asks a long piece of work to stop and return its best so far. Thread-safe. */
+public final class Cancellation {
+
+  private final AtomicBoolean cancelled = new AtomicBoolean();
+
+  /** Creates a switch that is off. */
+  public Cancellation() {}
+
+  /** Asks the work to stop. Calling it again changes nothing. */
+  public void cancel() {
+    cancelled.set(true);
+  }
+
+  /**
+   * Tells whether the work was asked to stop.
+   *
+   * @return true once {@link #cancel()} was called
+   */
+  public boolean isCancelled() {
+    return cancelled.get();
+  }
+}
