@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import javax.measure.UnitConverter;
 
 /**
- * Reads quantity text into SI numbers.
+ * Reads quantity text into SI numbers, and writes SI numbers as quantity text.
  *
  * <p>The form is a number and a unit, with a space or none between: {@code 5.2 m}, {@code 680
  * g/m2}, {@code 30°}, {@code 21 degC}, {@code 12 %}. A number is decimal with a point ({@code
@@ -27,12 +27,10 @@ public final class QuantityText {
 
   private static final int LONGEST = 100;
   private static final String DECIMAL = "\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?|\\.\\d+";
+  private static final String UNIT = "['\"]|(?:US |imp )?[^\\d\\s'\"+.\\-±]+[23]?";
   private static final Pattern PART =
       Pattern.compile(
-          "\\s*(?:(?:(\\d+)(?:\\s+|-))?(\\d+)/(\\d+)|("
-              + DECIMAL
-              + "))\\s*([^\\d\\s.+\\-±][^\\s\\d]*"
-              + "[23]?(?: gal)?)?\\s*");
+          "\\s*(?:(?:(\\d+)(?:\\s+|-))?(\\d+)/(\\d+)|(" + DECIMAL + "))\\s*(" + UNIT + ")?\\s*");
   private static final Map<String, String> VULGAR_FRACTIONS =
       Map.ofEntries(
           Map.entry("½", "1/2"),
@@ -129,6 +127,34 @@ public final class QuantityText {
       throw fault(symbol, dimension, "the unit is not known");
     }
     return converter.inverse().convert(si);
+  }
+
+  /**
+   * Writes an SI value in a unit, such as {@code 5.2 m} or {@code 680 g/m2}. The text reads back.
+   *
+   * @param si the value in {@link Dimension#siSymbol()}
+   * @param dimension the kind of quantity
+   * @param symbol one of {@link #symbols(Dimension)}
+   * @param decimals digits after the decimal point, 0 or more
+   * @return the number, a space and the symbol; a ratio in {@code 1} has no symbol
+   * @throws QuantityFormatException if the symbol is not one of the dimension's
+   */
+  public static String write(double si, Dimension dimension, String symbol, int decimals) {
+    String number = Numbers.fixed(toUnit(si, dimension, symbol), decimals);
+    return symbol.equals("1") ? number : number + " " + symbol;
+  }
+
+  /**
+   * Writes a length in feet, inches and a binary fraction, rounded to the nearest fraction, such as
+   * {@code 17 ft 3 1/2 in}. The text reads back.
+   *
+   * @param metres the length, in metres
+   * @param denominator the tape's division of the inch: 1, 2, 4, 8, 16, 32 or 64
+   * @return the text; no feet below one foot, no inches where they are zero
+   * @throws IllegalArgumentException if the length is not finite or the division is another
+   */
+  public static String feetAndInches(double metres, int denominator) {
+    return FeetAndInches.write(metres, denominator);
   }
 
   private static String clean(String text, Dimension dimension) {

@@ -1,0 +1,29 @@
+package io.github.seamstead.shared.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class NumbersTest {
+
+  @Test
+  void writesPlainNumbersUnderAnyLocale() {
+    assertThat(Numbers.plain(5.2)).isEqualTo("5.2");
+    assertThat(Numbers.plain(-3)).isEqualTo("-3");
+    assertThat(Numbers.plain(1234567.5)).isEqualTo("1234567.5");
+    assertThat(Numbers.plain(0.00001)).isEqualTo("0.00001");
+    assertThat(Numbers.plain(1e-9)).isEqualTo("1.0E-9");
+    assertThat(Numbers.plain(-0.0)).isEqualTo("0");
+    assertThat(Numbers.plain(Double.NaN)).isEqualTo("NaN");
+  }
+
+  @Test
+  void roundsHalfUp() {
+    assertThat(Numbers.significant(0.033333, 3)).isEqualTo("0.0333");
+    assertThat(Numbers.significant(2.5, 1)).isEqualTo("3");
+    assertThat(Numbers.significant(1500, 2)).isEqualTo("1500");
+    assertThat(Numbers.fixed(12.5, 2)).isEqualTo("12.50");
+    assertThat(Numbers.fixed(-0.001, 2)).isEqualTo("0.00");
+    assertThat(Numbers.fixed(0.125, 2)).isEqualTo("0.13");
+  }
+}
