@@ -1,0 +1,181 @@
+package io.github.seamstead.shared.derivation;
+
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Writes steps for people: each step is a chain of equals, the symbol, the formula, the formula
+ * with its numbers in, and the result with its unit.
+ *
+ * <p>Values are kept at full precision in the step; only here are they rounded, to {@link
+ * #SHOWN_DIGITS} significant digits. An angle in radians is followed by its degrees. All methods
+ * are pure and cost time linear in the derivation's size.
+ */
+public final class Typeset {
+
+  /** Significant digits that are shown. */
+  public static final int SHOWN_DIGITS = 6;
+
+  private static final FormulaDialect PLAIN = new PlainDialect();
+  private static final FormulaDialect LATEX = new LatexDialect();
+  private static final FormulaDialect MATH_ML = new MathMlDialect();
+
+  private Typeset() {}
+
+  /**
+   * Writes a step as one line of text.
+   *
+   * @param step the step
+   * @return for example {@code s = √(r^2 + H^2) = √(3^2 + 4^2) = 5 m}
+   */
+  public static String plain(Step step) {
+    return chain(step, PLAIN);
+  }
+
+  /**
+   * Writes a step as LaTeX for math mode, without dollar signs.
+   *
+   * @param step the step
+   * @return for example {@code s = \sqrt{{r}^{2} + {H}^{2}} = … = 5\,\mathrm{m}}
+   */
+  public static String latex(Step step) {
+    return chain(step, LATEX);
+  }
+
+  /**
+   * Writes a step as one MathML {@code math} element in block display. It needs no script and no
+   * style sheet.
+   *
+   * @param step the step
+   * @return well-formed markup for HTML or XML
+   */
+  public static String mathMl(Step step) {
+    return "<math xmlns=\"http://www.w3.org/1998/Math/MathML\" display=\"block\"><mrow>"
+        + chain(step, MATH_ML)
+        + "</mrow></math>";
+  }
+
+  /**
+   * Writes the links of a step's chain as MathML elements, each its own inline {@code math}, so
+   * that a narrow page can break between them.
+   *
+   * @param step the step
+   * @return two to four elements: the symbol first, then each right-hand side with its equals sign
+   */
+  public static List<String> mathMlLinks(Step step) {
+    List<String> links = new ArrayList<>();
+    List<String> parts = parts(step, MATH_ML);
+    for (int i = 0; i < parts.size(); i++) {
+      links.add(
+          "<math xmlns=\"http://www.w3.org/1998/Math/MathML\"><mrow>"
+              + (i == 0 ? parts.get(0) : MATH_ML.equation("", parts.get(i)))
+              + "</mrow></math>");
+    }
+    return links;
+  }
+
+  /**
+   * Writes a derivation as Markdown: a heading, then each step with its name, its line and its
+   * source.
+   *
+   * @param derivation the derivation
+   * @return Markdown that ends with a line break
+   */
+  public static String markdown(Derivation derivation) {
+    StringBuilder text = new StringBuilder("### ").append(derivation.title()).append("\n\n");
+    String section = "";
+    for (Step step : derivation.steps()) {
+      if (!step.section().equals(section)) {
+        section = step.section();
+        text.append("#### ").append(section).append("\n\n");
+      }
+      text.append("- ").append(capitalised(step.name())).append(": `").append(plain(step));
+      text.append('`');
+      step.source().ifPresent(source -> text.append(" (").append(source.citation()).append(')'));
+      if (!step.note().isEmpty()) {
+        text.append(". ").append(step.note());
+      }
+      text.append('\n');
+    }
+    return text.toString();
+  }
+
+  /**
+   * Writes a derivation as LaTeX text: a subsection heading and one displayed line a step.
+   *
+   * @param derivation the derivation
+   * @return LaTeX for the body of a document that ends with a line break
+   */
+  public static String latex(Derivation derivation) {
+    StringBuilder text =
+        new StringBuilder("\\subsection*{").append(escapeLatex(derivation.title())).append("}\n");
+    String section = "";
+    for (Step step : derivation.steps()) {
+      if (!step.section().equals(section)) {
+        section = step.section();
+        text.append("\\paragraph{").append(escapeLatex(section)).append("}\n");
+      }
+      text.append(escapeLatex(capitalised(step.name()))).append(":\n\\[ ").append(latex(step));
+      text.append(" \\]\n");
+      step.source().ifPresent(source -> text.append(escapeLatex(source.citation())).append(".\n"));
+      if (!step.note().isEmpty()) {
+        text.append(escapeLatex(step.note())).append('\n');
+      }
+    }
+    return text.toString();
+  }
+
+  private static String chain(Step step, FormulaDialect dialect) {
+    List<String> parts = parts(step, dialect);
+    String text = parts.get(0);
+    for (String part : parts.subList(1, parts.size())) {
+      text = dialect.equation(text, part);
+    }
+    return text;
+  }
+
+  private static List<String> parts(Step step, FormulaDialect dialect) {
+    List<String> parts = new ArrayList<>();
+    parts.add(dialect.symbol(SymbolName.of(step.symbol())));
+    step.formula()
+        .ifPresent(
+            formula -> {
+              parts.add(new FormulaWriter(dialect, Map.of()).write(formula));
+              String numbersIn = new FormulaWriter(dialect, digits(step)).write(formula);
+              if (!formula.symbols().isEmpty()) {
+                parts.add(numbersIn);
+              }
+            });
+    String result = dialect.quantity(shown(step.value()), step.unit());
+    if (step.unit().equals("rad")) {
+      String degrees = dialect.quantity(shown(Math.toDegrees(step.value())), "°");
+      parts.add(result);
+      parts.add(degrees);
+    } else {
+      parts.add(result);
+    }
+    return parts;
+  }
+
+  private static Map<String, String> digits(Step step) {
+    Map<String, String> digits = new HashMap<>();
+    step.inputs().forEach(input -> digits.put(input.symbol(), shown(input.value())));
+    return digits;
+  }
+
+  private static String shown(double value) {
+    return Numbers.significant(value, SHOWN_DIGITS);
+  }
+
+  private static String capitalised(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  private static String escapeLatex(String text) {
+    return text.replaceAll("([%&#_$])", "\\\\$1");
+  }
+}
