@@ -1,0 +1,72 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+
+/**
+ * A plane fall of the finished floor, such as towards the door for mopping.
+ *
+ * @param gradient drop over run, 0 to 0.1
+ * @param direction the way down, in radians counter-clockwise from x
+ */
+public record Fall(double gradient, double direction) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param gradient 0 to 0.1
+   * @param direction finite, in radians
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public Fall {
+    Args.within("fall", gradient, 0, 0.1, "");
+    Args.finite("direction of fall", direction, "rad");
+  }
+
+  /**
+   * Makes a level floor.
+   *
+   * @return no fall
+   */
+  public static Fall level() {
+    return new Fall(0, 0);
+  }
+
+  /**
+   * Gives the height of the finished floor above its lowest corner.
+   *
+   * @param footprint the plan
+   * @param point a point of it
+   * @return in metres
+   */
+  public double heightAt(Footprint footprint, PlanPoint point) {
+    return gradient * (farthest(footprint.corners()) - along(point));
+  }
+
+  /**
+   * Gives the mean thickness that the fall adds to a layer which keeps its thickness at the lowest
+   * corner: the height over the middle of the area.
+   *
+   * @param footprint the plan
+   * @return in metres
+   */
+  public double meanExtra(Footprint footprint) {
+    double whole = footprint.grossArea();
+    double moment = whole * heightAt(footprint, footprint.centroid());
+    double area = whole;
+    for (List<PlanPoint> gap : footprint.gaps()) {
+      double left = Polygons.signedArea(gap);
+      moment -= left * heightAt(footprint, Polygons.centroid(gap));
+      area -= left;
+    }
+    return moment / area;
+  }
+
+  private double farthest(List<PlanPoint> corners) {
+    return corners.stream().mapToDouble(this::along).max().orElse(0);
+  }
+
+  private double along(PlanPoint p) {
+    return p.x() * Math.cos(direction) + p.y() * Math.sin(direction);
+  }
+}

@@ -1,0 +1,146 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The cautions that go with the work on a floor. */
+public final class FloorCautions {
+
+  /** Usual limit of respirable crystalline silica over 8 h, in kg/m³ (50 µg/m³). */
+  public static final double SILICA_LIMIT = 50e-9;
+
+  /** Guide weight for one lift close to the body, in kg (men; 16 kg for women). */
+  public static final double GUIDE_LIFT = 25;
+
+  private static final Source SILICA =
+      Source.found("OSHA", "29 CFR 1926.1153 Respirable crystalline silica", "2016", "");
+  private static final Source LIFTING =
+      Source.fromMemory("UK HSE", "Manual handling at work, guide weights", "", "");
+  private static final Source UNBRAKED =
+      Source.fromMemory("", "usual limit of an unbraked trailer, 750 kg gross", "", "");
+  private static final Source LIME_LIMIT =
+      Source.found("OSHA", "Calcium hydroxide sampling data; ICSC 0408", "", "15 mg/m3 total dust");
+  private static final Source RAGS =
+      Source.found("", "Spontaneous combustion of rags with linseed oil, news test", "2012", "");
+
+  private FloorCautions() {}
+
+  /**
+   * Warns of the dust of dry soil and sand.
+   *
+   * @return the caution with the usual limit
+   */
+  public static Caution silica() {
+    return Caution.of(
+        Hazard.SILICA_DUST,
+        "Dry soil, sand and sanding of the finished floor raise silica dust that scars the lungs.",
+        "Usual limit 0.05 mg/m3 over 8 h, action from half of it: keep it damp, do not sweep dry,"
+            + " wear a fitted P3 or N100 mask.",
+        SILICA);
+  }
+
+  /**
+   * Warns where a full bucket is heavier than the guide weight.
+   *
+   * @param bucketMass mass of the heaviest full bucket, in kg
+   * @return the caution, always given above 10 kg since buckets are lifted many times
+   */
+  public static Optional<Caution> lifting(double bucketMass) {
+    if (!(bucketMass > 10)) {
+      return Optional.empty();
+    }
+    String verdict =
+        bucketMass > GUIDE_LIFT
+            ? "above the guide weight for a single lift: fill it less."
+            : "within the guide weight for a single lift close to the body, but lifting 5 to 8"
+                + " times a minute halves the guide and twisting takes another tenth to a fifth.";
+    return Optional.of(
+        Caution.of(
+            Hazard.LIFTING,
+            "A full bucket is about " + Numbers.significant(bucketMass, 3) + " kg, " + verdict,
+            "Guide weights 25 kg for men and 16 kg for women, close to the body.",
+            LIFTING));
+  }
+
+  /**
+   * Warns of overloaded trailers.
+   *
+   * @param payload the legal payload that was reckoned with, in kg
+   * @return the caution
+   */
+  public static Caution trailer(double payload) {
+    return Caution.of(
+        Hazard.TRAILER_LOAD,
+        "Damp sand reaches a payload of "
+            + Numbers.significant(payload, 4)
+            + " kg long before the body looks full, and an overloaded trailer swings and does not"
+            + " stop.",
+        "Payload is permitted gross less own mass; without brakes 750 kg gross is usual. Load the"
+            + " axle first and keep weight on the ball.",
+        UNBRAKED);
+  }
+
+  /**
+   * Warns of the mixer.
+   *
+   * @return the caution
+   */
+  public static Caution machinery() {
+    return new Caution(
+        Hazard.MACHINERY,
+        "A turning drum takes sleeves, shovels and hands.",
+        "Guard on, nothing reaches into a turning drum, stop and unplug it before cleaning; a"
+            + " residual current device on the lead.",
+        Optional.of(Source.commonPractice("mixer rules")));
+  }
+
+  /**
+   * Warns of lime where a mix or a slip has it.
+   *
+   * @return the caution
+   */
+  public static Caution lime() {
+    return Caution.of(
+        Hazard.LIME,
+        "Lime in wet mix burns skin and eyes (pH about 12.4).",
+        "Goggles, gloves and eye wash at hand; usual limit 15 mg/m3 total dust, 5 respirable.",
+        LIME_LIMIT);
+  }
+
+  /**
+   * Warns of oily rags.
+   *
+   * @return the caution
+   */
+  public static Caution oilyRags() {
+    return Caution.of(
+        Hazard.FIRE,
+        "Rags with drying oil heat themselves and have flamed within 3 to 6 h.",
+        "Spread them flat outdoors or keep them in a closed metal can filled with water; let"
+            + " vapours out while coats dry.",
+        RAGS);
+  }
+
+  /**
+   * Collects the cautions of a floor job.
+   *
+   * @param heaviestBucket mass of the heaviest full bucket, in kg
+   * @param oiled true if a drying oil is used
+   * @return the cautions in the order of the work
+   */
+  public static List<Caution> forJob(double heaviestBucket, boolean oiled) {
+    List<Caution> cautions = new ArrayList<>();
+    cautions.add(silica());
+    lifting(heaviestBucket).ifPresent(cautions::add);
+    cautions.add(machinery());
+    if (oiled) {
+      cautions.add(oilyRags());
+    }
+    return List.copyOf(cautions);
+  }
+}

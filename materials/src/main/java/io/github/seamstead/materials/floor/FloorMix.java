@@ -1,0 +1,120 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a layer is made of, as plain numbers.
+ *
+ * <p>Invariant: the parts' dry mass shares add to 1 within 1e-6.
+ *
+ * @param name the mix in the crew's words
+ * @param parts the parts, each named once
+ * @param compactedDryDensity dry mass over compacted volume, in kg/m³: low, likely, high
+ * @param placingMoisture water over dry mass as it goes into the floor, 0 to 1
+ * @param largestGrain the largest grain after screening, in metres
+ */
+public record FloorMix(
+    String name,
+    List<MixPart> parts,
+    Range compactedDryDensity,
+    double placingMoisture,
+    double largestGrain) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param name not blank
+   * @param parts at least one; shares that add to 1 within 1e-6
+   * @param compactedDryDensity 300 to 2600 kg/m³
+   * @param placingMoisture 0 to 1
+   * @param largestGrain greater than 0, at most 0.2 m
+   * @throws IllegalArgumentException if a value is out of range or the shares do not add to 1
+   */
+  public FloorMix {
+    Args.notBlank("mix", name);
+    parts = Args.notEmpty(name + ": parts", parts);
+    Set<String> names = new HashSet<>();
+    double sum = 0;
+    for (MixPart part : parts) {
+      Args.require(
+          names.add(part.name()), name + ": part " + part.name() + " is given twice, must be once");
+      sum += part.dryMassShare();
+    }
+    Args.require(
+        Math.abs(sum - 1) <= 1e-6,
+        name + ": the dry mass shares add to " + sum + ", must add to 1");
+    Args.within(
+        name + ": compacted dry density (low)", compactedDryDensity.low(), 300, 2600, "kg/m3");
+    Args.within(
+        name + ": compacted dry density (high)", compactedDryDensity.high(), 300, 2600, "kg/m3");
+    Args.within(name + ": placing moisture", placingMoisture, 0, 1, "");
+    Args.positive(name + ": largest grain", largestGrain, "m");
+    Args.within(name + ": largest grain", largestGrain, 0, 0.2, "m");
+  }
+
+  /**
+   * Makes a mix of one material that is laid as it comes, such as gravel.
+   *
+   * @param name the material
+   * @param compactedDryDensity dry mass over compacted volume, in kg/m³
+   * @param looseDryDensity dry mass over loose volume, in kg/m³
+   * @param moisture water over dry mass, as it comes and as it is placed
+   * @param largestGrain in metres
+   * @return the mix with ± 5 % of doubt in the compacted density (common practice)
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static FloorMix single(
+      String name,
+      double compactedDryDensity,
+      double looseDryDensity,
+      double moisture,
+      double largestGrain) {
+    return new FloorMix(
+        name,
+        List.of(MixPart.of(name, 1, looseDryDensity, moisture)),
+        new Range(compactedDryDensity * 0.95, compactedDryDensity, compactedDryDensity * 1.05),
+        moisture,
+        largestGrain);
+  }
+
+  /**
+   * Gives the loose volume of the parts, measured one by one, over their dry mass: Σ share / loose
+   * density. Fines later fall into the voids of the sand, so a drum that takes this volume is never
+   * too small.
+   *
+   * @return in m³ per kg of dry mix
+   */
+  public double loosePartsVolumePerDryMass() {
+    double volume = 0;
+    for (MixPart part : parts) {
+      volume += part.dryMassShare() / part.looseDryDensity();
+    }
+    return volume;
+  }
+
+  /**
+   * Gives the loose volume of the parts over the compacted volume they fill.
+   *
+   * @return compacted density × loose volume per dry mass: low, likely, high
+   */
+  public Range compactedToLoose() {
+    return compactedDryDensity.times(loosePartsVolumePerDryMass());
+  }
+
+  /**
+   * Gives the moisture that the parts bring along.
+   *
+   * @return Σ share × moisture, water over dry mass
+   */
+  public double moistureOfParts() {
+    double water = 0;
+    for (MixPart part : parts) {
+      water += part.dryMassShare() * part.moisture();
+    }
+    return water;
+  }
+}

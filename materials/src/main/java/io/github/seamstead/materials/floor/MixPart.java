@@ -1,0 +1,60 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * One part of a floor mix, such as soil, sand, gravel or chopped straw.
+ *
+ * @param name the material in the crew's words, unique in its mix; say "clay soil", not "clay"
+ * @param dryMassShare the part's share of the mix by dry mass, 0 to 1
+ * @param looseDryDensity dry mass over loose volume as it lies in the bucket, damp and bulked, in
+ *     kg/m³, 10 to 2500
+ * @param moisture water over dry mass as it lies in the heap, 0 to 1
+ * @param screenedOut share by mass of the raw material that the screen throws out, 0 to 0.95
+ */
+public record MixPart(
+    String name, double dryMassShare, double looseDryDensity, double moisture, double screenedOut) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param name not blank
+   * @param dryMassShare more than 0, at most 1
+   * @param looseDryDensity 10 to 2500 kg/m³
+   * @param moisture 0 to 1
+   * @param screenedOut 0 to 0.95
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public MixPart {
+    Args.notBlank("mix part", name);
+    Args.positive(name + ": dry mass share", dryMassShare, "");
+    Args.within(name + ": dry mass share", dryMassShare, 0, 1, "");
+    Args.within(name + ": loose dry density", looseDryDensity, 10, 2500, "kg/m3");
+    Args.within(name + ": moisture", moisture, 0, 1, "");
+    Args.within(name + ": screened out", screenedOut, 0, 0.95, "");
+  }
+
+  /**
+   * Makes a part of which nothing is screened out.
+   *
+   * @param name the material
+   * @param dryMassShare share of the mix by dry mass, 0 to 1
+   * @param looseDryDensity dry mass over loose volume, in kg/m³
+   * @param moisture water over dry mass, 0 to 1
+   * @return the part
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static MixPart of(
+      String name, double dryMassShare, double looseDryDensity, double moisture) {
+    return new MixPart(name, dryMassShare, looseDryDensity, moisture, 0);
+  }
+
+  /**
+   * Gives the mass of a loose cubic metre as it is carried, water included.
+   *
+   * @return dry density × (1 + moisture), in kg/m³
+   */
+  public double looseMoistDensity() {
+    return looseDryDensity * (1 + moisture);
+  }
+}

@@ -1,0 +1,44 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.uncertainty.Range;
+
+/**
+ * One material to order.
+ *
+ * @param supply how it is delivered
+ * @param dryNeed dry mass that the layers take after screening, in kg
+ * @param rawNeed damp mass to have on site before screening, without reserve, in kg
+ * @param ordered damp mass to order: likely need with reserve, in whole delivery steps, in kg
+ * @param looseVolume loose volume of the ordered mass, in m³
+ * @param screenedOut damp mass that the screen throws out of the likely need, in kg
+ * @param trips trailer trips for the ordered mass; 0 if it is delivered
+ * @param cost price of the ordered mass, in the user's money
+ */
+public record OrderLine(
+    Supply supply,
+    Range dryNeed,
+    Range rawNeed,
+    double ordered,
+    double looseVolume,
+    double screenedOut,
+    int trips,
+    double cost) {
+
+  /**
+   * Gives the name of the material.
+   *
+   * @return the name
+   */
+  public String material() {
+    return supply.material();
+  }
+
+  /**
+   * Tells whether the order also covers the high end of the need.
+   *
+   * @return true if nothing can run out within the stated ranges
+   */
+  public boolean coversHigh() {
+    return ordered >= rawNeed.high();
+  }
+}

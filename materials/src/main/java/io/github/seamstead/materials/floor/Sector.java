@@ -1,0 +1,53 @@
+package io.github.seamstead.materials.floor;
+
+import java.util.List;
+
+/**
+ * One sector of the floor, from the centre to a stretch of the edge rail.
+ *
+ * @param number 1 upwards, counter-clockwise as seen from above, as the frame's faces count
+ * @param outline the triangle centre, edge start, edge end
+ * @param area to be laid, gaps taken out, in square metres
+ * @param order 1 for the sector laid first
+ */
+public record Sector(int number, List<PlanPoint> outline, double area, int order) {
+
+  /**
+   * Copies the outline.
+   *
+   * @param number 1 upwards
+   * @param outline three corners
+   * @param area in square metres
+   * @param order 1 upwards
+   */
+  public Sector {
+    outline = List.copyOf(outline);
+  }
+
+  /**
+   * Gives the place for the sector's number on a drawing.
+   *
+   * @return the centre of the triangle
+   */
+  public PlanPoint labelPoint() {
+    return Polygons.centroid(outline);
+  }
+
+  /**
+   * Gives the length of the screed from the centre to the middle of the edge rail.
+   *
+   * @return in metres
+   */
+  public double screedLength() {
+    return outline.get(0).distanceTo(outline.get(1).towards(outline.get(2), 0.5));
+  }
+
+  /**
+   * Gives the length of the joint shared with the next sector.
+   *
+   * @return centre to edge end, in metres
+   */
+  public double jointLength() {
+    return outline.get(0).distanceTo(outline.get(2));
+  }
+}

@@ -1,0 +1,141 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The floor cut into sectors round a centre post that is set to level, and the order of laying.
+ *
+ * <p>Laying starts at the sector farthest from the door and goes to and fro on both sides of it, so
+ * that what is not yet laid always hangs together and reaches the door, and every joint waits only
+ * for about two sectors. The sector at the door comes last and is laid from outside.
+ *
+ * @param centre the centre post
+ * @param sectors by number
+ * @param door the number of the sector at the door
+ */
+public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
+
+  /**
+   * Copies the list.
+   *
+   * @param centre the centre post
+   * @param sectors by number
+   * @param door the number of the sector at the door
+   */
+  public SectorPlan {
+    sectors = List.copyOf(sectors);
+  }
+
+  /**
+   * Cuts one sector for each edge round the middle of the area.
+   *
+   * @param footprint the floor
+   * @param doorEdge the edge with the door, 0 to n − 1
+   * @return the plan
+   * @throws IllegalArgumentException as {@link #of(Footprint, PlanPoint, int, int)}
+   */
+  public static SectorPlan of(Footprint footprint, int doorEdge) {
+    return of(footprint, footprint.centroid(), doorEdge, 1);
+  }
+
+  /**
+   * Cuts sectors round a centre. Costs O(n m) for n sectors and m corners of gaps.
+   *
+   * @param footprint the floor
+   * @param centre the centre post, from which all of the edge can be seen
+   * @param doorEdge the edge with the door, 0 to n − 1; the middle one of its sectors is the door's
+   * @param perEdge sectors for each edge, 1 to 20
+   * @return the plan
+   * @throws IllegalArgumentException if the edge does not exist, the count is out of range, or an
+   *     edge cannot be seen from the centre
+   */
+  public static SectorPlan of(Footprint footprint, PlanPoint centre, int doorEdge, int perEdge) {
+    List<PlanPoint> corners = footprint.corners();
+    int edges = corners.size();
+    Args.within("door edge", doorEdge, 0, edges - 1);
+    Args.within("sectors for each edge", perEdge, 1, 20);
+    int count = edges * perEdge;
+    int door = doorEdge * perEdge + perEdge / 2;
+    int[] order = orderOfLaying(count, door);
+    List<Sector> sectors = new ArrayList<>();
+    for (int edge = 0; edge < edges; edge++) {
+      PlanPoint a = corners.get(edge);
+      PlanPoint b = corners.get((edge + 1) % edges);
+      Args.require(
+          Polygons.cross(centre, a, b) > 0,
+          "centre post: edge "
+              + (edge + 1)
+              + " cannot be screeded from it, must see the whole edge; move the post or floor the"
+              + " plan in two parts");
+      for (int k = 0; k < perEdge; k++) {
+        List<PlanPoint> outline =
+            List.of(
+                centre,
+                k == 0 ? a : a.towards(b, (double) k / perEdge),
+                k == perEdge - 1 ? b : a.towards(b, (double) (k + 1) / perEdge));
+        double area = Polygons.signedArea(outline);
+        for (List<PlanPoint> gap : footprint.gaps()) {
+          area -= Polygons.areaWithin(gap, outline);
+        }
+        int index = edge * perEdge + k;
+        sectors.add(new Sector(index + 1, outline, Math.max(0, area), order[index]));
+      }
+    }
+    return new SectorPlan(centre, sectors, door + 1);
+  }
+
+  /** Farthest first, then one on each side in turn, so that the door is left over at last. */
+  private static int[] orderOfLaying(int count, int door) {
+    int[] order = new int[count];
+    int far = door + count / 2;
+    for (int turn = 0; turn < count; turn++) {
+      int step = turn % 2 == 1 ? (turn + 1) / 2 : -turn / 2;
+      order[(far + step + count) % count] = turn + 1;
+    }
+    return order;
+  }
+
+  /**
+   * Gives the sectors in the order of laying.
+   *
+   * @return first to last
+   */
+  public List<Sector> inOrder() {
+    return sectors.stream().sorted(Comparator.comparingInt(Sector::order)).toList();
+  }
+
+  /**
+   * Gives the area of all sectors.
+   *
+   * @return in square metres; the footprint's area
+   */
+  public double area() {
+    return sectors.stream().mapToDouble(Sector::area).sum();
+  }
+
+  /**
+   * Shares out the loads: which load goes into which sector, in the order of laying.
+   *
+   * @param plan the loads of the layer
+   * @return one row a sector, in the order of laying
+   */
+  public List<SectorBatches> batches(BatchPlan plan) {
+    double all = plan.quantity().dryMass().likely() / plan.batch().dryMass();
+    double area = area();
+    List<SectorBatches> rows = new ArrayList<>();
+    double done = 0;
+    double laid = 0;
+    for (Sector sector : inOrder()) {
+      laid += sector.area();
+      double until = all * (laid / area);
+      int first = (int) Math.floor(done + 1e-9) + 1;
+      int last = Math.max(first, (int) Math.ceil(until - 1e-9));
+      rows.add(new SectorBatches(sector, first, last, until - done, done, until));
+      done = until;
+    }
+    return List.copyOf(rows);
+  }
+}

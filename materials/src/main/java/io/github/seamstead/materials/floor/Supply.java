@@ -1,0 +1,49 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * How a material is delivered and priced.
+ *
+ * @param material the name of the mix part it supplies
+ * @param deliveryMoisture water over dry mass as it is weighed at delivery, 0 to 1
+ * @param deliveryStep smallest step of an order, in kg, such as 500 for half tonnes or 25 for bags
+ * @param pricePerTonne price of a damp tonne in the user's money; 0 if dug on site
+ * @param hauled true if the crew fetches it with a trailer
+ */
+public record Supply(
+    String material,
+    double deliveryMoisture,
+    double deliveryStep,
+    double pricePerTonne,
+    boolean hauled) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param material not blank
+   * @param deliveryMoisture 0 to 1
+   * @param deliveryStep more than 0, at most 40 000 kg
+   * @param pricePerTonne 0 or more
+   * @param hauled true if the crew fetches it
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public Supply {
+    Args.notBlank("material", material);
+    Args.within(material + ": delivery moisture", deliveryMoisture, 0, 1, "");
+    Args.positive(material + ": delivery step", deliveryStep, "kg");
+    Args.within(material + ": delivery step", deliveryStep, 0, 40_000, "kg");
+    Args.notNegative(material + ": price per tonne", pricePerTonne, "");
+  }
+
+  /**
+   * Makes a material of unknown price, weighed as damp as it lies in the heap, ordered in steps of
+   * 100 kg and fetched by the crew.
+   *
+   * @param part the mix part
+   * @return the supply
+   */
+  public static Supply of(MixPart part) {
+    return new Supply(part.name(), part.moisture(), 100, 0, true);
+  }
+}

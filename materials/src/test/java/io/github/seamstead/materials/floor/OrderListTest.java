@@ -1,0 +1,78 @@
+package io.github.seamstead.materials.floor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.testing.DerivationChecks;
+import io.github.seamstead.shared.testing.OutsideCheck;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class OrderListTest {
+
+  private static final Source UNBRAKED =
+      Source.found("", "Trailer guide: 600 kg load needs 150 kg tare or less", "", "");
+
+  @Test
+  void batchesAddToTheOrder() {
+    List<BatchPlan> plans =
+        Demo.FLOOR.earth().stream()
+            .filter(q -> q.layer().mixed())
+            .map(q -> BatchPlan.of(q, Demo.MIXER))
+            .toList();
+    OrderList order =
+        OrderList.of(Demo.FLOOR, plans, List.of(), Optional.of(new Trailer(1.2, 600)), 0.010, 0.1);
+    for (OrderLine line : order.lines()) {
+      double batches =
+          plans.stream()
+              .mapToDouble(
+                  plan ->
+                      plan.likelyCount()
+                          * plan.batch().parts().stream()
+                              .filter(p -> p.part().name().equals(line.material()))
+                              .mapToDouble(BatchPart::dryMass)
+                              .sum())
+              .sum();
+      if (batches > 0) {
+        assertThat(line.dryNeed().likely()).isCloseTo(batches, within(1e-9 * batches));
+      }
+      assertThat(line.ordered()).isGreaterThanOrEqualTo(line.rawNeed().likely() * 1.1);
+      assertThat(line.trips() * Math.min(1.2 * 1e9, 600)).isGreaterThanOrEqualTo(line.ordered());
+    }
+    assertThat(order.trips()).isPositive();
+  }
+
+  @Test
+  void aTrailerFillsByMassBeforeVolume() {
+    OutsideCheck.of(
+            "materials.floor", "loose volume of 600 kg wet sand at 1905 kg/m3, m3", UNBRAKED)
+        .expect(0.315)
+        .within(0.0005)
+        .got(new Trailer(1.0, 600).load(1905, 0.010));
+    StepRecorder steps = new StepRecorder();
+    int trips = new Trailer(1.0, 600).trips(2.0, 1905, 0.01, steps);
+    assertThat(trips).isEqualTo(7);
+    DerivationChecks.assertFollowsTo(steps.derivation("materials.floor.trips", "trips"), trips);
+  }
+
+  @Test
+  void aPayloadBelowOneBucketIsRefused() {
+    assertThatThrownBy(() -> new Trailer(1, 10).load(1905, 0.010))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("less than one bucket of 19.1 kg");
+  }
+
+  @Test
+  void theOrderAllowsForStonesAndWater() {
+    StepRecorder steps = new StepRecorder();
+    double mass = OrderList.order(1000, 0.1, 0.2, 0.08, 250, steps);
+    assertThat(mass).isEqualTo(1500);
+    DerivationChecks.assertFollowsTo(steps.derivation("materials.floor.order", "order"), mass);
+    assertThat(OrderList.order(0, 0.1, 0.2, 0.08, 250, Steps.none())).isZero();
+  }
+}
