@@ -1,0 +1,138 @@
+package io.github.seamstead.api.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One self-contained HTML page: no script, no network, readable on a phone and on paper (A4 or
+ * Letter). Chapters come in the order in which they are added; the table of contents follows them.
+ * Not thread-safe.
+ */
+public final class Page {
+
+  private static final String STYLE =
+      """
+      :root{color-scheme:light}
+      *{box-sizing:border-box}
+      body{margin:0;background:#fff;color:#161616;font:1rem/1.5 system-ui,sans-serif;
+        overflow-wrap:anywhere}
+      header,main,nav,footer{max-width:46rem;margin:0 auto;padding:0 1rem}
+      h1{font-size:1.6rem;line-height:1.2;margin:1.2rem 0 .4rem}
+      h2{font-size:1.3rem;line-height:1.25;margin:2.2rem 0 .6rem;border-top:3px solid #161616;
+        padding-top:.6rem}
+      h3{font-size:1.08rem;margin:1.5rem 0 .4rem}
+      h4{font-size:1rem;margin:1rem 0 .3rem}
+      p{margin:.5rem 0}
+      a{color:#0b4a6f}
+      nav ol{columns:2;column-gap:1.5rem;padding-left:1.4rem}
+      nav a{display:inline-block;padding:.2rem 0}
+      .scroll{overflow-x:auto;margin:.6rem 0}
+      table{border-collapse:collapse;width:100%;font-size:.94rem;overflow-wrap:normal}
+      caption{text-align:left;font-weight:600;padding:.3rem 0}
+      th,td{border:1px solid #8a8a82;padding:.3rem .45rem;text-align:left;vertical-align:top}
+      th{background:#ececE6}
+      td.n,th.n{text-align:right;font-variant-numeric:tabular-nums}
+      figure{margin:1rem 0}
+      figure svg{display:block;max-width:100%;height:auto}
+      figcaption{font-size:.9rem;color:#3b3b3b;margin-top:.3rem}
+      .caution{border:2px solid #161616;border-left-width:10px;padding:.5rem .8rem;margin:1rem 0}
+      .note{border-left:4px solid #8a8a82;padding:.1rem .8rem;margin:.8rem 0}
+      .tick{list-style:none;padding-left:0}
+      .tick li{padding:.25rem 0 .25rem 2rem;position:relative}
+      .tick li::before{content:"";position:absolute;left:0;top:.45rem;width:1.1rem;height:1.1rem;
+        border:2px solid #161616}
+      .key{font-size:1.5rem;font-weight:700}
+      .card{border:3px solid #161616;padding:1rem;font-size:1.35rem}
+      .chain{display:flex;flex-wrap:wrap;gap:.2rem .5rem;align-items:center;margin:.2rem 0 .1rem 1rem}
+      .chain math{font-size:1.05rem;max-width:100%}
+      .src{font-size:.85rem;color:#4a4a4a;margin:0 0 .6rem 1rem}
+      code{font-size:.92em}
+      @media (max-width:30rem){nav ol{columns:1} h1{font-size:1.35rem}}
+      @media print{
+        @page{margin:14mm}
+        body{font-size:10.5pt}
+        header,main,nav,footer{max-width:none;padding:0}
+        h2{break-before:page;border-top:0}
+        nav{break-after:auto}
+        h2,h3,h4,caption{break-after:avoid}
+        figure,tr,.caution,.card{break-inside:avoid}
+        figure svg{max-height:210mm}
+        .scroll{overflow:visible}
+        a{color:inherit;text-decoration:none}
+        .card{break-before:page;break-after:page;font-size:1.7rem}
+      }
+      """;
+
+  private final String title;
+  private final String language;
+  private final List<String> titles = new ArrayList<>();
+  private final List<String> bodies = new ArrayList<>();
+  private String lead = "";
+
+  /**
+   * Starts a page.
+   *
+   * @param title the page's title
+   * @param language the language tag of its text, such as {@code en}
+   */
+  public Page(String title, String language) {
+    this.title = title;
+    this.language = language;
+  }
+
+  /**
+   * Sets what stands under the title, before the contents.
+   *
+   * @param markup the markup
+   * @return this page
+   */
+  public Page lead(Markup markup) {
+    lead = markup.toString();
+    return this;
+  }
+
+  /**
+   * Adds a chapter.
+   *
+   * @param chapterTitle its title, unique in the page; its anchor is {@link Markup#anchor(String)}
+   * @param body the markup below the title
+   * @return this page
+   */
+  public Page chapter(String chapterTitle, Markup body) {
+    titles.add(chapterTitle);
+    bodies.add(body.toString());
+    return this;
+  }
+
+  /**
+   * Writes the page.
+   *
+   * @return an HTML document
+   */
+  public String html() {
+    Markup page = new Markup();
+    page.raw("<!DOCTYPE html>\n").open("html", "lang", language).open("head");
+    page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
+    page.element("title", title).open("style").raw(STYLE).close().closeLine();
+    page.open("body");
+    page.open(
+            "svg", "width", "0", "height", "0", "style", "position:absolute", "aria-hidden", "true")
+        .raw(Canvas.DEFINITIONS)
+        .closeLine();
+    page.open("header").element("h1", title).raw(lead).closeLine();
+    page.open("nav", "aria-label", "Contents").open("ol");
+    for (String chapter : titles) {
+      page.open("li").element("a", chapter, "href", "#" + Markup.anchor(chapter)).closeLine();
+    }
+    page.close().closeLine();
+    page.open("main");
+    for (int i = 0; i < titles.size(); i++) {
+      String anchor = Markup.anchor(titles.get(i));
+      page.open("section", "aria-labelledby", anchor);
+      page.element("h2", titles.get(i), "id", anchor).raw(bodies.get(i)).closeLine();
+    }
+    page.closeLine();
+    return page.close().close().raw("\n").toString();
+  }
+}
