@@ -1,4 +1,4 @@
-package io.github.seamstead.api.internal;
+package io.github.seamstead.api.page;
 
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;

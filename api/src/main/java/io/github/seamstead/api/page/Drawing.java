@@ -1,4 +1,4 @@
-package io.github.seamstead.api.internal;
+package io.github.seamstead.api.page;
 
 /**
  * A finished drawing with its text alternative.

@@ -1,4 +1,4 @@
-package io.github.seamstead.api.internal;
+package io.github.seamstead.api.page;
 
 /** The fills of all drawings: light greys and hatches that a black-and-white print keeps apart. */
 public enum Shade {

@@ -1,4 +1,4 @@
-package io.github.seamstead.api.internal;
+package io.github.seamstead.api.page;
 
 import java.util.ArrayList;
 import java.util.List;

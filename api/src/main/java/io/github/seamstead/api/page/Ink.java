@@ -1,4 +1,4 @@
-package io.github.seamstead.api.internal;
+package io.github.seamstead.api.page;
 
 /**
  * The line styles of all drawings. They differ by weight and dash and never by colour alone, so
