@@ -14,7 +14,8 @@ class QuantityTextProperties {
       @ForAll Dimension dimension, @ForAll @DoubleRange(min = -1e4, max = 1e4) double si) {
     for (String symbol : QuantityText.symbols(dimension)) {
       double inUnit = QuantityText.toUnit(si, dimension, symbol);
-      String text = Numbers.plain(inUnit) + " " + symbol;
+      // A pure number is written without its symbol, as QuantityText.write does.
+      String text = Numbers.plain(inUnit) + (symbol.equals("1") ? "" : " " + symbol);
       assertThat(QuantityText.parse(text, dimension))
           .as(text)
           .isCloseTo(si, within(1e-10 * (1 + Math.abs(si)) + 1e-9));
