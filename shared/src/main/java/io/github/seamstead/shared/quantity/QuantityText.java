@@ -233,7 +233,7 @@ public final class QuantityText {
 
   private static String lastUnit(String text) {
     Matcher matcher = PART.matcher(text.strip());
-    String unit = "1";
+    String unit = "";
     while (matcher.find()) {
       String found = matcher.group(5);
       unit = found == null ? unit : found;

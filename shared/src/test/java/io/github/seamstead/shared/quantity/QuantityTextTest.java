@@ -98,6 +98,8 @@ class QuantityTextTest {
         .isEqualTo(new Uncertain(5.204, 0.002));
     assertThat(QuantityText.parseUncertain("20 degC ± 0.5 K", Dimension.TEMPERATURE))
         .satisfies(u -> assertThat(u.standardUncertainty()).isCloseTo(0.5, within(1e-12)));
+    assertThat(QuantityText.parseUncertain("0.2 ± 0.01", Dimension.RATIO))
+        .isEqualTo(new Uncertain(0.2, 0.01));
     assertThat(QuantityText.parseUncertain("3 m", Dimension.LENGTH).standardUncertainty()).isZero();
     assertThatThrownBy(() -> QuantityText.parseUncertain("3 m ± -1 mm", Dimension.LENGTH))
         .hasMessageContaining("cannot be negative");
