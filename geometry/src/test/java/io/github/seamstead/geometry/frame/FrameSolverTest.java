@@ -34,20 +34,20 @@ class FrameSolverTest {
 
   @Test
   void slantAndVolumeHaveTwoPyramids() {
-    FrameSolution solution = FrameSolver.solve(8, Map.of(SLANT_HEIGHT, 3.0, VOLUME, 20.0));
+    FrameSolution solution = FrameSolver.solve(8, Map.of(SLANT_HEIGHT, 3.0, VOLUME, 8.0));
     assertThat(solution.determination()).isEqualTo(Determination.TWO);
     RegularPyramid flat = solution.candidates().get(0).pyramid();
     RegularPyramid steep = solution.candidates().get(1).pyramid();
     assertThat(flat.apexHeight()).isLessThan(steep.apexHeight());
-    assertThat(flat.measures().volume()).isCloseTo(20, within(1e-11));
-    assertThat(steep.measures().volume()).isCloseTo(20, within(1e-11));
+    assertThat(flat.measures().volume()).isCloseTo(8, within(1e-11));
+    assertThat(steep.measures().volume()).isCloseTo(8, within(1e-11));
     assertThat(solution.reasons().get(0))
         .startsWith("Two pyramids have this slant height and volume: base side ")
         .endsWith("; one further measure decides.");
     assertThatThrownBy(solution::single).hasMessageContaining("Two pyramids");
     FrameSolution decided =
         FrameSolver.solve(
-            8, Map.of(SLANT_HEIGHT, 3.0, VOLUME, 20.0, HEIGHT, round(steep.apexHeight())));
+            8, Map.of(SLANT_HEIGHT, 3.0, VOLUME, 8.0, HEIGHT, round(steep.apexHeight())));
     assertThat(decided.single().apexHeight()).isCloseTo(steep.apexHeight(), within(0.01));
   }
 
@@ -102,7 +102,7 @@ class FrameSolverTest {
             64, Map.of(SLANT_HEIGHT, SLANT_HEIGHT.of(pyramid), HIP_EDGE, HIP_EDGE.of(pyramid)));
     assertThat(solution.reasons()).hasSize(1);
     assertThat(solution.reasons().get(0))
-        .startsWith("hip edge and slant height barely determine the pyramid: an error of 1 %")
+        .startsWith("slant height and hip edge barely determine the pyramid: an error of 1 %")
         .endsWith("measure the base and the height as well.");
     FrameSolution better =
         FrameSolver.solve(
