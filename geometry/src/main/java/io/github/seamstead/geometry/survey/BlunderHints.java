@@ -1,0 +1,125 @@
+package io.github.seamstead.geometry.survey;
+
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.uncertainty.Uncertain;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Tries the slips that people make with a tape and a field book, and keeps those that fit. */
+final class BlunderHints {
+
+  /** A slip fits if it explains the error to within this many standard uncertainties. */
+  private static final double FITS = 3;
+
+  private static final int MOST_HINTS = 3;
+  private static final double FOOT = 0.3048;
+  private static final double INCH = 0.0254;
+
+  private record Hint(String text, double misfit, int rank) {}
+
+  private final Reading reading;
+  private final Uncertain predicted;
+  private final double uncertainty;
+  private final List<Hint> hints = new ArrayList<>();
+
+  private BlunderHints(Reading reading, Uncertain predicted) {
+    this.reading = reading;
+    this.predicted = predicted;
+    this.uncertainty = Math.hypot(predicted.standardUncertainty(), reading.standardUncertainty());
+  }
+
+  static List<String> of(Reading reading, Uncertain predicted, Adjustment accepted) {
+    BlunderHints search = new BlunderHints(reading, predicted);
+    search.swappedDigits();
+    search.wholeUnits();
+    search.wrongUnit();
+    search.wrongNode(accepted);
+    return search.hints.stream()
+        .sorted(Comparator.comparingInt(Hint::rank).thenComparingDouble(Hint::misfit))
+        .limit(MOST_HINTS)
+        .map(Hint::text)
+        .toList();
+  }
+
+  private void offer(double meant, int rank, String text) {
+    double misfit = Math.abs(meant - predicted.value()) / uncertainty;
+    if (misfit < FITS) {
+      hints.add(new Hint(text, misfit, rank));
+    }
+  }
+
+  private void swappedDigits() {
+    String written = WrittenDigits.textOf(reading);
+    for (WrittenDigits.Variant swapped : WrittenDigits.swaps(written)) {
+      if (Math.abs(swapped.metres() - reading.metres()) > FITS * reading.standardUncertainty()) {
+        offer(
+            swapped.metres(),
+            0,
+            "digits swapped: written " + written + ", probably " + swapped.text());
+      }
+    }
+  }
+
+  private void wholeUnits() {
+    double error = reading.metres() - predicted.value();
+    slip(error, 1, 1, "metre");
+    slip(error, 0.1, 5, "decimetre (10 cm)");
+    slip(error, FOOT, 3, "foot");
+    slip(error, INCH, 2, "inch");
+    if (reading instanceof Reading.HeightDifference || reading instanceof Reading.PlumbOffset) {
+      offer(-reading.metres(), 1, "sign turned: probably the other way round");
+    }
+  }
+
+  private void slip(double error, double unit, int most, String name) {
+    long count = Math.round(error / unit);
+    // A slip must stand clear of chance: half a unit has to be well above the uncertainty.
+    if (count == 0 || Math.abs(count) > most || unit < 4 * uncertainty) {
+      return;
+    }
+    String many = Math.abs(count) == 1 ? "one " + name : Math.abs(count) + " × one " + name;
+    offer(
+        reading.metres() - count * unit,
+        2,
+        "read " + many + (count > 0 ? " too long" : " too short"));
+  }
+
+  private void wrongUnit() {
+    offer(reading.metres() * FOOT, 3, "feet booked as metres");
+    offer(reading.metres() / FOOT, 3, "metres booked as feet");
+  }
+
+  private void wrongNode(Adjustment accepted) {
+    if (!(reading instanceof Reading.Distance distance)) {
+      return;
+    }
+    for (Node node : accepted.nodeNames()) {
+      fitsPair(distance.from(), node, accepted);
+      fitsPair(node, distance.to(), accepted);
+    }
+  }
+
+  private void fitsPair(Node from, Node to, Adjustment accepted) {
+    if (from.equals(to) || reading.nodes().containsAll(List.of(from, to))) {
+      return;
+    }
+    Uncertain other = accepted.distance(from, to);
+    double misfit =
+        Math.abs(other.value() - reading.metres())
+            / Math.hypot(other.standardUncertainty(), reading.standardUncertainty());
+    if (misfit < FITS) {
+      hints.add(
+          new Hint(
+              "wrong node: it fits "
+                  + from
+                  + "-"
+                  + to
+                  + " ("
+                  + Numbers.fixed(other.value(), 3)
+                  + " m)",
+              misfit,
+              1));
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package io.github.seamstead.geometry.survey;
+
+/** Observations as functions of unknowns, for {@link GaussNewton}. */
+interface ObservationModel {
+
+  int unknowns();
+
+  int observations();
+
+  /** The most unknowns that one observation depends on. */
+  int mostPerObservation();
+
+  /** The unknowns at which to start, and to which the free motions are tied. A fresh copy. */
+  double[] start();
+
+  double weight(int observation);
+
+  /**
+   * Evaluates one observation.
+   *
+   * @param row receives the derivatives of the computed value
+   * @return observed minus computed
+   */
+  double evaluate(int observation, double[] unknowns, DesignRow row);
+
+  /** Orthonormal directions in which no observation changes, one per row; often none. */
+  double[][] freeMotions(double[] unknowns);
+}

@@ -1,0 +1,110 @@
+package io.github.seamstead.geometry.survey;
+
+import io.github.seamstead.geometry.survey.SurveyShape.PanelEdge;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * Tries every further distance on the covariance by a rank-one update, {@code Q+ = Q - Q a' a Q /
+ * (u^2 + a Q a')}, and looks at the least certain panel edge that is left. O(c e) for c candidate
+ * pairs and e panel edges, after O(e u) preparation.
+ */
+final class ReadingPlanner {
+
+  private final Adjustment adjustment;
+  private final List<PanelEdge> edges;
+  private final double[][] edgeTimesQ;
+  private final double[] edgeVariance;
+  private final double readingVariance;
+
+  ReadingPlanner(Adjustment adjustment) {
+    this.adjustment = adjustment;
+    this.edges = adjustment.survey().shape().panelEdges();
+    this.edgeTimesQ = new double[edges.size()][];
+    this.edgeVariance = new double[edges.size()];
+    DesignRow row = new DesignRow(6);
+    for (int i = 0; i < edges.size(); i++) {
+      adjustment.distanceRow(edges.get(i).from(), edges.get(i).to(), row);
+      edgeTimesQ[i] = row.times(adjustment.cofactors());
+      edgeVariance[i] = row.dot(edgeTimesQ[i]);
+    }
+    double u = usualUncertainty(adjustment.survey().readings());
+    this.readingVariance = u * u;
+  }
+
+  List<NextReading> best(int count, Predicate<PanelEdge> measurable) {
+    int worst = 0;
+    for (int i = 1; i < edges.size(); i++) {
+      worst = edgeVariance[i] > edgeVariance[worst] ? i : worst;
+    }
+    double scale = adjustment.uncertaintyScale();
+    double before = Math.sqrt(edgeVariance[worst]);
+    Set<Set<Node>> read = new HashSet<>();
+    for (Reading reading : adjustment.survey().readings()) {
+      if (reading instanceof Reading.Distance) {
+        read.add(Set.copyOf(reading.nodes()));
+      }
+    }
+    List<NextReading> candidates = new ArrayList<>();
+    DesignRow row = new DesignRow(6);
+    for (PanelEdge pair : pairs(adjustment.nodeNames())) {
+      if (!measurable.test(pair)) {
+        continue;
+      }
+      adjustment.distanceRow(pair.from(), pair.to(), row);
+      double after = Math.sqrt(worstAfter(row));
+      // A gain below a thousandth is no reason to stretch a tape.
+      if (after < before * 0.999) {
+        candidates.add(
+            new NextReading(
+                pair,
+                read.contains(Set.of(pair.from(), pair.to())),
+                adjustment.distance(pair.from(), pair.to()),
+                scale * Math.sqrt(readingVariance),
+                edges.get(worst),
+                scale * before,
+                scale * after));
+      }
+    }
+    candidates.sort(Comparator.comparingDouble(NextReading::worstAfter));
+    return List.copyOf(candidates.subList(0, Math.min(count, candidates.size())));
+  }
+
+  private double worstAfter(DesignRow row) {
+    double divisor = readingVariance + row.form(adjustment.cofactors(), row);
+    double worst = 0;
+    for (int i = 0; i < edgeVariance.length; i++) {
+      double shared = row.dot(edgeTimesQ[i]);
+      worst = Math.max(worst, edgeVariance[i] - shared * shared / divisor);
+    }
+    return worst;
+  }
+
+  static List<PanelEdge> pairs(List<Node> nodes) {
+    List<PanelEdge> pairs = new ArrayList<>();
+    for (int i = 0; i < nodes.size(); i++) {
+      for (int j = i + 1; j < nodes.size(); j++) {
+        pairs.add(new PanelEdge(nodes.get(i), nodes.get(j)));
+      }
+    }
+    return pairs;
+  }
+
+  /** The middle uncertainty of the distances read, or of all readings if there is none. */
+  static double usualUncertainty(List<Reading> readings) {
+    double[] sorted =
+        readings.stream()
+            .filter(r -> r instanceof Reading.Distance)
+            .mapToDouble(Reading::standardUncertainty)
+            .sorted()
+            .toArray();
+    if (sorted.length == 0) {
+      sorted = readings.stream().mapToDouble(Reading::standardUncertainty).sorted().toArray();
+    }
+    return sorted[sorted.length / 2];
+  }
+}

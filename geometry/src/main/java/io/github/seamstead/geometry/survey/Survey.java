@@ -1,0 +1,91 @@
+package io.github.seamstead.geometry.survey;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * The field book of a frame: its shape and all readings.
+ *
+ * @param shape what kind of frame it is
+ * @param readings the readings, in the order of the field book
+ * @param sigmaBasis whether the stated uncertainties are known or only their ratios
+ */
+public record Survey(SurveyShape shape, List<Reading> readings, SigmaBasis sigmaBasis) {
+
+  /** The most readings that one survey may hold. */
+  public static final int MOST_READINGS = 20_000;
+
+  /**
+   * Checks that the readings suit the shape.
+   *
+   * @param shape what kind of frame it is
+   * @param readings at least one, at most {@value #MOST_READINGS}
+   * @param sigmaBasis how far the uncertainties are trusted
+   * @throws IllegalArgumentException if there is no reading, or one names a node that the shape
+   *     does not have
+   */
+  public Survey {
+    readings = Args.notEmpty("readings", readings);
+    Args.within("number of readings", readings.size(), 1, MOST_READINGS);
+    for (int i = 0; i < readings.size(); i++) {
+      for (Node node : readings.get(i).nodes()) {
+        String where = "reading " + (i + 1) + " (" + readings.get(i).name() + "): ";
+        Args.require(
+            node.number() <= shape.sides(),
+            where + "given node " + node + ", corners go from 1 to " + shape.sides());
+        Args.require(
+            shape.truncated() || node.kind() != Node.Kind.OPENING,
+            where + "given node " + node + ", but the frame is stated to have no opening");
+      }
+    }
+  }
+
+  /**
+   * A survey whose stated uncertainties are known.
+   *
+   * @param shape what kind of frame it is
+   * @param readings at least one
+   * @return the survey
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static Survey of(SurveyShape shape, List<? extends Reading> readings) {
+    return new Survey(shape, List.copyOf(readings), SigmaBasis.KNOWN);
+  }
+
+  /**
+   * Lists the nodes: those of the panels and those that the readings name.
+   *
+   * @return in the order of {@link Node}
+   */
+  public List<Node> nodes() {
+    Set<Node> nodes = new TreeSet<>(shape.panelNodes());
+    readings.forEach(reading -> nodes.addAll(reading.nodes()));
+    return List.copyOf(nodes);
+  }
+
+  /**
+   * Adjusts the readings by least squares. Cost O(u³) per step for u = 3 times the number of nodes,
+   * a handful of steps.
+   *
+   * @return the adjustment, or the readings that are missing
+   * @throws IllegalArgumentException if the readings contradict each other so much that no frame
+   *     near to a regular one is a least-squares solution
+   */
+  public SurveyOutcome adjust() {
+    return Adjuster.adjust(this);
+  }
+
+  /**
+   * Takes out, one at a time, the reading that is tested worst until all pass, tries to take each
+   * back, and says what probably happened.
+   *
+   * @return the blunders and the adjustment without them
+   * @throws IllegalArgumentException if readings are missing (with the words of the deficiency) or
+   *     if {@link #adjust()} fails
+   */
+  public BlunderReport findBlunders() {
+    return BlunderSearch.run(this);
+  }
+}

@@ -1,0 +1,18 @@
+package io.github.seamstead.geometry.survey;
+
+/** What comes of a survey: an {@link Adjustment}, or the {@link Deficiency} that prevents it. */
+public sealed interface SurveyOutcome permits Adjustment, Deficiency {
+
+  /**
+   * Gives the adjustment or fails with what is missing.
+   *
+   * @return the adjustment
+   * @throws IllegalArgumentException with {@link Deficiency#message()} if readings are missing
+   */
+  default Adjustment orThrow() {
+    if (this instanceof Adjustment adjustment) {
+      return adjustment;
+    }
+    throw new IllegalArgumentException(((Deficiency) this).message());
+  }
+}

@@ -1,0 +1,60 @@
+package io.github.seamstead.geometry.survey;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.quantity.QuantityText;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A reading as it stands in the field book, and the same with two neighbouring digits swapped. */
+final class WrittenDigits {
+
+  private WrittenDigits() {}
+
+  /** Another way the words may have been meant. */
+  record Variant(String text, double metres) {}
+
+  /** The words of the field book, or the value in metres to the millimetre. */
+  static String textOf(Reading reading) {
+    if (!reading.asWritten().isBlank()) {
+      return reading.asWritten();
+    }
+    String millimetres = Numbers.fixed(reading.metres(), 3);
+    return (millimetres.endsWith("0")
+            ? millimetres.substring(0, millimetres.length() - 1)
+            : millimetres)
+        + " m";
+  }
+
+  /** Swaps each two neighbouring digits, also across a decimal point. */
+  static List<Variant> swaps(String text) {
+    List<Variant> variants = new ArrayList<>();
+    for (int i = 0; i < text.length(); i++) {
+      if (!Character.isDigit(text.charAt(i))) {
+        continue;
+      }
+      int next = i + 1;
+      if (next < text.length() && (text.charAt(next) == '.' || text.charAt(next) == ',')) {
+        next++;
+      }
+      if (next < text.length()
+          && Character.isDigit(text.charAt(next))
+          && text.charAt(next) != text.charAt(i)) {
+        StringBuilder swapped = new StringBuilder(text);
+        swapped.setCharAt(i, text.charAt(next));
+        swapped.setCharAt(next, text.charAt(i));
+        add(variants, swapped.toString());
+      }
+    }
+    return variants;
+  }
+
+  private static void add(List<Variant> variants, String text) {
+    try {
+      variants.add(new Variant(text, QuantityText.parse(text, Dimension.LENGTH)));
+    } catch (IllegalArgumentException e) {
+      // Words that are no length, such as a remark of the book keeper, have no swaps.
+      return;
+    }
+  }
+}
