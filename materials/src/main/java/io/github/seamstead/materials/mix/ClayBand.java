@@ -1,0 +1,100 @@
+package io.github.seamstead.materials.mix;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * The clay share that a mix should have.
+ *
+ * @param use what the mix is for
+ * @param least least clay share of the whole dry mass, 0 to 1
+ * @param greatest greatest clay share, above the least, to 1
+ * @param source where the band stands
+ */
+public record ClayBand(String use, double least, double greatest, Source source) {
+
+  /** Wet earth layer of a floor: a soil of 50 to 70 % clay at 1 part to 2½ parts clean sand. */
+  public static final ClayBand FLOOR =
+      new ClayBand(
+          "earth floor",
+          0.14,
+          0.20,
+          Source.commonPractice("1 part soil of 50 to 70 % clay to 2½ parts clay-free sand"));
+
+  /** Cob walls. */
+  public static final ClayBand COB =
+      new ClayBand("cob wall", 0.15, 0.25, Source.found("", "Test your cob mix", "2017", ""));
+
+  /** Pressed blocks, the band called good. */
+  public static final ClayBand PRESSED_BLOCK =
+      new ClayBand(
+          "pressed block",
+          0.10,
+          0.20,
+          Source.found("", "Ratio for compressed earth blocks", "", "good"));
+
+  /** Rammed earth. */
+  public static final ClayBand RAMMED_EARTH =
+      new ClayBand(
+          "rammed earth wall",
+          0.05,
+          0.20,
+          Source.fromMemory("Walker et al.", "Rammed Earth Design Guidelines", "2005", "grading"));
+
+  /** Clay plaster: leaner than a wall because a thin coat on a wall is fully restrained. */
+  public static final ClayBand PLASTER =
+      new ClayBand(
+          "clay plaster", 0.05, 0.15, Source.commonPractice("clay share of earth plaster coats"));
+
+  /**
+   * Checks the order.
+   *
+   * @param use not blank
+   * @param least 0 to 1
+   * @param greatest above the least
+   * @param source where the band stands
+   * @throws IllegalArgumentException if the band is empty or out of range
+   */
+  public ClayBand {
+    Args.notBlank("use", use);
+    Args.within("least clay ratio", least, 0, 1, "");
+    Args.require(
+        greatest > least && greatest <= 1,
+        "clay band: given "
+            + Numbers.plain(least)
+            + " to "
+            + Numbers.plain(greatest)
+            + ", must rise and end at 1 or less");
+  }
+
+  /**
+   * Makes one's own band.
+   *
+   * @param least least clay share of the dry mass, 0 to 1
+   * @param greatest greatest clay share, above the least, to 1
+   * @return the band
+   */
+  public static ClayBand of(double least, double greatest) {
+    return new ClayBand("chosen use", least, greatest, Source.commonPractice("chosen by the user"));
+  }
+
+  /**
+   * Gives the middle of the band.
+   *
+   * @return clay share, 0 to 1
+   */
+  public double middle() {
+    return (least + greatest) / 2;
+  }
+
+  /**
+   * Tells whether a clay share lies in the band, its ends included.
+   *
+   * @param clayRatio clay share of the dry mass
+   * @return true if it does
+   */
+  public boolean holds(double clayRatio) {
+    return clayRatio >= least - 1e-12 && clayRatio <= greatest + 1e-12;
+  }
+}

@@ -1,0 +1,84 @@
+package io.github.seamstead.materials.mix;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A ratio that cannot be misread: every side has its name, and the basis is stated.
+ *
+ * @param parts two or more named amounts
+ * @param basis what the amounts are parts of
+ */
+public record Proportion(List<Part> parts, Basis basis) {
+
+  /**
+   * One side of the ratio.
+   *
+   * @param name the material, such as {@code pit soil}; never just {@code clay} for a clay soil
+   * @param amount number of parts, 0 or more
+   */
+  public record Part(String name, double amount) {
+
+    /**
+     * Checks name and amount.
+     *
+     * @param name not blank
+     * @param amount 0 or more
+     * @throws IllegalArgumentException if the name is blank or the amount negative
+     */
+    public Part {
+      Args.notBlank("name of a part", name);
+      Args.notNegative("parts of " + name, amount, "");
+    }
+  }
+
+  /**
+   * Checks that there are two sides and that one is above zero.
+   *
+   * @param parts one or more
+   * @param basis what the amounts are parts of
+   * @throws IllegalArgumentException if there is no part or all are zero
+   */
+  public Proportion {
+    parts = Args.notEmpty("parts", parts);
+    Args.require(
+        parts.stream().anyMatch(part -> part.amount > 0),
+        "proportion: given no amount above 0, must have one");
+  }
+
+  /**
+   * Scales the proportion so that the first part that is not zero becomes 1.
+   *
+   * @return the same ratio
+   */
+  public Proportion perFirst() {
+    double first =
+        parts.stream().mapToDouble(Part::amount).filter(a -> a > 0).findFirst().orElseThrow();
+    return new Proportion(
+        parts.stream().map(part -> new Part(part.name, part.amount / first)).toList(), basis);
+  }
+
+  /**
+   * Writes the ratio with all sides named.
+   *
+   * @return for example {@code 1 part pit soil to 2½ parts washed sand, by dry mass}
+   */
+  public String text() {
+    return parts.stream()
+            .map(
+                part -> amount(part.amount) + (part.amount == 1 ? " part " : " parts ") + part.name)
+            .collect(Collectors.joining(" to "))
+        + ", "
+        + basis.label();
+  }
+
+  private static String amount(double amount) {
+    double whole = Math.floor(amount);
+    if (amount - whole == 0.5) {
+      return whole == 0 ? "½" : Numbers.plain(whole) + "½";
+    }
+    return Numbers.significant(amount, 3);
+  }
+}

@@ -1,0 +1,47 @@
+package io.github.seamstead.materials.soil;
+
+/**
+ * The grain size curve that goes with a texture where only its three shares are known: straight on
+ * a logarithmic axis within each share, clay from 0.0002 mm (an assumption; it only matters for
+ * shares below 0.002 mm). Package-private.
+ */
+final class GrainSizes {
+
+  static final double CLAY_FROM = 0.0002 / 1000;
+  static final double CLAY_TO = 0.002 / 1000;
+  static final double SILT_TO = 0.05 / 1000;
+  static final double SAND_TO = 2.0 / 1000;
+
+  private static final double LN_CLAY = Math.log(CLAY_TO / CLAY_FROM);
+  private static final double LN_SILT = Math.log(SILT_TO / CLAY_TO);
+  private static final double LN_SAND = Math.log(SAND_TO / SILT_TO);
+
+  private GrainSizes() {}
+
+  /** Share of the dry mass below 2 mm that is finer than a diameter in metres. */
+  static double finer(double diameter, double clay, double silt) {
+    if (diameter <= CLAY_TO) {
+      return diameter == CLAY_TO
+          ? clay
+          : clay * Math.max(0, Math.log(diameter / CLAY_FROM)) / LN_CLAY;
+    }
+    if (diameter <= SILT_TO) {
+      return diameter == SILT_TO
+          ? clay + silt
+          : clay + silt * Math.log(diameter / CLAY_TO) / LN_SILT;
+    }
+    double sand = 1 - clay - silt;
+    return Math.min(1, clay + silt + sand * Math.log(diameter / SILT_TO) / LN_SAND);
+  }
+
+  /**
+   * Share of grains, spread evenly over the logarithm of the diameter between two limits, that lie
+   * on the bottom when grains of a diameter have just fallen the whole depth: of a smaller grain
+   * the part (s/d)^2 began low enough to arrive.
+   */
+  static double settled(double from, double to, double justFallen) {
+    double split = Math.min(to, Math.max(from, justFallen));
+    double smaller = (split * split - from * from) / (2 * justFallen * justFallen);
+    return (smaller + Math.log(to / split)) / Math.log(to / from);
+  }
+}

@@ -1,0 +1,93 @@
+package io.github.seamstead.materials.soil;
+
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Says which marks of a jar were made too early or too late, by Stokes' law. */
+final class JarRemarks {
+
+  private static final double SLACK = 1.15;
+
+  private JarRemarks() {}
+
+  static List<String> of(JarTest jar, JarTiming timing) {
+    List<String> list = new ArrayList<>();
+    String at =
+        " ("
+            + Numbers.significant(jar.fallMetres() * 1000, 3)
+            + " mm of water at "
+            + Numbers.significant(jar.celsius(), 3)
+            + " degC)";
+    double sandGrain = grain(jar, timing.sandSeconds());
+    double sandDue = due(jar, GrainSizes.SILT_TO);
+    if (sandGrain > GrainSizes.SILT_TO * SLACK) {
+      list.add(
+          "Sand mark after "
+              + time(timing.sandSeconds())
+              + " is too early: sand down to 0.05 mm"
+              + " needs "
+              + time(sandDue)
+              + at
+              + ".");
+    } else if (sandGrain < GrainSizes.SILT_TO / SLACK) {
+      list.add(
+          "Sand mark after "
+              + time(timing.sandSeconds())
+              + " is late: silt down to "
+              + micrometres(sandGrain)
+              + " lies in the sand layer; the due time is "
+              + time(sandDue)
+              + at
+              + ".");
+    }
+    double siltGrain = grain(jar, timing.siltSeconds());
+    double siltDue = due(jar, GrainSizes.CLAY_TO);
+    if (siltGrain > GrainSizes.CLAY_TO * SLACK) {
+      list.add(
+          "Silt mark after "
+              + time(timing.siltSeconds())
+              + " is too early: only grains above "
+              + micrometres(siltGrain)
+              + " have fallen the whole depth, and silt down to 2"
+              + " micrometres needs "
+              + time(siltDue)
+              + at
+              + "; finer silt is above the mark and would be taken for clay.");
+    }
+    if (timing.totalSeconds() < siltDue) {
+      list.add(
+          "Last mark after "
+              + time(timing.totalSeconds())
+              + " is too early: even the silt needs "
+              + time(siltDue)
+              + at
+              + "; the clay is still afloat.");
+    }
+    return list;
+  }
+
+  private static double grain(JarTest jar, double seconds) {
+    return Stokes.smallestSettled(
+        jar.fallMetres(), seconds, jar.celsius(), JarTest.PARTICLE_DENSITY);
+  }
+
+  private static double due(JarTest jar, double diameter) {
+    return Stokes.settlingTime(jar.fallMetres(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY);
+  }
+
+  private static String micrometres(double metres) {
+    return Numbers.significant(metres * 1e6, 2) + " micrometres";
+  }
+
+  static String time(double seconds) {
+    if (seconds < 100) {
+      return Numbers.fixed(seconds, 0) + " s";
+    }
+    long minutes = Math.round(seconds / 60);
+    if (minutes < 60) {
+      return minutes + " min";
+    }
+    return minutes % 60 == 0 ? minutes / 60 + " h" : minutes / 60 + " h " + minutes % 60 + " min";
+  }
+}

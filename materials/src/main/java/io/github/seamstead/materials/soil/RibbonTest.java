@@ -1,0 +1,90 @@
+package io.github.seamstead.materials.soil;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
+import java.util.List;
+
+/**
+ * Ribbon test: moist soil (kneaded until it just stops sticking) pushed out between thumb and
+ * forefinger, 3 to 5 mm thick, until it breaks under its own weight.
+ *
+ * <p>Likelihood: the length is normal about each chart's length for the clay content, with a
+ * standard deviation of 5 mm plus 15 % (two people rarely agree better: common practice), averaged
+ * over the charts; with probability 0.08 the test misleads and any length to 150 mm is alike. The
+ * handbook warns that its clay figures must not be turned into laboratory sizes or back, so one
+ * ribbon never gives one clay figure.
+ *
+ * @param lengthMetres mean length of the ribbons, 0 to 0.3 m
+ * @param charts the charts to read it with, one or more
+ */
+public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implements SoilEvidence {
+
+  private static final double LONGEST = 0.3;
+  private static final double MISLEADS = 0.08;
+  private static final double ALIKE_TO = 0.15;
+  private static final double BASE_DEVIATION = 0.005;
+  private static final double RELATIVE_DEVIATION = 0.15;
+
+  /**
+   * Checks the length and copies the charts.
+   *
+   * @param lengthMetres 0 to 0.3 m
+   * @param charts one or more
+   * @throws IllegalArgumentException if the length is out of range or there is no chart
+   */
+  public RibbonTest {
+    Args.require(
+        lengthMetres >= 0 && lengthMetres <= LONGEST,
+        "ribbon length: given "
+            + Numbers.plain(lengthMetres)
+            + " m, must be from 0 m to 0.3 m (a ribbon breaks under its own weight; charts end at"
+            + " 75 mm, and some print cm where mm is meant)");
+    charts = Args.notEmpty("ribbon charts", charts);
+  }
+
+  /**
+   * Reads a ribbon with all published charts, so that their spread is part of the doubt.
+   *
+   * @param lengthMetres mean length, 0 to 0.3 m
+   * @return the test
+   */
+  public static RibbonTest ofLength(double lengthMetres) {
+    return new RibbonTest(lengthMetres, RibbonChart.ALL);
+  }
+
+  @Override
+  public String label() {
+    return "ribbon test: " + Numbers.significant(lengthMetres * 1000, 3) + " mm";
+  }
+
+  @Override
+  public List<Source> sources() {
+    return charts.stream().map(RibbonChart::source).toList();
+  }
+
+  @Override
+  public TextureLikelihood likelihood() {
+    RibbonChart[] read = charts.toArray(new RibbonChart[0]);
+    return (clay, silt, sand) -> {
+      double sum = 0;
+      for (RibbonChart chart : read) {
+        double expected = chart.expectedLength(clay);
+        sum +=
+            Densities.normal(
+                lengthMetres, expected, BASE_DEVIATION + RELATIVE_DEVIATION * expected);
+      }
+      return (1 - MISLEADS) * sum / read.length + MISLEADS / ALIKE_TO;
+    };
+  }
+
+  @Override
+  public List<String> remarks() {
+    return List.of(
+        charts.size() == 1
+            ? "Read with one chart only (" + charts.get(0).label() + "); others differ."
+            : "Read with "
+                + charts.size()
+                + " published charts that disagree; the spread is kept.");
+  }
+}

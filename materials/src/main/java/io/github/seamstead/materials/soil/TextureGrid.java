@@ -1,0 +1,57 @@
+package io.github.seamstead.materials.soil;
+
+/**
+ * The texture triangle cut into n^2 equal small triangles, evaluated at their centroids: the
+ * midpoint rule, whose error falls with 1/n^2 for a smooth density. Package-private.
+ */
+final class TextureGrid {
+
+  /** Steps along a side of the published result: 1 % of mass. */
+  static final int STEPS = 100;
+
+  private final int steps;
+  private final double[] clay;
+  private final double[] silt;
+
+  TextureGrid(int steps) {
+    this.steps = steps;
+    clay = new double[steps * steps];
+    silt = new double[steps * steps];
+    int cell = 0;
+    for (int row = 0; row < steps; row++) {
+      for (int k = 0; k < cellsInRow(row); k++) {
+        double corner = (k & 1) == 0 ? 1 / 3.0 : 2 / 3.0;
+        clay[cell] = (row + corner) / steps;
+        int column = k / 2;
+        silt[cell] = (column + corner) / steps;
+        cell++;
+      }
+    }
+  }
+
+  int steps() {
+    return steps;
+  }
+
+  int size() {
+    return clay.length;
+  }
+
+  double clay(int cell) {
+    return clay[cell];
+  }
+
+  double silt(int cell) {
+    return silt[cell];
+  }
+
+  double sand(int cell) {
+    // Never below zero by rounding: a centroid is at least a third of a step inside.
+    return 1 - clay[cell] - silt[cell];
+  }
+
+  /** A row of equal clay has alternating upright and hanging triangles. */
+  int cellsInRow(int row) {
+    return 2 * (steps - row) - 1;
+  }
+}
