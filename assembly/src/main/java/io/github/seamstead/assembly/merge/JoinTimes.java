@@ -1,0 +1,55 @@
+package io.github.seamstead.assembly.merge;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * How long a joint takes: {@code t = set-up + rate * length + handling * mass in hand}.
+ *
+ * @param setUpSeconds per joint, whatever its length, in seconds, 0 or more
+ * @param secondsPerMetre per metre of joint, in s/m, 0 or more
+ * @param secondsPerKg per kilogram in hand, in s/kg, 0 or more
+ */
+public record JoinTimes(double setUpSeconds, double secondsPerMetre, double secondsPerKg) {
+
+  /** Eight to ten minutes to staple one seam of a small shelter. */
+  public static final Source SEAM_PRACTICE =
+      Source.commonPractice("8 to 10 minutes to staple one seam of a small shelter");
+
+  /**
+   * Checks the times.
+   *
+   * @param setUpSeconds 0 or more
+   * @param secondsPerMetre 0 or more
+   * @param secondsPerKg 0 or more
+   * @throws IllegalArgumentException if a time is negative, or all are 0
+   */
+  public JoinTimes {
+    Args.notNegative("set-up", setUpSeconds, "s");
+    Args.notNegative("time per metre", secondsPerMetre, "s/m");
+    Args.notNegative("time per kilogram", secondsPerKg, "s/kg");
+    Args.require(
+        setUpSeconds + secondsPerMetre + secondsPerKg > 0,
+        "join times: given 0 for all, one must be greater than 0");
+  }
+
+  /**
+   * Takes nine minutes for each joint, the middle of {@link #SEAM_PRACTICE}.
+   *
+   * @return 540 s per joint
+   */
+  public static JoinTimes commonPractice() {
+    return new JoinTimes(540, 0, 0);
+  }
+
+  /**
+   * Computes the time of one joint.
+   *
+   * @param lengthMetres length of the joint, in metres
+   * @param inHandKg mass in hand, in kilograms
+   * @return in seconds
+   */
+  public double seconds(double lengthMetres, double inHandKg) {
+    return setUpSeconds + secondsPerMetre * lengthMetres + secondsPerKg * inHandKg;
+  }
+}

@@ -1,0 +1,117 @@
+package io.github.seamstead.assembly.merge;
+
+import io.github.seamstead.assembly.ring.Arc;
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What the plan is asked for.
+ *
+ * @param objective what to keep small
+ * @param limits what no merge may exceed
+ * @param times how long a joint takes
+ * @param teams how many teams join at once, 1 or more
+ * @param closingJoint the joint to make last, such as the one beside the door; empty for the best;
+ *     rings only
+ * @param firstGroups runs of neighbouring pieces to be joined first, as the builder wishes; they
+ *     may lie inside one another but not overlap
+ */
+public record PlanOptions(
+    Objective objective,
+    Limits limits,
+    JoinTimes times,
+    int teams,
+    OptionalInt closingJoint,
+    List<Arc> firstGroups) {
+
+  /** The most teams. */
+  public static final int MOST_TEAMS = 100;
+
+  /**
+   * Checks the options.
+   *
+   * @param objective what to keep small
+   * @param limits what no merge may exceed
+   * @param times how long a joint takes
+   * @param teams 1 to {@link #MOST_TEAMS}
+   * @param closingJoint the joint to make last, if it is fixed
+   * @param firstGroups runs to be joined first
+   * @throws IllegalArgumentException if the number of teams is out of range
+   */
+  public PlanOptions {
+    Args.within("teams", teams, 1, MOST_TEAMS);
+    firstGroups = List.copyOf(firstGroups);
+  }
+
+  /**
+   * Asks for an objective: one team, nine minutes per joint, no limits, free closing joint.
+   *
+   * @param objective what to keep small
+   * @return the options
+   */
+  public static PlanOptions least(Objective objective) {
+    return new PlanOptions(
+        objective, Limits.NONE, JoinTimes.commonPractice(), 1, OptionalInt.empty(), List.of());
+  }
+
+  /**
+   * Sets the objective.
+   *
+   * @param newObjective what to keep small
+   * @return the new options
+   */
+  public PlanOptions with(Objective newObjective) {
+    return new PlanOptions(newObjective, limits, times, teams, closingJoint, firstGroups);
+  }
+
+  /**
+   * Sets the limits.
+   *
+   * @param newLimits what no merge may exceed
+   * @return the new options
+   */
+  public PlanOptions with(Limits newLimits) {
+    return new PlanOptions(objective, newLimits, times, teams, closingJoint, firstGroups);
+  }
+
+  /**
+   * Sets the times.
+   *
+   * @param newTimes how long a joint takes
+   * @return the new options
+   */
+  public PlanOptions with(JoinTimes newTimes) {
+    return new PlanOptions(objective, limits, newTimes, teams, closingJoint, firstGroups);
+  }
+
+  /**
+   * Sets the teams.
+   *
+   * @param count 1 to {@link #MOST_TEAMS}
+   * @return the new options
+   */
+  public PlanOptions withTeams(int count) {
+    return new PlanOptions(objective, limits, times, count, closingJoint, firstGroups);
+  }
+
+  /**
+   * Fixes the joint that closes the ring.
+   *
+   * @param joint its number, from 1
+   * @return the new options
+   */
+  public PlanOptions closingAt(int joint) {
+    return new PlanOptions(objective, limits, times, teams, OptionalInt.of(joint), firstGroups);
+  }
+
+  /**
+   * Fixes groups to be joined first.
+   *
+   * @param groups runs of neighbouring pieces
+   * @return the new options
+   */
+  public PlanOptions keeping(List<Arc> groups) {
+    return new PlanOptions(objective, limits, times, teams, closingJoint, groups);
+  }
+}

@@ -1,0 +1,145 @@
+package io.github.seamstead.assembly.merge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.seamstead.assembly.ring.Load;
+import io.github.seamstead.assembly.ring.Piece;
+import io.github.seamstead.assembly.ring.PieceRing;
+import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.testing.OutsideCheck;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Published and recomputed merge costs. */
+class MergeOutsideTest {
+
+  private static final Source LETTERS =
+      Source.fromMemory(
+          "Gilbert and Moore",
+          "Variable-length binary encodings",
+          "1959",
+          "27 letter frequencies, also in Knuth vol. 3, 6.2.2");
+  private static final Source OLYMPIAD =
+      Source.fromMemory("", "Merging heaps round a ring, national olympiad problem", "1995", "");
+  private static final Source PAGES = Source.found("", "Stone game II, problem text", "", "0593");
+  private static final Source MERGE_PAGE =
+      Source.found("", "Minimum cost to merge stones, problem text", "", "K = 2");
+  private static final Source DERIVED = Source.derived("interval programming, recomputed");
+
+  private static PieceRing pieces(boolean ring, double... masses) {
+    List<Piece> pieces = new ArrayList<>();
+    for (int i = 0; i < masses.length; i++) {
+      pieces.add(Piece.of(Integer.toString(i + 1), Load.ofMass(masses[i])));
+    }
+    return ring
+        ? PieceRing.ring(pieces, Collections.nCopies(masses.length, 1.0))
+        : PieceRing.line(pieces, Collections.nCopies(masses.length - 1, 1.0));
+  }
+
+  private static double merged(boolean ring, double... masses) {
+    return JoinPlanner.plan(pieces(ring, masses), PlanOptions.least(Objective.HANDLED_MASS))
+        .orThrow()
+        .cost()
+        .mergedMassKg();
+  }
+
+  private static void check(String what, Source source, double expected, double got) {
+    OutsideCheck.of("assembly.merge", what, source).expect(expected).within(1e-9).got(got);
+  }
+
+  @Test
+  void publishedCosts() {
+    check("ring 1 1 4 4: least merged weight", PAGES, 18, merged(true, 1, 1, 4, 4));
+    check("ring 1 1 1 1: least merged weight", PAGES, 8, merged(true, 1, 1, 1, 1));
+    check("line 4 1 1 4: least merged weight", PAGES, 18, merged(false, 4, 1, 1, 4));
+    check("line 3 2 4 1: least merged weight", MERGE_PAGE, 20, merged(false, 3, 2, 4, 1));
+    check("ring 4 4 5 9: least merged weight", OLYMPIAD, 43, merged(true, 4, 4, 5, 9));
+    check("line 6 1 5 2 4 3", DERIVED, 54, merged(false, 6, 1, 5, 2, 4, 3));
+    check("line 10 1 10 1 10 1", DERIVED, 88, merged(false, 10, 1, 10, 1, 10, 1));
+    check(
+        "line 3 1 4 1 5 9 2 6 5 3 5 8",
+        DERIVED,
+        181,
+        merged(false, 3, 1, 4, 1, 5, 9, 2, 6, 5, 3, 5, 8));
+  }
+
+  @Test
+  void englishLetters() {
+    double[] letters = {
+      186, 64, 13, 22, 32, 103, 21, 15, 47, 57, 1, 5, 32, 20, 57, 63, 15, 1, 48, 51, 80, 23, 8, 18,
+      1, 16, 1
+    };
+    check("27 English letters, per mille", LETTERS, 4200, LineTree.optimal(letters).cost());
+    check("27 English letters, interval", LETTERS, 4200, merged(false, letters));
+  }
+
+  @Test
+  void ringAgainstLine() {
+    double[][] weights = {
+      {1, 9, 9, 1}, {3, 4, 3}, {6, 4, 4, 6}, {7, 6, 5, 7, 100}, {1, 2, 3, 4, 5, 6, 7, 8, 9, 10}
+    };
+    double[] line = {40, 17, 40, 175, 173};
+    double[] ring = {33, 16, 40, 175, 173};
+    for (int i = 0; i < weights.length; i++) {
+      check(
+          "line of " + weights[i].length + ", row " + i,
+          DERIVED,
+          line[i],
+          merged(false, weights[i]));
+      check(
+          "ring of " + weights[i].length + ", row " + i,
+          DERIVED,
+          ring[i],
+          merged(true, weights[i]));
+    }
+  }
+
+  @Test
+  void equalPieces() {
+    int[] best = {5, 8, 12, 16, 20, 24, 29, 34, 39, 44};
+    int[] oneByOne = {5, 9, 14, 20, 27, 35, 44, 54, 65, 77};
+    for (int n = 3; n <= 12; n++) {
+      PieceRing ring = PieceRing.ofEqualPieces(n, 1, 3);
+      List<MergePlan> plans =
+          JoinPlanner.compare(ring, PlanOptions.least(Objective.HANDLED_MASS)).plans();
+      check(n + " equal pieces, one by one", DERIVED, oneByOne[n - 3], merged(plans, "one by one"));
+      check(n + " equal pieces, best", DERIVED, best[n - 3], merged(plans, "least handled mass"));
+    }
+  }
+
+  @Test
+  void tenEqualPiecesPairsFirst() {
+    List<MergePlan> plans =
+        JoinPlanner.compare(
+                PieceRing.ofEqualPieces(10, 1, 3), PlanOptions.least(Objective.HANDLED_MASS))
+            .plans();
+    check(
+        "ten equal pieces, pairs, fours, eight, last pair",
+        Source.commonPractice("five pairs, two fours, the eight, then the last pair"),
+        36,
+        merged(plans, "pairs first"));
+    check("ten equal pieces, best", DERIVED, 34, merged(plans, "least handled mass"));
+  }
+
+  private static double merged(List<MergePlan> plans, String name) {
+    return plans.stream()
+        .filter(plan -> plan.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .cost()
+        .mergedMassKg();
+  }
+
+  @Test
+  void theClosingJointHasTheWholeCoverInHand() {
+    MergePlan plan =
+        JoinPlanner.plan(pieces(true, 4, 4, 5, 9), PlanOptions.least(Objective.HANDLED_MASS))
+            .orThrow();
+    assertThat(plan.steps()).hasSize(4);
+    assertThat(plan.cost().closingMassKg()).isEqualTo(22);
+    assertThat(plan.cost().handledMassKg()).isEqualTo(65);
+    assertThat(plan.closingStep()).isPresent();
+  }
+}
