@@ -34,7 +34,8 @@ final class Crossings {
     return turn(a, b, c) == 0 && b.subtract(a).dot(c.subtract(b)) < 0;
   }
 
-  private static boolean meet(Vector2D a, Vector2D b, Vector2D c, Vector2D d) {
+  /** Tells whether two segments cross or touch. */
+  static boolean meet(Vector2D a, Vector2D b, Vector2D c, Vector2D d) {
     if (Math.max(a.getX(), b.getX()) < Math.min(c.getX(), d.getX())
         || Math.max(c.getX(), d.getX()) < Math.min(a.getX(), b.getX())
         || Math.max(a.getY(), b.getY()) < Math.min(c.getY(), d.getY())

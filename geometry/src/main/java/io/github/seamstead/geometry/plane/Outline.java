@@ -208,6 +208,59 @@ public record Outline(List<Vector2D> vertices) {
   }
 
   /**
+   * Tells whether a point lies inside. A point on the outline may count as either.
+   *
+   * @param point in metres
+   * @return true inside; O(n) for n corners
+   */
+  public boolean contains(Vector2D point) {
+    return Nearness.inside(vertices, point);
+  }
+
+  /**
+   * Tells whether another outline lies wholly inside without touching this one.
+   *
+   * @param other the outline that may lie inside
+   * @return true if all of it is inside; O(n m) for n and m corners
+   */
+  public boolean contains(Outline other) {
+    return contains(other.vertices.get(0)) && !Nearness.boundariesMeet(vertices, other.vertices);
+  }
+
+  /**
+   * Tells whether two outlines have a point in common, be it that one lies inside the other.
+   *
+   * @param other the other outline
+   * @return true if they overlap or touch; O(n m) for n and m corners
+   */
+  public boolean meets(Outline other) {
+    return Nearness.boundariesMeet(vertices, other.vertices)
+        || contains(other.vertices.get(0))
+        || other.contains(vertices.get(0));
+  }
+
+  /**
+   * Gives the distance from a point, inside or outside, to the nearest edge.
+   *
+   * @param point in metres
+   * @return the distance, in metres, 0 on the outline; O(n) for n corners
+   */
+  public double distanceToEdge(Vector2D point) {
+    return Nearness.pointToBoundary(vertices, point);
+  }
+
+  /**
+   * Gives the distance from a straight piece, inside or outside, to the nearest edge.
+   *
+   * @param from one end, in metres
+   * @param to the other end, in metres
+   * @return the distance, in metres, 0 if they touch or cross; O(n) for n corners
+   */
+  public double distanceToSegment(Vector2D from, Vector2D to) {
+    return Nearness.segmentToBoundary(vertices, from, to);
+  }
+
+  /**
    * Writes the corners, rounded to a tenth of a millimetre, for messages.
    *
    * @return for example {@code [(0, 0), (1.5, 0), (0, 2)]}

@@ -1,0 +1,94 @@
+package io.github.seamstead.geometry.pattern;
+
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The pieces of cloth that make one face of the cover.
+ *
+ * <p>A fin seam is sewn good sides together on the stitch line; the allowances of both panels then
+ * stand to the inside. A hem or turn-in is folded to the inside on the stitch line; its ends are
+ * cut as the mirror image of the panel, so that they lie flat on it. Where two seams meet at a
+ * sharp tip the mitre is held to a limit and cut off square.
+ *
+ * <pre>{@code
+ * var edges = EdgePlan.of(EdgeAllowance.hem(0.05), EdgeAllowance.finSeam(0.04),
+ *     EdgeAllowance.turnIn(0.06));
+ * var panel = Panel.of(face, PanelSpec.of("P1", edges).times(9));
+ * panel.parts().get(0).cut();
+ * }</pre>
+ *
+ * @param id the panel's id
+ * @param face the finished face, in metres
+ * @param parts the face in one piece, or its spliced parts from the base up and from left to right
+ * @param extras patches and flaps of its openings
+ * @param splices how the parts join
+ */
+public record Panel(
+    String id,
+    Outline face,
+    List<PatternPiece> parts,
+    List<PatternPiece> extras,
+    List<Splice> splices) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param id the panel's id
+   * @param face the finished face
+   * @param parts one or more
+   * @param extras may be empty
+   * @param splices empty for a panel in one piece
+   */
+  public Panel {
+    parts = List.copyOf(parts);
+    extras = List.copyOf(extras);
+    splices = List.copyOf(splices);
+  }
+
+  /**
+   * Draws the pieces of a face. Costs O(e²) for e edges of a part, for each part.
+   *
+   * @param face the finished face in its own plane, seen from outside, in metres
+   * @param spec allowances, marks, openings and splices
+   * @return the pieces
+   * @throws IllegalArgumentException if the allowances make a cut line cross itself, an opening
+   *     leaves the face or reaches into a seam, hem or another opening, the marks do not fit the
+   *     face's edges, or the face cannot be spliced from the cloth
+   */
+  public static Panel of(Outline face, PanelSpec spec) {
+    spec.marks().requireFor(face.size());
+    Part whole = Part.whole(face, spec);
+    List<PieceHole> holes = Openings.holes(face, whole.allowances(), spec);
+    List<PatternPiece> extras = Openings.extras(spec);
+    String label = spec.marks().panel();
+    // Drawn first even where it is spliced: it refuses allowances that do not fit the face.
+    PatternPiece one =
+        PieceMaker.ofPart(spec.id(), label, PieceKind.PANEL, face, whole, spec, holes);
+    if (spec.splices().isEmpty()) {
+      return new Panel(spec.id(), face, List.of(one), extras, List.of());
+    }
+    return Splicer.splice(face, one, whole, spec, spec.splices().get(), extras);
+  }
+
+  /**
+   * Lists all pieces.
+   *
+   * @return the parts, then the extras
+   */
+  public List<PatternPiece> pieces() {
+    List<PatternPiece> all = new ArrayList<>(parts);
+    all.addAll(extras);
+    return all;
+  }
+
+  /**
+   * Gives the cloth of all pieces of one panel.
+   *
+   * @return the area inside the cut lines, in square metres
+   */
+  public double clothArea() {
+    return pieces().stream().mapToDouble(PatternPiece::clothArea).sum();
+  }
+}

@@ -1,0 +1,68 @@
+package io.github.seamstead.geometry.pattern;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+
+/**
+ * The texts that go onto a panel. The names of the joints are the caller's: the mating edges of two
+ * panels carry the same name.
+ *
+ * @param panel the panel's number or name
+ * @param edges one letter or name for each edge of the face, in the order of the edges; an empty
+ *     text leaves an edge unmarked; an empty list leaves all edges unmarked
+ * @param joints one joint name for each edge, likewise
+ */
+public record PanelMarks(String panel, List<String> edges, List<String> joints) {
+
+  /**
+   * Checks the panel's name and copies the lists.
+   *
+   * @param panel not blank
+   * @param edges empty, or one text for each edge of the face
+   * @param joints empty, or one text for each edge of the face
+   * @throws IllegalArgumentException if the panel's name is blank
+   */
+  public PanelMarks {
+    Args.notBlank("panel mark", panel);
+    edges = List.copyOf(edges);
+    joints = List.copyOf(joints);
+  }
+
+  /**
+   * Marks the panel alone.
+   *
+   * @param panel the panel's number or name, not blank
+   * @return marks without edge letters and joints
+   * @throws IllegalArgumentException if the name is blank
+   */
+  public static PanelMarks of(String panel) {
+    return new PanelMarks(panel, List.of(), List.of());
+  }
+
+  String edge(int index) {
+    return edges.isEmpty() ? "" : edges.get(index);
+  }
+
+  String joint(int index) {
+    return joints.isEmpty() ? "" : joints.get(index);
+  }
+
+  void requireFor(int faceEdges) {
+    requireCount("edge letters", edges, faceEdges);
+    requireCount("joint names", joints, faceEdges);
+  }
+
+  private void requireCount(String what, List<String> texts, int faceEdges) {
+    Args.require(
+        texts.isEmpty() || texts.size() == faceEdges,
+        "panel "
+            + panel
+            + ": given "
+            + texts.size()
+            + " "
+            + what
+            + ", must be none or one for each of the "
+            + faceEdges
+            + " edges");
+  }
+}

@@ -1,0 +1,156 @@
+package io.github.seamstead.geometry.pattern;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be made of a face.
+ *
+ * @param id identifies the panel's pieces
+ * @param count how many alike are wanted
+ * @param edges the allowances
+ * @param marks the texts
+ * @param notchSpacing from match notch to match notch along the hips, in metres
+ * @param mitreLimit greatest reach of a sharp corner as a multiple of the wider allowance
+ * @param grain direction of the warp on the face, counter-clockwise from its base, in radians
+ * @param openings doors and vents
+ * @param splices how to splice where the cloth is too small; empty to keep the panel whole
+ */
+public record PanelSpec(
+    String id,
+    int count,
+    EdgePlan edges,
+    PanelMarks marks,
+    double notchSpacing,
+    double mitreLimit,
+    double grain,
+    List<Opening> openings,
+    Optional<SpliceRule> splices) {
+
+  private static final double USUAL_NOTCH_SPACING = 0.5;
+
+  /**
+   * Checks the measures.
+   *
+   * @param id not blank
+   * @param count 1 or more
+   * @param edges the allowances
+   * @param marks the texts
+   * @param notchSpacing in metres, greater than 0
+   * @param mitreLimit 1 or more
+   * @param grain in radians, finite
+   * @param openings may be empty
+   * @param splices may be empty
+   * @throws IllegalArgumentException if a text is blank or a measure is out of range
+   */
+  public PanelSpec {
+    Args.notBlank("panel id", id);
+    Args.within("panel count", count, 1, Integer.MAX_VALUE);
+    Args.positive("notch spacing", notchSpacing, "m");
+    Mitre.requireLimit(mitreLimit);
+    Args.finite("grain direction", grain, "rad");
+    openings = List.copyOf(openings);
+  }
+
+  /**
+   * Makes one whole panel with the usual notches each half metre, the usual mitre limit and the
+   * warp up the face.
+   *
+   * @param id identifies the panel's pieces and is written on them, not blank
+   * @param edges the allowances
+   * @return the specification
+   * @throws IllegalArgumentException if the id is blank
+   */
+  public static PanelSpec of(String id, EdgePlan edges) {
+    return new PanelSpec(
+        id,
+        1,
+        edges,
+        PanelMarks.of(Args.notBlank("panel id", id)),
+        USUAL_NOTCH_SPACING,
+        Mitre.USUAL_LIMIT,
+        Math.PI / 2,
+        List.of(),
+        Optional.empty());
+  }
+
+  /**
+   * Asks for several alike.
+   *
+   * @param wanted 1 or more
+   * @return the specification with that count
+   * @throws IllegalArgumentException if the count is less than 1
+   */
+  public PanelSpec times(int wanted) {
+    return new PanelSpec(
+        id, wanted, edges, marks, notchSpacing, mitreLimit, grain, openings, splices);
+  }
+
+  /**
+   * Sets the texts.
+   *
+   * @param texts the texts
+   * @return the specification with them
+   */
+  public PanelSpec withMarks(PanelMarks texts) {
+    return new PanelSpec(
+        id, count, edges, texts, notchSpacing, mitreLimit, grain, openings, splices);
+  }
+
+  /**
+   * Sets the distance between match notches.
+   *
+   * @param spacing in metres, greater than 0
+   * @return the specification with it
+   * @throws IllegalArgumentException if the spacing is not positive
+   */
+  public PanelSpec withNotchSpacing(double spacing) {
+    return new PanelSpec(id, count, edges, marks, spacing, mitreLimit, grain, openings, splices);
+  }
+
+  /**
+   * Sets the mitre limit.
+   *
+   * @param limit multiple of the wider allowance, 1 or more
+   * @return the specification with it
+   * @throws IllegalArgumentException if the limit is less than 1
+   */
+  public PanelSpec withMitreLimit(double limit) {
+    return new PanelSpec(id, count, edges, marks, notchSpacing, limit, grain, openings, splices);
+  }
+
+  /**
+   * Sets the direction of the warp.
+   *
+   * @param direction counter-clockwise from the base, in radians
+   * @return the specification with it
+   * @throws IllegalArgumentException if the direction is not finite
+   */
+  public PanelSpec withGrain(double direction) {
+    return new PanelSpec(
+        id, count, edges, marks, notchSpacing, mitreLimit, direction, openings, splices);
+  }
+
+  /**
+   * Sets the openings.
+   *
+   * @param doorsAndVents in the face's coordinates
+   * @return the specification with them
+   */
+  public PanelSpec withOpenings(List<Opening> doorsAndVents) {
+    return new PanelSpec(
+        id, count, edges, marks, notchSpacing, mitreLimit, grain, doorsAndVents, splices);
+  }
+
+  /**
+   * Lets the panel be spliced where the cloth is too small.
+   *
+   * @param rule the cloth's size and the lap
+   * @return the specification with it
+   */
+  public PanelSpec withSplices(SpliceRule rule) {
+    return new PanelSpec(
+        id, count, edges, marks, notchSpacing, mitreLimit, grain, openings, Optional.of(rule));
+  }
+}

@@ -1,0 +1,146 @@
+package io.github.seamstead.geometry.pattern;
+
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * One flat piece of cloth, seen on its good side.
+ *
+ * @param id unique within the pattern
+ * @param label what is written on it
+ * @param kind what it is for
+ * @param count how many alike are wanted
+ * @param stitch the outline when finished: stitch lines and folds, in metres
+ * @param cut the outline to cut, in the same coordinates
+ * @param cutEdgeOwners for each edge of {@code cut} the edge of {@code stitch} whose allowance it
+ *     bounds, −1 where it closes a corner
+ * @param edges the edges of {@code stitch} in their order
+ * @param holes openings cut out of the piece
+ * @param notches match notches
+ * @param marks texts
+ * @param grain direction of the warp, counter-clockwise from the x axis, in radians
+ * @param goodSide true if the coordinates show the good side
+ */
+public record PatternPiece(
+    String id,
+    String label,
+    PieceKind kind,
+    int count,
+    Outline stitch,
+    Outline cut,
+    List<Integer> cutEdgeOwners,
+    List<PieceEdge> edges,
+    List<PieceHole> holes,
+    List<Notch> notches,
+    List<Mark> marks,
+    double grain,
+    boolean goodSide) {
+
+  /**
+   * Checks that the lists fit the outlines and copies them.
+   *
+   * @param id not blank
+   * @param label not blank
+   * @param kind what it is for
+   * @param count 1 or more
+   * @param stitch the finished outline
+   * @param cut the outline to cut
+   * @param cutEdgeOwners one for each cut edge
+   * @param edges one for each stitch edge
+   * @param holes may be empty
+   * @param notches may be empty
+   * @param marks may be empty
+   * @param grain in radians, finite
+   * @param goodSide true if the good side is seen
+   * @throws IllegalArgumentException if a text is blank, the count is less than 1 or a list has
+   *     another length than its outline
+   */
+  public PatternPiece {
+    Args.notBlank("piece id", id);
+    Args.notBlank("piece label", label);
+    Args.within("piece count", count, 1, Integer.MAX_VALUE);
+    Args.require(
+        edges.size() == stitch.size(),
+        "piece " + id + ": given " + edges.size() + " edges, must be " + stitch.size());
+    Args.require(
+        cutEdgeOwners.size() == cut.size(),
+        "piece " + id + ": given " + cutEdgeOwners.size() + " owners, must be " + cut.size());
+    Args.finite("grain direction", grain, "rad");
+    cutEdgeOwners = List.copyOf(cutEdgeOwners);
+    edges = List.copyOf(edges);
+    holes = List.copyOf(holes);
+    notches = List.copyOf(notches);
+    marks = List.copyOf(marks);
+  }
+
+  /**
+   * Gives the cloth inside the cut line; what falls out of holes counts, as it is cut from the same
+   * cloth.
+   *
+   * @return the area of one piece, in square metres
+   */
+  public double clothArea() {
+    return cut.area();
+  }
+
+  /**
+   * Gives the area inside the stitch line without the finished holes.
+   *
+   * @return the area of one piece when sewn, in square metres
+   */
+  public double finishedArea() {
+    return stitch.area() - holes.stream().mapToDouble(h -> h.finished().area()).sum();
+  }
+
+  /**
+   * Names the edge of the cut outline that belongs on the reinforced edge of the stock.
+   *
+   * @return the index of the cut edge, empty if no edge asks for it
+   */
+  public OptionalInt reinforcedCutEdge() {
+    for (int i = 0; i < cutEdgeOwners.size(); i++) {
+      int owner = cutEdgeOwners.get(i);
+      if (owner >= 0 && edges.get(owner).allowance().role() == EdgeRole.REINFORCED) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /**
+   * Finds the edge that is, or is part of, an edge of the face.
+   *
+   * @param faceEdge the face's edge
+   * @return the index of the stitch edge, empty if this piece has no part in it
+   */
+  public OptionalInt edgeOnFace(int faceEdge) {
+    for (int i = 0; i < edges.size(); i++) {
+      if (edges.get(i).faceEdge() == faceEdge) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /**
+   * Lists the notches on one edge.
+   *
+   * @param edge the stitch edge
+   * @return the notches, from the base up
+   */
+  public List<Notch> notchesOn(int edge) {
+    return notches.stream().filter(n -> n.edge() == edge).toList();
+  }
+
+  /**
+   * Turns the piece over, as when cloth is marked on its plain side: left and right change, the
+   * texts stay readable and the mark of the side changes with it.
+   *
+   * @return the piece seen on its other side
+   */
+  public PatternPiece turnedOver() {
+    return TurnOver.of(this);
+  }
+}
