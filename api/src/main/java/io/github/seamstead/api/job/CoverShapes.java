@@ -1,0 +1,331 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import java.util.List;
+
+/** The shapes of the cover section. */
+final class CoverShapes {
+
+  private CoverShapes() {}
+
+  static Shape<Fabric> fabric() {
+    Shape<Fabric> s = Shape.of(Fabric.class, "a coated fabric");
+    Shape.Key<String> name =
+        s.assumed(
+            "name",
+            Kinds.text(),
+            "what it is",
+            "coated fabric",
+            "coated fabric",
+            "the document does not name it");
+    Shape.Key<Double> massPerArea =
+        s.required(
+            "massPerArea",
+            Quantities.of(Dimension.MASS_PER_AREA, "g/m2", 20, 5000),
+            "mass of the fabric per area");
+    Shape.Key<Double> thickness =
+        s.assumed(
+            "thickness",
+            Quantities.length("mm", 0.01, 20),
+            "thickness of the fabric",
+            0.0006,
+            "0.6 mm",
+            "common practice: coated polyester of lorry-curtain weight");
+    return s.makes(v -> new Fabric(v.get(name), v.get(massPerArea), v.get(thickness)));
+  }
+
+  static Shape<Seam> seam() {
+    Shape<Seam> s = Shape.of(Seam.class, "the joint between neighbouring panels");
+    Shape.Key<SeamKind> kind =
+        s.assumed(
+            "kind",
+            Kinds.choice(SeamKind.class, SeamKind::word),
+            "how the panels are joined",
+            SeamKind.FIN,
+            "fin",
+            "common practice: stapled through both allowances, good sides together");
+    Shape.Key<Double> allowance =
+        s.required(
+            "allowance", Quantities.length("mm", 0, 500), "fabric added along each side edge");
+    return s.makes(v -> new Seam(v.get(kind), v.get(allowance)));
+  }
+
+  static Shape<Hem> hem() {
+    Shape<Hem> s = Shape.of(Hem.class, "the lower edge");
+    Shape.Key<HemKind> kind =
+        s.required("kind", Kinds.choice(HemKind.class, HemKind::word), "turned, reinforced or raw");
+    Shape.Key<Double> allowance =
+        s.assumed(
+            "allowance",
+            Quantities.length("mm", 0, 1000),
+            "fabric added along the lower edge",
+            0.0,
+            "0 mm",
+            "no allowance stated");
+    return s.makes(v -> new Hem(v.get(kind), v.get(allowance)));
+  }
+
+  static Shape<Point> point() {
+    Shape<Point> s =
+        Shape.of(
+            Point.class,
+            "a point in the plane of a face: x along the base from its left corner, y up the face");
+    Shape.Key<Double> x =
+        s.required(
+            "x",
+            Quantities.length("m", -200, 200),
+            "along the base edge from the left corner seen from outside");
+    Shape.Key<Double> y =
+        s.required("y", Quantities.length("m", -200, 200), "up the face from the base edge");
+    return s.makes(v -> new Point(v.get(x), v.get(y)));
+  }
+
+  static Shape<FaceOpening> faceOpening() {
+    Shape<FaceOpening> s = Shape.of(FaceOpening.class, "a door or a vent in one face");
+    Shape.Key<String> id = s.required("id", Kinds.id(), "its name");
+    Shape.Key<Integer> face =
+        s.required(
+            "face",
+            Kinds.count(1, 64),
+            "the face it is in, counted counter-clockwise seen from above");
+    Shape.Key<List<Point>> outline =
+        s.required("outline", Kinds.list(point(), 3, 50), "its corners in the plane of the face");
+    Shape.Key<Double> flap =
+        s.assumed(
+            "flap",
+            Quantities.length("mm", 0, 500),
+            "how much the flap laps over the opening all round",
+            0.15,
+            "150 mm",
+            "common practice: a lap that driven rain does not cross");
+    Shape.Key<Double> patch =
+        s.assumed(
+            "patch",
+            Quantities.length("mm", 0, 500),
+            "width of the reinforcement round the opening",
+            0.05,
+            "50 mm",
+            "common practice: one staple row and its edge distance on each side");
+    return s.makes(
+        v -> new FaceOpening(v.get(id), v.get(face), v.get(outline), v.get(flap), v.get(patch)));
+  }
+
+  static Shape<Cap> cap() {
+    Shape<Cap> s = Shape.of(Cap.class, "the cap over the opening at the top");
+    Shape.Key<Double> overlap =
+        s.assumed(
+            "overlap",
+            Quantities.length("mm", 10, 2000),
+            "how far the cap comes down over the cover",
+            0.3,
+            "300 mm",
+            "common practice: a lap that driven rain does not climb");
+    Shape.Key<Double> slope =
+        s.optional(
+            "slope",
+            Quantities.of(Dimension.ANGLE, "deg", 1, 85),
+            "slope of the cap; the slope of the faces if left out");
+    return s.makes(v -> new Cap(v.get(overlap), v.find(slope)));
+  }
+
+  static Shape<Skirt> skirt() {
+    Shape<Skirt> s = Shape.of(Skirt.class, "a strip on the ground round the base");
+    Shape.Key<Double> drop =
+        s.required(
+            "drop",
+            Quantities.length("mm", 10, 3000),
+            "how far the skirt comes down from the base edge or lies out");
+    Shape.Key<Double> overlap =
+        s.assumed(
+            "overlap",
+            Quantities.length("mm", 0, 1000),
+            "how far the skirt goes up under the cover",
+            0.15,
+            "150 mm",
+            "common practice: a lap that splash does not climb");
+    return s.makes(v -> new Skirt(v.get(drop), v.get(overlap)));
+  }
+
+  static Shape<Lining> lining() {
+    Shape<Lining> s = Shape.of(Lining.class, "the lining inside the frame");
+    Shape.Key<Fabric> fabric = s.required("fabric", fabric(), "what the lining is made of");
+    Shape.Key<Double> airGap =
+        s.required(
+            "airGap", Quantities.length("mm", 1, 1000), "clear gap between cover and lining");
+    Shape.Key<Double> allowance =
+        s.assumed(
+            "allowance",
+            Quantities.length("mm", 0, 500),
+            "fabric added along each side edge",
+            0.04,
+            "40 mm",
+            "common practice: one staple row and its edge distance");
+    return s.makes(v -> new Lining(v.get(fabric), v.get(airGap), v.get(allowance)));
+  }
+
+  static Shape<Fixings> fixings() {
+    Shape<Fixings> s = Shape.of(Fixings.class, "what holds seams and hem");
+    Shape.Key<FixingMethod> method =
+        s.assumed(
+            "method",
+            Kinds.choice(FixingMethod.class, FixingMethod::word),
+            "what holds a seam",
+            FixingMethod.STAPLES,
+            "staples",
+            "common practice: plier stapler on coated fabric");
+    Shape.Key<Double> spacing =
+        s.assumed(
+            "spacing",
+            Quantities.length("mm", 2, 1000),
+            "distance between fixings along a seam",
+            0.04,
+            "40 mm",
+            "common practice: clinched staples in coated fabric");
+    Shape.Key<Integer> rows =
+        s.assumed(
+            "rows",
+            Kinds.count(1, 6),
+            "rows of fixings in a seam",
+            1,
+            "1",
+            "common practice: one row along each seam");
+    Shape.Key<Integer> packSize =
+        s.assumed(
+            "packSize", Kinds.count(1, 100000), "fixings in a pack", 1000, "1000", "a usual pack");
+    Shape.Key<Double> adhesiveBead =
+        s.optional(
+            "adhesiveBead",
+            Quantities.length("mm", 1, 30),
+            "diameter of the bead of adhesive along each seam");
+    Shape.Key<Double> cartridge =
+        s.assumed(
+            "cartridge",
+            Quantities.of(Dimension.VOLUME, "ml", 10, 5000),
+            "volume of adhesive in a cartridge",
+            310e-6,
+            "310 ml",
+            "a usual cartridge");
+    Shape.Key<Double> spare =
+        s.assumed(
+            "spare",
+            Quantities.ratio(0, 1),
+            "spare fixings and adhesive",
+            0.1,
+            "10 %",
+            "common practice: bent staples and half-used cartridges");
+    return s.makes(
+        v ->
+            new Fixings(
+                v.get(method),
+                v.get(spacing),
+                v.get(rows),
+                v.get(packSize),
+                v.find(adhesiveBead),
+                v.get(cartridge),
+                v.get(spare)));
+  }
+
+  static Shape<Joining> joining() {
+    Shape<Joining> s = Shape.of(Joining.class, "how the crew joins");
+    Shape.Key<Double> quickestSeam =
+        s.assumed(
+            "quickestSeam",
+            Quantities.of(Dimension.TIME, "min", 0.1, 600),
+            "shortest time to join one seam",
+            7 * 60.0,
+            "7 min",
+            "common practice: 8 to 10 minutes to staple one seam of a shelter, less on a good day");
+    Shape.Key<Double> usualSeam =
+        s.assumed(
+            "usualSeam",
+            Quantities.of(Dimension.TIME, "min", 0.1, 600),
+            "usual time to join one seam",
+            9 * 60.0,
+            "9 min",
+            "common practice: 8 to 10 minutes to staple one seam of a shelter");
+    Shape.Key<Double> slowestSeam =
+        s.assumed(
+            "slowestSeam",
+            Quantities.of(Dimension.TIME, "min", 0.1, 600),
+            "longest time to join one seam",
+            15 * 60.0,
+            "15 min",
+            "common practice: 8 to 10 minutes to staple one seam of a shelter, more with a jam or a"
+                + " redo");
+    Shape.Key<Double> liftLimit =
+        s.assumed(
+            "liftLimit",
+            Quantities.of(Dimension.MASS, "kg", 1, 100),
+            "the most that one person may handle",
+            23.0,
+            "23 kg",
+            "revised NIOSH lifting equation: load constant under ideal conditions");
+    s.rule(
+        (v, faults) -> {
+          if (!(v.get(quickestSeam) <= v.get(usualSeam)
+              && v.get(usualSeam) <= v.get(slowestSeam))) {
+            faults.note(
+                "", "seam times that fall", "must have quickestSeam <= usualSeam <= slowestSeam");
+          }
+        });
+    return s.makes(
+        v ->
+            new Joining(
+                v.get(quickestSeam), v.get(usualSeam), v.get(slowestSeam), v.get(liftLimit)));
+  }
+
+  static Shape<Cover> cover() {
+    Shape<Cover> s = Shape.of(Cover.class, "the cover over the frame");
+    Shape.Key<Fabric> fabric = s.required("fabric", fabric(), "what the cover is made of");
+    Shape.Key<Seam> seam = s.required("seam", seam(), "the joint between neighbouring panels");
+    Shape.Key<Hem> hem = s.required("hem", hem(), "the lower edge");
+    Shape.Key<Double> topTurnIn =
+        s.assumed(
+            "topTurnIn",
+            Quantities.length("mm", 0, 1000),
+            "fabric added at the edge of the opening at the top",
+            0.0,
+            "0 mm",
+            "no turn-in stated");
+    Shape.Key<FaceOpening> door = s.optional("door", faceOpening(), "the door");
+    Shape.Key<List<FaceOpening>> vents =
+        s.or("vents", Kinds.list(faceOpening(), 1, 20), "vents", List.of());
+    Shape.Key<Cap> cap = s.optional("cap", cap(), "the cap over the opening at the top");
+    Shape.Key<Skirt> skirt = s.optional("skirt", skirt(), "the strip on the ground round the base");
+    Shape.Key<Lining> lining = s.optional("lining", lining(), "the lining inside the frame");
+    Shape.Key<Fixings> fixings = s.optional("fixings", fixings(), "what holds seams and hem");
+    Shape.Key<Joining> joining = s.optional("joining", joining(), "how the crew joins");
+    Shape.Key<Double> spliceLap =
+        s.assumed(
+            "spliceLap",
+            Quantities.length("mm", 5, 500),
+            "how much two parts of one panel lap where the stock is too small",
+            0.1,
+            "100 mm",
+            "common practice: two staple rows and their edge distances");
+    Shape.Key<Boolean> staggerSplices =
+        s.assumed(
+            "staggerSplices",
+            Kinds.flag(),
+            "whether splices of neighbouring panels are kept apart",
+            true,
+            "true",
+            "common practice: four layers never meet at one point");
+    return s.makes(
+        v ->
+            new Cover(
+                v.get(fabric),
+                v.get(seam),
+                v.get(hem),
+                v.get(topTurnIn),
+                v.find(door),
+                v.get(vents),
+                v.find(cap),
+                v.find(skirt),
+                v.find(lining),
+                v.find(fixings),
+                v.find(joining),
+                v.get(spliceLap),
+                v.get(staggerSplices)));
+  }
+}

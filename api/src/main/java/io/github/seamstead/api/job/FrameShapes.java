@@ -1,0 +1,248 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.uncertainty.Uncertain;
+import java.util.List;
+import java.util.Map;
+
+/** The shapes of the frame section. */
+final class FrameShapes {
+
+  private FrameShapes() {}
+
+  static Shape<FrameOpening> frameOpening() {
+    Shape<FrameOpening> s =
+        Shape.of(FrameOpening.class, "the opening at the top of a truncated frame, by one measure");
+    Shape.Key<Double> side =
+        s.optional("side", Quantities.length("m", 0.005, 50), "length of one edge of the opening");
+    Shape.Key<Double> radius =
+        s.optional(
+            "radius",
+            Quantities.length("m", 0.005, 50),
+            "from the axis to a corner of the opening");
+    Shape.Key<Double> cutHeight =
+        s.optional(
+            "cutHeight", Quantities.length("m", 0.01, 100), "height of the opening over the base");
+    s.rule(
+        (v, faults) -> {
+          long given = List.of(side, radius, cutHeight).stream().filter(v::has).count();
+          if (given != 1) {
+            faults.note(
+                "",
+                given + " measures of the opening",
+                "must be exactly one of: side, radius, cutHeight");
+          }
+        });
+    return s.makes(v -> new FrameOpening(v.find(side), v.find(radius), v.find(cutHeight)));
+  }
+
+  static Shape<BarStock> barStock() {
+    Shape<BarStock> s =
+        Shape.of(BarStock.class, "bars of one length that frame members are cut from");
+    Shape.Key<Double> length =
+        s.required("length", Quantities.length("m", 0.1, 20), "length of a bar");
+    Shape.Key<Integer> count =
+        s.optional("count", Kinds.count(1, 10000), "how many there are; no limit if left out");
+    Shape.Key<Double> cost =
+        s.optional(
+            "cost",
+            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
+            "price of one bar, in the money of the site");
+    return s.makes(v -> new BarStock(v.get(length), v.find(count), v.find(cost)));
+  }
+
+  static Shape<Poles> poles() {
+    Shape<Poles> s = Shape.of(Poles.class, "the members of the frame");
+    Shape.Key<PoleSection> section =
+        s.assumed(
+            "section",
+            Kinds.choice(PoleSection.class, PoleSection::word),
+            "round pipe or rectangular section",
+            PoleSection.ROUND,
+            "round",
+            "a pipe unless the document says otherwise");
+    Shape.Key<Double> diameter =
+        s.optional(
+            "diameter", Quantities.length("mm", 2, 500), "outside diameter of a round section");
+    Shape.Key<Double> width =
+        s.optional(
+            "width",
+            Quantities.length("mm", 2, 500),
+            "width of a rectangular section, along the face");
+    Shape.Key<Double> depth =
+        s.optional(
+            "depth",
+            Quantities.length("mm", 2, 500),
+            "depth of a rectangular section, square to the face");
+    Shape.Key<Double> massPerLength =
+        s.optional(
+            "massPerLength",
+            Quantities.of(Dimension.MASS_PER_LENGTH, "kg/m", 0.001, 200),
+            "mass of the section per length");
+    Shape.Key<Double> setback =
+        s.assumed(
+            "setback",
+            Quantities.length("mm", 0, 1000),
+            "how much a member stops short of each node",
+            0.0,
+            "0 mm",
+            "members run from node to node unless a set-back is given");
+    Shape.Key<List<BarStock>> bars =
+        s.or("bars", Kinds.list(barStock(), 1, 50), "bars to cut the members from", List.of());
+    Shape.Key<Double> kerf =
+        s.assumed(
+            "kerf",
+            Quantities.length("mm", 0, 20),
+            "width of the saw cut",
+            0.003,
+            "3 mm",
+            "common practice: a hand hacksaw or cut-off disc");
+    s.rule(
+        (v, faults) -> {
+          boolean round = v.get(section) == PoleSection.ROUND;
+          if (round && !v.has(diameter)) {
+            faults.note("diameter", "nothing", "must be there for a round section");
+          }
+          if (!round && !(v.has(width) && v.has(depth))) {
+            faults.note("", "a rectangular section without its size", "must state width and depth");
+          }
+          if (round && (v.has(width) || v.has(depth))) {
+            faults.note("", "width or depth for a round section", "must state diameter alone");
+          }
+        });
+    return s.makes(
+        v ->
+            new Poles(
+                v.get(section),
+                v.find(diameter),
+                v.find(width),
+                v.find(depth),
+                v.find(massPerLength),
+                v.get(setback),
+                v.get(bars),
+                v.get(kerf)));
+  }
+
+  static Shape<Reading> reading() {
+    Shape<Reading> s = Shape.of(Reading.class, "one taped distance between two nodes");
+    Shape.Key<String> from = s.required("from", Kinds.text(), "the node where the tape starts");
+    Shape.Key<String> to = s.required("to", Kinds.text(), "the node where it is read");
+    Shape.Key<Uncertain> distance =
+        s.required(
+            "distance",
+            Quantities.uncertain(Dimension.LENGTH, "m", 0.001, 200),
+            "the reading, with its standard uncertainty if known");
+    s.rule(
+        (v, faults) -> {
+          if (v.get(from).equals(v.get(to))) {
+            faults.note("to", '"' + v.get(to) + '"', "must be another node than from");
+          }
+        });
+    return s.makes(v -> new Reading(v.get(from), v.get(to), v.get(distance)));
+  }
+
+  static Shape<Level> level() {
+    Shape<Level> s =
+        Shape.of(Level.class, "the height of one node over the datum, by a level or water hose");
+    Shape.Key<String> node = s.required("node", Kinds.text(), "the node");
+    Shape.Key<Uncertain> height =
+        s.required(
+            "height",
+            Quantities.uncertain(Dimension.LENGTH, "m", -50, 100),
+            "its height over the datum, with its standard uncertainty if known");
+    return s.makes(v -> new Level(v.get(node), v.get(height)));
+  }
+
+  static Shape<SurveyReadings> surveyReadings() {
+    Shape<SurveyReadings> s = Shape.of(SurveyReadings.class, "the frame as it was taped");
+    Shape.Key<List<Reading>> readings =
+        s.required(
+            "readings",
+            Kinds.list(reading(), 1, 5000),
+            "taped distances; a distance may be read more than once");
+    Shape.Key<List<Level>> levels =
+        s.or("levels", Kinds.list(level(), 1, 500), "heights of nodes", List.of());
+    Shape.Key<Double> uncertainty =
+        s.assumed(
+            "uncertainty",
+            Quantities.length("mm", 0.01, 500),
+            "standard uncertainty of a taped distance that states none",
+            0.003,
+            "3 mm",
+            "common practice: a steel tape in two hands, short spans");
+    Shape.Key<Double> levelUncertainty =
+        s.assumed(
+            "levelUncertainty",
+            Quantities.length("mm", 0.01, 500),
+            "standard uncertainty of a height that states none",
+            0.003,
+            "3 mm",
+            "common practice: a water hose level");
+    Shape.Key<Double> tolerance =
+        s.assumed(
+            "tolerance",
+            Quantities.length("mm", 0.1, 500),
+            "the worst misfit that a template may have on a face",
+            0.02,
+            "20 mm",
+            "common practice: what a hem and stretch take up on a shelter of this size");
+    return s.makes(
+        v ->
+            new SurveyReadings(
+                v.get(readings),
+                v.get(levels),
+                v.get(uncertainty),
+                v.get(levelUncertainty),
+                v.get(tolerance)));
+  }
+
+  static Shape<Frame> frame() {
+    Shape<Frame> s =
+        Shape.of(Frame.class, "the frame that carries the cover, by ideal measures or as surveyed");
+    Shape.Key<Integer> sides =
+        s.required("sides", Kinds.count(3, 64), "how many sides the frame has");
+    Shape.Key<Map<FrameMeasure, Double>> measures =
+        s.optional(
+            "measures",
+            Kinds.table(
+                FrameMeasure.class, FrameMeasure::word, Quantities::measure, FrameMeasure::meaning),
+            "ideal measures; two that suffice");
+    Shape.Key<FrameOpening> opening =
+        s.optional(
+            "opening", frameOpening(), "the opening at the top; a whole pyramid if left out");
+    Shape.Key<Poles> poles = s.optional("poles", poles(), "the members of the frame");
+    Shape.Key<List<Double>> purlins =
+        s.or(
+            "purlins",
+            Kinds.list(Quantities.length("m", 0.01, 100), 1, 50),
+            "heights of rings of purlins over the base",
+            List.of());
+    Shape.Key<SurveyReadings> survey =
+        s.optional("survey", surveyReadings(), "the frame as it was taped");
+    s.rule(
+        (v, faults) -> {
+          if (!v.has(measures) && !v.has(survey)) {
+            faults.note(
+                "",
+                "neither measures nor survey",
+                "must state measures, or the readings of a survey, or both");
+          }
+          int stated = v.find(measures).map(Map::size).orElse(2);
+          if (stated < 2) {
+            faults.note(
+                "measures",
+                stated == 0 ? "no measure" : "one measure",
+                "must state two measures that suffice, such as baseSide and height");
+          }
+        });
+    return s.makes(
+        v ->
+            new Frame(
+                v.get(sides),
+                v.find(measures),
+                v.find(opening),
+                v.find(poles),
+                v.get(purlins),
+                v.find(survey)));
+  }
+}

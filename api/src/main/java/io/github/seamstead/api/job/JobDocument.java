@@ -1,0 +1,23 @@
+package io.github.seamstead.api.job;
+
+import java.util.Optional;
+
+/**
+ * A job document: what a builder writes down, section by section in the order of the work.
+ *
+ * @param seamstead version of the form of the document; always 1
+ * @param site the site and who works there, if stated
+ * @param frame the frame that carries the cover
+ * @param cover the cover; not planned if left out, if stated
+ * @param stock the sheets and rolls; panels are not laid out if left out, if stated
+ * @param plant the tools that move and mix material, if stated
+ * @param weather the weather while the floor dries, if stated
+ */
+public record JobDocument(
+    int seamstead,
+    Optional<Site> site,
+    Frame frame,
+    Optional<Cover> cover,
+    Optional<Stock> stock,
+    Optional<Plant> plant,
+    Optional<Weather> weather) {}

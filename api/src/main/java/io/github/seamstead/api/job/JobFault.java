@@ -1,0 +1,41 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * One fault of a job document.
+ *
+ * @param path the JSON path of the value, such as {@code $.stock.rolls[0].width}; {@code $} for the
+ *     document as a whole
+ * @param line the line of the text where the value stands, counted from 1; 0 if it has none
+ * @param given what the document says there
+ * @param allowed what to write instead
+ */
+public record JobFault(String path, int line, String given, String allowed) {
+
+  /**
+   * Checks the words.
+   *
+   * @param path not blank
+   * @param line 0 or more
+   * @param given not blank
+   * @param allowed not blank
+   * @throws IllegalArgumentException if a text is blank or the line is negative
+   */
+  public JobFault {
+    Args.notBlank("path", path);
+    Args.require(line >= 0, "line: given " + line + ", must be 0 or more");
+    Args.notBlank("given", given);
+    Args.notBlank("allowed", allowed);
+  }
+
+  /**
+   * Writes the fault on one line.
+   *
+   * @return for example {@code $.frame.sides (line 4): given 2; must be from 3 to 64}
+   */
+  public String text() {
+    String where = line > 0 ? path + " (line " + line + ")" : path;
+    return where + ": given " + given + "; " + allowed;
+  }
+}

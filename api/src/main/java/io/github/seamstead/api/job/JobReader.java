@@ -1,0 +1,40 @@
+package io.github.seamstead.api.job;
+
+import java.nio.file.Path;
+
+/**
+ * Reads job documents. Costs time linear in the text; a text of more than 4 MiB is refused before
+ * it is read.
+ */
+public final class JobReader {
+
+  /** The largest document that is read, in bytes: far beyond any job, far below any harm. */
+  public static final long LARGEST_BYTES = 4L * 1024 * 1024;
+
+  private JobReader() {}
+
+  /**
+   * Reads a document from a file.
+   *
+   * @param file a JSON file in UTF-8
+   * @return the job
+   * @throws JobFaultsException with all faults, if there are any; also if the file cannot be read
+   *     or is too large
+   */
+  public static Job read(Path file) {
+    return parse(FileText.bytes(file));
+  }
+
+  /**
+   * Reads a document from bytes.
+   *
+   * @param utf8 a JSON text in UTF-8
+   * @return the job
+   * @throws JobFaultsException with all faults, if there are any
+   */
+  public static Job parse(byte[] utf8) {
+    Walk walk = new Walk();
+    JobDocument document = FileText.read(utf8, JobShapes.jobDocument(), walk);
+    return new Job(document, walk.assumptions(), walk.lines());
+  }
+}

@@ -1,0 +1,56 @@
+package io.github.seamstead.api.job;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What must hold between the sections of a document. */
+final class JobRules {
+
+  private JobRules() {}
+
+  static void check(Frame frame, Optional<Cover> cover, Shape.Faults faults) {
+    evenMeasures(frame, faults);
+    cover.ifPresent(c -> openings(frame, c, faults));
+  }
+
+  private static void evenMeasures(Frame frame, Shape.Faults faults) {
+    if (frame.sides() % 2 == 0) {
+      return;
+    }
+    for (FrameMeasure measure : List.of(FrameMeasure.ACROSS_FLATS, FrameMeasure.ACROSS_CORNERS)) {
+      if (frame.measures().isPresent() && frame.measures().get().containsKey(measure)) {
+        faults.note(
+            "frame.measures." + measure.word(),
+            measure.word() + " of a base with " + frame.sides() + " sides",
+            "must be left out: an odd base has no opposite edges or corners");
+      }
+    }
+  }
+
+  private static void openings(Frame frame, Cover cover, Shape.Faults faults) {
+    Set<String> names = new HashSet<>();
+    cover.door().ifPresent(door -> opening("cover.door", door, frame, names, faults));
+    for (int i = 0; i < cover.vents().size(); i++) {
+      opening("cover.vents[" + i + "]", cover.vents().get(i), frame, names, faults);
+    }
+    if (cover.cap().isPresent() && frame.opening().isEmpty() && frame.survey().isEmpty()) {
+      faults.note(
+          "cover.cap",
+          "a cap on a frame without an opening",
+          "must be left out, or state frame.opening");
+    }
+  }
+
+  private static void opening(
+      String path, FaceOpening opening, Frame frame, Set<String> names, Shape.Faults faults) {
+    if (opening.face() > frame.sides()) {
+      faults.note(
+          path + ".face",
+          "face " + opening.face(),
+          "must be from 1 to " + frame.sides() + ", the number of sides");
+    }
+    StockRules.once(path + ".id", opening.id(), names, faults);
+  }
+}

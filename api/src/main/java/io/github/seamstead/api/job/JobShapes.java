@@ -1,0 +1,42 @@
+package io.github.seamstead.api.job;
+
+/** The shapes of the job section. */
+final class JobShapes {
+
+  private JobShapes() {}
+
+  static Shape<JobDocument> jobDocument() {
+    Shape<JobDocument> s =
+        Shape.of(
+            JobDocument.class,
+            "a job document: what a builder writes down, section by section in the order of the"
+                + " work");
+    Shape.Key<Integer> seamstead =
+        s.required("seamstead", Kinds.count(1, 1), "version of the form of the document; always 1");
+    Shape.Key<Site> site = s.optional("site", SiteShapes.site(), "the site and who works there");
+    Shape.Key<Frame> frame =
+        s.required("frame", FrameShapes.frame(), "the frame that carries the cover");
+    Shape.Key<Cover> cover =
+        s.optional("cover", CoverShapes.cover(), "the cover; not planned if left out");
+    Shape.Key<Stock> stock =
+        s.optional(
+            "stock",
+            StockShapes.stock(),
+            "the sheets and rolls; panels are not laid out if left out");
+    Shape.Key<Plant> plant =
+        s.optional("plant", PlantShapes.plant(), "the tools that move and mix material");
+    Shape.Key<Weather> weather =
+        s.optional("weather", WeatherShapes.weather(), "the weather while the floor dries");
+    s.rule((v, faults) -> JobRules.check(v.get(frame), v.find(cover), faults));
+    return s.makes(
+        v ->
+            new JobDocument(
+                v.get(seamstead),
+                v.find(site),
+                v.get(frame),
+                v.find(cover),
+                v.find(stock),
+                v.find(plant),
+                v.find(weather)));
+  }
+}

@@ -1,0 +1,238 @@
+package io.github.seamstead.api.job;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** The kinds of value other than quantities. */
+final class Kinds {
+
+  private static final int LONGEST_TEXT = 400;
+  private static final int LONGEST_ID = 40;
+
+  private Kinds() {}
+
+  /** A text for people, 1 to 400 characters. */
+  static Kind<String> text() {
+    return new Words(LONGEST_TEXT, "");
+  }
+
+  /** A name by which other sections refer to a thing: letters, digits, dot, dash, underscore. */
+  static Kind<String> id() {
+    return new Words(LONGEST_ID, "[A-Za-z0-9][A-Za-z0-9._-]*");
+  }
+
+  /** A whole number from least to greatest. */
+  static Kind<Integer> count(int least, int greatest) {
+    return new Whole(least, greatest);
+  }
+
+  /** True or false. */
+  static Kind<Boolean> flag() {
+    return new YesNo();
+  }
+
+  /** One of an enum's constants, written by its word. */
+  static <E extends Enum<E>> Kind<E> choice(Class<E> type, Function<E, String> word) {
+    Map<String, E> words = new LinkedHashMap<>();
+    for (E constant : type.getEnumConstants()) {
+      words.put(word.apply(constant), constant);
+    }
+    return new Choice<>(words);
+  }
+
+  /** A list of values of one kind. */
+  static <T> Kind<List<T>> list(Kind<T> item, int least, int most) {
+    return new Many<>(item, least, most);
+  }
+
+  /** An object whose keys are an enum's words, each with a kind of its own. */
+  static <E extends Enum<E>, T> Kind<Map<E, T>> table(
+      Class<E> type,
+      Function<E, String> word,
+      Function<E, Kind<T>> kind,
+      Function<E, String> meaning) {
+    return new Table<>(type, word, kind, meaning);
+  }
+
+  private record Words(int longest, String pattern) implements Kind<String> {
+
+    @Override
+    public @Nullable String read(Json value, String path, Walk walk) {
+      if (!(value instanceof Json.Text t)) {
+        walk.fault(path, value, "must be a text in quotes");
+        return null;
+      }
+      String text = t.text();
+      if (text.isBlank() || text.length() > longest) {
+        walk.fault(path, value, "must have 1 to " + longest + " characters");
+        return null;
+      }
+      if (!pattern.isEmpty() && !text.matches(pattern)) {
+        walk.fault(
+            path,
+            value,
+            "must be letters, digits, dots, dashes and underscores, a letter or digit first");
+        return null;
+      }
+      return text;
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("type", "string");
+      schema.put("minLength", 1);
+      schema.put("maxLength", longest);
+      schema.put("pattern", pattern.isEmpty() ? "\\S" : "^" + pattern + "$");
+      return schema;
+    }
+  }
+
+  private record Whole(int least, int greatest) implements Kind<Integer> {
+
+    @Override
+    public @Nullable Integer read(Json value, String path, Walk walk) {
+      if (value instanceof Json.Num n
+          && n.value() == Math.rint(n.value())
+          && n.value() >= least
+          && n.value() <= greatest) {
+        return (int) n.value();
+      }
+      walk.fault(path, value, "must be a whole number from " + least + " to " + greatest);
+      return null;
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("type", "integer");
+      schema.put("minimum", least);
+      schema.put("maximum", greatest);
+      return schema;
+    }
+  }
+
+  private record YesNo() implements Kind<Boolean> {
+
+    @Override
+    public @Nullable Boolean read(Json value, String path, Walk walk) {
+      if (value instanceof Json.Flag f) {
+        return f.value();
+      }
+      walk.fault(path, value, "must be true or false, without quotes");
+      return null;
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      return new LinkedHashMap<>(Map.of("type", "boolean"));
+    }
+  }
+
+  private record Choice<E extends Enum<E>>(Map<String, E> words) implements Kind<E> {
+
+    @Override
+    public @Nullable E read(Json value, String path, Walk walk) {
+      if (value instanceof Json.Text t) {
+        E constant = words.get(t.text());
+        if (constant != null) {
+          return constant;
+        }
+        String hint =
+            Nearest.to(t.text(), words.keySet())
+                .map(near -> "did you mean \"" + near + "\"? ")
+                .orElse("");
+        walk.fault(path, value, hint + "must be one of: " + String.join(", ", words.keySet()));
+        return null;
+      }
+      walk.fault(path, value, "must be one of: " + String.join(", ", words.keySet()));
+      return null;
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      return new LinkedHashMap<>(Map.of("enum", List.copyOf(words.keySet())));
+    }
+  }
+
+  private record Many<T>(Kind<T> item, int least, int most) implements Kind<List<T>> {
+
+    @Override
+    public @Nullable List<T> read(Json value, String path, Walk walk) {
+      String allowed = "must be a list of " + least + " to " + most + " items in [ ]";
+      if (!(value instanceof Json.Arr array)) {
+        walk.fault(path, value, allowed);
+        return null;
+      }
+      int size = array.items().size();
+      if (size < least || size > most) {
+        walk.fault(path, value, allowed);
+        return null;
+      }
+      List<T> items = new ArrayList<>(size);
+      for (int i = 0; i < size; i++) {
+        String at = path + "[" + i + "]";
+        walk.seen(at, array.items().get(i));
+        T read = item.read(array.items().get(i), at, walk);
+        if (read != null) {
+          items.add(read);
+        }
+      }
+      return items.size() == size ? List.copyOf(items) : null;
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("type", "array");
+      schema.put("items", item.schema(definitions));
+      schema.put("minItems", least);
+      schema.put("maxItems", most);
+      return schema;
+    }
+  }
+
+  private record Table<E extends Enum<E>, T>(
+      Class<E> type,
+      Function<E, String> word,
+      Function<E, Kind<T>> kind,
+      Function<E, String> meaning)
+      implements Kind<Map<E, T>> {
+
+    @Override
+    public @Nullable Map<E, T> read(Json value, String path, Walk walk) {
+      Shape<Map<E, T>> shape = shape();
+      return shape.read(value, path, walk);
+    }
+
+    @SuppressWarnings("unchecked") // the class of a generic map has no other form
+    private Shape<Map<E, T>> shape() {
+      Shape<Map<E, T>> shape = Shape.of((Class<Map<E, T>>) (Class<?>) Map.class, "");
+      Map<E, Shape.Key<T>> keys = new EnumMap<>(type);
+      for (E constant : type.getEnumConstants()) {
+        keys.put(
+            constant,
+            shape.optional(word.apply(constant), kind.apply(constant), meaning.apply(constant)));
+      }
+      return shape.makes(
+          v -> {
+            Map<E, T> read = new EnumMap<>(type);
+            keys.forEach((constant, key) -> v.find(key).ifPresent(x -> read.put(constant, x)));
+            return Collections.unmodifiableMap(read);
+          });
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      shape().describe(schema, definitions);
+      return schema;
+    }
+  }
+}

@@ -1,0 +1,14 @@
+package io.github.seamstead.api.job;
+
+import java.util.Optional;
+
+/**
+ * The tools that move and mix material.
+ *
+ * @param mixer the mixer, if stated
+ * @param bucket volume of the bucket that parts are measured with, in cubic metres
+ * @param barrow the barrow, if stated
+ * @param trailer the trailer that brings material, if stated
+ */
+public record Plant(
+    Optional<Mixer> mixer, double bucket, Optional<Barrow> barrow, Optional<Trailer> trailer) {}

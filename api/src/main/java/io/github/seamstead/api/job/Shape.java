@@ -1,0 +1,259 @@
+package io.github.seamstead.api.job;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The shape of a JSON object: its keys with their kinds, and the record it is read as.
+ *
+ * @param <R> the record
+ */
+final class Shape<R> implements Kind<R> {
+
+  private final Class<R> type;
+  private final String about;
+  private final List<Key<?>> keys = new ArrayList<>();
+  private final List<String> names = new ArrayList<>();
+  private final List<BiConsumer<Values, Faults>> rules = new ArrayList<>();
+  private @Nullable Function<Values, R> maker;
+
+  private Shape(Class<R> type, String about) {
+    this.type = type;
+    this.about = about;
+  }
+
+  static <R> Shape<R> of(Class<R> type, String about) {
+    return new Shape<>(type, about);
+  }
+
+  /** Adds a key that must be there. */
+  <T> Key<T> required(String name, Kind<T> kind, String meaning) {
+    return add(new Key<>(name, kind, meaning, true, null, "", ""));
+  }
+
+  /** Adds a key that may be left out. */
+  <T> Key<T> optional(String name, Kind<T> kind, String meaning) {
+    return add(new Key<>(name, kind, meaning, false, null, "", ""));
+  }
+
+  /** Adds a key whose value, when left out, is taken from elsewhere and listed as assumed. */
+  <T> Key<T> assumed(
+      String name, Kind<T> kind, String meaning, T value, String shown, String ground) {
+    return add(new Key<>(name, kind, meaning, false, value, shown, ground));
+  }
+
+  /** Adds a key whose value, when left out, is none: an empty list, say. Nothing is assumed. */
+  <T> Key<T> or(String name, Kind<T> kind, String meaning, T none) {
+    return add(new Key<>(name, kind, meaning, false, none, "", ""));
+  }
+
+  private <T> Key<T> add(Key<T> key) {
+    keys.add(key);
+    names.add(key.name);
+    return key;
+  }
+
+  /** Adds a rule over several keys, tried only when every key was read without a fault. */
+  Shape<R> rule(BiConsumer<Values, Faults> rule) {
+    rules.add(rule);
+    return this;
+  }
+
+  /** States how the record is made, and so finishes the shape. */
+  Shape<R> makes(Function<Values, R> make) {
+    maker = make;
+    return this;
+  }
+
+  Class<R> type() {
+    return type;
+  }
+
+  List<String> names() {
+    return names;
+  }
+
+  @Override
+  public @Nullable R read(Json value, String path, Walk walk) {
+    if (!(value instanceof Json.Obj object)) {
+      walk.fault(path, value, "must be an object in { } with keys of: " + String.join(", ", names));
+      return null;
+    }
+    int before = walk.faultCount();
+    Map<String, Json> given = given(object, path, walk);
+    Map<Key<?>, Object> read = new LinkedHashMap<>();
+    for (Key<?> key : keys) {
+      Json member = given.get(key.name);
+      if (member != null) {
+        Object got = key.kind.read(member, path + "." + key.name, walk);
+        if (got != null) {
+          read.put(key, got);
+        }
+      } else if (key.must) {
+        walk.fault(path + "." + key.name, value.line(), "nothing", "must be there: " + key.meaning);
+      } else if (!key.ground.isEmpty()) {
+        walk.assume(path + "." + key.name, key.shown, key.ground);
+      }
+    }
+    if (walk.faultCount() > before) {
+      return null;
+    }
+    return make(value, path, walk, new Values(read));
+  }
+
+  private @Nullable R make(Json value, String path, Walk walk, Values values) {
+    int before = walk.faultCount();
+    Faults faults =
+        (key, given, allowed) -> {
+          String at = key.isEmpty() ? path : path + "." + key;
+          walk.fault(at, walk.lines().getOrDefault(at, value.line()), given, allowed);
+        };
+    rules.forEach(rule -> rule.accept(values, faults));
+    if (walk.faultCount() > before) {
+      return null;
+    }
+    Function<Values, R> make = maker;
+    if (make == null) {
+      throw new IllegalStateException("the shape of " + type.getSimpleName() + " is unfinished");
+    }
+    return make.apply(values);
+  }
+
+  private Map<String, Json> given(Json.Obj object, String path, Walk walk) {
+    Map<String, Json> given = new LinkedHashMap<>();
+    Set<String> repeated = new HashSet<>();
+    for (Json.Member member : object.members()) {
+      String at = path + "." + member.key();
+      if (!names.contains(member.key())) {
+        String hint =
+            Nearest.to(member.key(), names)
+                .map(near -> "did you mean \"" + near + "\"? ")
+                .orElse("");
+        walk.fault(
+            at,
+            member.line(),
+            "the unknown key \"" + member.key() + "\"",
+            hint + "known here: " + String.join(", ", names));
+      } else if (given.putIfAbsent(member.key(), member.value()) != null) {
+        if (repeated.add(member.key())) {
+          walk.fault(at, member.line(), "the same key twice", "must stand once in its object");
+        }
+      } else {
+        walk.seen(at, member.value());
+      }
+    }
+    return given;
+  }
+
+  @Override
+  public Map<String, Object> schema(Map<String, Object> definitions) {
+    String name = type.getSimpleName();
+    if (!definitions.containsKey(name)) {
+      Map<String, Object> definition = new LinkedHashMap<>();
+      definitions.put(name, definition);
+      describe(definition, definitions);
+    }
+    return new LinkedHashMap<>(Map.of("$ref", "#/$defs/" + name));
+  }
+
+  void describe(Map<String, Object> definition, Map<String, Object> definitions) {
+    definition.put("type", "object");
+    definition.put("description", about);
+    Map<String, Object> properties = new LinkedHashMap<>();
+    List<String> must = new ArrayList<>();
+    for (Key<?> key : keys) {
+      Map<String, Object> property = key.kind.schema(definitions);
+      property.put("description", key.meaning);
+      if (!key.ground.isEmpty()) {
+        property.put("x-assumed", key.shown + " (" + key.ground + ")");
+      }
+      properties.put(key.name, property);
+      if (key.must) {
+        must.add(key.name);
+      }
+    }
+    definition.put("properties", properties);
+    if (!must.isEmpty()) {
+      definition.put("required", must);
+    }
+    definition.put("additionalProperties", false);
+  }
+
+  /** Where a rule notes what it finds: the key (dotted; empty for the object), given, allowed. */
+  @FunctionalInterface
+  interface Faults {
+    void note(String key, String given, String allowed);
+  }
+
+  /** The values read, by key. */
+  static final class Values {
+
+    private final Map<Key<?>, Object> read;
+
+    private Values(Map<Key<?>, Object> read) {
+      this.read = read;
+    }
+
+    /** Gives a required value, or an assumed one where the document has none. */
+    @SuppressWarnings("unchecked") // put there by the key's own kind
+    <T> T get(Key<T> key) {
+      Object value = read.containsKey(key) ? read.get(key) : key.fallback;
+      if (value == null) {
+        throw new IllegalStateException("no value for " + key.name);
+      }
+      return (T) value;
+    }
+
+    /** Gives an optional value. */
+    @SuppressWarnings("unchecked") // put there by the key's own kind
+    <T> Optional<T> find(Key<T> key) {
+      return Optional.ofNullable((T) read.get(key));
+    }
+
+    /** Tells whether the document states a value. */
+    boolean has(Key<?> key) {
+      return read.containsKey(key);
+    }
+  }
+
+  /** A key of the object. Equal only to itself. */
+  static final class Key<T> {
+
+    private final String name;
+    private final Kind<T> kind;
+    private final String meaning;
+    private final boolean must;
+    private final @Nullable T fallback;
+    private final String shown;
+    private final String ground;
+
+    private Key(
+        String name,
+        Kind<T> kind,
+        String meaning,
+        boolean must,
+        @Nullable T fallback,
+        String shown,
+        String ground) {
+      this.name = name;
+      this.kind = kind;
+      this.meaning = meaning;
+      this.must = must;
+      this.fallback = fallback;
+      this.shown = shown;
+      this.ground = ground;
+    }
+
+    String name() {
+      return name;
+    }
+  }
+}

@@ -1,0 +1,44 @@
+package io.github.seamstead.api.job;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Sheets of one size, measured as they are.
+ *
+ * @param id its name, written on the sheet
+ * @param length measured length, along x, in metres
+ * @param width measured width, along y, in metres
+ * @param count how many there are
+ * @param reinforced edges with a reinforced border worth keeping for the hem
+ * @param flaws parts that must not be used
+ * @param cost price of one sheet, in the money of the site, as a part of one, if stated
+ * @param preference order of use, lowest first
+ */
+public record Sheet(
+    String id,
+    double length,
+    double width,
+    int count,
+    List<SheetEdge> reinforced,
+    List<Flaw> flaws,
+    Optional<Double> cost,
+    int preference) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param id its name, written on the sheet
+   * @param length measured length, along x, in metres
+   * @param width measured width, along y, in metres
+   * @param count how many there are
+   * @param reinforced edges with a reinforced border worth keeping for the hem
+   * @param flaws parts that must not be used
+   * @param cost price of one sheet, in the money of the site, as a part of one, if stated
+   * @param preference order of use, lowest first
+   */
+  public Sheet {
+    reinforced = List.copyOf(reinforced);
+    flaws = List.copyOf(flaws);
+  }
+}

@@ -1,0 +1,21 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.UnitSystem;
+import java.util.Optional;
+
+/**
+ * The site and who works there.
+ *
+ * @param name what the job is called
+ * @param note a remark for the first page, if stated
+ * @param units the units that the book shows first
+ * @param crew the people who do the work, if stated
+ * @param designWind gust speed at the height of the cover by the local code, in metres per second,
+ *     if stated
+ */
+public record Site(
+    String name,
+    Optional<String> note,
+    UnitSystem units,
+    Optional<Crew> crew,
+    Optional<Double> designWind) {}

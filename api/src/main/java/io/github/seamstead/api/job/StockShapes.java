@@ -1,0 +1,166 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import java.util.List;
+
+/** The shapes of the stock section. */
+final class StockShapes {
+
+  private StockShapes() {}
+
+  static Shape<Flaw> flaw() {
+    Shape<Flaw> s = Shape.of(Flaw.class, "a part of a sheet or roll that must not be used");
+    Shape.Key<Double> x =
+        s.required(
+            "x",
+            Quantities.length("m", 0, 500),
+            "left edge of the flaw from the left edge of the piece");
+    Shape.Key<Double> y =
+        s.required(
+            "y",
+            Quantities.length("m", 0, 500),
+            "lower edge of the flaw from the lower edge of the piece");
+    Shape.Key<Double> width =
+        s.required("width", Quantities.length("m", 0.001, 500), "width of the flaw along x");
+    Shape.Key<Double> height =
+        s.required("height", Quantities.length("m", 0.001, 500), "height of the flaw along y");
+    Shape.Key<String> note = s.optional("note", Kinds.text(), "what is wrong there");
+    return s.makes(v -> new Flaw(v.get(x), v.get(y), v.get(width), v.get(height), v.find(note)));
+  }
+
+  static Shape<Sheet> sheet() {
+    Shape<Sheet> s = Shape.of(Sheet.class, "sheets of one size, measured as they are");
+    Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the sheet");
+    Shape.Key<Double> length =
+        s.required("length", Quantities.length("m", 0.01, 200), "measured length, along x");
+    Shape.Key<Double> width =
+        s.required("width", Quantities.length("m", 0.01, 200), "measured width, along y");
+    Shape.Key<Integer> count =
+        s.assumed(
+            "count",
+            Kinds.count(1, 10000),
+            "how many there are",
+            1,
+            "1",
+            "one sheet unless the document says more");
+    Shape.Key<List<SheetEdge>> reinforced =
+        s.or(
+            "reinforced",
+            Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
+            "edges with a reinforced border worth keeping for the hem",
+            List.of());
+    Shape.Key<List<Flaw>> flaws =
+        s.or("flaws", Kinds.list(flaw(), 1, 200), "parts that must not be used", List.of());
+    Shape.Key<Double> cost =
+        s.optional(
+            "cost",
+            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
+            "price of one sheet, in the money of the site");
+    Shape.Key<Integer> preference =
+        s.assumed(
+            "preference",
+            Kinds.count(1, 100),
+            "order of use, lowest first",
+            1,
+            "1",
+            "all stock is used alike");
+    s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
+    return s.makes(
+        v ->
+            new Sheet(
+                v.get(id),
+                v.get(length),
+                v.get(width),
+                v.get(count),
+                v.get(reinforced),
+                v.get(flaws),
+                v.find(cost),
+                v.get(preference)));
+  }
+
+  static Shape<Roll> roll() {
+    Shape<Roll> s = Shape.of(Roll.class, "rolls of one width, measured as they are");
+    Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the roll");
+    Shape.Key<Double> width =
+        s.required("width", Quantities.length("m", 0.01, 20), "usable width, along y");
+    Shape.Key<Double> length =
+        s.required("length", Quantities.length("m", 0.01, 5000), "length on the roll, along x");
+    Shape.Key<Integer> count =
+        s.assumed(
+            "count",
+            Kinds.count(1, 10000),
+            "how many there are",
+            1,
+            "1",
+            "one roll unless the document says more");
+    Shape.Key<List<SheetEdge>> reinforced =
+        s.or(
+            "reinforced",
+            Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
+            "edges with a reinforced border worth keeping for the hem",
+            List.of());
+    Shape.Key<List<Flaw>> flaws =
+        s.or("flaws", Kinds.list(flaw(), 1, 200), "parts that must not be used", List.of());
+    Shape.Key<Double> costPerMetre =
+        s.optional(
+            "costPerMetre",
+            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
+            "price of one metre off the roll, in the money of the site");
+    Shape.Key<Integer> preference =
+        s.assumed(
+            "preference",
+            Kinds.count(1, 100),
+            "order of use, lowest first",
+            1,
+            "1",
+            "all stock is used alike");
+    s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
+    return s.makes(
+        v ->
+            new Roll(
+                v.get(id),
+                v.get(width),
+                v.get(length),
+                v.get(count),
+                v.get(reinforced),
+                v.get(flaws),
+                v.find(costPerMetre),
+                v.get(preference)));
+  }
+
+  static Shape<Stock> stock() {
+    Shape<Stock> s = Shape.of(Stock.class, "the sheets and rolls that panels are cut from");
+    Shape.Key<List<Sheet>> sheets =
+        s.or("sheets", Kinds.list(sheet(), 1, 500), "sheets", List.of());
+    Shape.Key<List<Roll>> rolls = s.or("rolls", Kinds.list(roll(), 1, 500), "rolls", List.of());
+    Shape.Key<Double> spacing =
+        s.assumed(
+            "spacing",
+            Quantities.length("mm", 0, 500),
+            "clear gap between two pieces on the stock",
+            0.0,
+            "0 mm",
+            "pieces may share a cut");
+    Shape.Key<Double> edgeMargin =
+        s.assumed(
+            "edgeMargin",
+            Quantities.length("mm", 0, 500),
+            "clear gap between a piece and the edge of the stock",
+            0.0,
+            "0 mm",
+            "sizes are measured as usable");
+    Shape.Key<Boolean> keepGrain =
+        s.assumed(
+            "keepGrain",
+            Kinds.flag(),
+            "whether panels keep their upward direction along or against the width of the stock",
+            false,
+            "false",
+            "woven coated fabric has no direction that matters");
+    s.rule((v, faults) -> StockRules.ids(v.get(sheets), v.get(rolls), faults));
+    return s.makes(
+        v ->
+            new Stock(
+                v.get(sheets), v.get(rolls), v.get(spacing), v.get(edgeMargin), v.get(keepGrain)));
+  }
+}

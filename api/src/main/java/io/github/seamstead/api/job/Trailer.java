@@ -1,0 +1,9 @@
+package io.github.seamstead.api.job;
+
+/**
+ * The trailer that brings material.
+ *
+ * @param volume volume of the load bed, in cubic metres
+ * @param payload legal payload, in kilograms
+ */
+public record Trailer(double volume, double payload) {}

@@ -1,0 +1,55 @@
+package io.github.seamstead.api.job;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Gathers faults and assumptions while a document is read, and remembers where values stand. */
+final class Walk {
+
+  /** Beyond this many faults a reader of the list gains nothing. */
+  private static final int MOST_FAULTS = 200;
+
+  private final List<JobFault> faults = new ArrayList<>();
+  private final List<Assumption> assumptions = new ArrayList<>();
+  private final Map<String, Integer> lines = new HashMap<>();
+
+  void seen(String path, Json value) {
+    lines.put(path, value.line());
+  }
+
+  void fault(String path, Json value, String allowed) {
+    fault(path, value.line(), value.quoted(), allowed);
+  }
+
+  void fault(String path, int line, String given, String allowed) {
+    if (faults.size() < MOST_FAULTS) {
+      faults.add(new JobFault(path, line, given, allowed));
+    }
+  }
+
+  void assume(String path, String value, String ground) {
+    assumptions.add(new Assumption(path, value, ground));
+  }
+
+  boolean isClean() {
+    return faults.isEmpty();
+  }
+
+  int faultCount() {
+    return faults.size();
+  }
+
+  List<JobFault> faults() {
+    return List.copyOf(faults);
+  }
+
+  List<Assumption> assumptions() {
+    return List.copyOf(assumptions);
+  }
+
+  Map<String, Integer> lines() {
+    return Map.copyOf(lines);
+  }
+}

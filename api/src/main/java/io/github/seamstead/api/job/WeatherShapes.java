@@ -1,0 +1,26 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.Dimension;
+
+/** The shapes of the weather section. */
+final class WeatherShapes {
+
+  private WeatherShapes() {}
+
+  static Shape<Weather> weather() {
+    Shape<Weather> s = Shape.of(Weather.class, "the weather while the floor dries");
+    Shape.Key<Double> temperature =
+        s.required(
+            "temperature",
+            Quantities.of(Dimension.TEMPERATURE, "degC", -40, 60),
+            "mean air temperature");
+    Shape.Key<Double> humidity =
+        s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity of the air");
+    Shape.Key<Double> airSpeed =
+        s.required(
+            "airSpeed",
+            Quantities.of(Dimension.SPEED, "m/s", 0, 40),
+            "mean air speed over the floor");
+    return s.makes(v -> new Weather(v.get(temperature), v.get(humidity), v.get(airSpeed)));
+  }
+}

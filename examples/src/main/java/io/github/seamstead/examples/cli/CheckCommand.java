@@ -1,0 +1,35 @@
+package io.github.seamstead.examples.cli;
+
+import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.plan.PlanOptions;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Reads a job document, reports its faults or its assumptions, and writes nothing. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Reads a job document and reports its faults or what it leaves to be assumed.")
+final class CheckCommand implements Callable<Integer> {
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Parameters(index = "0", paramLabel = "JOB.json", description = "The job document.")
+  private Path file = Path.of("");
+
+  @Override
+  public Integer call() {
+    Job job = JobReader.read(file);
+    JobPlanner.plan(job, PlanOptions.defaults());
+    var out = spec.commandLine().getOut();
+    out.println("No faults.");
+    job.assumptions()
+        .forEach(a -> out.println("Assumed " + a.path() + " = " + a.value() + ": " + a.ground()));
+    return 0;
+  }
+}

@@ -1,0 +1,35 @@
+package io.github.seamstead.examples.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+
+/** The commands by name. */
+final class Commands {
+
+  private Commands() {}
+
+  private static Map<String, Supplier<Object>> all() {
+    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+    all.put("plan", PlanCommand::new);
+    all.put("check", CheckCommand::new);
+    all.put("schema", SchemaCommand::new);
+    return all;
+  }
+
+  /**
+   * Adds the one command that is asked for; all of them when none is. Each command costs start-up
+   * time, so a run pays for its own alone.
+   */
+  static void addTo(CommandLine line, String[] args) {
+    Map<String, Supplier<Object>> all = all();
+    String asked = args.length == 0 ? "" : args[0];
+    all.forEach(
+        (name, command) -> {
+          if (!all.containsKey(asked) || name.equals(asked)) {
+            line.addSubcommand(name, command.get());
+          }
+        });
+  }
+}

@@ -1,0 +1,70 @@
+package io.github.seamstead.examples.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The entry of the command line. */
+@Command(
+    name = "seamstead",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    description = "Plans fabric covers on pyramid frames and the earthen floors under them.",
+    footer = {
+      "",
+      "Exit codes: 0 done; 1 the job cannot be met as stated; 2 bad input, nothing written."
+    })
+public final class Main implements Runnable {
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  private Main() {}
+
+  /**
+   * Runs a command and ends the process with its exit code.
+   *
+   * @param args the command and its arguments
+   */
+  public static void main(String[] args) {
+    System.exit(run(args, writer(System.out), writer(System.err)));
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param args the command and its arguments
+   * @param out receives the results
+   * @param err receives faults and progress
+   * @return 0 done, 1 the job cannot be met, 2 bad input
+   */
+  public static int run(String[] args, PrintWriter out, PrintWriter err) {
+    CommandLine line = new CommandLine(new Main());
+    Commands.addTo(line, args);
+    line.setOut(out);
+    line.setErr(err);
+    line.setExecutionExceptionHandler(new Failures());
+    int code = line.execute(args);
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  @Override
+  public void run() {
+    spec.commandLine().usage(spec.commandLine().getOut());
+  }
+
+  private static PrintWriter writer(java.io.PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+  }
+
+  /** Reads the version from the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"seamstead " + (version == null ? "(from sources)" : version)};
+    }
+  }
+}

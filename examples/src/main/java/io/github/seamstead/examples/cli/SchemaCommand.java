@@ -1,0 +1,22 @@
+package io.github.seamstead.examples.cli;
+
+import io.github.seamstead.api.job.JobSchema;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** Prints the JSON Schema of the job document. */
+@Command(
+    name = "schema",
+    mixinStandardHelpOptions = true,
+    description = "Prints the JSON Schema of the job document, for editors that check as you type.")
+final class SchemaCommand implements Callable<Integer> {
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @Override
+  public Integer call() {
+    spec.commandLine().getOut().print(JobSchema.text());
+    return 0;
+  }
+}
