@@ -42,7 +42,8 @@ public final class BookFolder implements AutoCloseable {
     Path target = folder.toAbsolutePath().normalize();
     if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       if (!Files.isDirectory(target)) {
-        return Optional.of("given " + folder + ", a file; must be a folder that does not exist yet");
+        return Optional.of(
+            "given " + folder + ", a file; must be a folder that does not exist yet");
       }
       if (!Files.exists(target.resolve(MARK)) && !isEmpty(target)) {
         return Optional.of(
@@ -79,7 +80,8 @@ public final class BookFolder implements AutoCloseable {
     Path target = folder.toAbsolutePath().normalize();
     Path parent = target.getParent();
     if (parent == null) {
-      throw new IllegalArgumentException("output folder: given the root, must be a folder below it");
+      throw new IllegalArgumentException(
+          "output folder: given the root, must be a folder below it");
     }
     Files.createDirectories(parent);
     Path draft = Files.createTempDirectory(parent, "." + target.getFileName() + "-draft");
@@ -162,8 +164,7 @@ public final class BookFolder implements AutoCloseable {
           }
 
           @Override
-          public FileVisitResult postVisitDirectory(
-              Path visited, @Nullable IOException failure)
+          public FileVisitResult postVisitDirectory(Path visited, @Nullable IOException failure)
               throws IOException {
             if (failure != null) {
               throw failure;

@@ -104,7 +104,8 @@ final class Quantities {
           si = read.value();
           doubt = read.standardUncertainty();
         } catch (QuantityFormatException e) {
-          String why = String.valueOf(e.getMessage()).replaceFirst("(?s)^.*?\" for an? [a-z ]+: ", "");
+          String why =
+              String.valueOf(e.getMessage()).replaceFirst("(?s)^.*?\" for an? [a-z ]+: ", "");
           walk.fault(path, value, why);
           return null;
         }

@@ -1,6 +1,6 @@
 /**
- * The run: a job goes through frame, panels, layout, joining, fixings, raising, soil, mix, floor and
- * drying in the order of the work.
+ * The run: a job goes through frame, panels, layout, joining, fixings, raising, soil, mix, floor
+ * and drying in the order of the work.
  *
  * <p>This package computes nothing itself. It hands the document's values to the modules, keeps
  * what they give in one {@link io.github.seamstead.api.plan.JobPlan}, and gathers cautions,

@@ -6,7 +6,6 @@ import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -17,16 +16,20 @@ import picocli.CommandLine.Parameters;
     description = "Reads a job document and reports its faults or what it leaves to be assumed.")
 final class CheckCommand implements Callable<Integer> {
 
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+  private final Console console;
 
   @Parameters(index = "0", paramLabel = "JOB.json", description = "The job document.")
   private Path file = Path.of("");
+
+  CheckCommand(Console console) {
+    this.console = console;
+  }
 
   @Override
   public Integer call() {
     Job job = JobReader.read(file);
     JobPlanner.plan(job, PlanOptions.defaults());
-    var out = spec.commandLine().getOut();
+    var out = console.out();
     out.println("No faults.");
     job.assumptions()
         .forEach(a -> out.println("Assumed " + a.path() + " = " + a.value() + ": " + a.ground()));

@@ -2,7 +2,7 @@ package io.github.seamstead.examples.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import picocli.CommandLine;
 
 /** The commands by name. */
@@ -10,8 +10,8 @@ final class Commands {
 
   private Commands() {}
 
-  private static Map<String, Supplier<Object>> all() {
-    Map<String, Supplier<Object>> all = new LinkedHashMap<>();
+  private static Map<String, Function<Console, Object>> all() {
+    Map<String, Function<Console, Object>> all = new LinkedHashMap<>();
     all.put("plan", PlanCommand::new);
     all.put("check", CheckCommand::new);
     all.put("schema", SchemaCommand::new);
@@ -22,13 +22,13 @@ final class Commands {
    * Adds the one command that is asked for; all of them when none is. Each command costs start-up
    * time, so a run pays for its own alone.
    */
-  static void addTo(CommandLine line, String[] args) {
-    Map<String, Supplier<Object>> all = all();
+  static void addTo(CommandLine line, String[] args, Console console) {
+    Map<String, Function<Console, Object>> all = all();
     String asked = args.length == 0 ? "" : args[0];
     all.forEach(
         (name, command) -> {
           if (!all.containsKey(asked) || name.equals(asked)) {
-            line.addSubcommand(name, command.get());
+            line.addSubcommand(name, command.apply(console));
           }
         });
   }

@@ -18,7 +18,8 @@ final class Failures implements CommandLine.IExecutionExceptionHandler {
     PrintWriter err = line.getErr();
     if (e instanceof JobFaultsException faults) {
       int count = faults.faults().size();
-      err.println(count == 1 ? "1 fault; nothing was written:" : count + " faults; nothing was written:");
+      err.println(
+          count == 1 ? "1 fault; nothing was written:" : count + " faults; nothing was written:");
       for (JobFault fault : faults.faults()) {
         err.println("  " + fault.text());
       }

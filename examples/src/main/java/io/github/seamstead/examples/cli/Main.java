@@ -15,9 +15,7 @@ import picocli.CommandLine.Command;
       "",
       "Exit codes: 0 done; 1 the job cannot be met as stated; 2 bad input, nothing written."
     })
-public final class Main implements Runnable {
-
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+public final class Main {
 
   private Main() {}
 
@@ -40,19 +38,14 @@ public final class Main implements Runnable {
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
     CommandLine line = new CommandLine(new Main());
-    Commands.addTo(line, args);
+    Commands.addTo(line, args, new Console(out, err));
     line.setOut(out);
     line.setErr(err);
     line.setExecutionExceptionHandler(new Failures());
-    int code = line.execute(args);
+    int code = line.execute(args.length == 0 ? new String[] {"--help"} : args);
     out.flush();
     err.flush();
     return code;
-  }
-
-  @Override
-  public void run() {
-    spec.commandLine().usage(spec.commandLine().getOut());
   }
 
   private static PrintWriter writer(java.io.PrintStream stream) {

@@ -11,7 +11,6 @@ import io.github.seamstead.shared.work.Cancellation;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,7 +22,7 @@ import picocli.CommandLine.Parameters;
     description = "Plans a whole job and writes its book into a folder.")
 final class PlanCommand implements Callable<Integer> {
 
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+  private final Console console;
 
   @Parameters(index = "0", paramLabel = "JOB.json", description = "The job document.")
   private Path file = Path.of("");
@@ -54,19 +53,22 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--worked", description = "Keep the worked steps of every calculation.")
   private boolean worked;
 
+  PlanCommand(Console console) {
+    this.console = console;
+  }
+
   @Override
   public Integer call() {
-    PrintWriter print = spec.commandLine().getOut();
+    PrintWriter print = console.out();
     BookFolder.refusal(out)
         .ifPresent(
             why -> {
               throw new IllegalArgumentException("--out: " + why);
             });
     Job job = JobReader.read(file);
-    try (TerminalProgress progress = TerminalProgress.open(spec.commandLine().getErr())) {
+    try (TerminalProgress progress = TerminalProgress.open(console.err())) {
       JobPlan plan =
-          JobPlanner.plan(
-              job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
+          JobPlanner.plan(job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
       BookWriter.write(plan, out);
     }
     print.println("The book is in " + out);

@@ -2,7 +2,6 @@ package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.job.JobSchema;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** Prints the JSON Schema of the job document. */
@@ -12,11 +11,15 @@ import picocli.CommandLine.Command;
     description = "Prints the JSON Schema of the job document, for editors that check as you type.")
 final class SchemaCommand implements Callable<Integer> {
 
-  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+  private final Console console;
+
+  SchemaCommand(Console console) {
+    this.console = console;
+  }
 
   @Override
   public Integer call() {
-    spec.commandLine().getOut().print(JobSchema.text());
+    console.out().print(JobSchema.text());
     return 0;
   }
 }

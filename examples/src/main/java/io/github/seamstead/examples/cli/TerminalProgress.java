@@ -21,9 +21,12 @@ final class TerminalProgress implements Progress, AutoCloseable {
     this.terminal = terminal;
   }
 
-  /** Shows nothing when output goes to a file or a pipe. */
+  /**
+   * Shows nothing unless the launcher has seen a terminal: Java 17 cannot tell alone whether the
+   * error stream is one.
+   */
   static TerminalProgress open(PrintWriter err) {
-    return new TerminalProgress(err, System.console() != null);
+    return new TerminalProgress(err, Boolean.getBoolean("seamstead.terminal"));
   }
 
   @Override
