@@ -143,6 +143,7 @@ final class JsonText {
   }
 
   private static String plain(JsonProcessingException e) {
-    return e.getOriginalMessage().replaceAll("\\s+", " ");
+    // The parser's advice on its own settings is of no use to the writer of a document.
+    return e.getOriginalMessage().replaceAll("\\s+", " ").replaceFirst(": enable .*", "");
   }
 }

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,11 @@ interface Kind<T> {
 
   /** Reads the value, or notes at least one fault and gives null. */
   @Nullable T read(Json value, String path, Walk walk);
+
+  /** The kind of the items or of the keys' values, for one that holds others. */
+  default List<Kind<?>> parts() {
+    return List.of();
+  }
 
   /**
    * Describes the kind in JSON Schema.

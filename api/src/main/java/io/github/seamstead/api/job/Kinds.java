@@ -104,7 +104,12 @@ final class Kinds {
           && n.value() <= greatest) {
         return (int) n.value();
       }
-      walk.fault(path, value, "must be a whole number from " + least + " to " + greatest);
+      walk.fault(
+          path,
+          value,
+          least == greatest
+              ? "must be " + least
+              : "must be a whole number from " + least + " to " + greatest);
       return null;
     }
 
@@ -162,6 +167,11 @@ final class Kinds {
   }
 
   private record Many<T>(Kind<T> item, int least, int most) implements Kind<List<T>> {
+
+    @Override
+    public List<Kind<?>> parts() {
+      return List.of(item);
+    }
 
     @Override
     public @Nullable List<T> read(Json value, String path, Walk walk) {

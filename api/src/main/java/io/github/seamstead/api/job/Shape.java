@@ -82,6 +82,25 @@ final class Shape<R> implements Kind<R> {
   }
 
   @Override
+  public List<Kind<?>> parts() {
+    return keys.stream().<Kind<?>>map(key -> key.kind).toList();
+  }
+
+  /** This shape and every shape that its values can hold, each type once. */
+  List<Shape<?>> reachable() {
+    Map<Class<?>, Shape<?>> found = new LinkedHashMap<>();
+    reach(this, found);
+    return List.copyOf(found.values());
+  }
+
+  private static void reach(Kind<?> kind, Map<Class<?>, Shape<?>> found) {
+    if (kind instanceof Shape<?> shape && found.putIfAbsent(shape.type, shape) != null) {
+      return;
+    }
+    kind.parts().forEach(part -> reach(part, found));
+  }
+
+  @Override
   public @Nullable R read(Json value, String path, Walk walk) {
     if (!(value instanceof Json.Obj object)) {
       walk.fault(path, value, "must be an object in { } with keys of: " + String.join(", ", names));

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,9 @@ final class Walk {
     return faults.size();
   }
 
+  /** The faults in the order of the text. */
   List<JobFault> faults() {
-    return List.copyOf(faults);
+    return faults.stream().sorted(Comparator.comparingInt(JobFault::line)).toList();
   }
 
   List<Assumption> assumptions() {
