@@ -1,0 +1,200 @@
+package io.github.seamstead.materials.drying;
+
+import io.github.seamstead.materials.floor.FloorMix;
+import io.github.seamstead.materials.floor.Sector;
+import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How wide the cracks of a drying coat will be, all widths along a line added up.
+ *
+ * <p>Per metre: restraint × free shrinkage − what the coat can stretch, not below 0. The free
+ * shrinkage alone is the upper estimate for a coat held fast by its base.
+ *
+ * @param freeShrinkage linear shrinkage of the mix: low, likely, high
+ * @param restraint share of the shrinkage that the base holds back, 0 to 1
+ * @param stretch strain that the coat takes without a crack, creep and fibres included
+ * @param widthPerMetre crack width in a metre of floor, in m/m
+ */
+public record Cracking(Range freeShrinkage, Range restraint, Range stretch, Range widthPerMetre) {
+
+  /** Crack width per metre above which the mix should be changed: 4 mm/m. */
+  public static final double CHANGE_THE_MIX = 0.004;
+
+  /** Source of {@link #CHANGE_THE_MIX}. */
+  public static final Source CHANGE_SOURCE =
+      Source.found("", "Shrinkage test guide for poured earth", "", "aim below 4 mm in 1000 mm");
+
+  /** Restraint by a rough, damp base (common practice). */
+  public static final Range ROUGH_BASE = new Range(0.6, 0.8, 1.0);
+
+  /** Restraint over a sheet or loose sand, on which a coat slides (common practice). */
+  public static final Range SLIDING_BASE = new Range(0.2, 0.4, 0.6);
+
+  /** Stretch of a coat without fibre (common practice). */
+  public static final Range WITHOUT_FIBRE = new Range(0, 0.0003, 0.0008);
+
+  /** Stretch of a coat with chopped straw (common practice). */
+  public static final Range WITH_FIBRE = new Range(0.0003, 0.001, 0.002);
+
+  private static final double HAIRLINE = 0.0005;
+  private static final Source RESTRAINT =
+      Source.commonPractice("crack width is restrained shrinkage less the strain the coat takes");
+
+  /**
+   * Reckons the crack width.
+   *
+   * @param freeShrinkage linear shrinkage of the mix, 0 to 0.3
+   * @param restraint 0 to 1
+   * @param stretch 0 to 0.05
+   * @return the cracking
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public static Cracking of(Range freeShrinkage, Range restraint, Range stretch) {
+    Args.within("free shrinkage (low)", freeShrinkage.low(), 0, 0.3, "");
+    Args.within("free shrinkage (high)", freeShrinkage.high(), 0, 0.3, "");
+    Args.within("restraint (low)", restraint.low(), 0, 1, "");
+    Args.within("restraint (high)", restraint.high(), 0, 1, "");
+    Args.within("stretch (low)", stretch.low(), 0, 0.05, "");
+    Args.within("stretch (high)", stretch.high(), 0, 0.05, "");
+    Steps none = Steps.none();
+    return new Cracking(
+        freeShrinkage,
+        restraint,
+        stretch,
+        new Range(
+            widthPerMetre(freeShrinkage.low(), restraint.low(), stretch.high(), none),
+            widthPerMetre(freeShrinkage.likely(), restraint.likely(), stretch.likely(), none),
+            widthPerMetre(freeShrinkage.high(), restraint.high(), stretch.low(), none)));
+  }
+
+  /**
+   * Computes the crack width in a metre of floor.
+   *
+   * @param freeShrinkage linear shrinkage, 0 to 0.3
+   * @param restraint 0 to 1
+   * @param stretch strain without a crack, 0 or more
+   * @param steps receives the formula
+   * @return in m/m, 0 or more
+   */
+  @Calculation("materials.drying.crack-width")
+  public static double widthPerMetre(
+      double freeShrinkage, double restraint, double stretch, Steps steps) {
+    return steps
+        .step("w_c", "crack width in a metre")
+        .formula("max(0, R * LS - eps)")
+        .with("R", restraint, "")
+        .with("LS", freeShrinkage, "")
+        .with("eps", stretch, "")
+        .from(RESTRAINT)
+        .gives(Math.max(0, restraint * freeShrinkage - stretch), "m/m");
+  }
+
+  /**
+   * Gives the crack width along a line.
+   *
+   * @param length in metres, 0 or more
+   * @return in metres
+   * @throws IllegalArgumentException if the length is negative
+   */
+  public Range over(double length) {
+    return widthPerMetre.times(Args.notNegative("length", length, "m"));
+  }
+
+  /**
+   * Cracks of one sector.
+   *
+   * @param number the sector's number
+   * @param radial widths along the screed from centre to edge, in metres
+   * @param across widths along the edge rail, in metres
+   * @param area area of the cracks, in square metres
+   */
+  public record SectorCracks(int number, Range radial, Range across, Range area) {}
+
+  /**
+   * Reckons the cracks of each sector.
+   *
+   * @param plan the sectors
+   * @return one row a sector, by number
+   */
+  public List<SectorCracks> bySector(SectorPlan plan) {
+    List<SectorCracks> rows = new ArrayList<>();
+    for (Sector sector : plan.sectors()) {
+      double edge = sector.outline().get(1).distanceTo(sector.outline().get(2));
+      rows.add(
+          new SectorCracks(
+              sector.number(),
+              over(sector.screedLength()),
+              over(edge),
+              crackShare().times(sector.area())));
+    }
+    return List.copyOf(rows);
+  }
+
+  /**
+   * Gives the share of the floor's area that is cracks: 1 − (1 − w)², cracks running both ways.
+   *
+   * @return 0 to 1
+   */
+  public Range crackShare() {
+    return new Range(
+        share(widthPerMetre.low()), share(widthPerMetre.likely()), share(widthPerMetre.high()));
+  }
+
+  private static double share(double width) {
+    return 1 - (1 - width) * (1 - width);
+  }
+
+  /**
+   * Reckons the slip that fills the cracks over their whole depth and covers the coat with a skim.
+   *
+   * @param area of the floor, in square metres, greater than 0
+   * @param coatThickness depth of the cracks, in metres, greater than 0
+   * @param skim thickness of a skim over all, in metres, 0 to 0.01
+   * @param coat the coat's mix, whose fine part makes the slip
+   * @return volume and dry masses
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public SlipRepair slip(double area, double coatThickness, double skim, FloorMix coat) {
+    return SlipRepair.of(crackShare(), area, coatThickness, skim, coat);
+  }
+
+  /**
+   * Says what to change where the cracks are too wide.
+   *
+   * @param fibred true if the coat has fibre
+   * @param coatThickness in metres
+   * @return plain sentences; one alone if all is well
+   */
+  public List<String> advice(boolean fibred, double coatThickness) {
+    List<String> advice = new ArrayList<>();
+    String likely = Numbers.significant(widthPerMetre.likely() * 1000, 2) + " mm in a metre";
+    if (widthPerMetre.high() <= HAIRLINE) {
+      return List.of("hairlines at most: rub or burnish while leather-hard");
+    }
+    if (widthPerMetre.likely() <= CHANGE_THE_MIX) {
+      advice.add("cracks of " + likely + " are likely: compress while firm, then fill with slip");
+    } else {
+      advice.add(
+          "cracks of " + likely + " are likely, too many for slip: add sand, make a new tile");
+    }
+    if (widthPerMetre.high() > CHANGE_THE_MIX) {
+      if (!fibred) {
+        advice.add("add chopped straw or other fine fibre");
+      }
+      if (coatThickness > 0.020) {
+        advice.add(
+            "lay two coats of half the thickness, the second when the first has cracked and dried");
+      }
+      advice.add("mix stiffer and dry it slowly: shade, no draught for the first days");
+    }
+    return List.copyOf(advice);
+  }
+}

@@ -1,0 +1,108 @@
+package io.github.seamstead.materials.drying;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Steps;
+
+/** Marches the solver through the weather. */
+final class DryingRun {
+
+  /**
+   * Error of the mean moisture that a first-order step may make, as a share of the first moisture.
+   */
+  static final double TOLERANCE = 2e-3;
+
+  private static final double FIRST_STEP = 60;
+  private static final double LONGEST_STEP = 6 * 3600;
+
+  private final DryingSlab slab;
+  private final Weather weather;
+  private final double exchangeFactor;
+  private final double[] potential;
+  private final double[] mobility;
+
+  DryingRun(DryingSlab slab, Weather weather, double exchangeFactor) {
+    this.slab = slab;
+    this.weather = weather;
+    this.exchangeFactor = exchangeFactor;
+    int count = weather.states().size();
+    potential = new double[count];
+    mobility = new double[count];
+    for (int i = 0; i < count; i++) {
+      AirState air = weather.states().get(i);
+      potential[i] = exchangeFactor * Evaporation.potential(air, Steps.none());
+      mobility[i] = mobility(air.temperature());
+    }
+  }
+
+  /**
+   * Water moves as its viscosity lets it: µ(20 °C) / µ(T), with µ = 2.414e-5 × 10^(247.8 / (T_K −
+   * 140)) Pa s; the formula is within 2.2 % down to 0 °C.
+   */
+  static double mobility(double temperature) {
+    return Math.pow(10, 247.8 / (293.15 - 140) - 247.8 / (temperature + 273.15 - 140));
+  }
+
+  double exchangeFactor() {
+    return exchangeFactor;
+  }
+
+  DryingCurve until(double horizon, double stopAt) {
+    return until(horizon, stopAt, TOLERANCE, 1);
+  }
+
+  /**
+   * Runs until the horizon or until the coat's mean moisture is at or below {@code stopAt}.
+   *
+   * @param horizon in seconds
+   * @param stopAt mean moisture of the coat
+   * @param tolerance see {@link #TOLERANCE}
+   * @param refinement of the grid
+   */
+  DryingCurve until(double horizon, double stopAt, double tolerance, int refinement) {
+    DryingGrid grid = DryingGrid.of(slab, refinement);
+    DryingSolver solver = new DryingSolver(slab, grid);
+    DryingCurve.Builder curve = new DryingCurve.Builder(slab, grid, solver.moisture());
+    double allowed = tolerance * slab.initialMoisture();
+    double time = 0;
+    double wish = FIRST_STEP;
+    double evaporated = 0;
+    int interval = 0;
+    air(solver, 0);
+    while (time < horizon && curve.coatMoisture() > stopAt) {
+      double boundary = (interval + 1) * weather.interval();
+      double day = (Math.floor(time / Weather.DAY + 1e-9) + 1) * Weather.DAY;
+      double event = Math.min(Math.min(boundary, day), horizon);
+      double dt = Math.min(Math.min(wish, LONGEST_STEP), event - time);
+      // Two even steps rather than a full one and a scrap.
+      boolean toEvent = dt >= (event - time) * (1 - 1e-9);
+      if (!toEvent && dt > (event - time) / 2) {
+        dt = (event - time) / 2;
+      }
+      DryingSolver.Outcome outcome = solver.attempt(dt);
+      double ratio = outcome.error() / allowed;
+      if (!outcome.solved() || ratio > 1) {
+        wish = outcome.solved() ? dt * Math.max(0.2, 0.9 / Math.sqrt(ratio)) : dt / 4;
+        Args.require(
+            wish > 1e-2,
+            "drying: no step can be found at " + time + " s, the slab's numbers are too extreme");
+        continue;
+      }
+      solver.accept();
+      evaporated += outcome.evaporated();
+      time = toEvent ? event : time + dt;
+      curve.add(time, evaporated, solver.moisture(), time >= day);
+      double grown = dt * Math.min(4, 0.9 / Math.sqrt(Math.max(ratio, 1e-4)));
+      wish = toEvent ? Math.max(wish, grown) : grown;
+      if (time >= boundary) {
+        interval++;
+        air(solver, interval);
+      }
+    }
+    return curve.build();
+  }
+
+  private void air(DryingSolver solver, int interval) {
+    int i = weather.index(interval);
+    solver.air(potential[i], weather.states().get(i).relativeHumidity(), mobility[i]);
+  }
+}

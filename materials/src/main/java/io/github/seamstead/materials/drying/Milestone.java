@@ -1,0 +1,45 @@
+package io.github.seamstead.materials.drying;
+
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.OptionalDouble;
+
+/**
+ * When a coat reaches a state, with the range of the doubt.
+ *
+ * @param name firm, walkable or dry to coat
+ * @param moisture mean moisture of the coat that counts as reached
+ * @param soonest in days; empty if not within the horizon
+ * @param likely in days; empty if not within the horizon
+ * @param latest in days; empty if not within the horizon
+ * @param horizon how far the forecast looked, in days
+ */
+public record Milestone(
+    String name,
+    double moisture,
+    OptionalDouble soonest,
+    OptionalDouble likely,
+    OptionalDouble latest,
+    double horizon) {
+
+  /**
+   * Writes the milestone for people.
+   *
+   * @return for example {@code firm: likely 3 days (2 to 5)}
+   */
+  public String text() {
+    return name
+        + ": likely "
+        + days(likely)
+        + " days ("
+        + days(soonest)
+        + " to "
+        + days(latest)
+        + ")";
+  }
+
+  private String days(OptionalDouble value) {
+    return value.isPresent()
+        ? Numbers.significant(value.getAsDouble(), 2)
+        : "more than " + Numbers.significant(horizon, 3);
+  }
+}

@@ -1,0 +1,71 @@
+package io.github.seamstead.materials.drying;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+
+/**
+ * A tile of the coat's own mix in a tray, weighed as it dries.
+ *
+ * @param slab the tile: thickness, dry density, first moisture; the tray seals its bottom and edges
+ * @param area of the open face, in square metres
+ * @param weighings in order of time, the first soon after it was filled
+ * @param scaleUncertainty standard uncertainty of one weighing, in kg
+ */
+public record TestTile(
+    DryingSlab slab, double area, List<Weighing> weighings, double scaleUncertainty) {
+
+  /**
+   * One weighing.
+   *
+   * @param time since the tile was filled, in seconds
+   * @param mass of tile and tray, in kg
+   */
+  public record Weighing(double time, double mass) {
+
+    /**
+     * Checks the numbers.
+     *
+     * @param time 0 or more, in seconds
+     * @param mass greater than 0, in kg
+     * @throws IllegalArgumentException if a value is out of range
+     */
+    public Weighing {
+      Args.notNegative("weighing time", time, "s");
+      Args.positive("weighed mass", mass, "kg");
+    }
+  }
+
+  /**
+   * Checks the weighings.
+   *
+   * @param slab the tile
+   * @param area 0.0025 to 1 m²
+   * @param weighings at least three, rising in time
+   * @param scaleUncertainty more than 0, at most 1 kg
+   * @throws IllegalArgumentException if a value is out of range, the times do not rise, or the tile
+   *     lost more water than it had
+   */
+  public TestTile {
+    Args.within("tile area", area, 0.0025, 1, "m2");
+    Args.positive("scale uncertainty", scaleUncertainty, "kg");
+    Args.within("scale uncertainty", scaleUncertainty, 0, 1, "kg");
+    weighings = List.copyOf(weighings);
+    Args.require(
+        weighings.size() >= 3,
+        "weighings: given " + weighings.size() + ", must have 3 or more to fit two unknowns");
+    for (int i = 1; i < weighings.size(); i++) {
+      Args.require(
+          weighings.get(i).time() > weighings.get(i - 1).time(),
+          "weighing " + (i + 1) + ": its time is not after the one before, times must rise");
+    }
+    double water = area * slab.initialWater();
+    double lost = weighings.get(0).mass() - weighings.get(weighings.size() - 1).mass();
+    Args.require(
+        lost <= water + 3 * scaleUncertainty,
+        "weighings: the tile lost "
+            + lost
+            + " kg but held only "
+            + water
+            + " kg of water; check thickness, density and first moisture");
+  }
+}

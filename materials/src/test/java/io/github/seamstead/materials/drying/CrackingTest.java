@@ -1,0 +1,123 @@
+package io.github.seamstead.materials.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.seamstead.materials.floor.FloorMix;
+import io.github.seamstead.materials.floor.Footprint;
+import io.github.seamstead.materials.floor.MixPart;
+import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.testing.DerivationChecks;
+import io.github.seamstead.shared.testing.OutsideCheck;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CrackingTest {
+
+  private static final Source SAUSAGE =
+      Source.found("", "Timberless house manual, shrinkage sausage", "", "100 mm to 93 mm");
+  private static final Source VOLUME = Source.derived("linear from volumetric shrinkage, by hand");
+  private static final Source FLOOR = Source.derived("0.4 % over 5 m of a held layer");
+
+  @Test
+  void barAndSausage() {
+    StepRecorder steps = new StepRecorder();
+    double shrinkage = Shrinkage.ofBar(0.100, 0.093, steps);
+    OutsideCheck.of(
+            "materials.drying", "linear shrinkage of a 100 mm sausage dried to 93 mm, %", SAUSAGE)
+        .expect(7)
+        .within(1e-9)
+        .got(shrinkage * 100);
+    DerivationChecks.assertFollowsTo(
+        steps.derivation("materials.drying.linear-shrinkage", "LS"), shrinkage);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"5, 1.613", "10, 3.127", "20, 5.896", "30, 8.374", "40, 10.610"})
+  void linearFromVolumetric(double volumetric, double linear) {
+    StepRecorder steps = new StepRecorder();
+    double shrinkage = Shrinkage.ofVolumetric(volumetric / 100, steps);
+    OutsideCheck.of(
+            "materials.drying", "linear from volumetric shrinkage " + volumetric + " %, %", VOLUME)
+        .expect(linear)
+        .within(0.001)
+        .got(shrinkage * 100);
+    DerivationChecks.assertFollowsTo(
+        steps.derivation("materials.drying.linear-from-volumetric", "LS"), shrinkage);
+  }
+
+  @Test
+  void aHeldLayerCracksByItsShrinkage() {
+    Cracking cracking = Cracking.of(Range.exactly(0.004), Range.exactly(1), Range.exactly(0));
+    OutsideCheck.of("materials.drying", "total crack width, LS 0.4 % over 5 m, mm", FLOOR)
+        .expect(20)
+        .within(1e-9)
+        .got(cracking.over(5).likely() * 1000);
+    StepRecorder steps = new StepRecorder();
+    double width = Cracking.widthPerMetre(0.01, 0.8, 0.001, steps);
+    assertThat(width).isCloseTo(0.007, within(1e-15));
+    DerivationChecks.assertFollowsTo(steps.derivation("materials.drying.crack-width", "w"), width);
+    assertThat(Cracking.widthPerMetre(0.001, 0.5, 0.001, Steps.none())).isZero();
+  }
+
+  @Test
+  void sandAndFibreNarrowTheCracks() {
+    Cracking rich = crack(0.6, Cracking.WITHOUT_FIBRE);
+    Cracking lean = crack(0.25, Cracking.WITHOUT_FIBRE);
+    Cracking fibred = crack(0.25, Cracking.WITH_FIBRE);
+    assertThat(lean.widthPerMetre().likely()).isLessThan(rich.widthPerMetre().likely());
+    assertThat(fibred.widthPerMetre().likely()).isLessThan(lean.widthPerMetre().likely());
+    assertThat(rich.advice(false, 0.03)).anyMatch(a -> a.contains("add sand"));
+    assertThat(rich.advice(false, 0.03)).anyMatch(a -> a.contains("straw"));
+    assertThat(rich.advice(true, 0.03)).noneMatch(a -> a.contains("straw"));
+    Cracking none = Cracking.of(Range.exactly(0.0003), Cracking.ROUGH_BASE, Range.exactly(0));
+    assertThat(none.advice(false, 0.02)).hasSize(1);
+  }
+
+  private static Cracking crack(double soilShare, Range stretch) {
+    return Cracking.of(Shrinkage.ofMix(0.08, soilShare), Cracking.ROUGH_BASE, stretch);
+  }
+
+  @Test
+  void slipFillsTheCracksOfAllSectors() {
+    Footprint footprint = Footprint.regular(6, 3);
+    FloorMix coat =
+        new FloorMix(
+            "coat",
+            List.of(
+                MixPart.of("clay soil", 0.25, 1100, 0.1),
+                MixPart.of("sand", 0.74, 1350, 0.04),
+                MixPart.of("chopped straw", 0.01, 60, 0.1)),
+            new Range(1700, 1750, 1800),
+            0.18,
+            0.004);
+    Cracking cracking = crack(0.25, Cracking.WITHOUT_FIBRE);
+    SectorPlan plan = SectorPlan.of(footprint, 0);
+    double bySector =
+        cracking.bySector(plan).stream().mapToDouble(row -> row.area().likely()).sum();
+    assertThat(bySector).isCloseTo(footprint.area() * cracking.crackShare().likely(), within(1e-9));
+    SlipRepair slip = cracking.slip(footprint.area(), 0.025, 0, coat);
+    assertThat(slip.volume().likely()).isCloseTo(bySector * 0.025 * 1.15, within(1e-9));
+    assertThat(slip.parts()).extracting(SlipRepair.Part::name).containsExactly("clay soil", "sand");
+    double dry = slip.parts().stream().mapToDouble(SlipRepair.Part::dryMass).sum();
+    assertThat(slip.water() / dry).isCloseTo(SlipRepair.SLIP_MOISTURE, within(1e-9));
+    assertThat(dry / 2650 + slip.water() / 1000).isCloseTo(slip.volume().likely(), within(1e-12));
+  }
+
+  @Test
+  void badNumbersAreNamed() {
+    assertThatThrownBy(() -> Shrinkage.ofBar(0.1, 0.11, Steps.none()))
+        .hasMessageContaining("dry length");
+    assertThatThrownBy(
+            () -> Cracking.of(Range.exactly(0.5), Cracking.ROUGH_BASE, Cracking.WITH_FIBRE))
+        .hasMessageContaining("free shrinkage");
+    assertThatThrownBy(() -> Shrinkage.ofMix(0.08, 1.2)).hasMessageContaining("share of the soil");
+  }
+}

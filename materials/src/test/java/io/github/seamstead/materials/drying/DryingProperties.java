@@ -1,0 +1,57 @@
+package io.github.seamstead.materials.drying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.OptionalDouble;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+
+class DryingProperties {
+
+  private static DryingCurve dry(double thickness, double base, AirState air, double days) {
+    DryingSlab slab = DryingSlab.sealed(thickness, 1750, 0.18, EarthMoisture.sandyMix());
+    DryingSlab whole = base > 0.001 ? slab.drawingInto(base, 0.03) : slab;
+    return DryingForecast.simulate(whole, Weather.constant(air), days);
+  }
+
+  @Property(tries = 60)
+  void waterIsConserved(
+      @ForAll @Scale(4) @DoubleRange(min = 0.002, max = 0.15) double thickness,
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = 0.2) double base,
+      @ForAll @Scale(4) @DoubleRange(min = 1, max = 45) double temperature,
+      @ForAll @Scale(4) @DoubleRange(min = 0, max = 1) double humidity,
+      @ForAll @Scale(4) @DoubleRange(min = 0.02, max = 8) double speed) {
+    DryingCurve curve = dry(thickness, base, new AirState(temperature, humidity, speed), 20);
+    assertThat((curve.evaporated() + curve.waterLeft()) / curve.slab().initialWater())
+        .isCloseTo(1, within(1e-9));
+    assertThat(curve.finalMoisture()).isBetween(0.0, 1.0);
+  }
+
+  @Property(tries = 40)
+  void thickerIsNeverFaster(
+      @ForAll @Scale(4) @DoubleRange(min = 0.005, max = 0.06) double thickness,
+      @ForAll @Scale(4) @DoubleRange(min = 1.05, max = 3) double more,
+      @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.16) double moisture) {
+    AirState air = new AirState(18, 0.55, 0.3);
+    OptionalDouble thin = dry(thickness, 0, air, 200).timeTo(moisture);
+    OptionalDouble thick = dry(thickness * more, 0, air, 200).timeTo(moisture);
+    assertThat(thick.orElse(Double.POSITIVE_INFINITY)).isGreaterThanOrEqualTo(thin.orElseThrow());
+  }
+
+  @Property(tries = 40)
+  void wetterAirIsNeverFaster(
+      @ForAll @Scale(4) @DoubleRange(min = 0.005, max = 0.06) double thickness,
+      @ForAll @Scale(4) @DoubleRange(min = 0.2, max = 0.9) double humidity,
+      @ForAll @Scale(4) @DoubleRange(min = 0.01, max = 0.1) double more) {
+    DryingCurve dry = dry(thickness, 0, new AirState(18, humidity, 0.3), 30);
+    DryingCurve damp = dry(thickness, 0, new AirState(18, humidity + more, 0.3), 30);
+    for (int day = 1; day <= 30; day++) {
+      double time = day * Weather.DAY;
+      // A thousandth of the first moisture is the error allowed to the solver.
+      assertThat(damp.coatMoistureAt(time)).isGreaterThanOrEqualTo(dry.coatMoistureAt(time) - 2e-4);
+    }
+  }
+}
