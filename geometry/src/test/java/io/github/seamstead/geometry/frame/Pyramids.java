@@ -13,9 +13,9 @@ final class Pyramids {
   static Arbitrary<RegularPyramid> any() {
     return Combinators.combine(
             Arbitraries.integers().between(3, 64),
-            Arbitraries.doubles().between(0.2, 6),
-            Arbitraries.doubles().between(0.1, 4),
-            Arbitraries.doubles().between(0.05, 0.95),
+            Arbitraries.doubles().between(0.2, 6).ofScale(9),
+            Arbitraries.doubles().between(0.1, 4).ofScale(9),
+            Arbitraries.doubles().between(0.05, 0.95).ofScale(9),
             Arbitraries.of(true, false))
         .as(
             (n, a, steep, share, cut) ->
