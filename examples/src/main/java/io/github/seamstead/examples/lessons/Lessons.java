@@ -1,0 +1,18 @@
+package io.github.seamstead.examples.lessons;
+
+import java.util.List;
+
+/** The lessons in the order of the work. */
+public final class Lessons {
+
+  private Lessons() {}
+
+  /**
+   * Lists the lessons.
+   *
+   * @return all lessons, first to last
+   */
+  public static List<Lesson> all() {
+    return List.of(new PolygonLesson());
+  }
+}
