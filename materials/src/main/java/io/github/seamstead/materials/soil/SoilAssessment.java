@@ -5,8 +5,10 @@ import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Says what a soil is from any tests of it.
@@ -65,7 +67,36 @@ public final class SoilAssessment {
       BayesRecord.write(evidence, likelihoods, posterior, steps);
     }
     return new SoilFinding(
-        posterior, List.copyOf(evidence), conflicts(evidence, likelihoods), remarks);
+        posterior,
+        gravel(evidence),
+        Plasticity.of(posterior, limits(evidence)),
+        List.copyOf(evidence),
+        conflicts(evidence, likelihoods),
+        remarks);
+  }
+
+  /** Mean of all gravel shares, weighted by the inverse of their variances. */
+  private static Optional<Uncertain> gravel(List<? extends SoilEvidence> evidence) {
+    double weight = 0;
+    double sum = 0;
+    for (SoilEvidence test : evidence) {
+      Optional<Uncertain> ratio = test.gravelRatio();
+      if (ratio.isPresent()) {
+        double one = 1 / Math.pow(ratio.get().standardUncertainty(), 2);
+        weight += one;
+        sum += one * ratio.get().value();
+      }
+    }
+    return weight == 0
+        ? Optional.empty()
+        : Optional.of(new Uncertain(sum / weight, Math.sqrt(1 / weight)));
+  }
+
+  private static Optional<ConsistencyLimits> limits(List<? extends SoilEvidence> evidence) {
+    return evidence.stream()
+        .filter(ConsistencyLimits.class::isInstance)
+        .map(ConsistencyLimits.class::cast)
+        .findFirst();
   }
 
   private static double[][] likelihoods(List<? extends SoilEvidence> evidence, TextureGrid grid) {

@@ -1,7 +1,9 @@
 package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One test of a soil: what was seen, how likely that was for each texture, and where the reading
@@ -11,7 +13,23 @@ import java.util.List;
  * altogether (wrong wetness, wrong sample, misprint), so that two tests that contradict each other
  * widen the result instead of silencing one another.
  */
-public sealed interface SoilEvidence permits JarTest, LaboratoryTexture, RibbonTest {
+public sealed interface SoilEvidence
+    permits BendTest,
+        ConsistencyLimits,
+        DropTest,
+        DryStrengthTest,
+        HydrometerTest,
+        JarTest,
+        LaboratoryTexture,
+        LinearShrinkage,
+        RibbonTest,
+        RollTest,
+        ShineTest,
+        SieveAnalysis,
+        SqueezeTest,
+        StonesScreened,
+        WarningSign,
+        WashTest {
 
   /**
    * Names the test and what was seen.
@@ -42,5 +60,14 @@ public sealed interface SoilEvidence permits JarTest, LaboratoryTexture, RibbonT
    */
   default List<String> remarks() {
     return List.of();
+  }
+
+  /**
+   * Gives the share of gravel and stones, if the test tells it.
+   *
+   * @return share of the whole dry mass coarser than 2 mm, with its standard uncertainty
+   */
+  default Optional<Uncertain> gravelRatio() {
+    return Optional.empty();
   }
 }

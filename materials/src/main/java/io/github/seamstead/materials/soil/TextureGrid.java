@@ -54,4 +54,14 @@ final class TextureGrid {
   int cellsInRow(int row) {
     return 2 * (steps - row) - 1;
   }
+
+  /** The cell that holds a point inside the triangle. */
+  int cellAt(double clayRatio, double siltRatio) {
+    int row = Math.min(steps - 1, (int) (clayRatio * steps));
+    int column = Math.min(steps - 1 - row, (int) (siltRatio * steps));
+    boolean hanging =
+        clayRatio * steps - row + siltRatio * steps - column > 1 && column < steps - 1 - row;
+    int left = steps - row;
+    return size() - left * left + 2 * column + (hanging ? 1 : 0);
+  }
 }

@@ -1,0 +1,172 @@
+package io.github.seamstead.materials.soil;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
+import java.util.List;
+
+/**
+ * Linear shrinkage of a bar dried in a mould, on the wet (mould) length: {@code LS = (L0 - L) /
+ * L0}. Cracked pieces are pushed together first; for a curled bar the mean of top and bottom
+ * counts.
+ *
+ * <p>Short moulds (140 or 250 mm, wetted to the liquid limit): {@code PI = 2.13 LS}, and the
+ * plasticity index tells the clay as in {@link ConsistencyLimits}, with a log deviation of 0.5.
+ * Long boxes (from 400 mm, filled at working moisture) shrink less for the same clay: 0.6 times,
+ * with a log deviation of 0.7 (common practice). With probability 0.05 it misleads.
+ *
+ * @param mouldLengthMetres length of the mould, 0.05 to 1.5 m
+ * @param driedLengthMetres length when dry, above half the mould, at most the mould
+ */
+public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres)
+    implements SoilEvidence {
+
+  /** The test and its link to plasticity. */
+  public static final Source SOURCE =
+      Source.fromMemory("BSI", "BS 1377-2", "1990", "6.5, linear shrinkage; PI = 2.13 LS");
+
+  private static final double MISLEADS = 0.05;
+  private static final double LONG_FROM = 0.4;
+  private static final double INDEX_PER_SHRINKAGE = 2.13;
+  private static final double LONG_BOX_SHARE = 0.6;
+
+  /**
+   * Checks the lengths.
+   *
+   * @param mouldLengthMetres 0.05 to 1.5 m
+   * @param driedLengthMetres above half the mould, at most the mould
+   * @throws IllegalArgumentException if a length is out of range
+   */
+  public LinearShrinkage {
+    Args.within("mould length", mouldLengthMetres, 0.05, 1.5, "m");
+    Args.require(
+        driedLengthMetres > mouldLengthMetres / 2 && driedLengthMetres <= mouldLengthMetres,
+        "dried length: given "
+            + Numbers.plain(driedLengthMetres)
+            + " m, must be at most the mould's "
+            + Numbers.plain(mouldLengthMetres)
+            + " m and above half of it (it is the length left, not the gap)");
+  }
+
+  /**
+   * Makes the test from the gap that opened in the mould.
+   *
+   * @param mouldLengthMetres length of the mould, 0.05 to 1.5 m
+   * @param gapMetres sum of all gaps and cracks, 0 to half the mould
+   * @return the test
+   */
+  public static LinearShrinkage ofGap(double mouldLengthMetres, double gapMetres) {
+    Args.notNegative("gap", gapMetres, "m");
+    return new LinearShrinkage(mouldLengthMetres, mouldLengthMetres - gapMetres);
+  }
+
+  /**
+   * Gives the linear shrinkage.
+   *
+   * @return a ratio of the wet length
+   */
+  public double ratio() {
+    return ratio(Steps.none());
+  }
+
+  /**
+   * As {@link #ratio()}, with its worked step.
+   *
+   * @param steps receives the worked step
+   * @return a ratio of the wet length
+   */
+  @Calculation("materials.soil.linear_shrinkage")
+  public double ratio(Steps steps) {
+    return steps
+        .step("LS", "linear shrinkage on the wet length")
+        .formula("(L0 - L) / L0")
+        .with("L0", mouldLengthMetres, "m")
+        .with("L", driedLengthMetres, "m")
+        .from(SOURCE)
+        .gives((mouldLengthMetres - driedLengthMetres) / mouldLengthMetres, "");
+  }
+
+  /**
+   * Turns a volume shrinkage on the dry volume into the linear one on the wet length: {@code LS = 1
+   * - (1 / (1 + V_s))^(1/3)}.
+   *
+   * @param volumeRatio loss of volume over dry volume, 0 to 2
+   * @param steps receives the worked step
+   * @return linear shrinkage, a ratio of the wet length
+   */
+  @Calculation("materials.soil.linear_from_volume_shrinkage")
+  public static double fromVolume(double volumeRatio, Steps steps) {
+    Args.within("volume shrinkage on the dry volume", volumeRatio, 0, 2, "");
+    return steps
+        .step("LS", "linear shrinkage on the wet length")
+        .formula("1 - cbrt(1 / (1 + V_s))")
+        .with("V_s", volumeRatio, "")
+        .from(Source.derived("equal shrinkage in three directions"))
+        .gives(1 - Math.cbrt(1 / (1 + volumeRatio)), "");
+  }
+
+  /**
+   * Turns a linear shrinkage into the loss of volume on the wet volume: {@code 1 - (1 - LS)^3}.
+   *
+   * @param linearRatio linear shrinkage on the wet length, 0 to 0.5
+   * @param steps receives the worked step
+   * @return loss of volume over wet volume
+   */
+  @Calculation("materials.soil.volume_from_linear_shrinkage")
+  public static double volumeLoss(double linearRatio, Steps steps) {
+    Args.within("linear shrinkage", linearRatio, 0, 0.5, "");
+    double left = 1 - linearRatio;
+    return steps
+        .step("V", "loss of volume on the wet volume")
+        .formula("1 - (1 - LS) * (1 - LS) * (1 - LS)")
+        .with("LS", linearRatio, "")
+        .from(Source.derived("equal shrinkage in three directions"))
+        .gives(1 - left * left * left, "");
+  }
+
+  /** Whether the mould is a long box filled at working moisture. */
+  boolean longBox() {
+    return mouldLengthMetres >= LONG_FROM;
+  }
+
+  @Override
+  public String label() {
+    return "linear shrinkage: "
+        + Numbers.significant(ratio() * 100, 2)
+        + " % in a mould of "
+        + Numbers.significant(mouldLengthMetres * 1000, 4)
+        + " mm";
+  }
+
+  @Override
+  public List<Source> sources() {
+    return List.of(SOURCE);
+  }
+
+  @Override
+  public TextureLikelihood likelihood() {
+    // A shrinkage of nothing is read as the smallest that a ruler shows.
+    double seen = Math.log(Math.max(ratio(), 0.0005 / mouldLengthMetres));
+    double share = longBox() ? LONG_BOX_SHARE : 1;
+    double deviation = longBox() ? 0.7 : 0.5;
+    return (clay, silt, sand) ->
+        (1 - MISLEADS)
+                * Densities.normal(
+                    seen,
+                    Math.log(
+                        share * ConsistencyLimits.expectedIndex(clay, silt) / INDEX_PER_SHRINKAGE),
+                    deviation)
+            + MISLEADS / 5;
+  }
+
+  @Override
+  public List<String> remarks() {
+    return longBox()
+        ? List.of(
+            "A long box is filled at working moisture; its shrinkage is not that of a short"
+                + " mould at the liquid limit.")
+        : List.of();
+  }
+}

@@ -1,0 +1,102 @@
+package io.github.seamstead.materials.soil;
+
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.Optional;
+
+/**
+ * How plastic and how active the soil is.
+ *
+ * @param index plasticity index, 5 %, 50 % and 95 %, a ratio of water to dry mass
+ * @param measured whether limits were measured; else the index is drawn from the clay share and the
+ *     usual spread of activity
+ * @param label {@code not plastic}, {@code low}, {@code medium}, {@code high} or {@code very high}:
+ *     limits at 1, 10, 20 and 40 % (NHBC 4.2, from memory at its ends)
+ * @param chart place in the plasticity chart, if limits were measured
+ * @param activity plasticity index over clay share of the part below 0.002 mm; empty if limits were
+ *     not measured
+ */
+public record Plasticity(
+    Range index,
+    boolean measured,
+    String label,
+    Optional<PlasticityChart> chart,
+    Optional<Activity> activity) {
+
+  /**
+   * Activity with its doubt.
+   *
+   * @param value at the mean clay share
+   * @param inactive probability of less than 0.75
+   * @param normal probability of 0.75 to 1.25
+   * @param active probability of more than 1.25
+   */
+  public record Activity(double value, double inactive, double normal, double active) {
+
+    /**
+     * Names the most probable class.
+     *
+     * @return {@code inactive}, {@code normal} or {@code active}
+     */
+    public String label() {
+      if (active >= normal && active >= inactive) {
+        return "active";
+      }
+      return normal >= inactive ? "normal" : "inactive";
+    }
+  }
+
+  private static final double LIMIT_LOG_DEVIATION = 0.45;
+  private static final double QUANTILE_95 = 1.6448536269514722;
+  private static final double INDEX_DEVIATION = 0.02;
+
+  static Plasticity of(TexturePosterior texture, Optional<ConsistencyLimits> limits) {
+    if (limits.isEmpty()) {
+      double clay = texture.clayRange().likely();
+      double silt = texture.silt().value();
+      double spread = Math.exp(QUANTILE_95 * LIMIT_LOG_DEVIATION);
+      double low =
+          ConsistencyLimits.expectedIndex(
+                  texture.clayRange().low(), Math.min(silt, 1 - texture.clayRange().low()))
+              / spread;
+      double high =
+          ConsistencyLimits.expectedIndex(
+                  texture.clayRange().high(), Math.min(silt, 1 - texture.clayRange().high()))
+              * spread;
+      double likely = ConsistencyLimits.expectedIndex(clay, Math.min(silt, 1 - clay));
+      Range index = new Range(low, Math.max(low, Math.min(high, likely)), Math.max(low, high));
+      return new Plasticity(
+          index, false, label(index.likely()), Optional.empty(), Optional.empty());
+    }
+    PlasticityChart chart = limits.get().chart();
+    double index = chart.plasticityIndex();
+    double reach = QUANTILE_95 * INDEX_DEVIATION;
+    return new Plasticity(
+        new Range(Math.max(0, index - reach), index, index + reach),
+        true,
+        label(index),
+        Optional.of(chart),
+        index > 0 && texture.clay().value() > 0.01
+            ? Optional.of(activity(texture, index))
+            : Optional.empty());
+  }
+
+  private static Activity activity(TexturePosterior texture, double index) {
+    double inactive = texture.expectation((c, si, sa) -> index < 0.75 * c ? 1 : 0);
+    double active = texture.expectation((c, si, sa) -> index > 1.25 * c ? 1 : 0);
+    return new Activity(
+        index / texture.clay().value(), inactive, Math.max(0, 1 - inactive - active), active);
+  }
+
+  private static String label(double index) {
+    if (index < 0.01) {
+      return "not plastic";
+    }
+    if (index < 0.10) {
+      return "low";
+    }
+    if (index < 0.20) {
+      return "medium";
+    }
+    return index < 0.40 ? "high" : "very high";
+  }
+}
