@@ -1,0 +1,15 @@
+/**
+ * Water in earth, and what compaction does to its volume.
+ *
+ * <p>{@link io.github.seamstead.materials.water.PhaseRelations} solves the three phases from any
+ * sufficient set of measures; {@link io.github.seamstead.materials.water.Moisture} keeps the wet
+ * and the dry basis apart and says what water to add; {@link
+ * io.github.seamstead.materials.water.ProctorCurve} reads a compaction test; {@link
+ * io.github.seamstead.materials.water.VolumeFactors} goes from bank to loose to compacted.
+ *
+ * <p>Densities in kg/m³, moisture as water over dry mass unless a name says otherwise.
+ */
+@NullMarked
+package io.github.seamstead.materials.water;
+
+import org.jspecify.annotations.NullMarked;
