@@ -1,0 +1,117 @@
+package io.github.seamstead.geometry.frame;
+
+import io.github.seamstead.geometry.frame.FrameMember.EndCut;
+import io.github.seamstead.geometry.frame.FrameMember.Role;
+import io.github.seamstead.geometry.frame.MemberSection.Shape;
+import io.github.seamstead.geometry.frame.MemberSpec.Stance;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Works out the members of one frame. */
+final class MemberCalculation {
+
+  private final RegularPyramid frame;
+  private final MemberSpec spec;
+  private final FrameMeasures measures;
+
+  MemberCalculation(RegularPyramid frame, MemberSpec spec) {
+    this.frame = frame;
+    this.spec = spec;
+    this.measures = frame.measures();
+  }
+
+  List<FrameMember> members() {
+    List<FrameMember> members = new ArrayList<>();
+    members.add(hips());
+    members.add(ring(Role.BASE_RING, "base ring", 0, frame.base(), spec.stance()));
+    int number = 0;
+    for (double height : spec.purlinHeights()) {
+      number++;
+      Args.require(
+          height < frame.frameHeight(),
+          "height of a purlin ring: given "
+              + Numbers.plain(height)
+              + " m, must be less than the frame's height of "
+              + Numbers.significant(frame.frameHeight(), 6)
+              + " m");
+      members.add(
+          ring(Role.PURLIN, "purlin ring " + number, height, frame.planAt(height), Stance.IN_FACE));
+    }
+    frame
+        .opening()
+        .ifPresent(
+            plan ->
+                members.add(
+                    ring(
+                        Role.OPENING_RING,
+                        "opening ring",
+                        frame.frameHeight(),
+                        plan,
+                        spec.stance())));
+    return members;
+  }
+
+  private FrameMember hips() {
+    double slope = measures.hipSlope();
+    double length =
+        HipLength.cutLength(
+            measures.hipLength(),
+            slope,
+            spec.hips(),
+            spec.footSetBack(),
+            spec.headSetBack(),
+            Steps.none());
+    List<EndCut> cuts = new ArrayList<>();
+    cuts.add(
+        new EndCut(
+            "foot, level on ground or ring", "side", new CompoundCut(Math.PI / 2 - slope, 0)));
+    cuts.add(new EndCut("head, plumb against ring or post", "side", new CompoundCut(slope, 0)));
+    if (!frame.isTruncated()) {
+      int n = frame.sides();
+      cuts.add(
+          new EndCut(
+              "head, two cheeks where the hips meet", "edge", CompoundCut.cheekOnEdge(n, slope)));
+      cuts.add(
+          new EndCut(
+              "head, two cheeks where the hips meet", "side", CompoundCut.cheekOnSide(n, slope)));
+    }
+    if (spec.hips().shape() == Shape.TIMBER) {
+      cuts.add(
+          new EndCut(
+              "backing bevel along the outer edge, both sides",
+              "side",
+              new CompoundCut(0, measures.hipBend() / 2)));
+    }
+    return new FrameMember(
+        Role.HIP_POLE,
+        "hip pole",
+        frame.sides(),
+        spec.hips(),
+        0,
+        measures.hipLength(),
+        length,
+        cuts);
+  }
+
+  private FrameMember ring(
+      Role role, String name, double height, RegularPolygon plan, Stance stance) {
+    double slope = stance == Stance.LEVEL ? 0 : measures.faceSlope();
+    CompoundCut cut = CompoundCut.ringCorner(frame.sides(), slope);
+    double length =
+        RingLength.cutLength(
+            name, plan.side(), cut, spec.rings(), spec.ringSetBack(), Steps.none());
+    String where = role == Role.PURLIN ? "both ends, against the hip" : "both ends, at the corner";
+    return new FrameMember(
+        role,
+        name,
+        frame.sides(),
+        spec.rings(),
+        height,
+        plan.side(),
+        length,
+        List.of(new EndCut(where, "wide face", cut)));
+  }
+}

@@ -1,0 +1,70 @@
+package io.github.seamstead.geometry.frame;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * The cross-section of a pole or rail.
+ *
+ * @param shape round or rectangular
+ * @param width of a timber: of a hip, level across it; of a ring, radially (level, or in the face
+ *     where the ring lies in the faces); of a pipe, its outside diameter; in metres
+ * @param depth square to the width and to the length; of a pipe, its outside diameter; in metres
+ */
+public record MemberSection(Shape shape, double width, double depth) {
+
+  /** Shapes of section. */
+  public enum Shape {
+    /** A round pipe or pole. */
+    PIPE,
+    /** A rectangular timber. */
+    TIMBER
+  }
+
+  /**
+   * Checks the sizes.
+   *
+   * @param shape round or rectangular
+   * @param width in metres, greater than 0
+   * @param depth in metres, greater than 0; equal to the width for a pipe
+   * @throws IllegalArgumentException if a size is not positive or a pipe is not round
+   */
+  public MemberSection {
+    Args.positive("section width", width, "m");
+    Args.positive("section depth", depth, "m");
+    Args.require(
+        shape != Shape.PIPE || width == depth, "section: a pipe's width and depth must be equal");
+  }
+
+  /**
+   * Makes a pipe or a round pole.
+   *
+   * @param outsideDiameter in metres, greater than 0
+   * @return the section
+   * @throws IllegalArgumentException if the diameter is not positive
+   */
+  public static MemberSection pipe(double outsideDiameter) {
+    return new MemberSection(Shape.PIPE, outsideDiameter, outsideDiameter);
+  }
+
+  /**
+   * Makes a rectangular timber.
+   *
+   * @param width in metres, greater than 0
+   * @param depth in metres, greater than 0
+   * @return the section
+   * @throws IllegalArgumentException if a size is not positive
+   */
+  public static MemberSection timber(double width, double depth) {
+    return new MemberSection(Shape.TIMBER, width, depth);
+  }
+
+  /**
+   * Gives how far the outside lies from the centre line of a hip towards a face: the radius of a
+   * pipe, half the depth of a timber.
+   *
+   * @return in metres; for a timber without backing bevel the arris stands out a little further
+   */
+  public double halfDepth() {
+    return depth / 2;
+  }
+}
