@@ -240,9 +240,9 @@ public final class Adjustment implements SurveyOutcome {
   }
 
   /**
-   * Names the next readings, best first, that would most shrink the uncertainty of the least
-   * certain panel edge, among all distances between nodes, new or repeated, each as certain as the
-   * middle one of the distances already read.
+   * Names the next readings, best first, that would most shrink the worst uncertainty of a panel
+   * edge (and, where several edges are equally bad, that of the first), among all distances between
+   * nodes, new or repeated, each as certain as the middle one of the distances already read.
    *
    * @param count how many to name, 1 or more
    * @return at most {@code count}, best first; fewer if no other helps
@@ -273,6 +273,11 @@ public final class Adjustment implements SurveyOutcome {
     return MirrorTwin.of(this);
   }
 
+  /** The place of a node in the regular frame at which the adjustment started. */
+  Vector3D regular(Node node) {
+    return Vector3D.of(model.given(place(node)));
+  }
+
   List<Node> nodeNames() {
     return nodes;
   }
@@ -288,6 +293,25 @@ public final class Adjustment implements SurveyOutcome {
     int[] at = reading.nodes().stream().mapToInt(this::place).toArray();
     double value = model.computed(reading, at, solution.unknowns(), row);
     return new Uncertain(value, scale * root(row.form(solution.cofactors(), row)));
+  }
+
+  /** From the middle of some nodes to the middle of others. */
+  Uncertain middleDistance(List<Node> from, List<Node> to) {
+    Vector3D way =
+        Vector3D.centroid(to.stream().map(this::position).toList())
+            .subtract(Vector3D.centroid(from.stream().map(this::position).toList()));
+    double length = way.norm();
+    double[] cosine = way.multiply(1 / length).toArray();
+    DesignRow row = new DesignRow(3 * (from.size() + to.size()));
+    for (int axis = 0; axis < 3; axis++) {
+      for (Node node : from) {
+        row.add(model.unknown(place(node), axis), -cosine[axis] / from.size());
+      }
+      for (Node node : to) {
+        row.add(model.unknown(place(node), axis), cosine[axis] / to.size());
+      }
+    }
+    return new Uncertain(length, scale * root(row.form(solution.cofactors(), row)));
   }
 
   void readingRow(int index, DesignRow row) {

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.geometry.survey.Blunder.Alternative;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,11 +13,13 @@ import java.util.Optional;
  */
 final class BlunderSearch {
 
+  private static final double ALIKE = 0.9;
+
   private final Survey survey;
   private final List<Integer> active = new ArrayList<>();
   private final List<Found> found = new ArrayList<>();
 
-  private record Found(int index, double statistic, double critical, List<String> alike) {}
+  private record Found(int index, double statistic, double critical, List<Alternative> alike) {}
 
   private BlunderSearch(Survey survey) {
     this.survey = survey;
@@ -39,13 +42,14 @@ final class BlunderSearch {
         undecided = true;
         break;
       }
-      int index = active.get(worst.get().number() - 1);
+      ReadingResult suspect = bestControlled(current, worst.get());
+      int index = active.get(suspect.number() - 1);
       found.add(
           new Found(
               index,
-              worst.get().statistic().getAsDouble(),
+              suspect.statistic().getAsDouble(),
               current.critical().getAsDouble(),
-              Correlations.alike(current, worst.get())));
+              alternatives(current, suspect)));
       active.remove((Integer) index);
       if (!(adjust(active) instanceof Adjustment next)) {
         // A reading that was controlled leaves a sound set, but for the last digits of rank.
@@ -94,9 +98,40 @@ final class BlunderSearch {
               predicted,
               reading.metres() - predicted.value(),
               BlunderHints.of(reading, predicted, accepted),
-              one.alike().stream().toList()));
+              one.alike()));
     }
     return blunders;
+  }
+
+  /**
+   * Of readings whose errors look alike and that are tested about equally badly, the one that the
+   * others control best: to take out a reading that hardly any other backs would loosen the frame.
+   */
+  private static ReadingResult bestControlled(Adjustment current, ReadingResult worst) {
+    double least = ALIKE * Math.abs(worst.statistic().getAsDouble());
+    ReadingResult best = worst;
+    for (ReadingResult result : Correlations.alike(current, worst)) {
+      if (result.suspect()
+          && Math.abs(result.statistic().getAsDouble()) >= least
+          && result.redundancy() > best.redundancy()) {
+        best = result;
+      }
+    }
+    return best;
+  }
+
+  private List<Alternative> alternatives(Adjustment current, ReadingResult suspect) {
+    List<Alternative> alternatives = new ArrayList<>();
+    for (ReadingResult result : Correlations.alike(current, suspect)) {
+      Uncertain predicted = result.predictedByOthers().orElseThrow();
+      alternatives.add(
+          new Alternative(
+              active.get(result.number() - 1) + 1,
+              result.reading(),
+              predicted,
+              BlunderHints.of(result.reading(), predicted, current)));
+    }
+    return alternatives;
   }
 
   private SurveyOutcome adjust(List<Integer> indices) {

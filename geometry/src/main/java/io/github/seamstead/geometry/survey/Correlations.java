@@ -11,9 +11,9 @@ final class Correlations {
 
   private Correlations() {}
 
-  /** Names the other readings that are correlated with the suspect one. O(m). */
-  static List<String> alike(Adjustment adjustment, ReadingResult suspect) {
-    List<String> names = new ArrayList<>();
+  /** Lists the other readings that are correlated with the suspect one. O(m). */
+  static List<ReadingResult> alike(Adjustment adjustment, ReadingResult suspect) {
+    List<ReadingResult> results = new ArrayList<>();
     DesignRow own = new DesignRow(9);
     DesignRow other = new DesignRow(9);
     adjustment.readingRow(suspect.number() - 1, own);
@@ -28,9 +28,9 @@ final class Correlations {
           own.form(adjustment.cofactors(), other) / (u * result.reading().standardUncertainty());
       double correlation = shared / Math.sqrt(suspect.redundancy() * result.redundancy());
       if (Math.abs(correlation) > ALIKE) {
-        names.add(result.reading().name());
+        results.add(result);
       }
     }
-    return names;
+    return results;
   }
 }

@@ -15,25 +15,12 @@ import java.util.List;
 final class DeficiencyFinder {
 
   private static final double LEAST_SHARPNESS = 1e-3;
-  private static final double MOVES = 1e-6;
 
   private DeficiencyFinder() {}
 
   static Deficiency describe(
       Survey survey, List<Node> nodes, NetworkModel model, List<double[]> loose) {
-    List<Node> moving = new ArrayList<>();
-    for (int i = 0; i < nodes.size(); i++) {
-      double square = 0;
-      for (double[] z : loose) {
-        for (int axis = 0; axis < 3; axis++) {
-          double part = z[model.unknown(i, axis)];
-          square += part * part;
-        }
-      }
-      if (square > MOVES) {
-        moving.add(nodes.get(i));
-      }
-    }
+    List<Node> moving = LooseNodes.of(nodes, model, loose);
     return new Deficiency(survey, loose.size(), moving, suggest(nodes, model, loose));
   }
 

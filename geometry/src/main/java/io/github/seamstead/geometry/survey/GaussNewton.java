@@ -10,12 +10,16 @@ import java.util.Optional;
  * <p>Free motions G (orthonormal, {@code A G = 0}) are fixed by inner constraints: {@code (N + c G
  * G') d = A'P w - c G G'(x - x0)}, which keeps {@code G'(x - x0) = 0} at the end, so that of all
  * equal solutions the one nearest to the start is found. A step that does not lower the sum is
- * damped (Marquardt: the diagonal is enlarged) until it does. Cost per step for u unknowns and m
- * observations with few unknowns each: O(u³/6 + m).
+ * damped (Marquardt: the diagonal is enlarged) until it does. Where large residuals in a weak
+ * network keep plain steps from settling, the second derivatives are taken in (Newton). Cost per
+ * step for u unknowns and m observations with few unknowns each: O(u³/6 + m).
  */
 final class GaussNewton {
 
   private static final int MOST_STEPS = 200;
+
+  /** Where plain steps have not settled by now, residuals bend the way: Newton steps follow. */
+  private static final int PLAIN_STEPS = 12;
 
   /** A last step this long, in standard uncertainties of the readings, is an end. */
   private static final double CONVERGED = 1e-7;
@@ -81,7 +85,7 @@ final class GaussNewton {
     double cost = cost(x);
     double damping = 0;
     for (int step = 1; step <= MOST_STEPS; step++) {
-      Normal normal = normal(x, start);
+      Normal normal = normal(x, start, step > PLAIN_STEPS);
       boolean accepted = false;
       boolean settled = false;
       while (!accepted) {
@@ -118,7 +122,7 @@ final class GaussNewton {
   }
 
   private Optional<Solution> finish(double[] x, double cost, double[] start, int steps) {
-    Normal normal = normal(x, start);
+    Normal normal = normal(x, start, false);
     return Cholesky.of(normal.damped(0))
         .map(
             factor -> {
@@ -143,7 +147,7 @@ final class GaussNewton {
     return Double.isFinite(sum) ? sum : Double.POSITIVE_INFINITY;
   }
 
-  private Normal normal(double[] x, double[] start) {
+  private Normal normal(double[] x, double[] start, boolean bent) {
     double[][] lower = new double[unknowns][];
     for (int i = 0; i < unknowns; i++) {
       lower[i] = new double[i + 1];
@@ -154,8 +158,14 @@ final class GaussNewton {
       row.accumulate(model.weight(i), w, lower, right);
     }
     double tie = 0;
+    double[] diagonal = new double[unknowns];
     for (int i = 0; i < unknowns; i++) {
-      tie += lower[i][i] / unknowns;
+      diagonal[i] = lower[i][i];
+      tie += diagonal[i] / unknowns;
+    }
+    for (int i = 0; bent && i < model.observations(); i++) {
+      double w = model.evaluate(i, x, row);
+      model.addCurvature(i, x, -model.weight(i) * w, lower);
     }
     double[][] motions = model.freeMotions(x);
     for (double[] g : motions) {
@@ -170,7 +180,7 @@ final class GaussNewton {
         }
       }
     }
-    return new Normal(lower, right, motions, tie);
+    return new Normal(lower, right, motions, tie, diagonal);
   }
 
   /** The length of a step d with {@code N d = b}, squared: {@code d'N d = d'b}. */
@@ -193,8 +203,10 @@ final class GaussNewton {
     private final double[] right;
     private final double[][] motions;
     private final double tie;
+    private final double[] diagonal;
 
-    Normal(double[][] lower, double[] right, double[][] motions, double tie) {
+    Normal(double[][] lower, double[] right, double[][] motions, double tie, double[] diagonal) {
+      this.diagonal = diagonal;
       this.lower = lower;
       this.right = right;
       this.motions = motions;
@@ -208,7 +220,7 @@ final class GaussNewton {
       double[][] enlarged = new double[lower.length][];
       for (int i = 0; i < lower.length; i++) {
         enlarged[i] = Arrays.copyOf(lower[i], i + 1);
-        enlarged[i][i] *= 1 + damping;
+        enlarged[i][i] += damping * diagonal[i];
       }
       return enlarged;
     }

@@ -117,6 +117,41 @@ final class NetworkModel implements ObservationModel {
     return length;
   }
 
+  /** Of a distance d with direction e: {@code (I - e e') / d} between the ends, signs as in d². */
+  @Override
+  public void addCurvature(int observation, double[] x, double factor, double[][] lower) {
+    Reading reading = readings.get(observation);
+    boolean straight = reading instanceof Reading.Distance;
+    if (!straight && !(reading instanceof Reading.LevelDistance)) {
+      return; // heights are linear; plumb offsets nearly so
+    }
+    int[] at = ends[observation];
+    int axes = straight ? 3 : 2;
+    DesignRow row = new DesignRow(6);
+    double length = distance(at[0], at[1], axes, x, row);
+    if (!(length > 0)) {
+      return;
+    }
+    double[] e = new double[axes];
+    for (int i = 0; i < axes; i++) {
+      e[i] = (coordinate(at[1], i, x) - coordinate(at[0], i, x)) / length;
+    }
+    for (int end = 0; end < 2; end++) {
+      for (int other = 0; other < 2; other++) {
+        double signed = (end == other ? factor : -factor) / length;
+        for (int i = 0; i < axes; i++) {
+          for (int j = 0; j < axes; j++) {
+            int r = unknown[at[end]][i];
+            int c = unknown[at[other]][j];
+            if (c >= 0 && c <= r) {
+              lower[r][c] += signed * ((i == j ? 1 : 0) - e[i] * e[j]);
+            }
+          }
+        }
+      }
+    }
+  }
+
   private double plumb(int hung, int mark, int towards, double[] x, DesignRow row) {
     double[] p = new double[2];
     double[] q = new double[2];
@@ -146,6 +181,10 @@ final class NetworkModel implements ObservationModel {
 
   int unknown(int node, int axis) {
     return unknown[node][axis];
+  }
+
+  double[] given(int node) {
+    return given[node].clone();
   }
 
   int nodes() {

@@ -11,7 +11,10 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
  * @param assumedUncertainty the standard uncertainty taken for the new reading, in metres
  * @param worstEdge the least certain panel edge today
  * @param worstBefore its standard uncertainty today, in metres
- * @param worstAfter the standard uncertainty of whichever edge is then the least certain, in metres
+ * @param edgeAfter the standard uncertainty that this edge will have, in metres
+ * @param worstAfter the standard uncertainty of whichever edge is then the least certain, in
+ *     metres; on a regular frame other edges are as uncertain as the first, and one reading cannot
+ *     help them all
  */
 public record NextReading(
     SurveyShape.PanelEdge pair,
@@ -20,4 +23,5 @@ public record NextReading(
     double assumedUncertainty,
     SurveyShape.PanelEdge worstEdge,
     double worstBefore,
+    double edgeAfter,
     double worstAfter) {}

@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /**
  * A named point of the frame: {@code B1}, {@code B2}, … base corners and {@code T1}, {@code T2}, …
  * opening (top) corners, both counter-clockwise seen from above with {@code T1} above {@code B1};
- * {@code A} the apex; {@code C} the ground centre.
+ * {@code A} the apex; {@code C} the ground centre. Corner i is the foot of hip i, so face i, as
+ * seen from outside, lies between {@code B<i-1>} on its left and {@code B<i>} on its right.
  *
  * @param kind which sort of point
  * @param number the corner's number from 1, or 0 for the apex and the centre

@@ -23,6 +23,12 @@ interface ObservationModel {
    */
   double evaluate(int observation, double[] unknowns, DesignRow row);
 
+  /**
+   * Adds {@code factor} times the second derivatives of one observation's computed value to the
+   * lower triangle. A model without them converges more slowly where residuals are large.
+   */
+  default void addCurvature(int observation, double[] unknowns, double factor, double[][] lower) {}
+
   /** Orthonormal directions in which no observation changes, one per row; often none. */
   double[][] freeMotions(double[] unknowns);
 }

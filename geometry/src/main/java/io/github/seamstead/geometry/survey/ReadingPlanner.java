@@ -15,6 +15,9 @@ import java.util.function.Predicate;
  */
 final class ReadingPlanner {
 
+  /** A gain below a thousandth is no reason to stretch a tape. */
+  private static final double LEAST_GAIN = 1e-3;
+
   private final Adjustment adjustment;
   private final List<PanelEdge> edges;
   private final double[][] edgeTimesQ;
@@ -57,8 +60,8 @@ final class ReadingPlanner {
       }
       adjustment.distanceRow(pair.from(), pair.to(), row);
       double after = Math.sqrt(worstAfter(row));
-      // A gain below a thousandth is no reason to stretch a tape.
-      if (after < before * 0.999) {
+      double edgeAfter = Math.sqrt(edgeAfter(worst, row, divisor(row)));
+      if (edgeAfter < before * (1 - LEAST_GAIN)) {
         candidates.add(
             new NextReading(
                 pair,
@@ -67,21 +70,35 @@ final class ReadingPlanner {
                 scale * Math.sqrt(readingVariance),
                 edges.get(worst),
                 scale * before,
+                scale * edgeAfter,
                 scale * after));
       }
     }
-    candidates.sort(Comparator.comparingDouble(NextReading::worstAfter));
+    // Where several edges are about equally uncertain, what helps the first decides.
+    candidates.sort(
+        Comparator.comparingLong(
+                (NextReading next) ->
+                    Math.round(next.worstAfter() / next.worstBefore() / LEAST_GAIN))
+            .thenComparingDouble(NextReading::edgeAfter));
     return List.copyOf(candidates.subList(0, Math.min(count, candidates.size())));
   }
 
   private double worstAfter(DesignRow row) {
-    double divisor = readingVariance + row.form(adjustment.cofactors(), row);
     double worst = 0;
+    double divisor = divisor(row);
     for (int i = 0; i < edgeVariance.length; i++) {
-      double shared = row.dot(edgeTimesQ[i]);
-      worst = Math.max(worst, edgeVariance[i] - shared * shared / divisor);
+      worst = Math.max(worst, edgeAfter(i, row, divisor));
     }
     return worst;
+  }
+
+  private double divisor(DesignRow row) {
+    return readingVariance + row.form(adjustment.cofactors(), row);
+  }
+
+  private double edgeAfter(int edge, DesignRow row, double divisor) {
+    double shared = row.dot(edgeTimesQ[edge]);
+    return Math.max(0, edgeVariance[edge] - shared * shared / divisor);
   }
 
   static List<PanelEdge> pairs(List<Node> nodes) {

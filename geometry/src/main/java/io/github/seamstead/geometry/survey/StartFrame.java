@@ -9,8 +9,9 @@ import java.util.OptionalDouble;
  * The regular frame at which an adjustment starts: the ideal one if it is known, else the one whose
  * four measures (base radius, apex height, opening radius and height) are medians over what the
  * readings say, so that half of them may be wrong. The base lies in {@code z = 0} with its middle
- * at the origin and {@code B1} on the x axis; corners go counter-clockwise and the top is above:
- * that is the convention by which mirror twins are told apart.
+ * at the origin and corner {@code B<i>} at the azimuth {@code 2 pi i / n} from the x axis, as in
+ * the ideal frame; corners go counter-clockwise and the top is above: that is the convention by
+ * which mirror twins are told apart.
  */
 final class StartFrame {
 
@@ -42,7 +43,7 @@ final class StartFrame {
   }
 
   double[] place(Node node) {
-    double turn = 2 * Math.PI * (node.number() - 1) / sides;
+    double turn = 2 * Math.PI * node.number() / sides;
     return switch (node.kind()) {
       case BASE -> new double[] {baseRadius * Math.cos(turn), baseRadius * Math.sin(turn), 0};
       case OPENING ->

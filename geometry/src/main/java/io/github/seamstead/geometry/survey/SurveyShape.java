@@ -137,20 +137,21 @@ public record SurveyShape(int sides, boolean truncated, Optional<Ideal> ideal) {
   }
 
   /**
-   * Lists the edges of the panels once each: base sides, hips, then opening sides.
+   * Lists the edges of the panels once each: base sides of face 1 to n, hips 1 to n, then opening
+   * sides of face 1 to n.
    *
    * @return the edges as pairs of nodes
    */
   public List<PanelEdge> panelEdges() {
     List<PanelEdge> edges = new ArrayList<>();
     for (int i = 1; i <= sides; i++) {
-      edges.add(new PanelEdge(baseCorner(i), baseCorner(i + 1)));
+      edges.add(new PanelEdge(baseCorner(i - 1), baseCorner(i)));
     }
     for (int i = 1; i <= sides; i++) {
       edges.add(new PanelEdge(baseCorner(i), hipTop(i)));
     }
     for (int i = 1; i <= sides && truncated; i++) {
-      edges.add(new PanelEdge(hipTop(i), hipTop(i + 1)));
+      edges.add(new PanelEdge(hipTop(i - 1), hipTop(i)));
     }
     return List.copyOf(edges);
   }

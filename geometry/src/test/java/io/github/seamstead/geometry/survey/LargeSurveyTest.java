@@ -26,6 +26,6 @@ class LargeSurveyTest {
     Adjustment adjustment = TestFrames.survey(64, true, 0.02, 0.002, 2).adjust().orThrow();
     List<NextReading> next = adjustment.nextReadings(3);
     assertThat(next).isNotEmpty();
-    assertThat(next.get(0).worstAfter()).isLessThan(next.get(0).worstBefore());
+    assertThat(next.get(0).edgeAfter()).isLessThan(next.get(0).worstBefore());
   }
 }

@@ -19,7 +19,7 @@ final class TestFrames {
     RandomGenerator random = Seeds.stream(seed, "bend", 0);
     Map<Node, Vector3D> nodes = new TreeMap<>();
     for (int i = 1; i <= sides; i++) {
-      double turn = 2 * Math.PI * (i - 1) / sides;
+      double turn = 2 * Math.PI * i / sides;
       nodes.put(
           Node.base(i),
           Vector3D.of(radius * Math.cos(turn), radius * Math.sin(turn), 0).add(push(random, bend)));

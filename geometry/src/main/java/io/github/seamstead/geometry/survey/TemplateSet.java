@@ -1,0 +1,57 @@
+package io.github.seamstead.geometry.survey;
+
+import java.util.List;
+
+/**
+ * The best assignment of faces to k templates.
+ *
+ * @param templates the k templates
+ * @param worstMisfit the greatest fullness of any measure of any face, in metres
+ * @param lowerBound no k templates have a smaller worst misfit than this, in metres
+ * @param faces per face
+ * @param seams per seam
+ * @param hem per base corner
+ */
+public record TemplateSet(
+    List<Template> templates,
+    double worstMisfit,
+    double lowerBound,
+    List<FaceFit> faces,
+    List<SeamFit> seams,
+    List<HemTakeUp> hem) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param templates the k templates
+   * @param worstMisfit in metres
+   * @param lowerBound in metres
+   * @param faces per face
+   * @param seams per seam
+   * @param hem per base corner
+   */
+  public TemplateSet {
+    templates = List.copyOf(templates);
+    faces = List.copyOf(faces);
+    seams = List.copyOf(seams);
+    hem = List.copyOf(hem);
+  }
+
+  /**
+   * Tells whether no better assignment exists.
+   *
+   * @return true if the worst misfit meets its lower bound; always so up to 24 faces
+   */
+  public boolean isProvenBest() {
+    return worstMisfit <= lowerBound;
+  }
+
+  /**
+   * Gives the gap to the lower bound.
+   *
+   * @return in metres, 0 or more
+   */
+  public double gap() {
+    return Math.max(0, worstMisfit - lowerBound);
+  }
+}
