@@ -1,7 +1,6 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.shared.quantity.Dimension;
-import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
 import java.util.Map;
 
@@ -123,45 +122,85 @@ final class FrameShapes {
                 v.get(kerf)));
   }
 
-  static Shape<Reading> reading() {
-    Shape<Reading> s = Shape.of(Reading.class, "one taped distance between two nodes");
-    Shape.Key<String> from = s.required("from", Kinds.text(), "the node where the tape starts");
-    Shape.Key<String> to = s.required("to", Kinds.text(), "the node where it is read");
-    Shape.Key<Uncertain> distance =
+  static Shape<TapedDistance> tapedDistance() {
+    Shape<TapedDistance> s = Shape.of(TapedDistance.class, "one taped distance between two nodes");
+    Shape.Key<String> from =
+        s.required(
+            "from",
+            Kinds.node(),
+            "the node where the tape starts: B1 for base corner 1, T1 for the corner of the opening"
+                + " above it, A for the apex, C for the ground centre");
+    Shape.Key<String> to = s.required("to", Kinds.node(), "the node where it is read");
+    Shape.Key<WrittenQuantity> distance =
         s.required(
             "distance",
-            Quantities.uncertain(Dimension.LENGTH, "m", 0.001, 200),
+            Quantities.written(Dimension.LENGTH, "m", 0.001, 200),
             "the reading, with its standard uncertainty if known");
+    Shape.Key<Boolean> level =
+        s.assumed(
+            "level",
+            Kinds.flag(),
+            "whether the tape was held level between plumb lines",
+            false,
+            "false",
+            "the tape runs straight from node to node");
     s.rule(
         (v, faults) -> {
           if (v.get(from).equals(v.get(to))) {
             faults.note("to", '"' + v.get(to) + '"', "must be another node than from");
           }
         });
-    return s.makes(v -> new Reading(v.get(from), v.get(to), v.get(distance)));
+    return s.makes(v -> new TapedDistance(v.get(from), v.get(to), v.get(distance), v.get(level)));
   }
 
-  static Shape<Level> level() {
-    Shape<Level> s =
-        Shape.of(Level.class, "the height of one node over the datum, by a level or water hose");
-    Shape.Key<String> node = s.required("node", Kinds.text(), "the node");
-    Shape.Key<Uncertain> height =
+  static Shape<HeightReading> heightReading() {
+    Shape<HeightReading> s =
+        Shape.of(
+            HeightReading.class,
+            "how much higher one node is than another, by a level or water hose");
+    Shape.Key<String> from = s.required("from", Kinds.node(), "the node measured from");
+    Shape.Key<String> to = s.required("to", Kinds.node(), "the node measured to");
+    Shape.Key<WrittenQuantity> rise =
         s.required(
-            "height",
-            Quantities.uncertain(Dimension.LENGTH, "m", -50, 100),
-            "its height over the datum, with its standard uncertainty if known");
-    return s.makes(v -> new Level(v.get(node), v.get(height)));
+            "rise",
+            Quantities.written(Dimension.LENGTH, "m", -50, 50),
+            "height of to over from, with its standard uncertainty if known");
+    s.rule(
+        (v, faults) -> {
+          if (v.get(from).equals(v.get(to))) {
+            faults.note("to", '"' + v.get(to) + '"', "must be another node than from");
+          }
+        });
+    return s.makes(v -> new HeightReading(v.get(from), v.get(to), v.get(rise)));
+  }
+
+  static Shape<PlumbReading> plumbReading() {
+    Shape<PlumbReading> s =
+        Shape.of(PlumbReading.class, "where a plumb line hung from one node falls");
+    Shape.Key<String> hung = s.required("hung", Kinds.node(), "the node that the line hangs from");
+    Shape.Key<String> mark =
+        s.required("mark", Kinds.node(), "the node on the ground that it is measured from");
+    Shape.Key<String> towards =
+        s.required("towards", Kinds.node(), "the node that the offset is measured towards");
+    Shape.Key<WrittenQuantity> offset =
+        s.required(
+            "offset",
+            Quantities.written(Dimension.LENGTH, "m", -20, 20),
+            "distance from the mark along that direction, with its standard uncertainty if known");
+    return s.makes(v -> new PlumbReading(v.get(hung), v.get(mark), v.get(towards), v.get(offset)));
   }
 
   static Shape<SurveyReadings> surveyReadings() {
     Shape<SurveyReadings> s = Shape.of(SurveyReadings.class, "the frame as it was taped");
-    Shape.Key<List<Reading>> readings =
+    Shape.Key<List<TapedDistance>> distances =
         s.required(
-            "readings",
-            Kinds.list(reading(), 1, 5000),
+            "distances",
+            Kinds.list(tapedDistance(), 1, 5000),
             "taped distances; a distance may be read more than once");
-    Shape.Key<List<Level>> levels =
-        s.or("levels", Kinds.list(level(), 1, 500), "heights of nodes", List.of());
+    Shape.Key<List<HeightReading>> heights =
+        s.or("heights", Kinds.list(heightReading(), 1, 1000), "differences of height", List.of());
+    Shape.Key<List<PlumbReading>> plumbs =
+        s.or("plumbs", Kinds.list(plumbReading(), 1, 1000), "plumb lines", List.of());
     Shape.Key<Double> uncertainty =
         s.assumed(
             "uncertainty",
@@ -170,14 +209,14 @@ final class FrameShapes {
             0.003,
             "3 mm",
             "common practice: a steel tape in two hands, short spans");
-    Shape.Key<Double> levelUncertainty =
+    Shape.Key<Double> heightUncertainty =
         s.assumed(
-            "levelUncertainty",
+            "heightUncertainty",
             Quantities.length("mm", 0.01, 500),
-            "standard uncertainty of a height that states none",
+            "standard uncertainty of a height or plumb offset that states none",
             0.003,
             "3 mm",
-            "common practice: a water hose level");
+            "common practice: a water hose level and a plumb line in still air");
     Shape.Key<Double> tolerance =
         s.assumed(
             "tolerance",
@@ -189,10 +228,11 @@ final class FrameShapes {
     return s.makes(
         v ->
             new SurveyReadings(
-                v.get(readings),
-                v.get(levels),
+                v.get(distances),
+                v.get(heights),
+                v.get(plumbs),
                 v.get(uncertainty),
-                v.get(levelUncertainty),
+                v.get(heightUncertainty),
                 v.get(tolerance)));
   }
 

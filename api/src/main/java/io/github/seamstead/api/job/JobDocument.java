@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,6 +11,9 @@ import java.util.Optional;
  * @param frame the frame that carries the cover
  * @param cover the cover; not planned if left out, if stated
  * @param stock the sheets and rolls; panels are not laid out if left out, if stated
+ * @param soils local soils with their tests
+ * @param aggregates sands and gravels
+ * @param floor the earthen floor; not planned if left out, if stated
  * @param plant the tools that move and mix material, if stated
  * @param weather the weather while the floor dries, if stated
  */
@@ -19,5 +23,28 @@ public record JobDocument(
     Frame frame,
     Optional<Cover> cover,
     Optional<Stock> stock,
+    List<SoilSample> soils,
+    List<Aggregate> aggregates,
+    Optional<Floor> floor,
     Optional<Plant> plant,
-    Optional<Weather> weather) {}
+    Optional<Weather> weather) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param seamstead version of the form of the document; always 1
+   * @param site the site and who works there, if stated
+   * @param frame the frame that carries the cover
+   * @param cover the cover; not planned if left out, if stated
+   * @param stock the sheets and rolls; panels are not laid out if left out, if stated
+   * @param soils local soils with their tests
+   * @param aggregates sands and gravels
+   * @param floor the earthen floor; not planned if left out, if stated
+   * @param plant the tools that move and mix material, if stated
+   * @param weather the weather while the floor dries, if stated
+   */
+  public JobDocument {
+    soils = List.copyOf(soils);
+    aggregates = List.copyOf(aggregates);
+  }
+}

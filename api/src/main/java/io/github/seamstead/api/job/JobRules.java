@@ -10,7 +10,7 @@ final class JobRules {
 
   private JobRules() {}
 
-  static void check(Frame frame, Optional<Cover> cover, Shape.Faults faults) {
+  static void frameAndCover(Frame frame, Optional<Cover> cover, Shape.Faults faults) {
     evenMeasures(frame, faults);
     cover.ifPresent(c -> openings(frame, c, faults));
   }

@@ -1,5 +1,7 @@
 package io.github.seamstead.api.job;
 
+import java.util.List;
+
 /** The shapes of the job section. */
 final class JobShapes {
 
@@ -23,11 +25,30 @@ final class JobShapes {
             "stock",
             StockShapes.stock(),
             "the sheets and rolls; panels are not laid out if left out");
+    Shape.Key<List<SoilSample>> soils =
+        s.or(
+            "soils",
+            Kinds.list(SoilShapes.soilSample(), 1, 50),
+            "local soils with their tests",
+            List.of());
+    Shape.Key<List<Aggregate>> aggregates =
+        s.or(
+            "aggregates",
+            Kinds.list(SoilShapes.aggregate(), 1, 50),
+            "sands and gravels",
+            List.of());
+    Shape.Key<Floor> floor =
+        s.optional("floor", FloorShapes.floor(), "the earthen floor; not planned if left out");
     Shape.Key<Plant> plant =
         s.optional("plant", PlantShapes.plant(), "the tools that move and mix material");
     Shape.Key<Weather> weather =
         s.optional("weather", WeatherShapes.weather(), "the weather while the floor dries");
-    s.rule((v, faults) -> JobRules.check(v.get(frame), v.find(cover), faults));
+    s.rule(
+        (v, faults) -> {
+          JobRules.frameAndCover(v.get(frame), v.find(cover), faults);
+          FloorRules.materials(v.get(soils), v.get(aggregates), v.find(floor), faults);
+          v.find(floor).ifPresent(f -> FloorRules.door(f, v.get(frame), faults));
+        });
     return s.makes(
         v ->
             new JobDocument(
@@ -36,6 +57,9 @@ final class JobShapes {
                 v.get(frame),
                 v.find(cover),
                 v.find(stock),
+                v.get(soils),
+                v.get(aggregates),
+                v.find(floor),
                 v.find(plant),
                 v.find(weather)));
   }

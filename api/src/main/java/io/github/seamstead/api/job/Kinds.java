@@ -19,12 +19,24 @@ final class Kinds {
 
   /** A text for people, 1 to 400 characters. */
   static Kind<String> text() {
-    return new Words(LONGEST_TEXT, "");
+    return new Words(LONGEST_TEXT, "", "");
   }
 
   /** A name by which other sections refer to a thing: letters, digits, dot, dash, underscore. */
   static Kind<String> id() {
-    return new Words(LONGEST_ID, "[A-Za-z0-9][A-Za-z0-9._-]*");
+    return new Words(
+        LONGEST_ID,
+        "[A-Za-z0-9][A-Za-z0-9._-]*",
+        "must be letters, digits, dots, dashes and underscores, a letter or digit first");
+  }
+
+  /** A node of the frame: B or T with a number, A for the apex, C for the ground centre. */
+  static Kind<String> node() {
+    return new Words(
+        LONGEST_ID,
+        "[BT][1-9][0-9]?|A|C",
+        "must be a node: B1, B2, … for base corners, T1, T2, … for corners of the opening, A for"
+            + " the apex, C for the ground centre");
   }
 
   /** A whole number from least to greatest. */
@@ -60,7 +72,7 @@ final class Kinds {
     return new Table<>(type, word, kind, meaning);
   }
 
-  private record Words(int longest, String pattern) implements Kind<String> {
+  private record Words(int longest, String pattern, String allowed) implements Kind<String> {
 
     @Override
     public @Nullable String read(Json value, String path, Walk walk) {
@@ -74,10 +86,7 @@ final class Kinds {
         return null;
       }
       if (!pattern.isEmpty() && !text.matches(pattern)) {
-        walk.fault(
-            path,
-            value,
-            "must be letters, digits, dots, dashes and underscores, a letter or digit first");
+        walk.fault(path, value, allowed);
         return null;
       }
       return text;

@@ -11,4 +11,7 @@ import java.util.Optional;
  * @param trailer the trailer that brings material, if stated
  */
 public record Plant(
-    Optional<Mixer> mixer, double bucket, Optional<Barrow> barrow, Optional<Trailer> trailer) {}
+    Optional<PlantMixer> mixer,
+    double bucket,
+    Optional<PlantBarrow> barrow,
+    Optional<PlantTrailer> trailer) {}

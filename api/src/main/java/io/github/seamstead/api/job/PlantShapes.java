@@ -7,8 +7,8 @@ final class PlantShapes {
 
   private PlantShapes() {}
 
-  static Shape<Mixer> mixer() {
-    Shape<Mixer> s = Shape.of(Mixer.class, "the mixer");
+  static Shape<PlantMixer> plantMixer() {
+    Shape<PlantMixer> s = Shape.of(PlantMixer.class, "the mixer");
     Shape.Key<Double> workingVolume =
         s.required(
             "workingVolume",
@@ -27,11 +27,11 @@ final class PlantShapes {
             12 * 60.0,
             "12 min",
             "common practice: filling by bucket, five minutes of turning, tipping");
-    return s.makes(v -> new Mixer(v.get(workingVolume), v.find(massLimit), v.get(cycle)));
+    return s.makes(v -> new PlantMixer(v.get(workingVolume), v.find(massLimit), v.get(cycle)));
   }
 
-  static Shape<Barrow> barrow() {
-    Shape<Barrow> s = Shape.of(Barrow.class, "the barrow");
+  static Shape<PlantBarrow> plantBarrow() {
+    Shape<PlantBarrow> s = Shape.of(PlantBarrow.class, "the barrow");
     Shape.Key<Double> volume =
         s.required(
             "volume",
@@ -40,22 +40,22 @@ final class PlantShapes {
     Shape.Key<Double> payload =
         s.optional(
             "payload", Quantities.of(Dimension.MASS, "kg", 5, 1000), "the most that it may carry");
-    return s.makes(v -> new Barrow(v.get(volume), v.find(payload)));
+    return s.makes(v -> new PlantBarrow(v.get(volume), v.find(payload)));
   }
 
-  static Shape<Trailer> trailer() {
-    Shape<Trailer> s = Shape.of(Trailer.class, "the trailer that brings material");
+  static Shape<PlantTrailer> plantTrailer() {
+    Shape<PlantTrailer> s = Shape.of(PlantTrailer.class, "the trailer that brings material");
     Shape.Key<Double> volume =
         s.required(
             "volume", Quantities.of(Dimension.VOLUME, "m3", 0.01, 100), "volume of the load bed");
     Shape.Key<Double> payload =
         s.required("payload", Quantities.of(Dimension.MASS, "kg", 10, 50000), "legal payload");
-    return s.makes(v -> new Trailer(v.get(volume), v.get(payload)));
+    return s.makes(v -> new PlantTrailer(v.get(volume), v.get(payload)));
   }
 
   static Shape<Plant> plant() {
     Shape<Plant> s = Shape.of(Plant.class, "the tools that move and mix material");
-    Shape.Key<Mixer> mixer = s.optional("mixer", mixer(), "the mixer");
+    Shape.Key<PlantMixer> mixer = s.optional("mixer", plantMixer(), "the mixer");
     Shape.Key<Double> bucket =
         s.assumed(
             "bucket",
@@ -64,9 +64,9 @@ final class PlantShapes {
             0.012,
             "12 l",
             "common practice: a builder's bucket filled level");
-    Shape.Key<Barrow> barrow = s.optional("barrow", barrow(), "the barrow");
-    Shape.Key<Trailer> trailer =
-        s.optional("trailer", trailer(), "the trailer that brings material");
+    Shape.Key<PlantBarrow> barrow = s.optional("barrow", plantBarrow(), "the barrow");
+    Shape.Key<PlantTrailer> trailer =
+        s.optional("trailer", plantTrailer(), "the trailer that brings material");
     return s.makes(v -> new Plant(v.find(mixer), v.get(bucket), v.find(barrow), v.find(trailer)));
   }
 }

@@ -8,6 +8,7 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The kinds of value that are quantities: text with a unit, or a bare number in a stated unit. */
@@ -50,10 +51,10 @@ final class Quantities {
     return of(Dimension.RATIO, "1", least, greatest);
   }
 
-  /** A quantity that may carry its standard uncertainty, as in {@code 5.204 m ± 2 mm}. */
-  static Kind<Uncertain> uncertain(
+  /** A reading: it may carry its standard uncertainty, and its text is kept. */
+  static Kind<WrittenQuantity> written(
       Dimension dimension, String unit, double least, double greatest) {
-    return new WithDoubt(new Scale(dimension, unit, least, greatest));
+    return new Written(new Scale(dimension, unit, least, greatest));
   }
 
   private record Plain(Scale scale) implements Kind<Double> {
@@ -70,11 +71,17 @@ final class Quantities {
     }
   }
 
-  private record WithDoubt(Scale scale) implements Kind<Uncertain> {
+  private record Written(Scale scale) implements Kind<WrittenQuantity> {
 
     @Override
-    public @Nullable Uncertain read(Json value, String path, Walk walk) {
-      return scale.read(value, path, walk, true);
+    public @Nullable WrittenQuantity read(Json value, String path, Walk walk) {
+      Uncertain read = scale.read(value, path, walk, true);
+      if (read == null) {
+        return null;
+      }
+      Optional<Double> doubt = Optional.of(read.standardUncertainty()).filter(u -> u > 0);
+      String text = value instanceof Json.Text t ? t.text() : value.quoted() + " " + scale.unit;
+      return new WrittenQuantity(read.value(), doubt, text);
     }
 
     @Override

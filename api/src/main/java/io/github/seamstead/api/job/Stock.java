@@ -13,7 +13,11 @@ import java.util.List;
  *     stock
  */
 public record Stock(
-    List<Sheet> sheets, List<Roll> rolls, double spacing, double edgeMargin, boolean keepGrain) {
+    List<StockSheet> sheets,
+    List<StockRoll> rolls,
+    double spacing,
+    double edgeMargin,
+    boolean keepGrain) {
 
   /**
    * Copies the lists.

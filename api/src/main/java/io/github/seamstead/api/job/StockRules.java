@@ -11,9 +11,9 @@ final class StockRules {
   private StockRules() {}
 
   /** Every flaw lies on its sheet or roll. */
-  static void flaws(List<Flaw> flaws, double length, double width, Shape.Faults faults) {
+  static void flaws(List<StockFlaw> flaws, double length, double width, Shape.Faults faults) {
     for (int i = 0; i < flaws.size(); i++) {
-      Flaw flaw = flaws.get(i);
+      StockFlaw flaw = flaws.get(i);
       if (flaw.x() + flaw.width() > length || flaw.y() + flaw.height() > width) {
         faults.note(
             "flaws[" + i + "]",
@@ -28,7 +28,7 @@ final class StockRules {
   }
 
   /** There is stock, and no two of it share a name. */
-  static void ids(List<Sheet> sheets, List<Roll> rolls, Shape.Faults faults) {
+  static void ids(List<StockSheet> sheets, List<StockRoll> rolls, Shape.Faults faults) {
     if (sheets.isEmpty() && rolls.isEmpty()) {
       faults.note("", "neither sheets nor rolls", "must list sheets, rolls or both");
     }

@@ -8,8 +8,9 @@ final class StockShapes {
 
   private StockShapes() {}
 
-  static Shape<Flaw> flaw() {
-    Shape<Flaw> s = Shape.of(Flaw.class, "a part of a sheet or roll that must not be used");
+  static Shape<StockFlaw> stockFlaw() {
+    Shape<StockFlaw> s =
+        Shape.of(StockFlaw.class, "a part of a sheet or roll that must not be used");
     Shape.Key<Double> x =
         s.required(
             "x",
@@ -25,11 +26,12 @@ final class StockShapes {
     Shape.Key<Double> height =
         s.required("height", Quantities.length("m", 0.001, 500), "height of the flaw along y");
     Shape.Key<String> note = s.optional("note", Kinds.text(), "what is wrong there");
-    return s.makes(v -> new Flaw(v.get(x), v.get(y), v.get(width), v.get(height), v.find(note)));
+    return s.makes(
+        v -> new StockFlaw(v.get(x), v.get(y), v.get(width), v.get(height), v.find(note)));
   }
 
-  static Shape<Sheet> sheet() {
-    Shape<Sheet> s = Shape.of(Sheet.class, "sheets of one size, measured as they are");
+  static Shape<StockSheet> stockSheet() {
+    Shape<StockSheet> s = Shape.of(StockSheet.class, "sheets of one size, measured as they are");
     Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the sheet");
     Shape.Key<Double> length =
         s.required("length", Quantities.length("m", 0.01, 200), "measured length, along x");
@@ -49,8 +51,8 @@ final class StockShapes {
             Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
             "edges with a reinforced border worth keeping for the hem",
             List.of());
-    Shape.Key<List<Flaw>> flaws =
-        s.or("flaws", Kinds.list(flaw(), 1, 200), "parts that must not be used", List.of());
+    Shape.Key<List<StockFlaw>> flaws =
+        s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
     Shape.Key<Double> cost =
         s.optional(
             "cost",
@@ -67,7 +69,7 @@ final class StockShapes {
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->
-            new Sheet(
+            new StockSheet(
                 v.get(id),
                 v.get(length),
                 v.get(width),
@@ -78,8 +80,8 @@ final class StockShapes {
                 v.get(preference)));
   }
 
-  static Shape<Roll> roll() {
-    Shape<Roll> s = Shape.of(Roll.class, "rolls of one width, measured as they are");
+  static Shape<StockRoll> stockRoll() {
+    Shape<StockRoll> s = Shape.of(StockRoll.class, "rolls of one width, measured as they are");
     Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the roll");
     Shape.Key<Double> width =
         s.required("width", Quantities.length("m", 0.01, 20), "usable width, along y");
@@ -99,8 +101,8 @@ final class StockShapes {
             Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
             "edges with a reinforced border worth keeping for the hem",
             List.of());
-    Shape.Key<List<Flaw>> flaws =
-        s.or("flaws", Kinds.list(flaw(), 1, 200), "parts that must not be used", List.of());
+    Shape.Key<List<StockFlaw>> flaws =
+        s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
     Shape.Key<Double> costPerMetre =
         s.optional(
             "costPerMetre",
@@ -117,7 +119,7 @@ final class StockShapes {
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->
-            new Roll(
+            new StockRoll(
                 v.get(id),
                 v.get(width),
                 v.get(length),
@@ -130,9 +132,10 @@ final class StockShapes {
 
   static Shape<Stock> stock() {
     Shape<Stock> s = Shape.of(Stock.class, "the sheets and rolls that panels are cut from");
-    Shape.Key<List<Sheet>> sheets =
-        s.or("sheets", Kinds.list(sheet(), 1, 500), "sheets", List.of());
-    Shape.Key<List<Roll>> rolls = s.or("rolls", Kinds.list(roll(), 1, 500), "rolls", List.of());
+    Shape.Key<List<StockSheet>> sheets =
+        s.or("sheets", Kinds.list(stockSheet(), 1, 500), "sheets", List.of());
+    Shape.Key<List<StockRoll>> rolls =
+        s.or("rolls", Kinds.list(stockRoll(), 1, 500), "rolls", List.of());
     Shape.Key<Double> spacing =
         s.assumed(
             "spacing",

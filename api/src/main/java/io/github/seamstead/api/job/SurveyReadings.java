@@ -5,30 +5,36 @@ import java.util.List;
 /**
  * The frame as it was taped.
  *
- * @param readings taped distances; a distance may be read more than once
- * @param levels heights of nodes
+ * @param distances taped distances; a distance may be read more than once
+ * @param heights differences of height
+ * @param plumbs plumb lines
  * @param uncertainty standard uncertainty of a taped distance that states none, in metres
- * @param levelUncertainty standard uncertainty of a height that states none, in metres
+ * @param heightUncertainty standard uncertainty of a height or plumb offset that states none, in
+ *     metres
  * @param tolerance the worst misfit that a template may have on a face, in metres
  */
 public record SurveyReadings(
-    List<Reading> readings,
-    List<Level> levels,
+    List<TapedDistance> distances,
+    List<HeightReading> heights,
+    List<PlumbReading> plumbs,
     double uncertainty,
-    double levelUncertainty,
+    double heightUncertainty,
     double tolerance) {
 
   /**
    * Copies the lists.
    *
-   * @param readings taped distances; a distance may be read more than once
-   * @param levels heights of nodes
+   * @param distances taped distances; a distance may be read more than once
+   * @param heights differences of height
+   * @param plumbs plumb lines
    * @param uncertainty standard uncertainty of a taped distance that states none, in metres
-   * @param levelUncertainty standard uncertainty of a height that states none, in metres
+   * @param heightUncertainty standard uncertainty of a height or plumb offset that states none, in
+   *     metres
    * @param tolerance the worst misfit that a template may have on a face, in metres
    */
   public SurveyReadings {
-    readings = List.copyOf(readings);
-    levels = List.copyOf(levels);
+    distances = List.copyOf(distances);
+    heights = List.copyOf(heights);
+    plumbs = List.copyOf(plumbs);
   }
 }

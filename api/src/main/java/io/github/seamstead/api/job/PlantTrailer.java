@@ -6,4 +6,4 @@ package io.github.seamstead.api.job;
  * @param volume volume of the load bed, in cubic metres
  * @param payload legal payload, in kilograms
  */
-public record Trailer(double volume, double payload) {}
+public record PlantTrailer(double volume, double payload) {}

@@ -11,4 +11,4 @@ import java.util.Optional;
  * @param height height of the flaw along y, in metres
  * @param note what is wrong there, if stated
  */
-public record Flaw(double x, double y, double width, double height, Optional<String> note) {}
+public record StockFlaw(double x, double y, double width, double height, Optional<String> note) {}

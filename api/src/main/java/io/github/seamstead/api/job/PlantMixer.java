@@ -9,4 +9,4 @@ import java.util.Optional;
  * @param massLimit the most that the drum may hold, in kilograms, if stated
  * @param cycle time for one batch: fill, mix, empty, in seconds
  */
-public record Mixer(double workingVolume, Optional<Double> massLimit, double cycle) {}
+public record PlantMixer(double workingVolume, Optional<Double> massLimit, double cycle) {}

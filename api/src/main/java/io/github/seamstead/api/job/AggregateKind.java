@@ -1,17 +1,15 @@
 package io.github.seamstead.api.job;
 
-/** Accuracy class of a tape measure. */
-public enum TapeClass {
-  /** Class I. */
-  I("I"),
-  /** Class II. */
-  II("II"),
-  /** Class III. */
-  III("III");
+/** What an aggregate is. */
+public enum AggregateKind {
+  /** Washed sand, free of clay. */
+  SAND("sand"),
+  /** Gravel between two sieve sizes. */
+  GRAVEL("gravel");
 
   private final String word;
 
-  TapeClass(String word) {
+  AggregateKind(String word) {
     this.word = word;
   }
 

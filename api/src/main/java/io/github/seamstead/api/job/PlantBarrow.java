@@ -8,4 +8,4 @@ import java.util.Optional;
  * @param volume volume that the barrow carries, in cubic metres
  * @param payload the most that it may carry, in kilograms, if stated
  */
-public record Barrow(double volume, Optional<Double> payload) {}
+public record PlantBarrow(double volume, Optional<Double> payload) {}

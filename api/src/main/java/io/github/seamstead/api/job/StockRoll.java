@@ -16,13 +16,13 @@ import java.util.Optional;
  *     if stated
  * @param preference order of use, lowest first
  */
-public record Roll(
+public record StockRoll(
     String id,
     double width,
     double length,
     int count,
     List<SheetEdge> reinforced,
-    List<Flaw> flaws,
+    List<StockFlaw> flaws,
     Optional<Double> costPerMetre,
     int preference) {
 
@@ -39,7 +39,7 @@ public record Roll(
    *     one, if stated
    * @param preference order of use, lowest first
    */
-  public Roll {
+  public StockRoll {
     reinforced = List.copyOf(reinforced);
     flaws = List.copyOf(flaws);
   }

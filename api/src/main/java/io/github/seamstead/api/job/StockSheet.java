@@ -15,13 +15,13 @@ import java.util.Optional;
  * @param cost price of one sheet, in the money of the site, as a part of one, if stated
  * @param preference order of use, lowest first
  */
-public record Sheet(
+public record StockSheet(
     String id,
     double length,
     double width,
     int count,
     List<SheetEdge> reinforced,
-    List<Flaw> flaws,
+    List<StockFlaw> flaws,
     Optional<Double> cost,
     int preference) {
 
@@ -37,7 +37,7 @@ public record Sheet(
    * @param cost price of one sheet, in the money of the site, as a part of one, if stated
    * @param preference order of use, lowest first
    */
-  public Sheet {
+  public StockSheet {
     reinforced = List.copyOf(reinforced);
     flaws = List.copyOf(flaws);
   }

@@ -1,0 +1,23 @@
+package io.github.seamstead.api.job;
+
+import java.util.Optional;
+
+/**
+ * Sand or gravel that is bought or screened.
+ *
+ * @param id its name, by which mixes and layers call it
+ * @param kind sand or gravel
+ * @param smallest smallest grain of a gravel, in metres, if stated
+ * @param largest largest grain, in metres, if stated
+ * @param moisture water over dry mass as it lies, as a part of one
+ * @param deliveryStep mass in which it is sold, in kilograms
+ * @param pricePerTonne price of a tonne, in the money of the site, as a part of one, if stated
+ */
+public record Aggregate(
+    String id,
+    AggregateKind kind,
+    Optional<Double> smallest,
+    Optional<Double> largest,
+    double moisture,
+    double deliveryStep,
+    Optional<Double> pricePerTonne) {}

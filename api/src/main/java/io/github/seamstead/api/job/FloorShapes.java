@@ -1,0 +1,222 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import java.util.List;
+
+/** The shapes of the floor section. */
+final class FloorShapes {
+
+  private FloorShapes() {}
+
+  static Shape<MixSpec> mixSpec() {
+    Shape<MixSpec> s = Shape.of(MixSpec.class, "a mix of a soil with sand");
+    Shape.Key<String> id = s.required("id", Kinds.id(), "its name, by which layers call it");
+    Shape.Key<String> soil = s.required("soil", Kinds.id(), "the soil, by its id");
+    Shape.Key<String> sand = s.required("sand", Kinds.id(), "the sand, by its id");
+    Shape.Key<MixUse> use =
+        s.assumed(
+            "use",
+            Kinds.choice(MixUse.class, MixUse::word),
+            "what the mix is for",
+            MixUse.FLOOR,
+            "floor",
+            "it is listed under floor");
+    Shape.Key<Double> leastClay =
+        s.optional(
+            "leastClay",
+            Quantities.ratio(0, 1),
+            "least share of clay aimed at; instead of the usual one for the use");
+    Shape.Key<Double> greatestClay =
+        s.optional("greatestClay", Quantities.ratio(0, 1), "greatest share of clay aimed at");
+    Shape.Key<Double> placingMoisture =
+        s.required(
+            "placingMoisture",
+            Quantities.ratio(0, 1),
+            "water over dry mass as the mix goes into the floor");
+    Shape.Key<Double> largestGrain =
+        s.required(
+            "largestGrain", Quantities.length("mm", 0.01, 100), "largest grain after screening");
+    Shape.Key<Double> density =
+        s.assumed(
+            "density",
+            Quantities.of(Dimension.DENSITY, "kg/m3", 800, 2400),
+            "dry mass over compacted volume",
+            1800.0,
+            "1800 kg/m3",
+            "common practice: earth and sand compacted by hand");
+    Shape.Key<Double> densitySpread =
+        s.assumed(
+            "densitySpread",
+            Quantities.ratio(0, 0.3),
+            "half width of the range of that density",
+            0.06,
+            "6 %",
+            "common practice: compaction by hand differs from day to day");
+    s.rule(
+        (v, faults) -> {
+          if (v.has(leastClay) != v.has(greatestClay)) {
+            faults.note(
+                "",
+                "one end of a band of clay",
+                "must state leastClay and greatestClay, or neither");
+          } else if (v.has(leastClay)
+              && !(v.find(leastClay).orElse(0.0) < v.find(greatestClay).orElse(0.0))) {
+            faults.note(
+                "leastClay",
+                "a least share of clay that is not below the greatest",
+                "must be below greatestClay");
+          }
+        });
+    return s.makes(
+        v ->
+            new MixSpec(
+                v.get(id),
+                v.get(soil),
+                v.get(sand),
+                v.get(use),
+                v.find(leastClay),
+                v.find(greatestClay),
+                v.get(placingMoisture),
+                v.get(largestGrain),
+                v.get(density),
+                v.get(densitySpread)));
+  }
+
+  static Shape<FloorLayer> floorLayer() {
+    Shape<FloorLayer> s = Shape.of(FloorLayer.class, "one layer of the floor");
+    Shape.Key<LayerKind> kind =
+        s.required("kind", Kinds.choice(LayerKind.class, LayerKind::word), "what the layer is");
+    Shape.Key<String> name =
+        s.optional("name", Kinds.text(), "what the crew calls it; its kind if left out");
+    Shape.Key<Double> thickness =
+        s.optional("thickness", Quantities.length("mm", 1, 1000), "compacted thickness");
+    Shape.Key<String> material =
+        s.optional(
+            "material",
+            Kinds.id(),
+            "the aggregate of a levelling layer or capillary break, by its id");
+    Shape.Key<String> mix =
+        s.optional("mix", Kinds.id(), "the mix of a dry pack or an earth coat, by its id");
+    Shape.Key<Double> rollWidth =
+        s.optional(
+            "rollWidth", Quantities.length("m", 0.1, 20), "width of the membrane on the roll");
+    Shape.Key<Double> rollLength =
+        s.optional(
+            "rollLength", Quantities.length("m", 0.5, 500), "length of the membrane on the roll");
+    Shape.Key<Double> lap =
+        s.assumed(
+            "lap",
+            Quantities.length("mm", 0, 2000),
+            "lap of the membrane",
+            0.2,
+            "200 mm",
+            "common practice: sheet under a floor, not taped");
+    Shape.Key<Double> upstand =
+        s.assumed(
+            "upstand",
+            Quantities.length("mm", 0, 2000),
+            "height of the membrane at the edge",
+            0.1,
+            "100 mm",
+            "common practice: up to the finished floor");
+    s.rule(
+        (v, faults) ->
+            FloorRules.layer(
+                v.get(kind),
+                v.has(thickness),
+                v.has(material),
+                v.has(mix),
+                v.has(rollWidth) && v.has(rollLength),
+                faults));
+    return s.makes(
+        v ->
+            new FloorLayer(
+                v.get(kind),
+                v.find(name),
+                v.find(thickness),
+                v.find(material),
+                v.find(mix),
+                v.find(rollWidth),
+                v.find(rollLength),
+                v.get(lap),
+                v.get(upstand)));
+  }
+
+  static Shape<RoundGap> roundGap() {
+    Shape<RoundGap> s = Shape.of(RoundGap.class, "a round place without floor, such as a post");
+    Shape.Key<Double> x = s.required("x", Quantities.length("m", -100, 100), "from the centre");
+    Shape.Key<Double> y = s.required("y", Quantities.length("m", -100, 100), "from the centre");
+    Shape.Key<Double> diameter =
+        s.required("diameter", Quantities.length("m", 0.005, 20), "its diameter");
+    return s.makes(v -> new RoundGap(v.get(x), v.get(y), v.get(diameter)));
+  }
+
+  static Shape<Floor> floor() {
+    Shape<Floor> s = Shape.of(Floor.class, "the earthen floor");
+    Shape.Key<Double> edging =
+        s.assumed(
+            "edging",
+            Quantities.length("mm", 0, 5000),
+            "how far the floor stays inside the base line",
+            0.0,
+            "0 mm",
+            "the floor goes to the base line");
+    Shape.Key<List<RoundGap>> gaps =
+        s.or("gaps", Kinds.list(roundGap(), 1, 50), "places without floor", List.of());
+    Shape.Key<Integer> doorFace =
+        s.optional(
+            "doorFace",
+            Kinds.count(1, 64),
+            "the face with the door, towards which the floor is laid; that of cover.door if left"
+                + " out");
+    Shape.Key<List<FloorLayer>> layers =
+        s.required("layers", Kinds.list(floorLayer(), 1, 20), "layers from the bottom to the top");
+    Shape.Key<List<MixSpec>> mixes =
+        s.or("mixes", Kinds.list(mixSpec(), 1, 20), "the mixes of the layers", List.of());
+    Shape.Key<Double> shortestOpenTime =
+        s.assumed(
+            "shortestOpenTime",
+            Quantities.of(Dimension.TIME, "min", 1, 1440),
+            "shortest time in which a wet edge still joins",
+            30 * 60.0,
+            "30 min",
+            "common practice: a warm dry day");
+    Shape.Key<Double> longestOpenTime =
+        s.assumed(
+            "longestOpenTime",
+            Quantities.of(Dimension.TIME, "min", 1, 2880),
+            "longest time in which a wet edge still joins",
+            120 * 60.0,
+            "2 h",
+            "common practice: a cool damp day");
+    Shape.Key<Double> reserve =
+        s.assumed(
+            "reserve",
+            Quantities.ratio(0, 1),
+            "material ordered over the need",
+            0.1,
+            "10 %",
+            "common practice: spill and uneven ground");
+    s.rule(
+        (v, faults) -> {
+          if (v.get(shortestOpenTime) > v.get(longestOpenTime)) {
+            faults.note(
+                "shortestOpenTime",
+                "a shortest open time above the longest",
+                "must be at most longestOpenTime");
+          }
+          FloorRules.mixes(v.get(layers), v.get(mixes), faults);
+        });
+    return s.makes(
+        v ->
+            new Floor(
+                v.get(edging),
+                v.get(gaps),
+                v.find(doorFace),
+                v.get(layers),
+                v.get(mixes),
+                v.get(shortestOpenTime),
+                v.get(longestOpenTime),
+                v.get(reserve)));
+  }
+}

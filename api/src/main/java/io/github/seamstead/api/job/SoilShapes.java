@@ -1,0 +1,229 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.List;
+
+/** The shapes of the soil section. */
+final class SoilShapes {
+
+  private SoilShapes() {}
+
+  static Shape<JarReading> jarReading() {
+    Shape<JarReading> s =
+        Shape.of(
+            JarReading.class,
+            "a jar of soil shaken with water and left to settle: heights of the marks over the"
+                + " bottom");
+    Shape.Key<Double> sandTop =
+        s.required("sandTop", Quantities.length("mm", 0, 500), "top of the sand");
+    Shape.Key<Double> siltTop =
+        s.required("siltTop", Quantities.length("mm", 0, 500), "top of the silt");
+    Shape.Key<Double> total =
+        s.required("total", Quantities.length("mm", 10, 500), "top of all that settled");
+    Shape.Key<Double> fall =
+        s.required("fall", Quantities.length("mm", 10, 600), "depth of the water over the bottom");
+    Shape.Key<Double> temperature =
+        s.assumed(
+            "temperature",
+            Quantities.of(Dimension.TEMPERATURE, "degC", 0, 40),
+            "temperature of the water",
+            20.0,
+            "20 degC",
+            "common practice: a jar that stands in a room");
+    Shape.Key<Boolean> dispersed =
+        s.assumed(
+            "dispersed",
+            Kinds.flag(),
+            "whether salt, dish soap or another dispersant was used",
+            false,
+            "false",
+            "the document does not say that one was used");
+    Shape.Key<Double> sandTime =
+        s.optional(
+            "sandTime", Quantities.of(Dimension.TIME, "s", 20, 864000), "when the sand was marked");
+    Shape.Key<Double> siltTime =
+        s.optional(
+            "siltTime",
+            Quantities.of(Dimension.TIME, "s", 20, 8640000),
+            "when the silt was marked");
+    Shape.Key<Double> totalTime =
+        s.optional(
+            "totalTime", Quantities.of(Dimension.TIME, "s", 20, 86400000), "when all was marked");
+    s.rule(
+        (v, faults) -> {
+          if (!(v.get(sandTop) <= v.get(siltTop)
+              && v.get(siltTop) <= v.get(total)
+              && v.get(total) < v.get(fall))) {
+            faults.note("", "marks out of order", "must have sandTop <= siltTop <= total < fall");
+          }
+          long times = List.of(sandTime, siltTime, totalTime).stream().filter(v::has).count();
+          if (times != 0 && times != 3) {
+            faults.note(
+                "",
+                times + " of three times",
+                "must state sandTime, siltTime and totalTime, or none of them");
+          }
+        });
+    return s.makes(
+        v ->
+            new JarReading(
+                v.get(sandTop),
+                v.get(siltTop),
+                v.get(total),
+                v.get(fall),
+                v.get(temperature),
+                v.get(dispersed),
+                v.find(sandTime),
+                v.find(siltTime),
+                v.find(totalTime)));
+  }
+
+  static Shape<LaboratorySheet> laboratorySheet() {
+    Shape<LaboratorySheet> s =
+        Shape.of(LaboratorySheet.class, "shares of clay, silt and sand from a laboratory");
+    Shape.Key<Double> clay =
+        s.required("clay", Quantities.ratio(0, 1), "share of clay in dry mass");
+    Shape.Key<Double> silt =
+        s.required("silt", Quantities.ratio(0, 1), "share of silt in dry mass");
+    Shape.Key<Double> sand =
+        s.required("sand", Quantities.ratio(0, 1), "share of sand in dry mass");
+    Shape.Key<SizeSystem> limits =
+        s.assumed(
+            "limits",
+            Kinds.choice(SizeSystem.class, SizeSystem::word),
+            "the limits between clay, silt and sand",
+            SizeSystem.USDA,
+            "usda",
+            "the sheet names no limits");
+    Shape.Key<Double> uncertainty =
+        s.assumed(
+            "uncertainty",
+            Quantities.ratio(0.01, 0.2),
+            "standard uncertainty of each share",
+            0.02,
+            "2 %",
+            "common practice: hydrometer or pipette in a routine laboratory");
+    s.rule(
+        (v, faults) -> {
+          double sum = v.get(clay) + v.get(silt) + v.get(sand);
+          if (Math.abs(sum - 1) > 0.005) {
+            faults.note("", "shares that add to " + Numbers.significant(sum, 4), "must add to 1");
+          }
+        });
+    return s.makes(
+        v ->
+            new LaboratorySheet(
+                v.get(clay), v.get(silt), v.get(sand), v.get(limits), v.get(uncertainty)));
+  }
+
+  static Shape<SoilSample> soilSample() {
+    Shape<SoilSample> s =
+        Shape.of(SoilSample.class, "a local soil and the tests that were made of it");
+    Shape.Key<String> id =
+        s.required("id", Kinds.id(), "its name, by which mixes and layers call it");
+    Shape.Key<String> note = s.optional("note", Kinds.text(), "where it was dug");
+    Shape.Key<Double> ribbon =
+        s.optional(
+            "ribbon",
+            Quantities.length("mm", 0, 300),
+            "mean length of the ribbons before they break");
+    Shape.Key<JarReading> jar = s.optional("jar", jarReading(), "the jar test");
+    Shape.Key<LaboratorySheet> laboratory =
+        s.optional("laboratory", laboratorySheet(), "a laboratory's sheet");
+    Shape.Key<Double> linearShrinkage =
+        s.optional("linearShrinkage", Quantities.ratio(0, 0.3), "linear shrinkage from a mould");
+    Shape.Key<Double> moisture =
+        s.assumed(
+            "moisture",
+            Quantities.ratio(0, 0.6),
+            "water over dry mass as it lies",
+            0.12,
+            "12 %",
+            "common practice: dug soil that crumbles in the hand");
+    Shape.Key<Double> bulking =
+        s.assumed(
+            "bulking",
+            Quantities.ratio(0, 1),
+            "how much more room it takes as it lies than dry",
+            0.0,
+            "0",
+            "measured loose as it lies");
+    Shape.Key<Double> stones =
+        s.assumed(
+            "stones",
+            Quantities.ratio(0, 0.9),
+            "share of the raw soil that is screened out",
+            0.0,
+            "0",
+            "no stones reported");
+    Shape.Key<Double> pricePerTonne =
+        s.optional(
+            "pricePerTonne",
+            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
+            "price of a tonne, in the money of the site");
+    return s.makes(
+        v ->
+            new SoilSample(
+                v.get(id),
+                v.find(note),
+                v.find(ribbon),
+                v.find(jar),
+                v.find(laboratory),
+                v.find(linearShrinkage),
+                v.get(moisture),
+                v.get(bulking),
+                v.get(stones),
+                v.find(pricePerTonne)));
+  }
+
+  static Shape<Aggregate> aggregate() {
+    Shape<Aggregate> s = Shape.of(Aggregate.class, "sand or gravel that is bought or screened");
+    Shape.Key<String> id =
+        s.required("id", Kinds.id(), "its name, by which mixes and layers call it");
+    Shape.Key<AggregateKind> kind =
+        s.required(
+            "kind", Kinds.choice(AggregateKind.class, AggregateKind::word), "sand or gravel");
+    Shape.Key<Double> smallest =
+        s.optional("smallest", Quantities.length("mm", 0.01, 100), "smallest grain of a gravel");
+    Shape.Key<Double> largest =
+        s.optional("largest", Quantities.length("mm", 0.1, 200), "largest grain");
+    Shape.Key<Double> moisture =
+        s.assumed(
+            "moisture",
+            Quantities.ratio(0, 0.3),
+            "water over dry mass as it lies",
+            0.04,
+            "4 %",
+            "common practice: washed sand that stands in a heap");
+    Shape.Key<Double> deliveryStep =
+        s.assumed(
+            "deliveryStep",
+            Quantities.of(Dimension.MASS, "kg", 1, 20000),
+            "mass in which it is sold",
+            100.0,
+            "100 kg",
+            "common practice: loose at the quarry or yard");
+    Shape.Key<Double> pricePerTonne =
+        s.optional(
+            "pricePerTonne",
+            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
+            "price of a tonne, in the money of the site");
+    s.rule(
+        (v, faults) -> {
+          if (v.get(kind) == AggregateKind.GRAVEL && !(v.has(smallest) && v.has(largest))) {
+            faults.note("", "a gravel without its sizes", "must state smallest and largest");
+          }
+        });
+    return s.makes(
+        v ->
+            new Aggregate(
+                v.get(id),
+                v.get(kind),
+                v.find(smallest),
+                v.find(largest),
+                v.get(moisture),
+                v.get(deliveryStep),
+                v.find(pricePerTonne)));
+  }
+}
