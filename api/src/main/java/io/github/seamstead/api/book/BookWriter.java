@@ -1,7 +1,7 @@
 package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.ResultsJson;
+import io.github.seamstead.api.results.ResultsJson;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;

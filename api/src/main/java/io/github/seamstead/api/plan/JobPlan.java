@@ -2,37 +2,64 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
-import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.derivation.Derivation;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All results of one run, as the modules gave them, in the order of the work.
  *
  * @param job the job as it was read
+ * @param options the terms of the run
+ * @param frame the ideal frame
+ * @param cover the pieces of the cover
+ * @param joining how the panels are joined
+ * @param soils the local soils
+ * @param mixes the mixes that the floor calls
+ * @param floor the floor
  * @param notPlanned chapters left out, and why
+ * @param unmet what the job asks for and cannot be met as stated
  * @param assumptions every value that the document leaves out and the plan took from elsewhere
- * @param cautions every caution, each once
+ * @param cautions every caution, each once, with its chapter
  * @param derivations the worked steps of each calculation; empty unless asked for
  */
 public record JobPlan(
     Job job,
+    PlanOptions options,
+    Optional<FramePart> frame,
+    Optional<CoverPart> cover,
+    Optional<JoiningPart> joining,
+    List<SoilPart> soils,
+    List<MixPart> mixes,
+    Optional<FloorPart> floor,
     List<NotPlanned> notPlanned,
+    List<Unmet> unmet,
     List<Assumption> assumptions,
-    List<Caution> cautions,
+    List<ChapterCaution> cautions,
     List<Derivation> derivations) {
 
   /**
    * Copies the lists.
    *
    * @param job the job as it was read
+   * @param options the terms of the run
+   * @param frame the ideal frame
+   * @param cover the pieces of the cover
+   * @param joining how the panels are joined
+   * @param soils the local soils
+   * @param mixes the mixes
+   * @param floor the floor
    * @param notPlanned chapters left out
+   * @param unmet what cannot be met
    * @param assumptions values taken from elsewhere
    * @param cautions every caution
    * @param derivations worked steps
    */
   public JobPlan {
+    soils = List.copyOf(soils);
+    mixes = List.copyOf(mixes);
     notPlanned = List.copyOf(notPlanned);
+    unmet = List.copyOf(unmet);
     assumptions = List.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     derivations = List.copyOf(derivations);

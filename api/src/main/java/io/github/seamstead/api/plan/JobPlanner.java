@@ -1,9 +1,16 @@
 package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.job.Job;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
-/** Plans a job: runs the modules in the order of the work. */
+/**
+ * Plans a job: runs the modules in the order of the work. A part that the document does not ask for
+ * is left out and listed; a value that a module refuses becomes a fault of the document, and all
+ * such faults are thrown together.
+ */
 public final class JobPlanner {
 
   private JobPlanner() {}
@@ -18,7 +25,39 @@ public final class JobPlanner {
    *     each other
    */
   public static JobPlan plan(Job job, PlanOptions options) {
-    options.progress().report(1, "done");
-    return new JobPlan(job, List.of(), job.assumptions(), List.of(), List.of());
+    Run run = new Run(job, options);
+    run.progress(0, "frame");
+    Optional<FramePart> frame = FramePlanner.plan(run);
+    run.progress(0.1, "panels");
+    Optional<CoverPart> cover =
+        frame.flatMap(
+            f -> {
+              List<Outline> faces =
+                  Collections.nCopies(f.pyramid().sides(), f.pyramid().faceOutline());
+              return CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces));
+            });
+    run.progress(0.5, "joining");
+    Optional<JoiningPart> joining = cover.flatMap(c -> JoiningPlanner.plan(run, c));
+    run.progress(0.6, "soil and mixes");
+    List<SoilPart> soils = SoilPlanner.plan(run);
+    List<MixPart> mixes = MixPlanner.plan(run, soils);
+    run.progress(0.8, "floor");
+    Optional<FloorPart> floor = FloorPlanner.plan(run, frame.map(FramePart::pyramid), mixes);
+    run.requireNoFaults();
+    run.progress(1, "done");
+    return new JobPlan(
+        job,
+        options,
+        frame,
+        cover,
+        joining,
+        soils,
+        mixes,
+        floor,
+        run.notPlanned(),
+        run.unmet(),
+        run.assumptions(),
+        run.cautions(),
+        run.derivations());
   }
 }

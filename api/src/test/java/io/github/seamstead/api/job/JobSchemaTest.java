@@ -30,7 +30,8 @@ class JobSchemaTest {
   @Test
   void everySectionIsReached() {
     assertThat(shapes().map(Shape::type).map(Class::getSimpleName))
-        .contains("Site", "Frame", "Reading", "Cover", "Lining", "Sheet", "Roll", "Plant");
+        .contains(
+            "Site", "Frame", "TapedDistance", "Cover", "Lining", "StockSheet", "MixSpec", "Plant");
   }
 
   @ParameterizedTest

@@ -1,0 +1,176 @@
+package io.github.seamstead.api.plan;
+
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.FaceOpening;
+import io.github.seamstead.api.job.Hem;
+import io.github.seamstead.api.job.Seam;
+import io.github.seamstead.api.job.SeamKind;
+import io.github.seamstead.api.job.Stock;
+import io.github.seamstead.geometry.pattern.EdgeAllowance;
+import io.github.seamstead.geometry.pattern.EdgePlan;
+import io.github.seamstead.geometry.pattern.Opening;
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PanelMarks;
+import io.github.seamstead.geometry.pattern.PanelSpec;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.SpliceRule;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Draws a panel for each face and gathers the shapes to cut. */
+final class CoverPlanner {
+
+  /** Two outlines whose corners differ by less than this are cut by one template, in metres. */
+  private static final double SAME_SHAPE = 1e-6;
+
+  private CoverPlanner() {}
+
+  static Optional<CoverPart> plan(Run run, List<Outline> faces, List<PanelMarks> marks) {
+    Optional<Cover> stated = run.document().cover();
+    if (stated.isEmpty()) {
+      run.skip(Chapter.PATTERN, "the document has no cover");
+      return Optional.empty();
+    }
+    Cover cover = stated.get();
+    List<Panel> panels = new ArrayList<>();
+    for (int face = 1; face <= faces.size(); face++) {
+      int number = face;
+      Outline outline = faces.get(face - 1);
+      PanelMarks mark = marks.get(face - 1);
+      String path = path(cover, number);
+      run.attempt(path, () -> panel(run, cover, number, faces.size(), outline, mark))
+          .ifPresent(panels::add);
+    }
+    if (panels.size() < faces.size()) {
+      return Optional.empty();
+    }
+    double area = panels.stream().mapToDouble(Panel::clothArea).sum();
+    return Optional.of(
+        new CoverPart(panels, cuts(panels), area, area * cover.fabric().massPerArea()));
+  }
+
+  /** The value that a refused panel most likely comes from. */
+  private static String path(Cover cover, int face) {
+    if (cover.door().filter(door -> door.face() == face).isPresent()) {
+      return "$.cover.door";
+    }
+    for (int i = 0; i < cover.vents().size(); i++) {
+      if (cover.vents().get(i).face() == face) {
+        return "$.cover.vents[" + i + "]";
+      }
+    }
+    return "$.cover";
+  }
+
+  private static Panel panel(
+      Run run, Cover cover, int face, int faces, Outline outline, PanelMarks marks) {
+    PanelSpec spec = PanelSpec.of("panel-" + face, edges(cover)).withMarks(marks);
+    List<Opening> openings = new ArrayList<>();
+    cover.door().filter(door -> door.face() == face).ifPresent(d -> openings.add(opening(d)));
+    cover.vents().stream().filter(v -> v.face() == face).forEach(v -> openings.add(opening(v)));
+    spec = spec.withOpenings(openings);
+    Optional<Stock> stock = run.document().stock();
+    if (stock.isPresent()) {
+      spec = spec.withSplices(splices(cover, stock.get(), face, faces));
+    }
+    return Panel.of(outline, spec);
+  }
+
+  private static EdgePlan edges(Cover cover) {
+    Seam seam = cover.seam();
+    EdgeAllowance base = base(cover.hem());
+    EdgeAllowance top =
+        cover.topTurnIn() > 0 ? EdgeAllowance.turnIn(cover.topTurnIn()) : EdgeAllowance.raw();
+    if (seam.kind() == SeamKind.LAP) {
+      return new EdgePlan(
+          base,
+          EdgeAllowance.lapOver(seam.allowance()),
+          top,
+          EdgeAllowance.lapUnder(seam.allowance()));
+    }
+    return EdgePlan.of(base, EdgeAllowance.finSeam(seam.allowance()), top);
+  }
+
+  private static EdgeAllowance base(Hem hem) {
+    return switch (hem.kind()) {
+      case TURNED -> EdgeAllowance.hem(hem.allowance());
+      case REINFORCED -> EdgeAllowance.reinforced();
+      case RAW -> EdgeAllowance.raw();
+    };
+  }
+
+  private static Opening opening(FaceOpening stated) {
+    List<Vector2D> corners = stated.outline().stream().map(p -> Vector2D.of(p.x(), p.y())).toList();
+    return Opening.of(stated.id(), new Outline(corners), 0)
+        .withPatch(stated.patch(), 0)
+        .withFlap(stated.flap(), 0);
+  }
+
+  /** A panel stands upright on the largest piece of stock: its height along the longer side. */
+  private static SpliceRule splices(Cover cover, Stock stock, int face, int faces) {
+    double width = 0;
+    double height = 0;
+    for (double[] size : sizes(stock)) {
+      double shorter = Math.min(size[0], size[1]) - 2 * stock.edgeMargin();
+      double longer = Math.max(size[0], size[1]) - 2 * stock.edgeMargin();
+      if (shorter > width || (shorter == width && longer > height)) {
+        width = shorter;
+        height = longer;
+      }
+    }
+    SpliceRule rule = SpliceRule.of(width, height, cover.spliceLap());
+    return cover.staggerSplices()
+        ? rule.staggered(face, faces, Math.min(2 * cover.spliceLap(), height / 8))
+        : rule;
+  }
+
+  private static List<double[]> sizes(Stock stock) {
+    List<double[]> sizes = new ArrayList<>();
+    stock.sheets().forEach(sheet -> sizes.add(new double[] {sheet.length(), sheet.width()}));
+    stock.rolls().forEach(roll -> sizes.add(new double[] {roll.length(), roll.width()}));
+    return sizes;
+  }
+
+  private static List<CutShape> cuts(List<Panel> panels) {
+    List<List<PatternPiece>> groups = new ArrayList<>();
+    for (Panel panel : panels) {
+      for (PatternPiece piece : panel.pieces()) {
+        for (int copy = 0; copy < piece.count(); copy++) {
+          groups.stream()
+              .filter(group -> same(group.get(0), piece))
+              .findFirst()
+              .orElseGet(
+                  () -> {
+                    List<PatternPiece> fresh = new ArrayList<>();
+                    groups.add(fresh);
+                    return fresh;
+                  })
+              .add(piece);
+        }
+      }
+    }
+    List<CutShape> cuts = new ArrayList<>();
+    for (int i = 0; i < groups.size(); i++) {
+      cuts.add(new CutShape("shape-" + (i + 1), groups.get(i)));
+    }
+    return cuts;
+  }
+
+  private static boolean same(PatternPiece a, PatternPiece b) {
+    if (a.kind() != b.kind()
+        || a.cut().size() != b.cut().size()
+        || !a.reinforcedCutEdge().equals(b.reinforcedCutEdge())
+        || a.holes().size() != b.holes().size()) {
+      return false;
+    }
+    for (int i = 0; i < a.cut().size(); i++) {
+      if (a.cut().vertex(i).distance(b.cut().vertex(i)) > SAME_SHAPE) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,91 @@
+package io.github.seamstead.api.results;
+
+import io.github.seamstead.api.plan.CoverPart;
+import io.github.seamstead.api.plan.CutShape;
+import io.github.seamstead.api.plan.FramePart;
+import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.Splice;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.List;
+import java.util.Locale;
+
+/** The frame and the cover as data. */
+final class CoverFacts {
+
+  private CoverFacts() {}
+
+  static Facts<FramePart> frame() {
+    return new Facts<FramePart>()
+        .whole("sides", "how many sides", f -> f.pyramid().sides())
+        .flag("truncated", "whether it has an opening at the top", f -> f.pyramid().isTruncated())
+        .one("measures", "all measures on the centre lines", measures(), FramePart::measures);
+  }
+
+  private static Facts<FrameMeasures> measures() {
+    return new Facts<FrameMeasures>()
+        .number("baseSide_m", "length of a base edge", m -> m.base().side())
+        .number("circumradius_m", "centre to base corner", FrameMeasures::circumradius)
+        .number("inradius_m", "centre to the middle of a base edge", FrameMeasures::inradius)
+        .number("perimeter_m", "length round the base", FrameMeasures::perimeter)
+        .number("baseArea_m2", "area of the base", FrameMeasures::baseArea)
+        .number("apexHeight_m", "height of the whole pyramid", FrameMeasures::apexHeight)
+        .number("frameHeight_m", "height of the frame as built", FrameMeasures::frameHeight)
+        .number("hipEdge_m", "base corner to apex", FrameMeasures::hipEdge)
+        .number("hipLength_m", "length of a hip as built", FrameMeasures::hipLength)
+        .number("slantHeight_m", "middle of a base edge to apex", FrameMeasures::slantHeight)
+        .number("faceHeight_m", "height of a face as built", FrameMeasures::faceHeight)
+        .number("faceSlope_rad", "slope of a face over level", FrameMeasures::faceSlope)
+        .number("hipSlope_rad", "slope of a hip over level", FrameMeasures::hipSlope)
+        .number("apexAngle_rad", "angle of a face at the apex", FrameMeasures::apexAngle)
+        .number("hipDihedral_rad", "angle between two faces", FrameMeasures::hipDihedral)
+        .number("baseDihedral_rad", "angle between face and base", FrameMeasures::baseDihedral)
+        .number("openingSide_m", "edge of the opening; 0 for none", FrameMeasures::openingSide)
+        .number("openingArea_m2", "area of the opening", FrameMeasures::openingArea)
+        .number("faceArea_m2", "area of one face", FrameMeasures::faceArea)
+        .number("coverArea_m2", "area of all faces", FrameMeasures::coverArea)
+        .number("volume_m3", "volume under the frame", FrameMeasures::volume)
+        .number("centroidHeight_m", "height of the centroid", FrameMeasures::centroidHeight);
+  }
+
+  static Facts<CoverPart> cover() {
+    return new Facts<CoverPart>()
+        .number("clothArea_m2", "cloth in all pieces", CoverPart::clothArea)
+        .number("clothMass_kg", "mass of all pieces", CoverPart::clothMass)
+        .many("panels", "one panel for each face", panel(), CoverPart::panels)
+        .many("shapes", "the shapes to cut", shape(), CoverPart::cuts);
+  }
+
+  private static Facts<Panel> panel() {
+    return new Facts<Panel>()
+        .text("id", "its name", Panel::id)
+        .points("face_m", "corners of the finished face", p -> points(p.face()))
+        .number("faceArea_m2", "area of the finished face", p -> p.face().area())
+        .number("clothArea_m2", "cloth in its pieces", Panel::clothArea)
+        .many("splices", "where it is put together of parts", splice(), Panel::splices);
+  }
+
+  private static Facts<Splice> splice() {
+    return new Facts<Splice>()
+        .text("joint", "its name", Splice::joint)
+        .text("under", "the part below", Splice::under)
+        .text("over", "the part that laps over", Splice::over)
+        .number("length_m", "its length", Splice::length)
+        .number("lap_m", "its lap", Splice::lap);
+  }
+
+  private static Facts<CutShape> shape() {
+    return new Facts<CutShape>()
+        .text("id", "its name", CutShape::id)
+        .text("kind", "what the piece is", s -> s.pattern().kind().name().toLowerCase(Locale.ROOT))
+        .whole("count", "how many are cut", s -> s.pieces().size())
+        .texts("labels", "the label of each", s -> s.pieces().stream().map(p -> p.label()).toList())
+        .points("cut_m", "corners of the line to cut", s -> points(s.pattern().cut()))
+        .points("stitch_m", "corners of the finished outline", s -> points(s.pattern().stitch()))
+        .number("clothArea_m2", "cloth in one", s -> s.pattern().clothArea());
+  }
+
+  static List<List<Double>> points(Outline outline) {
+    return outline.vertices().stream().map(v -> List.of(v.getX(), v.getY())).toList();
+  }
+}

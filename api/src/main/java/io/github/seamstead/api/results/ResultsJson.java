@@ -1,0 +1,116 @@
+package io.github.seamstead.api.results;
+
+import io.github.seamstead.api.job.Assumption;
+import io.github.seamstead.api.json.JsonWriter;
+import io.github.seamstead.api.plan.ChapterCaution;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.NotPlanned;
+import io.github.seamstead.api.plan.Unmet;
+import io.github.seamstead.shared.derivation.Derivation;
+import io.github.seamstead.shared.derivation.Step;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Writes a plan as data: SI numbers with the unit in each key's name. */
+public final class ResultsJson {
+
+  /** The name of the published schema in the jar, beside this class. */
+  public static final String SCHEMA_RESOURCE = "results.schema.json";
+
+  private ResultsJson() {}
+
+  /**
+   * Writes the results.
+   *
+   * @param plan the plan
+   * @return JSON text that follows the published schema
+   */
+  public static String text(JobPlan plan) {
+    return JsonWriter.text(root().write(plan));
+  }
+
+  /**
+   * Makes the JSON Schema (draft 2020-12) of the results.
+   *
+   * @return the schema as indented JSON text
+   */
+  public static String schemaText() {
+    Map<String, Object> schema = new LinkedHashMap<>();
+    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    schema.put("title", "Seamstead results, version 1");
+    schema.putAll(root().schema());
+    return JsonWriter.text(schema);
+  }
+
+  private static Facts<JobPlan> root() {
+    return new Facts<JobPlan>()
+        .whole("seamsteadResults", "version of the form of the results", p -> 1)
+        .maybeText("job", "name of the job", p -> p.job().document().site().map(s -> s.name()))
+        .whole("effort", "effort of the layout search", p -> p.options().effort())
+        .text("seed", "seed of searches and simulations", p -> Long.toString(p.options().seed()))
+        .maybe("frame", "the ideal frame", CoverFacts.frame(), JobPlan::frame)
+        .maybe("cover", "the pieces of the cover", CoverFacts.cover(), JobPlan::cover)
+        .maybe("joining", "how the panels are joined", JoiningFacts.joining(), JobPlan::joining)
+        .many("soils", "the local soils", EarthFacts.soil(), JobPlan::soils)
+        .many("mixes", "the mixes", EarthFacts.mix(), JobPlan::mixes)
+        .maybe("floor", "the earthen floor", EarthFacts.floor(), JobPlan::floor)
+        .many("notPlanned", "chapters left out, and why", notPlanned(), JobPlan::notPlanned)
+        .many("unmet", "what cannot be met as stated", unmet(), JobPlan::unmet)
+        .many("assumptions", "values that were assumed", assumption(), JobPlan::assumptions)
+        .many("cautions", "cautions", caution(), JobPlan::cautions)
+        .many("worked", "worked steps, if asked for", derivation(), JobPlan::derivations);
+  }
+
+  private static Facts<NotPlanned> notPlanned() {
+    return new Facts<NotPlanned>()
+        .text("chapter", "the chapter", n -> n.chapter().word())
+        .text("reason", "what is lacking", NotPlanned::reason);
+  }
+
+  private static Facts<Unmet> unmet() {
+    return new Facts<Unmet>()
+        .text("chapter", "the chapter", u -> u.chapter().word())
+        .text("what", "what is missing", Unmet::what);
+  }
+
+  private static Facts<Assumption> assumption() {
+    return new Facts<Assumption>()
+        .text("path", "where the document could state the value", Assumption::path)
+        .text("value", "the value taken, with its unit", Assumption::value)
+        .text("ground", "why this value", Assumption::ground);
+  }
+
+  private static Facts<ChapterCaution> caution() {
+    return new Facts<ChapterCaution>()
+        .text("chapter", "the chapter", c -> c.chapter().word())
+        .text("hazard", "what can hurt", c -> c.caution().hazard().label())
+        .text("text", "what is at risk, and the usual limit", c -> c.caution().text());
+  }
+
+  private static Facts<Derivation> derivation() {
+    return new Facts<Derivation>()
+        .text("id", "the calculation", Derivation::id)
+        .text("title", "what was calculated", Derivation::title)
+        .many("steps", "the steps in the order in which they were done", step(), Derivation::steps);
+  }
+
+  private static Facts<Step> step() {
+    return new Facts<Step>()
+        .text("section", "the heading it stands under", Step::section)
+        .text("symbol", "the symbol of the result", Step::symbol)
+        .text("name", "the name of the result", Step::name)
+        .maybeText("formula", "the right-hand side", s -> s.formula().map(f -> f.text()))
+        .many("inputs", "the numbers that go in", input(), Step::inputs)
+        .number("value", "the result in its unit", Step::value)
+        .text("unit", "the unit of the result", Step::unit)
+        .maybeText("source", "the source", s -> s.source().map(source -> source.citation()))
+        .text("note", "a remark", Step::note);
+  }
+
+  private static Facts<Step.Input> input() {
+    return new Facts<Step.Input>()
+        .text("symbol", "the symbol in the formula", Step.Input::symbol)
+        .number("value", "the number in its unit", Step.Input::value)
+        .text("unit", "its unit", Step.Input::unit);
+  }
+}
