@@ -1,7 +1,10 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.uncertainty.Range;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -79,6 +82,61 @@ public record FloorMix(
         new Range(compactedDryDensity * 0.95, compactedDryDensity, compactedDryDensity * 1.05),
         moisture,
         largestGrain);
+  }
+
+  /**
+   * Takes over a recipe: its shares, loose densities, moistures and the range of its compacted
+   * volume.
+   *
+   * @param name the mix in the crew's words
+   * @param recipe the mix by its portions; portions of nothing are left out
+   * @param placingMoisture water over dry mass as it goes into the floor, 0 to 1
+   * @param largestGrain the largest grain after screening, in metres
+   * @return the mix
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static FloorMix of(
+      String name, Recipe recipe, double placingMoisture, double largestGrain) {
+    double dry = recipe.dryMass();
+    List<MixPart> parts = new ArrayList<>();
+    for (Recipe.Portion portion : recipe.portions()) {
+      if (portion.looseVolume() > 0) {
+        MixComponent component = portion.component();
+        parts.add(
+            MixPart.of(
+                component.name(),
+                portion.dryMass() / dry,
+                component.dryMassPerLooseVolume().value(),
+                component.moistureRatio()));
+      }
+    }
+    Range volume = recipe.compactedVolume();
+    Range density = new Range(dry / volume.high(), dry / volume.likely(), dry / volume.low());
+    return new FloorMix(name, parts, density, placingMoisture, largestGrain);
+  }
+
+  /**
+   * Adds a part, such as chopped straw, and scales the others down. The compacted density stays,
+   * since fibre of a percent or two lies in the voids of the wet mix (common practice).
+   *
+   * @param part the part with its share of the whole new mix, less than 0.5
+   * @return the mix with one part more
+   * @throws IllegalArgumentException if the share is 0.5 or more, or as the constructor does
+   */
+  public FloorMix plus(MixPart part) {
+    Args.between(part.name() + ": dry mass share", part.dryMassShare(), 0, 0.5, "");
+    List<MixPart> more = new ArrayList<>();
+    for (MixPart old : parts) {
+      more.add(
+          new MixPart(
+              old.name(),
+              old.dryMassShare() * (1 - part.dryMassShare()),
+              old.looseDryDensity(),
+              old.moisture(),
+              old.screenedOut()));
+    }
+    more.add(part);
+    return new FloorMix(name, more, compactedDryDensity, placingMoisture, largestGrain);
   }
 
   /**

@@ -1,0 +1,47 @@
+package io.github.seamstead.materials.floor;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.uncertainty.Range;
+
+/**
+ * How fast the crew works.
+ *
+ * @param people in the crew, mixing and laying
+ * @param minutesPerLoad from load to load at the mixer
+ * @param peopleAtMixer who are bound while a load is mixed
+ * @param layingHoursPerSquareMetre person-hours to barrow, spread, level or ram and finish 1 m²
+ */
+public record CrewRates(
+    int people, Range minutesPerLoad, int peopleAtMixer, Range layingHoursPerSquareMetre) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param people 1 to 100
+   * @param minutesPerLoad 1 to 120 minutes
+   * @param peopleAtMixer 1 to {@code people}
+   * @param layingHoursPerSquareMetre 0.01 to 20 person-hours
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public CrewRates {
+    Args.within("people", people, 1, 100);
+    Args.within("minutes per load (low)", minutesPerLoad.low(), 1, 120, "min");
+    Args.within("minutes per load (high)", minutesPerLoad.high(), 1, 120, "min");
+    Args.within("people at the mixer", peopleAtMixer, 1, people);
+    Args.within("laying rate (low)", layingHoursPerSquareMetre.low(), 0.01, 20, "h/m2");
+    Args.within("laying rate (high)", layingHoursPerSquareMetre.high(), 0.01, 20, "h/m2");
+  }
+
+  /**
+   * Makes the rates of beginners with a small drum mixer: 8 to 15 min a load with two people, or
+   * one if alone, and 0.4 to 1.5 person-hours for a square metre (common practice).
+   *
+   * @param people 1 to 100
+   * @return the rates
+   * @throws IllegalArgumentException if the number is out of range
+   */
+  public static CrewRates beginners(int people) {
+    return new CrewRates(
+        people, new Range(8, 11, 15), Math.min(2, people), new Range(0.4, 0.8, 1.5));
+  }
+}
