@@ -3,6 +3,7 @@ package io.github.seamstead.assembly.merge;
 import io.github.seamstead.assembly.ring.Arc;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.shared.check.Args;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -48,5 +49,33 @@ final class FirstGroups {
                 IntStream.range(0, groups.size)
                     .allMatch(i -> groups.within(i, group) || groups.outside(i, group)))
         .toList();
+  }
+
+  /**
+   * Tells which spans may be groups, by first group and count: none that holds some but not all of
+   * a first group and something else too.
+   */
+  static boolean[][] allowed(Groups groups, List<Arc> wished) {
+    int k = groups.size;
+    boolean[][] allowed = new boolean[k][k + 1];
+    for (boolean[] row : allowed) {
+      Arrays.fill(row, true);
+    }
+    for (Arc group : stillPossible(groups, wished)) {
+      int members = 0;
+      boolean[] in = new boolean[k];
+      for (int i = 0; i < k; i++) {
+        in[i] = groups.within(i, group);
+        members += in[i] ? 1 : 0;
+      }
+      for (int first = 0; first < k; first++) {
+        int inside = 0;
+        for (int count = 1; count <= k; count++) {
+          inside += in[(first + count - 1) % k] ? 1 : 0;
+          allowed[first][count] &= inside == 0 || inside == count || inside == members;
+        }
+      }
+    }
+    return allowed;
   }
 }

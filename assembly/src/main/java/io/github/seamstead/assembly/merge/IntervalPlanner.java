@@ -1,9 +1,6 @@
 package io.github.seamstead.assembly.merge;
 
-import io.github.seamstead.assembly.ring.Arc;
 import io.github.seamstead.assembly.ring.Load;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -64,7 +61,7 @@ final class IntervalPlanner {
   }
 
   private void fill() {
-    boolean[][] allowed = allowed();
+    boolean[][] allowed = FirstGroups.allowed(groups, options.firstGroups());
     for (int first = 0; first < k; first++) {
       load[first][1] = groups.load(first, 1);
     }
@@ -185,30 +182,5 @@ final class IntervalPlanner {
     int left = grow(tree, cut, offset, part);
     int right = grow(tree, cut, offset + part, count - part);
     return tree.merge(left, right);
-  }
-
-  /** A span is allowed unless it holds some but not all of a first group and something else too. */
-  private boolean[][] allowed() {
-    boolean[][] allowed = new boolean[k][k + 1];
-    for (boolean[] row : allowed) {
-      Arrays.fill(row, true);
-    }
-    List<Arc> kept = FirstGroups.stillPossible(groups, options.firstGroups());
-    for (Arc group : kept) {
-      int members = 0;
-      boolean[] in = new boolean[k];
-      for (int i = 0; i < k; i++) {
-        in[i] = groups.within(i, group);
-        members += in[i] ? 1 : 0;
-      }
-      for (int first = 0; first < k; first++) {
-        int inside = 0;
-        for (int count = 1; count <= k; count++) {
-          inside += in[(first + count - 1) % k] ? 1 : 0;
-          allowed[first][count] &= inside == 0 || inside == count || inside == members;
-        }
-      }
-    }
-    return allowed;
   }
 }

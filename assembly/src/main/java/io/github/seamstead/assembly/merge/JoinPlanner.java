@@ -140,13 +140,7 @@ public final class JoinPlanner {
 
   private static PlanOptions fitting(PlanOptions options, Set<Integer> made) {
     return options.closingJoint().isPresent() && made.contains(options.closingJoint().getAsInt())
-        ? new PlanOptions(
-            options.objective(),
-            options.limits(),
-            options.times(),
-            options.teams(),
-            java.util.OptionalInt.empty(),
-            options.firstGroups())
+        ? options.closingAnywhere()
         : options;
   }
 

@@ -20,7 +20,13 @@ final class PlanBuilder {
   private final int[] wave;
   private final double elapsedMerges;
 
+  /** Gives each free team the ready merge with the longest way to the end. */
   PlanBuilder(Groups groups, PlanOptions options, Tree tree) {
+    this(groups, options, tree, new double[0]);
+  }
+
+  /** Takes the starts as given, one for each node of the tree; none for a list schedule. */
+  PlanBuilder(Groups groups, PlanOptions options, Tree tree, double[] starts) {
     this.groups = groups;
     this.options = options;
     this.tree = tree;
@@ -33,7 +39,35 @@ final class PlanBuilder {
       wave[i] = 1 + Math.max(wave[tree.left[i]], wave[tree.right[i]]);
       seconds[i] = options.times().seconds(groups.lengthAfter(joinedAfter(i)), mass(i));
     }
-    this.elapsedMerges = listSchedule();
+    this.elapsedMerges = starts.length == 0 ? listSchedule() : taken(starts);
+  }
+
+  private double taken(double[] starts) {
+    System.arraycopy(starts, 0, start, 0, nodes);
+    double[] freeAt = new double[options.teams() + 1];
+    double end = 0;
+    for (int node : inOrderOfStart()) {
+      int pick = 1;
+      while (freeAt[pick] > start[node] + 1e-9 * (1 + start[node])) {
+        pick++;
+      }
+      team[node] = pick;
+      freeAt[pick] = start[node] + seconds[node];
+      end = Math.max(end, freeAt[pick]);
+    }
+    return end;
+  }
+
+  private List<Integer> inOrderOfStart() {
+    List<Integer> order = new ArrayList<>();
+    for (int i = tree.size; i < nodes; i++) {
+      order.add(i);
+    }
+    order.sort(
+        Comparator.<Integer>comparingDouble(i -> start[i])
+            .thenComparing(i -> team[i])
+            .thenComparing(i -> i));
+    return order;
   }
 
   /** Gives the group whose right joint a merge makes. */
@@ -109,17 +143,9 @@ final class PlanBuilder {
 
   /** Builds the plan. */
   MergePlan build(String name, Optional<Optimality> optimality) {
-    List<Integer> order = new ArrayList<>();
-    for (int i = tree.size; i < nodes; i++) {
-      order.add(i);
-    }
-    order.sort(
-        Comparator.<Integer>comparingDouble(i -> start[i])
-            .thenComparing(i -> team[i])
-            .thenComparing(i -> i));
     List<JoinStep> steps = new ArrayList<>();
     boolean within = true;
-    for (int node : order) {
+    for (int node : inOrderOfStart()) {
       Load left = load(tree.left[node]);
       Load right = load(tree.right[node]);
       within &= options.limits().permitMerge(left, right);

@@ -23,10 +23,14 @@ public record PlanOptions(
     JoinTimes times,
     int teams,
     OptionalInt closingJoint,
-    List<Arc> firstGroups) {
+    List<Arc> firstGroups,
+    long searchNodes) {
 
   /** The most teams. */
   public static final int MOST_TEAMS = 100;
+
+  /** Nodes for the search if nothing else is asked: some tens of milliseconds at most. */
+  public static final long USUAL_SEARCH_NODES = 20_000;
 
   /**
    * Checks the options.
@@ -37,10 +41,12 @@ public record PlanOptions(
    * @param teams 1 to {@link #MOST_TEAMS}
    * @param closingJoint the joint to make last, if it is fixed
    * @param firstGroups runs to be joined first
-   * @throws IllegalArgumentException if the number of teams is out of range
+   * @param searchNodes 0 or more
+   * @throws IllegalArgumentException if the number of teams or of nodes is out of range
    */
   public PlanOptions {
     Args.within("teams", teams, 1, MOST_TEAMS);
+    Args.require(searchNodes >= 0, "search nodes: given " + searchNodes + ", must be 0 or more");
     firstGroups = List.copyOf(firstGroups);
   }
 
@@ -52,7 +58,13 @@ public record PlanOptions(
    */
   public static PlanOptions least(Objective objective) {
     return new PlanOptions(
-        objective, Limits.NONE, JoinTimes.commonPractice(), 1, OptionalInt.empty(), List.of());
+        objective,
+        Limits.NONE,
+        JoinTimes.commonPractice(),
+        1,
+        OptionalInt.empty(),
+        List.of(),
+        USUAL_SEARCH_NODES);
   }
 
   /**
@@ -62,7 +74,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions with(Objective newObjective) {
-    return new PlanOptions(newObjective, limits, times, teams, closingJoint, firstGroups);
+    return new PlanOptions(
+        newObjective, limits, times, teams, closingJoint, firstGroups, searchNodes);
   }
 
   /**
@@ -72,7 +85,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions with(Limits newLimits) {
-    return new PlanOptions(objective, newLimits, times, teams, closingJoint, firstGroups);
+    return new PlanOptions(
+        objective, newLimits, times, teams, closingJoint, firstGroups, searchNodes);
   }
 
   /**
@@ -82,7 +96,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions with(JoinTimes newTimes) {
-    return new PlanOptions(objective, limits, newTimes, teams, closingJoint, firstGroups);
+    return new PlanOptions(
+        objective, limits, newTimes, teams, closingJoint, firstGroups, searchNodes);
   }
 
   /**
@@ -92,7 +107,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions withTeams(int count) {
-    return new PlanOptions(objective, limits, times, count, closingJoint, firstGroups);
+    return new PlanOptions(objective, limits, times, count, closingJoint, firstGroups, searchNodes);
   }
 
   /**
@@ -102,7 +117,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions closingAt(int joint) {
-    return new PlanOptions(objective, limits, times, teams, OptionalInt.of(joint), firstGroups);
+    return new PlanOptions(
+        objective, limits, times, teams, OptionalInt.of(joint), firstGroups, searchNodes);
   }
 
   /**
@@ -112,6 +128,22 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions keeping(List<Arc> groups) {
-    return new PlanOptions(objective, limits, times, teams, closingJoint, groups);
+    return new PlanOptions(objective, limits, times, teams, closingJoint, groups, searchNodes);
+  }
+
+  /**
+   * Sets how long the exact search for elapsed time may go on.
+   *
+   * @param nodes nodes to visit, 0 or more
+   * @return the new options
+   */
+  public PlanOptions searching(long nodes) {
+    return new PlanOptions(objective, limits, times, teams, closingJoint, firstGroups, nodes);
+  }
+
+  /** Leaves the closing joint open. */
+  PlanOptions closingAnywhere() {
+    return new PlanOptions(
+        objective, limits, times, teams, OptionalInt.empty(), firstGroups, searchNodes);
   }
 }

@@ -1,0 +1,109 @@
+package io.github.seamstead.assembly.merge;
+
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+
+/**
+ * What a team may carry, where printed rules disagree.
+ *
+ * <p>The rule used is the British one: two people carry two thirds, three people half of the sum of
+ * what each may carry alone; for four no figure is printed and half is kept; more than four are
+ * unlikely to work together and are refused. The rival shown is EN 1005-2's multiplier of 0.85 for
+ * two people; for three and four its rival is the plain sum. Two people of 23 kg carry 30.7 kg by
+ * the first and 39.1 kg by the second: the lower is used.
+ *
+ * @param people 1 to {@link #MOST_PEOPLE}
+ * @param massPerPersonKg what each may carry alone, in kilograms
+ * @param capacityKg what they may carry together by the rule used, in kilograms
+ * @param rule the rule used, in words
+ * @param rivalCapacityKg by the rival rule, in kilograms
+ * @param rivalRule the rival rule, in words
+ */
+public record TeamLift(
+    int people,
+    double massPerPersonKg,
+    double capacityKg,
+    String rule,
+    double rivalCapacityKg,
+    String rivalRule) {
+
+  /** The most people of one carry. */
+  public static final int MOST_PEOPLE = 4;
+
+  /**
+   * Computes what people may carry together.
+   *
+   * @param people 1 to {@link #MOST_PEOPLE}
+   * @param massPerPersonKg what each may carry alone, in kilograms, greater than 0
+   * @return both rules
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static TeamLift of(int people, double massPerPersonKg) {
+    Args.within("people of one carry", people, 1, MOST_PEOPLE);
+    Args.positive("mass per person", massPerPersonKg, "kg");
+    double factor = people == 1 ? 1 : people == 2 ? 2.0 / 3 : 0.5;
+    double rival = people == 2 ? 0.85 : 1;
+    return new TeamLift(
+        people,
+        massPerPersonKg,
+        factor * people * massPerPersonKg,
+        people == 1
+            ? "one person"
+            : people == 2 ? "two thirds of the sum of two" : "half of the sum of " + people,
+        rival * people * massPerPersonKg,
+        people == 2 ? "EN 1005-2: 0.85 for two persons" : "plain sum");
+  }
+
+  /**
+   * Computes the capacity with its steps.
+   *
+   * @param steps where the steps go
+   * @return {@link #capacityKg()}, in kilograms
+   */
+  @Calculation("assembly.merge.teamlift")
+  public double capacity(Steps steps) {
+    double rival = people == 2 ? 0.85 : 1;
+    steps
+        .step("m_rival", "capacity by the rival rule, for comparison: " + rivalRule)
+        .formula("f_rival * n * m_1")
+        .with("f_rival", rival, "")
+        .with("n", people, "")
+        .with("m_1", massPerPersonKg, "kg")
+        .from(MergeSources.TEAM_EN)
+        .gives(rivalCapacityKg, "kg");
+    return steps
+        .step("m_team", "what the team may carry: " + rule)
+        .formula("f * n * m_1")
+        .with("f", people == 1 ? 1 : people == 2 ? 2.0 / 3 : 0.5, "")
+        .with("n", people, "")
+        .with("m_1", massPerPersonKg, "kg")
+        .from(MergeSources.TEAM_UK)
+        .gives(capacityKg, "kg");
+  }
+
+  /**
+   * Gives the limits that follow.
+   *
+   * @return limits on the carried mass alone
+   */
+  public Limits limits() {
+    return Limits.NONE.withCarriedMass(capacityKg);
+  }
+
+  /**
+   * Gives the caution that goes with a carry.
+   *
+   * @return sagging loads, coupling and numbers of people
+   */
+  public Caution caution() {
+    return Caution.of(
+        Hazard.LIFTING,
+        "Folded cloth sags and gives a poor grip; a team does not share its load evenly.",
+        "Loads over about 25 kg, or sagging loads of any mass, are a job for a team or a hoist;"
+            + " more than four people are unlikely to lift well together.",
+        MergeSources.TEAM_UK);
+  }
+}

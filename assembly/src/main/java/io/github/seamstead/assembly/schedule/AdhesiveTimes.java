@@ -1,0 +1,104 @@
+package io.github.seamstead.assembly.schedule;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * Open and cure time of an adhesive, and how fast the crew spreads and presses.
+ *
+ * <p>A portion of length l is spread from end to end, then pressed from the same end. The place at
+ * x waits {@code (l - x) / v_spread + x / v_press}, at most {@code l * max(1 / v_spread, 1 /
+ * v_press)}. Every place is pressed within the open time if {@code l <= open / max(...)}.
+ *
+ * @param openSeconds how long a bead may wait before it is pressed, in seconds, greater than 0; the
+ *     maker states it for a temperature
+ * @param cureSeconds how long the joint must rest before its group is handled, in seconds, 0 or
+ *     more
+ * @param spreadSecondsPerMetre time to spread a metre, in s/m, greater than 0
+ * @param pressSecondsPerMetre time to press a metre, in s/m, greater than 0
+ */
+public record AdhesiveTimes(
+    double openSeconds,
+    double cureSeconds,
+    double spreadSecondsPerMetre,
+    double pressSecondsPerMetre) {
+
+  private static final Source DERIVED =
+      Source.derived("longest wait between spreading and pressing");
+
+  /**
+   * Checks the times.
+   *
+   * @param openSeconds greater than 0
+   * @param cureSeconds 0 or more
+   * @param spreadSecondsPerMetre greater than 0
+   * @param pressSecondsPerMetre greater than 0
+   * @throws IllegalArgumentException if a time is out of range
+   */
+  public AdhesiveTimes {
+    Args.positive("open time", openSeconds, "s");
+    Args.notNegative("cure time", cureSeconds, "s");
+    Args.positive("spreading", spreadSecondsPerMetre, "s/m");
+    Args.positive("pressing", pressSecondsPerMetre, "s/m");
+  }
+
+  /**
+   * Computes the longest portion that may be spread at once.
+   *
+   * @return in metres
+   */
+  public double longestPortionMetres() {
+    return openSeconds / Math.max(spreadSecondsPerMetre, pressSecondsPerMetre);
+  }
+
+  /**
+   * Computes in how many portions a joint must be glued.
+   *
+   * @param jointMetres length of the joint, in metres, greater than 0
+   * @return 1 or more
+   */
+  public double portions(double jointMetres) {
+    return portions(jointMetres, Steps.none());
+  }
+
+  /**
+   * Computes in how many portions a joint must be glued, with the steps.
+   *
+   * @param jointMetres length of the joint, in metres, greater than 0
+   * @param steps where the steps go
+   * @return 1 or more, a whole number
+   */
+  @Calculation("assembly.schedule.adhesive")
+  public double portions(double jointMetres, Steps steps) {
+    Args.positive("joint length", jointMetres, "m");
+    double longest =
+        steps
+            .step("l_max", "longest portion within the open time")
+            .formula("t_open / max(k_spread, k_press)")
+            .with("t_open", openSeconds, "s")
+            .with("k_spread", spreadSecondsPerMetre, "s/m")
+            .with("k_press", pressSecondsPerMetre, "s/m")
+            .from(DERIVED)
+            .gives(longestPortionMetres(), "m");
+    return steps
+        .step("N", "portions of the joint")
+        .formula("max(1, ceil(L / l_max - 0.000001))")
+        .with("L", jointMetres, "m")
+        .with("l_max", longest, "m")
+        .note("a millionth of a portion is left out of account, so that rounding adds none")
+        .gives(Math.max(1, Math.ceil(jointMetres / longest - 0.000001)), "");
+  }
+
+  /**
+   * Computes how long a joint keeps the team.
+   *
+   * @param jointMetres length of the joint, in metres, greater than 0
+   * @return spreading and pressing, in seconds; the cure comes on top but needs nobody
+   */
+  public double workSeconds(double jointMetres) {
+    return Args.positive("joint length", jointMetres, "m")
+        * (spreadSecondsPerMetre + pressSecondsPerMetre);
+  }
+}

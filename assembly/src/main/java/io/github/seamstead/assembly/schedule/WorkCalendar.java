@@ -1,0 +1,178 @@
+package io.github.seamstead.assembly.schedule;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * When people work: the same shifts on every working day. Clock time is in seconds after midnight
+ * before day 1.
+ *
+ * <pre>{@code
+ * WorkCalendar day =
+ *     WorkCalendar.ofDaylight(7 * 3600, 17 * 3600, List.of(new Shift(12 * 3600, 13 * 3600)));
+ * }</pre>
+ *
+ * @param shifts shifts of a day, one after another; the gaps are breaks and night
+ * @param daysOff numbers of the days on which nobody works, from 1
+ * @param keepWhole whether a task that fits into a shift waits for one rather than being split
+ */
+public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean keepWhole) {
+
+  /** Length of a day, in seconds. */
+  public static final double DAY_SECONDS = 86_400;
+
+  private static final int MOST_DAYS_OFF = 3660;
+  private static final double EPS = 1e-6;
+
+  /**
+   * A time span of a day.
+   *
+   * @param startSeconds start, in seconds after midnight
+   * @param endSeconds end, in seconds after midnight
+   */
+  public record Shift(double startSeconds, double endSeconds) {
+
+    /**
+     * Checks the order.
+     *
+     * @param startSeconds 0 to a day
+     * @param endSeconds after the start, at most a day
+     * @throws IllegalArgumentException if the span is empty or leaves the day
+     */
+    public Shift {
+      Args.within("start of a shift or break", startSeconds, 0, DAY_SECONDS, "s");
+      Args.within("end of a shift or break", endSeconds, 0, DAY_SECONDS, "s");
+      Args.require(
+          endSeconds > startSeconds,
+          "shift or break: given "
+              + Numbers.plain(startSeconds)
+              + " to "
+              + Numbers.plain(endSeconds)
+              + " s, must end after it starts");
+    }
+  }
+
+  /**
+   * Checks and sorts.
+   *
+   * @param shifts at least one, not overlapping
+   * @param daysOff numbers from 1, at most ten years of them
+   * @param keepWhole whether short tasks are not split
+   * @throws IllegalArgumentException if there is no shift, shifts overlap, or a day is less than 1
+   */
+  public WorkCalendar {
+    List<Shift> sorted = new ArrayList<>(Args.notEmpty("shifts", shifts));
+    sorted.sort(Comparator.comparingDouble(Shift::startSeconds));
+    for (int i = 1; i < sorted.size(); i++) {
+      Args.require(
+          sorted.get(i).startSeconds() >= sorted.get(i - 1).endSeconds(),
+          "shifts: given two that overlap at "
+              + Numbers.plain(sorted.get(i).startSeconds())
+              + " s, must follow each other");
+    }
+    shifts = List.copyOf(sorted);
+    daysOff.forEach(day -> Args.within("day off", day, 1, Integer.MAX_VALUE));
+    Args.within("number of days off", daysOff.size(), 0, MOST_DAYS_OFF);
+    daysOff = java.util.Collections.unmodifiableSet(new TreeSet<>(daysOff));
+  }
+
+  /**
+   * Works from first to last light, breaks left out, every day; tasks that fit are not split.
+   *
+   * @param firstLightSeconds in seconds after midnight
+   * @param lastLightSeconds in seconds after midnight
+   * @param breaks spans within daylight
+   * @return the calendar
+   * @throws IllegalArgumentException if no working time is left, or a span is out of range
+   */
+  public static WorkCalendar ofDaylight(
+      double firstLightSeconds, double lastLightSeconds, List<Shift> breaks) {
+    Shift daylight = new Shift(firstLightSeconds, lastLightSeconds);
+    List<Shift> shifts = new ArrayList<>();
+    double from = daylight.startSeconds();
+    List<Shift> sorted = new ArrayList<>(breaks);
+    sorted.sort(Comparator.comparingDouble(Shift::startSeconds));
+    for (Shift pause : sorted) {
+      if (pause.startSeconds() > from) {
+        shifts.add(new Shift(from, Math.min(pause.startSeconds(), daylight.endSeconds())));
+      }
+      from = Math.max(from, pause.endSeconds());
+      if (from >= daylight.endSeconds()) {
+        break;
+      }
+    }
+    if (from < daylight.endSeconds()) {
+      shifts.add(new Shift(from, daylight.endSeconds()));
+    }
+    Args.require(!shifts.isEmpty(), "breaks: given no time to work between them");
+    return new WorkCalendar(shifts, Set.of(), true);
+  }
+
+  /**
+   * Leaves days out.
+   *
+   * @param days numbers from 1
+   * @return the new calendar
+   */
+  public WorkCalendar without(Set<Integer> days) {
+    return new WorkCalendar(shifts, days, keepWhole);
+  }
+
+  /**
+   * Gives the working time of a day.
+   *
+   * @return in seconds
+   */
+  public double workSecondsPerDay() {
+    return shifts.stream().mapToDouble(s -> s.endSeconds() - s.startSeconds()).sum();
+  }
+
+  /**
+   * Lays a task into working time.
+   *
+   * @param readySeconds clock time from which it may start, in seconds, 0 or more
+   * @param workSeconds how long it takes, in seconds, 0 or more
+   * @return the spans of clock time in which it is worked on, one at least
+   * @throws IllegalArgumentException if a time is negative or not finite
+   */
+  public List<Span> lay(double readySeconds, double workSeconds) {
+    Args.notNegative("ready time", readySeconds, "s");
+    Args.notNegative("work", workSeconds, "s");
+    double longest =
+        shifts.stream().mapToDouble(s -> s.endSeconds() - s.startSeconds()).max().orElse(0);
+    boolean whole = keepWhole && workSeconds <= longest + EPS;
+    List<Span> spans = new ArrayList<>();
+    double left = workSeconds;
+    for (long day = (long) (readySeconds / DAY_SECONDS); ; day++) {
+      if (daysOff.contains((int) Math.min(day + 1, Integer.MAX_VALUE))) {
+        continue;
+      }
+      for (Shift shift : shifts) {
+        double from = Math.max(readySeconds, day * DAY_SECONDS + shift.startSeconds());
+        double room = day * DAY_SECONDS + shift.endSeconds() - from;
+        if (room <= EPS || (whole && room < left - EPS)) {
+          continue;
+        }
+        double part = Math.min(left, room);
+        spans.add(new Span(from, from + part));
+        left -= part;
+        if (left <= EPS) {
+          return spans;
+        }
+      }
+    }
+  }
+
+  /**
+   * A span of clock time.
+   *
+   * @param startSeconds start, in seconds after midnight before day 1
+   * @param endSeconds end, in the same count
+   */
+  public record Span(double startSeconds, double endSeconds) {}
+}
