@@ -18,6 +18,7 @@ final class ElapsedSearch {
   static final int MOST_GROUPS = 16;
   private static final double EPS = 1e-9;
   private static final int MOST_KEPT = 200_000;
+  private static final double EXPLORED = 1;
 
   private final Groups groups;
   private final PlanOptions options;
@@ -89,7 +90,17 @@ final class ElapsedSearch {
   }
 
   /** The spans that hang together once all started merges are done, and when they are free. */
-  private record State(int[] first, int[] count, double[] release) {}
+  private static final class State {
+    final int[] first;
+    final int[] count;
+    final double[] release;
+
+    State(int spans) {
+      first = new int[spans];
+      count = new int[spans];
+      release = new double[spans];
+    }
+  }
 
   private State state() {
     int begin = 0;
@@ -97,21 +108,19 @@ final class ElapsedSearch {
       begin++;
     }
     int spans = k - Integer.bitCount(started);
-    int[] first = new int[spans];
-    int[] count = new int[spans];
-    double[] release = new double[spans];
+    State state = new State(spans);
     int group = begin % k;
     for (int s = 0; s < spans; s++) {
-      first[s] = group;
-      count[s] = 1;
-      while (count[s] < k && (started >> group & 1) != 0) {
-        release[s] = Math.max(release[s], finish[group]);
+      state.first[s] = group;
+      state.count[s] = 1;
+      while (state.count[s] < k && (started >> group & 1) != 0) {
+        state.release[s] = Math.max(state.release[s], finish[group]);
         group = (group + 1) % k;
-        count[s]++;
+        state.count[s]++;
       }
       group = (group + 1) % k;
     }
-    return new State(first, count, release);
+    return state;
   }
 
   private void at(double now) {
@@ -128,11 +137,13 @@ final class ElapsedSearch {
         || isDominated(state, now)) {
       return;
     }
+    double[] record = opened(state, now);
     int busy = 0;
     for (double release : state.release) {
       busy += release > now + EPS ? 1 : 0;
     }
     choose(now, 0, options.teams() - busy);
+    record[state.release.length + 1] = EXPLORED;
   }
 
   private void complete(State state) {
@@ -218,11 +229,11 @@ final class ElapsedSearch {
     return joint < joints;
   }
 
+  /** Compares with branches that are explored to the end: one that only waits is still open. */
   private boolean isDominated(State state, double now) {
     int spans = state.release.length;
-    List<double[]> same = seen.computeIfAbsent(started, key -> new ArrayList<>(2));
-    for (double[] other : same) {
-      boolean earlier = other[spans] <= now + EPS;
+    for (double[] other : seen.getOrDefault(started, List.of())) {
+      boolean earlier = other[spans + 1] == EXPLORED && other[spans] <= now + EPS;
       for (int s = 0; earlier && s < spans; s++) {
         earlier = other[s] <= Math.max(state.release[s], now) + EPS;
       }
@@ -230,12 +241,17 @@ final class ElapsedSearch {
         return true;
       }
     }
+    return false;
+  }
+
+  private double[] opened(State state, double now) {
+    int spans = state.release.length;
+    double[] record = Arrays.copyOf(state.release, spans + 2);
+    record[spans] = now;
     if (kept < MOST_KEPT) {
-      double[] record = Arrays.copyOf(state.release, spans + 1);
-      record[spans] = now;
-      same.add(record);
+      seen.computeIfAbsent(started, key -> new ArrayList<>(2)).add(record);
       kept++;
     }
-    return false;
+    return record;
   }
 }

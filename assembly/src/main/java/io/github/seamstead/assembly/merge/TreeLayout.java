@@ -58,6 +58,7 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
    *
    * @param plan the plan
    * @return the drawing's data; the closing joint makes no node
+   * @throws IllegalArgumentException if a step uses a group that no step before it made
    */
   public static TreeLayout of(MergePlan plan) {
     int pieces = plan.ring().size();
@@ -75,8 +76,8 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
     double height = 0;
     for (JoinStep merge : merges) {
       int at = arcs.size();
-      int left = index.get(merge.left());
-      int right = index.get(merge.right());
+      int left = at(index, merge.left(), pieces);
+      int right = at(index, merge.right(), pieces);
       Arc arc = new Arc(merge.left().first(), merge.left().count() + merge.right().count());
       double[] a = places.get(left);
       double[] b = places.get(right);
@@ -103,6 +104,15 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
               parent[i] == 0 ? OptionalInt.empty() : OptionalInt.of(parent[i])));
     }
     return new TreeLayout(nodes, leaves.size() - 1.0, height);
+  }
+
+  private static int at(Map<Arc, Integer> index, Arc arc, int pieces) {
+    Integer at = index.get(arc);
+    if (at == null) {
+      throw new IllegalArgumentException(
+          "plan: given a step with the group " + arc.text(pieces) + ", which no step made before");
+    }
+    return at;
   }
 
   /** Lists the groups that no step makes, from the cut on. */

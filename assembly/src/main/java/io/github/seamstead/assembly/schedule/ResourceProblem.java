@@ -121,7 +121,11 @@ final class ResourceProblem {
     return longest;
   }
 
+  /** Tells whether a task never competes: it needs nothing limited, or holds it for no time. */
   boolean needsNothing(int task) {
+    if (duration[task] <= 0) {
+      return true;
+    }
     for (int r = 0; r < capacity.length; r++) {
       if (need[task][r] > 0) {
         return false;

@@ -25,6 +25,7 @@ final class ScheduleSearch {
   private static final double EPS = 1e-9;
   private static final int MOST_KEPT = 400_000;
   private static final double UNSET = -1;
+  private static final double EXPLORED = 1;
 
   private final ResourceProblem problem;
   private final Work work;
@@ -116,8 +117,9 @@ final class ScheduleSearch {
         best = start.clone();
       }
     } else if (!hopeless(bound(now)) && !isDominated(now)) {
-      int[] open = eligible(now);
-      choose(now, open, 0, available(now), false);
+      double[] record = opened(now);
+      choose(now, eligible(now), 0, available(now));
+      record[n + 2] = EXPLORED;
     }
     unstart(forced);
   }
@@ -191,7 +193,7 @@ final class ScheduleSearch {
     return available;
   }
 
-  private void choose(double now, int[] open, int from, int[] available, boolean any) {
+  private void choose(double now, int[] open, int from, int[] available) {
     if (stopped) {
       return;
     }
@@ -209,12 +211,21 @@ final class ScheduleSearch {
       for (int r = 0; r < rest.length; r++) {
         rest[r] -= problem.need[task][r];
       }
-      choose(now, open, from + 1, rest, true);
+      choose(now, open, from + 1, rest);
       unstart(1L << task);
     }
-    if (!hopeless(nextTime(now) + problem.duration[task] + problem.tail[task])) {
-      choose(now, open, from + 1, available, any);
+    if (!hopeless(nextChance(now, open, from) + problem.duration[task] + problem.tail[task])) {
+      choose(now, open, from + 1, available);
     }
+  }
+
+  /** Gives the earliest time at which a task left out now could start, whatever else starts now. */
+  private double nextChance(double now, int[] open, int from) {
+    double next = nextTime(now);
+    for (int i = from + 1; i < open.length; i++) {
+      next = Math.min(next, now + problem.duration[open[i]]);
+    }
+    return next;
   }
 
   private boolean fits(int task, int[] available) {
@@ -341,25 +352,37 @@ final class ScheduleSearch {
     return bound;
   }
 
+  /** Compares with branches that are explored to the end: one that only waits is still open. */
   private boolean isDominated(double now) {
+    double sum = sumOfFinishes();
+    for (double[] other : seen.getOrDefault(started, List.of())) {
+      if (other[n + 2] == EXPLORED
+          && other[n] <= now + EPS
+          && other[n + 1] <= sum + EPS
+          && freesEarlier(other, now)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private double[] opened(double now) {
+    double[] record = Arrays.copyOf(finish, n + 3);
+    record[n] = now;
+    record[n + 1] = sumOfFinishes();
+    if (kept < MOST_KEPT) {
+      seen.computeIfAbsent(started, key -> new ArrayList<>(2)).add(record);
+      kept++;
+    }
+    return record;
+  }
+
+  private double sumOfFinishes() {
     double sum = 0;
     for (int i = 0; i < n; i++) {
       sum += start[i] == UNSET ? 0 : finish[i];
     }
-    List<double[]> same = seen.computeIfAbsent(started, key -> new ArrayList<>(2));
-    for (double[] other : same) {
-      if (other[n] <= now + EPS && other[n + 1] <= sum + EPS && freesEarlier(other, now)) {
-        return true;
-      }
-    }
-    if (kept < MOST_KEPT) {
-      double[] record = Arrays.copyOf(finish, n + 2);
-      record[n] = now;
-      record[n + 1] = sum;
-      same.add(record);
-      kept++;
-    }
-    return false;
+    return sum;
   }
 
   private boolean freesEarlier(double[] other, double now) {
