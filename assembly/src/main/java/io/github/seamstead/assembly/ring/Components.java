@@ -3,7 +3,6 @@ package io.github.seamstead.assembly.ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 
 /** Which pieces hang together, and what that says about a seam between two wrong edges. */
 final class Components {
@@ -94,16 +93,15 @@ final class Components {
 
   /** Tells whether the pieces that hang together with this one are a run of neighbours. */
   private boolean isRun(int piece) {
-    TreeSet<Integer> members = new TreeSet<>();
-    for (int i = 1; i <= ring.size(); i++) {
+    int n = ring.size();
+    int members = 0;
+    int starts = 0;
+    for (int i = 1; i <= n; i++) {
       if (root(i) == root(piece)) {
-        members.add(i);
+        members++;
+        starts += root(Math.floorMod(i - 2, n) + 1) == root(piece) ? 0 : 1;
       }
     }
-    long starts =
-        members.stream()
-            .filter(m -> !members.contains(Math.floorMod(m - 2, ring.size()) + 1))
-            .count();
-    return members.size() > 2 && starts <= 1;
+    return members > 2 && starts <= 1;
   }
 }

@@ -1,9 +1,13 @@
 package io.github.seamstead.assembly.ring;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -16,13 +20,14 @@ import java.util.Set;
  * Undoing exactly these leaves only right joints, which stand side by side in the finished cover.
  * So the bound is reached.
  *
- * <p>Costs O(e + n log n) for e entries and n pieces.
+ * <p>Costs O(e + n) for e entries and n pieces, and O(n) more for each wrong pair of edges.
  */
 public final class JoinLog {
 
   private final PieceRing ring;
   private final List<Fault> faults = new ArrayList<>();
-  private final List<Seam> present = new ArrayList<>();
+  private final Set<Seam> present = new LinkedHashSet<>();
+  private final Map<Edge, List<Seam>> byEdge = new HashMap<>();
   private boolean readable = true;
 
   private JoinLog(PieceRing ring) {
@@ -67,6 +72,8 @@ public final class JoinLog {
     } else {
       note(seam);
       present.add(seam);
+      byEdge.computeIfAbsent(seam.first(), e -> new ArrayList<>(1)).add(seam);
+      byEdge.computeIfAbsent(seam.second(), e -> new ArrayList<>(1)).add(seam);
     }
   }
 
@@ -107,31 +114,29 @@ public final class JoinLog {
   }
 
   private void note(Seam seam) {
-    boolean again =
-        seam.joint().isPresent() && present.stream().anyMatch(s -> s.joint().equals(seam.joint()));
-    if (again) {
+    List<Seam> at = new ArrayList<>(seamsAt(seam.first()));
+    seamsAt(seam.second()).stream().filter(other -> !at.contains(other)).forEach(at::add);
+    if (seam.joint().isPresent() && at.stream().anyMatch(s -> s.joint().equals(seam.joint()))) {
       fault(
           Fault.Kind.DONE_TWICE,
           seam.entry(),
           "joint " + seam.joint().get().text() + " had been made before");
-      if (seam.facing() != Facing.GOOD_TOGETHER) {
-        faultOfSide(seam);
+    } else {
+      for (Seam other : at) {
+        Edge taken = shares(other, seam.first()) ? seam.first() : seam.second();
+        fault(
+            Fault.Kind.EDGE_TAKEN,
+            seam.entry(),
+            taken.label() + " was used before in " + other.text());
       }
-      return;
     }
-    present.stream()
-        .filter(s -> shares(s, seam.first()) || shares(s, seam.second()))
-        .forEach(
-            s ->
-                fault(
-                    Fault.Kind.EDGE_TAKEN,
-                    seam.entry(),
-                    (shares(s, seam.first()) ? seam.first() : seam.second()).label()
-                        + " was used before in "
-                        + s.text()));
     if (seam.joint().isPresent() && seam.facing() != Facing.GOOD_TOGETHER) {
       faultOfSide(seam);
     }
+  }
+
+  private List<Seam> seamsAt(Edge edge) {
+    return byEdge.getOrDefault(edge, List.of());
   }
 
   private void faultOfSide(Seam seam) {
@@ -152,10 +157,13 @@ public final class JoinLog {
   }
 
   private void undo(Seam gone) {
-    for (int i = present.size() - 1; i >= 0; i--) {
-      Seam seam = present.get(i);
-      if (shares(seam, gone.first()) && shares(seam, gone.second())) {
-        present.remove(i);
+    List<Seam> at = seamsAt(gone.first());
+    for (int i = at.size() - 1; i >= 0; i--) {
+      Seam seam = at.get(i);
+      if (shares(seam, gone.second())) {
+        present.remove(seam);
+        at.remove(i);
+        seamsAt(gone.second()).remove(seam);
         return;
       }
     }
@@ -169,21 +177,22 @@ public final class JoinLog {
     List<Joint> kept = new ArrayList<>();
     List<Seam> undo = new ArrayList<>();
     Set<Integer> made = new HashSet<>();
-    Components components = new Components(ring, present);
+    Components components = new Components(ring, List.copyOf(present));
     for (Seam seam : present) {
       if (seam.isRight() && made.add(seam.joint().get().number())) {
         kept.add(seam.joint().get());
       } else {
-        undo.add(0, seam);
+        undo.add(seam);
       }
       if (seam.joint().isEmpty()) {
         faults.add(components.wrongPair(seam));
       }
     }
+    Collections.reverse(undo);
     faults.sort(Comparator.comparingInt(Fault::entry));
     return new LogReport(
         faults,
-        present,
+        List.copyOf(present),
         kept,
         undo,
         proof(undo.size()),

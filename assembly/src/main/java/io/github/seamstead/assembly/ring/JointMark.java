@@ -1,5 +1,8 @@
 package io.github.seamstead.assembly.ring;
 
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -40,6 +43,9 @@ public record JointMark(String name, int check) {
   /** The most joints that can be named. */
   public static final int MOST_JOINTS = 23 * 23 * 23;
 
+  private static final Source WEIGHTED_CHECK =
+      Source.fromMemory(
+          "Verhoeff", "Error detecting decimal codes", "1969", "weighted sums over a prime field");
   private static final int FIELD = LETTERS.length();
   private static final int[] WEIGHTS_FROM_LAST = {11, 1, 22};
   private static final int LEAST_CHECK = 10;
@@ -111,6 +117,40 @@ public record JointMark(String name, int check) {
    */
   public String text() {
     return name + "-" + check;
+  }
+
+  /**
+   * Computes the check of a name with its steps.
+   *
+   * @param name one to three of {@link #LETTERS}
+   * @param steps where the steps go
+   * @return the check, 10 to 32
+   * @throws IllegalArgumentException if the name has no letter, too many or one not in use
+   */
+  @Calculation("assembly.ring.check")
+  public static double check(String name, Steps steps) {
+    int check = checkOf(name);
+    double sum = 0;
+    for (int i = name.length() - 1; i >= 0; i--) {
+      int letterWeight = WEIGHTS_FROM_LAST[name.length() - 1 - i];
+      int place = LETTERS.indexOf(name.charAt(i));
+      sum =
+          steps
+              .step("S", "weighted sum with letter " + name.charAt(i))
+              .formula("S_before + w * a")
+              .with("S_before", sum, "")
+              .with("w", letterWeight, "")
+              .with("a", place, "")
+              .from(WEIGHTED_CHECK)
+              .gives(sum + letterWeight * place, "");
+    }
+    return steps
+        .step("c", "check of " + name)
+        .formula("10 + S - 23 * floor(S / 23)")
+        .with("S", sum, "")
+        .from(WEIGHTED_CHECK)
+        .note("the remainder of S by 23, plus 10 so that there are always two digits")
+        .gives(check, "");
   }
 
   private static int checkOf(String name) {

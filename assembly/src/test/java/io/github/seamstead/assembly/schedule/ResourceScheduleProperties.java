@@ -108,10 +108,10 @@ class ResourceScheduleProperties {
     }
   }
 
-  @Property(tries = 150)
+  @Property(tries = 80)
   void agreesWithEveryOrder(@ForAll long seed, @ForAll boolean waits) {
     Random random = new Random(seed);
-    Network network = network(random, 2 + random.nextInt(5), waits);
+    Network network = network(random, 2 + random.nextInt(4), waits);
     ResourceSchedule schedule =
         ResourceSchedule.of(network, CAPACITIES, Work.of(Budget.ofWork(200_000), seed));
     assertThat(schedule.proved()).isTrue();
@@ -120,10 +120,10 @@ class ResourceScheduleProperties {
   }
 
   /** The search alone, from a poor start, so that the priority schedules cannot hide a fault. */
-  @Property(tries = 150)
+  @Property(tries = 80)
   void theSearchAloneFindsTheShortest(@ForAll long seed, @ForAll boolean waits) {
     Random random = new Random(seed);
-    Network network = network(random, 2 + random.nextInt(5), waits);
+    Network network = network(random, 2 + random.nextInt(4), waits);
     ResourceProblem problem = ResourceProblem.of(network, network.means(), CAPACITIES);
     double[] oneAfterAnother = new double[problem.size];
     double at = 0;
@@ -139,7 +139,7 @@ class ResourceScheduleProperties {
         .isCloseTo(new EveryOrder(network).best, within(1e-9));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 15)
   void largerJobsAreFeasibleAndBounded(@ForAll long seed) {
     Random random = new Random(seed);
     Network network = network(random, 80, random.nextBoolean());

@@ -181,8 +181,7 @@ class ResourceScheduleTest {
               numbers(found.group(4))));
     }
     assertThat(jobs).hasSize(32);
-    ResourceSchedule schedule = solve("j301_1", PSPLIB, jobs, new int[] {12, 13, 4, 12}, 38, 43);
-    System.out.println("j301_1 work " + schedule.workUnits());
+    solve("j301_1", PSPLIB, jobs, new int[] {12, 13, 4, 12}, 38, 43);
   }
 
   private static int[] numbers(String list) {
