@@ -23,7 +23,7 @@ class FrameSolverProperties {
   }
 
   /** Every one of the 81 independent pairs of measures, at every random pyramid. */
-  @Property(tries = 120)
+  @Property(tries = 80)
   void everyPairOfMeasuresReturnsItsPyramid(@ForAll("pyramids") RegularPyramid pyramid) {
     Map<PyramidMeasure, Double> all = measuresOf(pyramid);
     int pairs = 0;
@@ -71,7 +71,7 @@ class FrameSolverProperties {
     return all;
   }
 
-  @Property(tries = 30)
+  @Property(tries = 15)
   void everyPairCanBeFollowedStepByStep(@ForAll("pyramids") RegularPyramid pyramid) {
     Map<PyramidMeasure, Double> all = measuresOf(pyramid);
     for (PyramidMeasure first : PyramidMeasure.values()) {
