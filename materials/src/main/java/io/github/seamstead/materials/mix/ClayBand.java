@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.mix;
 
+import io.github.seamstead.materials.soil.SoilUse;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
@@ -15,37 +16,19 @@ import io.github.seamstead.shared.source.Source;
 public record ClayBand(String use, double least, double greatest, Source source) {
 
   /** Wet earth layer of a floor: a soil of 50 to 70 % clay at 1 part to 2½ parts clean sand. */
-  public static final ClayBand FLOOR =
-      new ClayBand(
-          "earth floor",
-          0.14,
-          0.20,
-          Source.commonPractice("1 part soil of 50 to 70 % clay to 2½ parts clay-free sand"));
+  public static final ClayBand FLOOR = of(SoilUse.FLOOR);
 
   /** Cob walls. */
-  public static final ClayBand COB =
-      new ClayBand("cob wall", 0.15, 0.25, Source.found("", "Test your cob mix", "2017", ""));
+  public static final ClayBand COB = of(SoilUse.COB);
 
   /** Pressed blocks, the band called good. */
-  public static final ClayBand PRESSED_BLOCK =
-      new ClayBand(
-          "pressed block",
-          0.10,
-          0.20,
-          Source.found("", "Ratio for compressed earth blocks", "", "good"));
+  public static final ClayBand PRESSED_BLOCK = of(SoilUse.PRESSED_BLOCK);
 
   /** Rammed earth. */
-  public static final ClayBand RAMMED_EARTH =
-      new ClayBand(
-          "rammed earth wall",
-          0.05,
-          0.20,
-          Source.fromMemory("Walker et al.", "Rammed Earth Design Guidelines", "2005", "grading"));
+  public static final ClayBand RAMMED_EARTH = of(SoilUse.RAMMED_EARTH);
 
-  /** Clay plaster: leaner than a wall because a thin coat on a wall is fully restrained. */
-  public static final ClayBand PLASTER =
-      new ClayBand(
-          "clay plaster", 0.05, 0.15, Source.commonPractice("clay share of earth plaster coats"));
+  /** Clay plaster. */
+  public static final ClayBand PLASTER = of(SoilUse.PLASTER);
 
   /**
    * Checks the order.
@@ -66,6 +49,16 @@ public record ClayBand(String use, double least, double greatest, Source source)
             + " to "
             + Numbers.plain(greatest)
             + ", must rise and end at 1 or less");
+  }
+
+  /**
+   * Takes the band of a use.
+   *
+   * @param use the use
+   * @return its band
+   */
+  public static ClayBand of(SoilUse use) {
+    return new ClayBand(use.label(), use.leastClay(), use.greatestClay(), use.source());
   }
 
   /**

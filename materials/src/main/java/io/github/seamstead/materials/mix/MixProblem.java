@@ -1,0 +1,82 @@
+package io.github.seamstead.materials.mix;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The numbers of a mix problem, one entry for each component. */
+final class MixProblem {
+
+  final double[] clay;
+
+  /** Shrinkage of each component; empty array if there is no limit. */
+  final double[] shrinkage;
+
+  private final List<MixComponent> components;
+
+  MixProblem(List<MixComponent> components, MixTarget target) {
+    this.components = components;
+    clay = components.stream().mapToDouble(c -> c.clayRatio().value()).toArray();
+    shrinkage =
+        target.greatestShrinkage().isPresent()
+            ? components.stream().mapToDouble(MixProblem::knownShrinkage).toArray()
+            : new double[0];
+  }
+
+  int size() {
+    return clay.length;
+  }
+
+  boolean limitsShrinkage() {
+    return shrinkage.length > 0;
+  }
+
+  /** Price of a dry tonne of each component. */
+  double[] prices() {
+    double[] prices = new double[size()];
+    for (int i = 0; i < prices.length; i++) {
+      MixComponent component = components.get(i);
+      Args.require(
+          component.pricePerTonne().isPresent(),
+          component.name() + ": price per tonne: given none, needed for the least cost");
+      prices[i] = component.pricePerTonne().getAsDouble() * (1 + component.moistureRatio());
+    }
+    return prices;
+  }
+
+  double finer(int component, double diameter) {
+    return components.get(component).grading().finer(diameter);
+  }
+
+  static double dot(double[] a, double[] x) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * x[i];
+    }
+    return sum;
+  }
+
+  /** Shrinkage of a mix if every component that has clay tells its own. */
+  static OptionalDouble shrinkageOf(List<MixComponent> components, double[] shares) {
+    double sum = 0;
+    for (int i = 0; i < shares.length; i++) {
+      MixComponent component = components.get(i);
+      if (component.linearShrinkageRatio().isEmpty() && component.clayRatio().value() > 0) {
+        return OptionalDouble.empty();
+      }
+      sum += shares[i] * component.linearShrinkageRatio().orElse(0);
+    }
+    return OptionalDouble.of(sum);
+  }
+
+  private static double knownShrinkage(MixComponent component) {
+    if (component.linearShrinkageRatio().isPresent()) {
+      return component.linearShrinkageRatio().getAsDouble();
+    }
+    Args.require(
+        component.clayRatio().value() == 0,
+        component.name()
+            + ": linear shrinkage: given none, needed for the shrinkage limit because it has clay");
+    return 0;
+  }
+}

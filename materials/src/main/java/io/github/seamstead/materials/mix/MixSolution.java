@@ -1,0 +1,50 @@
+package io.github.seamstead.materials.mix;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The mix found.
+ *
+ * @param target what was aimed at
+ * @param exact the mix found, one tonne of dry mass
+ * @param rounded the same in rounded buckets, one bucket standing for one cubic metre
+ * @param clayRatio clay share of the exact mix
+ * @param shrinkageRatio linear shrinkage expected of the exact mix, in proportion to the share of
+ *     shrinking material (common practice); empty if unknown
+ * @param gradingMisfit root mean square distance to the grading target; empty without one
+ * @param pricePerDryTonne price of a dry tonne of the exact mix; empty without prices
+ * @param clayShift clay share of the rounded mix less that of the exact one
+ * @param priceShiftPerDryTonne price of a dry tonne of the rounded mix less that of the exact one
+ * @param unmet targets that cannot be met, each with the nearest that can; empty if all are met
+ */
+public record MixSolution(
+    MixTarget target,
+    Recipe exact,
+    Recipe rounded,
+    double clayRatio,
+    OptionalDouble shrinkageRatio,
+    OptionalDouble gradingMisfit,
+    OptionalDouble pricePerDryTonne,
+    double clayShift,
+    OptionalDouble priceShiftPerDryTonne,
+    List<String> unmet) {
+
+  /**
+   * Copies the list.
+   *
+   * @param target what was aimed at
+   * @param exact the mix found
+   * @param rounded the same in rounded buckets
+   * @param clayRatio clay share of the exact mix
+   * @param shrinkageRatio linear shrinkage expected
+   * @param gradingMisfit distance to the grading target
+   * @param pricePerDryTonne price of a dry tonne
+   * @param clayShift what rounding does to the clay share
+   * @param priceShiftPerDryTonne what rounding does to the price
+   * @param unmet targets that cannot be met
+   */
+  public MixSolution {
+    unmet = List.copyOf(unmet);
+  }
+}

@@ -1,0 +1,72 @@
+package io.github.seamstead.materials.mix;
+
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Puts a reading of trial samples into words. */
+final class TrialAdvice {
+
+  private TrialAdvice() {}
+
+  static List<String> of(
+      List<TrialOutcome> outcomes,
+      TrialReading.Candidate best,
+      double probability,
+      OptionalDouble next,
+      double crackLimit) {
+    List<String> list = new ArrayList<>();
+    String ratio = "1 part of soil to " + Numbers.plain(best.sandParts()) + " parts of sand";
+    String chance = Numbers.significant(probability * 100, 2) + " %";
+    if (next.isEmpty()) {
+      list.add(
+          "Take " + ratio + ": it neither cracks nor dusts with a probability of " + chance + ".");
+    } else {
+      list.add(
+          "Not decided: "
+              + ratio
+              + " is the best so far with a probability of "
+              + chance
+              + ". Try 1 part of soil to "
+              + Numbers.plain(next.getAsDouble())
+              + " parts of sand next; it tells the most.");
+    }
+    for (TrialOutcome outcome : outcomes) {
+      boolean cracked = outcome.crackRatio() > crackLimit;
+      if (cracked && outcome.weakness() == 1) {
+        list.add(
+            "The sample with "
+                + Numbers.plain(outcome.sandParts())
+                + " parts of sand both cracks and crumbles: no ratio of these two may suit. Add"
+                + " fibre, a coarser sand, or another soil.");
+      }
+      if (outcome.sticky() && !cracked) {
+        list.add(
+            "The sample with "
+                + Numbers.plain(outcome.sandParts())
+                + " parts of sand stuck to the trowel without cracking: it was mixed wet; let the"
+                + " mix stiffen before laying.");
+      }
+    }
+    if (orderBroken(outcomes, crackLimit)) {
+      list.add(
+          "A sandier sample cracked while a richer one did not: samples were swapped or dried"
+              + " unevenly. Repeat both.");
+    }
+    return List.copyOf(list);
+  }
+
+  private static boolean orderBroken(List<TrialOutcome> outcomes, double crackLimit) {
+    for (TrialOutcome a : outcomes) {
+      for (TrialOutcome b : outcomes) {
+        if (a.sandParts() < b.sandParts()
+            && a.crackRatio() <= crackLimit
+            && b.crackRatio() > crackLimit) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,115 @@
+package io.github.seamstead.materials.mix;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+
+/**
+ * What one dried trial sample showed.
+ *
+ * @param sandParts parts of sand per part of soil, on the ladder's basis, 0 to 20
+ * @param crackMetres widths of all cracks and gaps along the mould added up, in metres
+ * @param mouldMetres length of the mould, in metres, 0.05 to 2
+ * @param dusting what rubbing the surface brings off
+ * @param scratch what a fingernail does
+ * @param drop what a drop of 1 m on a hard floor does
+ * @param sticky whether the wet mix stuck to the trowel
+ */
+public record TrialOutcome(
+    double sandParts,
+    double crackMetres,
+    double mouldMetres,
+    Dusting dusting,
+    Scratch scratch,
+    Drop drop,
+    boolean sticky) {
+
+  /** What rubbing with the palm brings off. */
+  public enum Dusting {
+    /** Nothing. */
+    NONE,
+    /** A little; the palm is marked. */
+    SLIGHT,
+    /** Grains come off freely. */
+    HEAVY
+  }
+
+  /** What a fingernail does. */
+  public enum Scratch {
+    /** Hardly a mark. */
+    HARD,
+    /** A clear mark. */
+    MARKED,
+    /** It digs in and the surface crumbles. */
+    CRUMBLES
+  }
+
+  /** What a drop does. */
+  public enum Drop {
+    /** Whole. */
+    WHOLE,
+    /** Corners chip. */
+    CHIPS,
+    /** It breaks up. */
+    BREAKS
+  }
+
+  /**
+   * Checks the ranges.
+   *
+   * @param sandParts 0 to 20
+   * @param crackMetres 0 to a fifth of the mould
+   * @param mouldMetres 0.05 to 2 m
+   * @param dusting what rubbing brings off
+   * @param scratch what a fingernail does
+   * @param drop what a drop does
+   * @param sticky whether the wet mix stuck
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public TrialOutcome {
+    Args.within("parts of sand", sandParts, 0, 20, "");
+    Args.within("mould length", mouldMetres, 0.05, 2, "m");
+    Args.require(
+        crackMetres >= 0 && crackMetres <= mouldMetres / 5,
+        "cracks: given "
+            + Numbers.plain(crackMetres)
+            + " m in a mould of "
+            + Numbers.plain(mouldMetres)
+            + " m, must be from 0 to a fifth of it (is it in mm?)");
+  }
+
+  /**
+   * Makes an outcome from cracks and dusting alone; the rest as a good sample shows it.
+   *
+   * @param sandParts parts of sand per part of soil
+   * @param crackMetres widths of all cracks added up, m
+   * @param mouldMetres length of the mould, m
+   * @param dusting what rubbing brings off
+   * @return the outcome
+   */
+  public static TrialOutcome of(
+      double sandParts, double crackMetres, double mouldMetres, Dusting dusting) {
+    return new TrialOutcome(
+        sandParts, crackMetres, mouldMetres, dusting, Scratch.MARKED, Drop.CHIPS, false);
+  }
+
+  /**
+   * Gives the total crack width over the mould length.
+   *
+   * @return a ratio
+   */
+  public double crackRatio() {
+    return crackMetres / mouldMetres;
+  }
+
+  /** How weak the sample is: 0 sound, 1 too sandy, in between doubtful. */
+  double weakness() {
+    double rubbed =
+        switch (dusting) {
+          case NONE -> 0;
+          case SLIGHT -> 0.35;
+          case HEAVY -> 1;
+        };
+    double broken = scratch == Scratch.CRUMBLES || drop == Drop.BREAKS ? 1 : 0;
+    return Math.max(rubbed, broken);
+  }
+}

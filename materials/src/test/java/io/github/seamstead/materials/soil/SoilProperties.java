@@ -1,0 +1,92 @@
+package io.github.seamstead.materials.soil;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.seamstead.shared.derivation.Steps;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+class SoilProperties {
+
+  @Property(tries = 60)
+  void sharesAddToOneAndProbabilitiesToo(@ForAll("evidence") List<SoilEvidence> tests) {
+    TexturePosterior p = SoilAssessment.assess(tests).texture();
+    assertThat(p.clay().value() + p.silt().value() + p.sand().value()).isCloseTo(1, within(1e-9));
+    assertThat(p.classProbabilities().values().stream().mapToDouble(v -> v).sum())
+        .isBetween(0.98, 1.0 + 1e-9);
+    assertThat(p.clayRange().low()).isLessThanOrEqualTo(p.clay().value());
+    assertThat(p.clayRange().high()).isGreaterThanOrEqualTo(p.clay().value());
+  }
+
+  @Property(tries = 60)
+  void regionsAreNestedAndHoldWhatTheyClaim(@ForAll("evidence") List<SoilEvidence> tests) {
+    TexturePosterior p = SoilAssessment.assess(tests).texture();
+    CredibleRegion inner = p.region(0.8);
+    CredibleRegion outer = p.region(0.95);
+    assertThat(inner.probability()).isGreaterThanOrEqualTo(0.8 - 1e-9);
+    assertThat(outer.probability()).isGreaterThanOrEqualTo(0.95 - 1e-9);
+    assertThat(inner.areaRatio()).isLessThanOrEqualTo(outer.areaRatio());
+  }
+
+  @Property(tries = 60)
+  void orderOfTestsDoesNotMatter(@ForAll("evidence") List<SoilEvidence> tests) {
+    List<SoilEvidence> turned = new ArrayList<>(tests);
+    java.util.Collections.reverse(turned);
+    assertThat(SoilAssessment.assess(turned).texture().clay().value())
+        .isCloseTo(SoilAssessment.assess(tests).texture().clay().value(), within(1e-9));
+  }
+
+  @Property(tries = 40)
+  void refinementConverges(@ForAll("evidence") List<SoilEvidence> tests) {
+    double coarse = clay(tests, 50);
+    double usual = clay(tests, 100);
+    double fine = clay(tests, 400);
+    assertThat(Math.abs(usual - fine)).isLessThan(Math.max(5e-4, Math.abs(coarse - fine) + 1e-6));
+  }
+
+  @Property(tries = 40)
+  void theSameTestAgainNarrows(@ForAll("sheets") LaboratoryTexture sheet) {
+    double once = spread(List.of(sheet));
+    double twice = spread(List.of(sheet, sheet));
+    assertThat(twice).isLessThan(once);
+  }
+
+  @Provide
+  Arbitrary<List<SoilEvidence>> evidence() {
+    Arbitrary<SoilEvidence> ribbons =
+        Arbitraries.doubles().between(0, 0.1).map(RibbonTest::ofLength);
+    Arbitrary<SoilEvidence> bends = Arbitraries.of(BendTest.Outcome.values()).map(BendTest::new);
+    Arbitrary<SoilEvidence> washes = Arbitraries.of(WashTest.Outcome.values()).map(WashTest::new);
+    return Arbitraries.oneOf(ribbons, bends, washes, sheets().map(s -> s))
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(4);
+  }
+
+  @Provide
+  Arbitrary<LaboratoryTexture> sheets() {
+    return Combinators.combine(
+            Arbitraries.doubles().between(0, 1), Arbitraries.doubles().between(0, 1))
+        .as(
+            (a, b) -> {
+              double clay = Math.min(a, b);
+              double sand = 1 - Math.max(a, b);
+              return LaboratoryTexture.of(Texture.ofClayAndSand(clay, sand), SizeLimits.USDA);
+            });
+  }
+
+  private static double clay(List<SoilEvidence> tests, int steps) {
+    return SoilAssessment.assess(tests, steps, Steps.none()).texture().clay().value();
+  }
+
+  private static double spread(List<SoilEvidence> tests) {
+    return SoilAssessment.assess(tests).texture().clay().standardUncertainty();
+  }
+}
