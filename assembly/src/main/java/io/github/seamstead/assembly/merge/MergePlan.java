@@ -1,6 +1,10 @@
 package io.github.seamstead.assembly.merge;
 
 import io.github.seamstead.assembly.ring.PieceRing;
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +23,9 @@ public record MergePlan(
     List<JoinStep> steps,
     PlanCost cost,
     Optional<Optimality> optimality) {
+
+  /** Reference mass for one adult, in kilograms, above which a carry is cautioned. */
+  public static final double USUAL_LIFT_KG = 25;
 
   /**
    * Copies the steps.
@@ -40,5 +47,33 @@ public record MergePlan(
    */
   public Optional<JoinStep> closingStep() {
     return steps.stream().filter(JoinStep::closing).findFirst();
+  }
+
+  /**
+   * Lists the cautions that go with the plan.
+   *
+   * @return wind on loose cloth always; lifting where a carry exceeds {@link #USUAL_LIFT_KG}
+   */
+  public List<Caution> cautions() {
+    List<Caution> cautions = new ArrayList<>();
+    if (cost.heaviestCarriedKg() > USUAL_LIFT_KG) {
+      cautions.add(
+          Caution.of(
+              Hazard.LIFTING,
+              "The heaviest carry of this order is "
+                  + Numbers.significant(cost.heaviestCarriedKg(), 3)
+                  + " kg of sagging cloth.",
+              "Loads over about 25 kg, or sagging loads of any mass, are a job for a team or a"
+                  + " hoist.",
+              MergeSources.REFERENCE_MASS));
+    }
+    cautions.add(
+        new Caution(
+            Hazard.WIND,
+            "Joined cloth is a sail long before it is a cover.",
+            "Never lift cloth in gusts: wind, not weight, sets the size of the crew. Weigh the"
+                + " groups down whenever the work stops.",
+            Optional.empty()));
+    return cautions;
   }
 }

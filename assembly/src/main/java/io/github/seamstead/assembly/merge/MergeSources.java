@@ -16,5 +16,9 @@ final class MergeSources {
   static final Source HANDLED =
       Source.derived("sum over the merges of the mass in hand, which is mass times depth");
 
+  static final Source REFERENCE_MASS =
+      Source.fromMemory(
+          "ISO", "11228-1 Ergonomics, manual handling", "2003", "reference mass 25 kg");
+
   private MergeSources() {}
 }

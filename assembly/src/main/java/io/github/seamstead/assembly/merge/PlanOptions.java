@@ -29,7 +29,7 @@ public record PlanOptions(
   /** The most teams. */
   public static final int MOST_TEAMS = 100;
 
-  /** Nodes for the search if nothing else is asked: some tens of milliseconds at most. */
+  /** Nodes for the search if nothing else is asked: some tenths of a second at most. */
   public static final long USUAL_SEARCH_NODES = 20_000;
 
   /**

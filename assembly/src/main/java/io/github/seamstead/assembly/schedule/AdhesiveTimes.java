@@ -1,9 +1,12 @@
 package io.github.seamstead.assembly.schedule;
 
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
+import java.util.Optional;
 
 /**
  * Open and cure time of an adhesive, and how fast the crew spreads and presses.
@@ -100,5 +103,20 @@ public record AdhesiveTimes(
   public double workSeconds(double jointMetres) {
     return Args.positive("joint length", jointMetres, "m")
         * (spreadSecondsPerMetre + pressSecondsPerMetre);
+  }
+
+  /**
+   * Gives the caution that goes with gluing.
+   *
+   * @return fire and vapour
+   */
+  public Caution caution() {
+    return new Caution(
+        Hazard.FIRE,
+        "Many adhesives give off vapour that burns and harms while they are spread and while they"
+            + " cure.",
+        "Keep flames, heaters and sparks away, work in moving air, and follow the maker's sheet for"
+            + " open time, cure and protection.",
+        Optional.empty());
   }
 }

@@ -15,6 +15,8 @@ public final class JoinTasks {
   /** The resource that every joint needs. */
   public static final String TEAM = "team";
 
+  private static final LearningCurve NO_LEARNING = new LearningCurve(LearningCurve.Rule.UNIT, 1);
+
   private JoinTasks() {}
 
   /**
@@ -37,6 +39,30 @@ public final class JoinTasks {
       double pessimisticRatio,
       double cureSeconds,
       Map<String, Integer> tools) {
+    return of(plan, optimisticRatio, pessimisticRatio, cureSeconds, tools, NO_LEARNING);
+  }
+
+  /**
+   * Makes one task per joint, later joints quicker by a learning rule.
+   *
+   * @param plan the plan; the likely duration of the first joint is the step's
+   * @param optimisticRatio optimistic over likely duration, more than 0 and at most 1
+   * @param pessimisticRatio pessimistic over likely duration, 1 or more
+   * @param cureSeconds wait after each joint before its group may be handled, in seconds, 0 for
+   *     none
+   * @param tools how many of each further tool a joint holds
+   * @param learning how the k-th joint of the plan shrinks against the first
+   * @return the tasks, named by their joint marks, each needing one {@link #TEAM}
+   * @throws IllegalArgumentException if a ratio or the wait is out of range, or the plan has no
+   *     step
+   */
+  public static Network of(
+      MergePlan plan,
+      double optimisticRatio,
+      double pessimisticRatio,
+      double cureSeconds,
+      Map<String, Integer> tools,
+      LearningCurve learning) {
     Args.within("optimistic over likely", optimisticRatio, Double.MIN_NORMAL, 1, "");
     Args.within("pessimistic over likely", pessimisticRatio, 1, 1000, "");
     Args.notNegative("cure", cureSeconds, "s");
@@ -54,14 +80,12 @@ public final class JoinTasks {
         }
       }
       String id = step.joint().mark().name();
+      double likely = step.seconds() * learning.piece(1, step.number());
       tasks.add(
           new Task(
               id,
               step.joint().text(),
-              new ThreePoint(
-                  step.seconds() * optimisticRatio,
-                  step.seconds(),
-                  step.seconds() * pessimisticRatio),
+              new ThreePoint(likely * optimisticRatio, likely, likely * pessimisticRatio),
               after,
               needs));
       madeBy.put(

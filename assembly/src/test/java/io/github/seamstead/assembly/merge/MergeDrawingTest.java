@@ -124,6 +124,18 @@ class MergeDrawingTest {
   }
 
   @Test
+  void aHeavyCarryIsCautioned() {
+    assertThat(plan(8).cautions()).hasSize(1);
+    MergePlan heavy =
+        JoinPlanner.plan(
+                PieceRing.ofEqualPieces(12, 6, 3), PlanOptions.least(Objective.HANDLED_MASS))
+            .orThrow();
+    assertThat(heavy.cost().heaviestCarriedKg()).isEqualTo(36);
+    assertThat(heavy.cautions()).hasSize(2);
+    assertThat(heavy.cautions().get(0).text()).contains("36 kg").contains("licensed practice");
+  }
+
+  @Test
   void refusesWishesThatDoNotFit() {
     PieceRing ring = PieceRing.ofEqualPieces(6, 5, 3);
     PlanOptions options = PlanOptions.least(Objective.HANDLED_MASS);

@@ -135,6 +135,20 @@ class SimulationTest {
   }
 
   @Test
+  void laterJointsAreQuickerByTheLearningRule() {
+    MergePlan plan =
+        JoinPlanner.plan(
+                PieceRing.ofEqualPieces(8, 5, 3), PlanOptions.least(Objective.HANDLED_MASS))
+            .orThrow();
+    LearningCurve curve = new LearningCurve(LearningCurve.Rule.UNIT, 0.9);
+    Network network = JoinTasks.of(plan, 1, 1, 0, Map.of(), curve);
+    double sum = network.tasks().stream().mapToDouble(task -> task.duration().likely()).sum();
+    assertThat(sum).isCloseTo(curve.total(540, 8), within(1e-6));
+    assertThat(plan.cautions()).isNotEmpty();
+    assertThat(new AdhesiveTimes(1, 1, 1, 1).caution().text()).contains("vapour");
+  }
+
+  @Test
   void barsOfALaneNeverOverlap() {
     ResourceSchedule schedule =
         ResourceSchedule.of(joints(0), TWO_TEAMS, Work.of(Budget.ofWork(100_000), 1));
