@@ -3,23 +3,50 @@ package io.github.seamstead.geometry.survey;
 import io.github.seamstead.geometry.survey.Blunder.Alternative;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Iterative data snooping: take out the reading with the largest standardised residual, adjust
- * anew, test anew; at the end try to take each back. At most a quarter of the readings goes, since
- * beyond that nothing tells the right ones from the wrong.
+ * Iterative data snooping: take out the reading that is tested worst, adjust anew, test anew; at
+ * the end try to take each back. At most a quarter of the readings goes, since beyond that nothing
+ * tells the right ones from the wrong.
  */
 final class BlunderSearch {
 
-  private static final double ALIKE = 0.9;
+  /** How many suspects are taken out on trial. */
+  private static final int TRIED = 6;
+
+  /** Below this redundancy a reading stands nearly alone. */
+  private static final double CONTROLLED = 0.05;
 
   private final Survey survey;
   private final List<Integer> active = new ArrayList<>();
   private final List<Found> found = new ArrayList<>();
 
   private record Found(int index, double statistic, double critical, List<Alternative> alike) {}
+
+  /** A suspect and the adjustment without it. */
+  private record Removal(ReadingResult suspect, Adjustment next) {
+
+    boolean isClean() {
+      return worst(next).isEmpty();
+    }
+
+    boolean isControlled() {
+      return suspect.redundancy() >= CONTROLLED;
+    }
+
+    boolean isBetterThan(Removal other) {
+      if (isClean() != other.isClean()) {
+        return isClean();
+      }
+      if (isControlled() != other.isControlled()) {
+        return isControlled();
+      }
+      return next.weightedSquares() < other.next.weightedSquares();
+    }
+  }
 
   private BlunderSearch(Survey survey) {
     this.survey = survey;
@@ -42,24 +69,20 @@ final class BlunderSearch {
         undecided = true;
         break;
       }
-      ReadingResult suspect = bestControlled(current, worst.get());
-      int index = active.get(suspect.number() - 1);
-      found.add(
-          new Found(
-              index,
-              suspect.statistic().getAsDouble(),
-              current.critical().getAsDouble(),
-              alternatives(current, suspect)));
-      active.remove((Integer) index);
-      if (!(adjust(active) instanceof Adjustment next)) {
-        // A reading that was controlled leaves a sound set, but for the last digits of rank.
-        active.add(index);
-        active.sort(null);
-        found.remove(found.size() - 1);
+      Optional<Removal> removal = bestRemoval(current);
+      if (removal.isEmpty()) {
         undecided = true;
         break;
       }
-      current = next;
+      ReadingResult suspect = removal.get().suspect();
+      found.add(
+          new Found(
+              active.get(suspect.number() - 1),
+              suspect.statistic().getAsDouble(),
+              current.critical().getAsDouble(),
+              alternatives(current, suspect)));
+      active.remove(suspect.number() - 1);
+      current = removal.get().next();
       worst = worst(current);
     }
     current = takeBack(current);
@@ -104,20 +127,26 @@ final class BlunderSearch {
   }
 
   /**
-   * Of readings whose errors look alike and that are tested about equally badly, the one that the
-   * others control best: to take out a reading that hardly any other backs would loosen the frame.
+   * Takes each of the worst suspects out in turn, since several may be tested about equally badly
+   * and large errors bend the tests. Best is one after which all is well; then one that the others
+   * control, since to take out a reading that hardly any other backs would loosen the frame; then
+   * the one that leaves the least weighted squares.
    */
-  private static ReadingResult bestControlled(Adjustment current, ReadingResult worst) {
-    double least = ALIKE * Math.abs(worst.statistic().getAsDouble());
-    ReadingResult best = worst;
-    for (ReadingResult result : Correlations.alike(current, worst)) {
-      if (result.suspect()
-          && Math.abs(result.statistic().getAsDouble()) >= least
-          && result.redundancy() > best.redundancy()) {
-        best = result;
+  private Optional<Removal> bestRemoval(Adjustment current) {
+    List<ReadingResult> suspects = new ArrayList<>(current.readings());
+    suspects.removeIf(result -> !result.suspect());
+    suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
+    Removal best = null;
+    for (ReadingResult suspect : suspects.subList(0, Math.min(TRIED, suspects.size()))) {
+      List<Integer> rest = new ArrayList<>(active);
+      rest.remove(suspect.number() - 1);
+      // Without a reading that hardly any other backs the set may be deficient.
+      if (adjust(rest) instanceof Adjustment next) {
+        Removal removal = new Removal(suspect, next);
+        best = best == null || removal.isBetterThan(best) ? removal : best;
       }
     }
-    return best;
+    return Optional.ofNullable(best);
   }
 
   private List<Alternative> alternatives(Adjustment current, ReadingResult suspect) {
