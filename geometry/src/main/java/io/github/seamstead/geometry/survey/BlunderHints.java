@@ -51,34 +51,33 @@ final class BlunderHints {
 
   private void swappedDigits() {
     String written = WrittenDigits.textOf(reading);
+    double correction = WrittenDigits.correction(reading);
     for (WrittenDigits.Variant swapped : WrittenDigits.swaps(written)) {
-      if (Math.abs(swapped.metres() - reading.metres()) > FITS * reading.standardUncertainty()) {
-        offer(
-            swapped.metres(),
-            0,
-            "digits swapped: written " + written + ", probably " + swapped.text());
+      double meant = swapped.metres() + correction;
+      if (Math.abs(meant - reading.metres()) > FITS * reading.standardUncertainty()) {
+        offer(meant, 0, "digits swapped: written " + written + ", probably " + swapped.text());
       }
     }
   }
 
   private void wholeUnits() {
     double error = reading.metres() - predicted.value();
-    slip(error, 1, 1, "metre");
-    slip(error, 0.1, 5, "decimetre (10 cm)");
-    slip(error, FOOT, 3, "foot");
-    slip(error, INCH, 2, "inch");
+    slip(error, 1, 1, "metre", "metres");
+    slip(error, 0.1, 5, "decimetre (10 cm)", "decimetres");
+    slip(error, FOOT, 3, "foot", "feet");
+    slip(error, INCH, 2, "inch", "inches");
     if (reading instanceof Reading.HeightDifference || reading instanceof Reading.PlumbOffset) {
       offer(-reading.metres(), 1, "sign turned: probably the other way round");
     }
   }
 
-  private void slip(double error, double unit, int most, String name) {
+  private void slip(double error, double unit, int most, String name, String names) {
     long count = Math.round(error / unit);
     // A slip must stand clear of chance: half a unit has to be well above the uncertainty.
     if (count == 0 || Math.abs(count) > most || unit < 4 * uncertainty) {
       return;
     }
-    String many = Math.abs(count) == 1 ? "one " + name : Math.abs(count) + " × one " + name;
+    String many = Math.abs(count) == 1 ? "one " + name : Math.abs(count) + " " + names;
     offer(
         reading.metres() - count * unit,
         2,

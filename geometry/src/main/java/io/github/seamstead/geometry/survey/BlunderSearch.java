@@ -14,7 +14,10 @@ import java.util.Optional;
  */
 final class BlunderSearch {
 
-  /** How many suspects are taken out on trial. */
+  /** Suspects tested at least this part as badly as the worst are taken out on trial. */
+  private static final double NEARLY = 0.7;
+
+  /** How many of them, at most. */
   private static final int TRIED = 6;
 
   /** Below this redundancy a reading stands nearly alone. */
@@ -134,7 +137,8 @@ final class BlunderSearch {
    */
   private Optional<Removal> bestRemoval(Adjustment current) {
     List<ReadingResult> suspects = new ArrayList<>(current.readings());
-    suspects.removeIf(result -> !result.suspect());
+    double least = NEARLY * largest(suspects);
+    suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0)) < least);
     suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
     Removal best = null;
     for (ReadingResult suspect : suspects.subList(0, Math.min(TRIED, suspects.size()))) {
@@ -147,6 +151,10 @@ final class BlunderSearch {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private static double largest(List<ReadingResult> results) {
+    return results.stream().mapToDouble(r -> Math.abs(r.statistic().orElse(0))).max().orElse(0);
   }
 
   private List<Alternative> alternatives(Adjustment current, ReadingResult suspect) {

@@ -99,7 +99,7 @@ public sealed interface Reading {
      */
     public Distance {
       ReadingChecks.twoNodes("distance", from, to);
-      Args.positive("distance " + from + "-" + to, metres, "m");
+      ReadingChecks.length("distance " + from + "-" + to, metres);
       ReadingChecks.uncertainty(from + "-" + to, standardUncertainty);
     }
 
@@ -139,7 +139,7 @@ public sealed interface Reading {
      */
     public LevelDistance {
       ReadingChecks.twoNodes("level distance", from, to);
-      Args.positive("level distance " + from + "-" + to, metres, "m");
+      ReadingChecks.length("level distance " + from + "-" + to, metres);
       ReadingChecks.uncertainty(from + "-" + to, standardUncertainty);
     }
 
@@ -179,7 +179,7 @@ public sealed interface Reading {
      */
     public HeightDifference {
       ReadingChecks.twoNodes("height difference", from, to);
-      Args.finite("height difference " + from + "-" + to, metres, "m");
+      ReadingChecks.offset("height difference " + from + "-" + to, metres);
       ReadingChecks.uncertainty(from + "-" + to, standardUncertainty);
     }
 
@@ -230,7 +230,7 @@ public sealed interface Reading {
       ReadingChecks.twoNodes("plumb offset", hung, mark);
       ReadingChecks.twoNodes("plumb offset", hung, towards);
       ReadingChecks.twoNodes("plumb offset", mark, towards);
-      Args.finite("plumb offset of " + hung, metres, "m");
+      ReadingChecks.offset("plumb offset of " + hung, metres);
       ReadingChecks.uncertainty("plumb offset of " + hung, standardUncertainty);
     }
 

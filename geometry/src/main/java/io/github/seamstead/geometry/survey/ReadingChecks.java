@@ -11,7 +11,19 @@ final class ReadingChecks {
   /** No tape is read closer; it also keeps the sums within the digits of a double. */
   private static final double LEAST_UNCERTAINTY = 1e-6;
 
+  /** Far beyond any frame, in any unit that might be mistaken for metres. */
+  private static final double MOST_LENGTH = 100_000;
+
   private ReadingChecks() {}
+
+  static void length(String name, double metres) {
+    Args.positive(name, metres, "m");
+    Args.within(name, metres, 0, MOST_LENGTH, "m");
+  }
+
+  static void offset(String name, double metres) {
+    Args.within(name, metres, -MOST_LENGTH, MOST_LENGTH, "m");
+  }
 
   static void twoNodes(String what, Node a, Node b) {
     Args.require(

@@ -3,9 +3,9 @@ package io.github.seamstead.geometry.survey;
 import java.util.List;
 
 /**
- * The best assignment of faces to k templates.
+ * The best assignment of faces to at most k templates.
  *
- * @param templates the k templates
+ * @param templates k templates, or fewer where one more does not help
  * @param worstMisfit the greatest fullness of any measure of any face, in metres
  * @param lowerBound no k templates have a smaller worst misfit than this, in metres
  * @param faces per face

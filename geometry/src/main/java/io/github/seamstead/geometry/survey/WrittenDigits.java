@@ -9,6 +9,8 @@ import java.util.List;
 /** A reading as it stands in the field book, and the same with two neighbouring digits swapped. */
 final class WrittenDigits {
 
+  private static final double MOST_CORRECTION = 0.01;
+
   private WrittenDigits() {}
 
   /** Another way the words may have been meant. */
@@ -47,6 +49,20 @@ final class WrittenDigits {
       }
     }
     return variants;
+  }
+
+  /**
+   * What was added to the words by tape corrections, in metres; 0 if the words are something else.
+   */
+  static double correction(Reading reading) {
+    if (reading.asWritten().isBlank()) {
+      return 0;
+    }
+    List<Variant> itself = new ArrayList<>();
+    add(itself, reading.asWritten());
+    double added = itself.isEmpty() ? 0 : reading.metres() - itself.get(0).metres();
+    // Corrections are small; a larger difference means that the words are not this value.
+    return Math.abs(added) < MOST_CORRECTION * Math.abs(reading.metres()) ? added : 0;
   }
 
   private static void add(List<Variant> variants, String text) {

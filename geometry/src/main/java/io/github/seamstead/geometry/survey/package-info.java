@@ -15,6 +15,10 @@
  * {@code findBlunders()} takes out what cannot be right and says what probably happened. {@code
  * AsBuilt} then gives faces, templates and what the hem and the seams must take up.
  *
+ * <p>Readings are taken as independent. What all readings of one tape share, such as its own wrong
+ * length, shows in no residual: it makes the whole frame larger or smaller. Correct for it ({@link
+ * io.github.seamstead.geometry.survey.TapeCorrections}), or compare the tape with another one.
+ *
  * <p>The adjustment is a screening of measurements. It says nothing of the strength of a frame.
  */
 @NullMarked
