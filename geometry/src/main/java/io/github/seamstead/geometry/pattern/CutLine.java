@@ -19,6 +19,9 @@ record CutLine(Outline outline, List<Integer> owners) {
   /** Sine of the angle below which two edges count as one straight line. */
   private static final double STRAIGHT = 1e-9;
 
+  /** So many widths can still be read in a message. */
+  private static final int MOST_LISTED = 8;
+
   static final int CORNER = -1;
 
   static CutLine around(
@@ -77,6 +80,9 @@ record CutLine(Outline outline, List<Integer> owners) {
     double reach = Mitre.reach(angle, a, b, mitreLimit);
     if (full == 0 || reach >= full * (1 - 1e-12)) {
       return List.of(v.add(mitre));
+    }
+    if (angle >= Math.PI / 2) {
+      return step(v, n1.multiply(a), n2.multiply(b));
     }
     Vector2D along = mitre.multiply(1 / full);
     Vector2D before = mitre.subtract(e1.multiply((full - reach) / e1.dot(along)));
@@ -171,6 +177,14 @@ record CutLine(Outline outline, List<Integer> owners) {
   }
 
   private static String widths(List<EdgeAllowance> allowances) {
+    if (allowances.size() > MOST_LISTED) {
+      double[] sorted = allowances.stream().mapToDouble(EdgeAllowance::width).sorted().toArray();
+      return "widths of "
+          + Numbers.plain(sorted[0])
+          + " m to "
+          + Numbers.plain(sorted[sorted.length - 1])
+          + " m";
+    }
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < allowances.size(); i++) {
       text.append(i == 0 ? "" : ", ")

@@ -58,7 +58,7 @@ final class MarkPlacer {
         edge.joint(),
         longEdge ? from.add(along.multiply(length / 3)).add(inset) : middle.add(inset),
         rotation);
-    if (longEdge && edge.faceEdge() >= -1) {
+    if (longEdge) {
       add(
           Mark.Kind.ROLE,
           edge.allowance().role().label(),

@@ -35,9 +35,11 @@ public final class Mitre {
 
   /**
    * Gives how far the cut line's corner lies from the stitch line's corner: {@code d = sqrt(a² + b²
-   * + 2ab cos φ) / |sin φ|}. At a corner sharper than a right angle the reach is held to {@code m
-   * max(a, b)}, and the cloth is cut off square to the direction of the mitre there, which takes
-   * nothing from the allowance beside a stitch for any {@code m} of 1 or more.
+   * + 2ab cos φ) / |sin φ|}. Where that is more than {@code m max(a, b)} it is held: a corner
+   * blunter than a right angle is not mitred but each allowance ends square, so that the reach is
+   * {@code max(a, b)}; at a sharper one the reach is {@code m max(a, b)}, and the cloth is cut off
+   * square to the direction of the mitre there, which takes nothing from the allowance beside a
+   * stitch for any {@code m} of 1 or more.
    *
    * @param angle inner angle φ of the corner, in radians, more than 0 and less than 2π, not π
    * @param first allowance a along one side, in metres, 0 or more
@@ -67,13 +69,24 @@ public final class Mitre {
                 Math.sqrt(Math.max(0, first * first + second * second + 2 * first * second * cos))
                     / Math.abs(Math.sin(angle)),
                 "m");
-    if (angle >= Math.PI / 2) {
+    double widest = Math.max(first, second);
+    if (angle > Math.PI || (angle >= Math.PI / 2 && full <= limit * widest)) {
       return steps
           .step("l", "reach of the cloth beyond the corner")
           .formula("d")
           .with("d", full, "m")
-          .note("the corner is not sharp: the mitre stays whole")
+          .note("the mitre stays whole")
           .gives(full, "m");
+    }
+    if (angle >= Math.PI / 2) {
+      return steps
+          .step("l", "reach of the cloth beyond the corner")
+          .formula("max(a, b)")
+          .with("a", first, "m")
+          .with("b", second, "m")
+          .from(LIMIT)
+          .note("at a blunt corner the wider allowance ends square to its own stitch line")
+          .gives(widest, "m");
     }
     return steps
         .step("l", "reach of the cloth beyond the corner")
@@ -83,7 +96,7 @@ public final class Mitre {
         .with("a", first, "m")
         .with("b", second, "m")
         .from(LIMIT)
-        .gives(Math.min(full, limit * Math.max(first, second)), "m");
+        .gives(Math.min(full, limit * widest), "m");
   }
 
   static double requireLimit(double limit) {

@@ -64,8 +64,7 @@ public record Panel(
     List<PatternPiece> extras = Openings.extras(spec);
     String label = spec.marks().panel();
     // Drawn first even where it is spliced: it refuses allowances that do not fit the face.
-    PatternPiece one =
-        PieceMaker.ofPart(spec.id(), label, PieceKind.PANEL, face, whole, spec, holes);
+    PatternPiece one = PieceMaker.ofPart(spec.id(), label, spec.kind(), face, whole, spec, holes);
     if (spec.splices().isEmpty()) {
       return new Panel(spec.id(), face, List.of(one), extras, List.of());
     }

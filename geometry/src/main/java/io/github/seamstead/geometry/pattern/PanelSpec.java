@@ -8,6 +8,7 @@ import java.util.Optional;
  * What is to be made of a face.
  *
  * @param id identifies the panel's pieces
+ * @param kind what the pieces are for
  * @param count how many alike are wanted
  * @param edges the allowances
  * @param marks the texts
@@ -19,6 +20,7 @@ import java.util.Optional;
  */
 public record PanelSpec(
     String id,
+    PieceKind kind,
     int count,
     EdgePlan edges,
     PanelMarks marks,
@@ -34,6 +36,7 @@ public record PanelSpec(
    * Checks the measures.
    *
    * @param id not blank
+   * @param kind what the pieces are for
    * @param count 1 or more
    * @param edges the allowances
    * @param marks the texts
@@ -65,6 +68,7 @@ public record PanelSpec(
   public static PanelSpec of(String id, EdgePlan edges) {
     return new PanelSpec(
         id,
+        PieceKind.PANEL,
         1,
         edges,
         PanelMarks.of(Args.notBlank("panel id", id)),
@@ -76,6 +80,17 @@ public record PanelSpec(
   }
 
   /**
+   * Says what the pieces are for, where it is not a panel, such as a face of a cap.
+   *
+   * @param purpose what they are for
+   * @return the specification with it
+   */
+  public PanelSpec as(PieceKind purpose) {
+    return new PanelSpec(
+        id, purpose, count, edges, marks, notchSpacing, mitreLimit, grain, openings, splices);
+  }
+
+  /**
    * Asks for several alike.
    *
    * @param wanted 1 or more
@@ -84,7 +99,7 @@ public record PanelSpec(
    */
   public PanelSpec times(int wanted) {
     return new PanelSpec(
-        id, wanted, edges, marks, notchSpacing, mitreLimit, grain, openings, splices);
+        id, kind, wanted, edges, marks, notchSpacing, mitreLimit, grain, openings, splices);
   }
 
   /**
@@ -95,7 +110,7 @@ public record PanelSpec(
    */
   public PanelSpec withMarks(PanelMarks texts) {
     return new PanelSpec(
-        id, count, edges, texts, notchSpacing, mitreLimit, grain, openings, splices);
+        id, kind, count, edges, texts, notchSpacing, mitreLimit, grain, openings, splices);
   }
 
   /**
@@ -106,7 +121,8 @@ public record PanelSpec(
    * @throws IllegalArgumentException if the spacing is not positive
    */
   public PanelSpec withNotchSpacing(double spacing) {
-    return new PanelSpec(id, count, edges, marks, spacing, mitreLimit, grain, openings, splices);
+    return new PanelSpec(
+        id, kind, count, edges, marks, spacing, mitreLimit, grain, openings, splices);
   }
 
   /**
@@ -117,7 +133,8 @@ public record PanelSpec(
    * @throws IllegalArgumentException if the limit is less than 1
    */
   public PanelSpec withMitreLimit(double limit) {
-    return new PanelSpec(id, count, edges, marks, notchSpacing, limit, grain, openings, splices);
+    return new PanelSpec(
+        id, kind, count, edges, marks, notchSpacing, limit, grain, openings, splices);
   }
 
   /**
@@ -129,7 +146,7 @@ public record PanelSpec(
    */
   public PanelSpec withGrain(double direction) {
     return new PanelSpec(
-        id, count, edges, marks, notchSpacing, mitreLimit, direction, openings, splices);
+        id, kind, count, edges, marks, notchSpacing, mitreLimit, direction, openings, splices);
   }
 
   /**
@@ -140,7 +157,7 @@ public record PanelSpec(
    */
   public PanelSpec withOpenings(List<Opening> doorsAndVents) {
     return new PanelSpec(
-        id, count, edges, marks, notchSpacing, mitreLimit, grain, doorsAndVents, splices);
+        id, kind, count, edges, marks, notchSpacing, mitreLimit, grain, doorsAndVents, splices);
   }
 
   /**
@@ -151,6 +168,15 @@ public record PanelSpec(
    */
   public PanelSpec withSplices(SpliceRule rule) {
     return new PanelSpec(
-        id, count, edges, marks, notchSpacing, mitreLimit, grain, openings, Optional.of(rule));
+        id,
+        kind,
+        count,
+        edges,
+        marks,
+        notchSpacing,
+        mitreLimit,
+        grain,
+        openings,
+        Optional.of(rule));
   }
 }

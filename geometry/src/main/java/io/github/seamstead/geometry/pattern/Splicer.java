@@ -153,7 +153,7 @@ final class Splicer {
           PieceMaker.ofPart(
               spec.id() + suffix,
               spec.marks().panel() + suffix,
-              PieceKind.PANEL_PART,
+              spec.kind() == PieceKind.PANEL ? PieceKind.PANEL_PART : spec.kind(),
               face,
               part,
               spec,

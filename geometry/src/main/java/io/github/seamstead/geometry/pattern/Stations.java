@@ -51,7 +51,7 @@ record Stations(
     double at = start;
     for (int i = 0; i < count; i++) {
       double next = next(at, limit, i == 0 ? before : 0);
-      if (next <= at) {
+      if (next <= at + lap) {
         return false;
       }
       at = next;

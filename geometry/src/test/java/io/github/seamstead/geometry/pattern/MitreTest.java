@@ -30,14 +30,22 @@ class MitreTest {
   }
 
   @Test
-  void bluntCornerIsNotHeld() {
-    double angle = Math.toRadians(170);
-    assertThat(Mitre.reach(angle, 0, 0.1, 1)).isCloseTo(0.1 / Math.sin(angle), within(1e-14));
+  void bluntCornerIsMitredUpToTheLimit() {
+    double angle = Math.toRadians(120);
+    assertThat(Mitre.reach(angle, 0, 0.1, 2)).isCloseTo(0.1 / Math.sin(angle), within(1e-14));
+    assertThat(Mitre.reach(Math.toRadians(170), 0, 0.1, 2)).isEqualTo(0.1);
+  }
+
+  @Test
+  void inwardCornerIsAlwaysMitred() {
+    double angle = Math.toRadians(190);
+    assertThat(Mitre.reach(angle, 0, 0.1, 2))
+        .isCloseTo(0.1 / Math.abs(Math.sin(angle)), within(1e-14));
   }
 
   @Test
   void stepsFollow() {
-    for (double degrees : new double[] {25, 60, 90, 120, 250}) {
+    for (double degrees : new double[] {25, 60, 90, 120, 175, 250}) {
       StepRecorder steps = new StepRecorder();
       double reach = Mitre.reach(Math.toRadians(degrees), 0.02, 0.04, 2, steps);
       DerivationChecks.assertFollowsTo(

@@ -1,0 +1,109 @@
+package io.github.seamstead.geometry.pattern;
+
+import io.github.seamstead.geometry.pattern.PieceDrawing.Line;
+import io.github.seamstead.geometry.pattern.PieceDrawing.LineKind;
+import io.github.seamstead.geometry.pattern.PieceDrawing.Text;
+import io.github.seamstead.geometry.plane.Bounds;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Turns a piece into lines and texts in millimetres. */
+final class Drafter {
+
+  private static final double MM = 1000;
+
+  /** Length of a notch on an edge without allowance, and between the two of a pair, in metres. */
+  private static final double TICK = 0.006;
+
+  private static final double GRAIN_HALF_LENGTH = 0.1;
+
+  private final PatternPiece piece;
+  private final Vector2D shift;
+  private final double margin;
+  private final List<Line> lines = new ArrayList<>();
+
+  Drafter(PatternPiece piece, double margin) {
+    this.piece = piece;
+    this.margin = margin;
+    Bounds bounds = piece.cut().bounds();
+    shift = Vector2D.of(margin - MM * bounds.minX(), margin - MM * bounds.minY());
+  }
+
+  PieceDrawing draw() {
+    add(LineKind.CUT, piece.cut().vertices(), true);
+    add(LineKind.STITCH, piece.stitch().vertices(), true);
+    for (PieceHole hole : piece.holes()) {
+      add(LineKind.HOLE_CUT, hole.cut().vertices(), true);
+      if (!hole.cut().equals(hole.finished())) {
+        add(LineKind.HOLE_FOLD, hole.finished().vertices(), true);
+        for (int i = 0; i < hole.cut().size(); i++) {
+          add(LineKind.SLIT, List.of(hole.cut().vertex(i), hole.finished().vertex(i)), false);
+        }
+      }
+    }
+    piece.notches().forEach(this::notch);
+    grain();
+    List<Text> texts =
+        piece.marks().stream()
+            .map(m -> new Text(m.kind(), m.text(), mm(m.at()), m.rotation(), m.height() * MM))
+            .toList();
+    Bounds bounds = piece.cut().bounds();
+    return new PieceDrawing(
+        piece.id(),
+        bounds.width() * MM + 2 * margin,
+        bounds.height() * MM + 2 * margin,
+        lines,
+        texts);
+  }
+
+  /** Half way from the cut edge to the stitch line; across the line where they are one. */
+  private void notch(Notch notch) {
+    Vector2D from = piece.stitch().vertex(notch.edge());
+    Vector2D along = piece.stitch().vertex(notch.edge() + 1).subtract(from).normalize();
+    Vector2D inward = Vector2D.of(-along.getY(), along.getX());
+    double allowance = piece.edges().get(notch.edge()).allowance().width();
+    double depth = allowance > 0 ? allowance / 2 : TICK;
+    Vector2D in = inward.multiply(depth);
+    if (!notch.doubled()) {
+      add(LineKind.NOTCH, List.of(notch.onCut(), notch.onCut().add(in)), false);
+      return;
+    }
+    for (double side : new double[] {-TICK / 2, TICK / 2}) {
+      Vector2D start = notch.onCut().add(along.multiply(side));
+      add(LineKind.NOTCH, List.of(start, start.add(in)), false);
+    }
+  }
+
+  /** An arrow beside the piece's label, as long as there is room inside the stitch line. */
+  private void grain() {
+    Vector2D middle =
+        piece.marks().stream()
+            .filter(m -> m.kind() == Mark.Kind.PIECE)
+            .findFirst()
+            .map(m -> m.at().add(Vector2D.of(0, 2 * m.height())))
+            .orElse(piece.stitch().centroid());
+    double room = piece.stitch().contains(middle) ? piece.stitch().distanceToEdge(middle) : 0;
+    double half = Math.min(GRAIN_HALF_LENGTH, 0.8 * room);
+    if (half <= 0) {
+      return;
+    }
+    Vector2D along = Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain()));
+    Vector2D side = Vector2D.of(-along.getY(), along.getX());
+    Vector2D tip = middle.add(along.multiply(half));
+    Vector2D barb = tip.subtract(along.multiply(half / 5));
+    add(LineKind.GRAIN, List.of(middle.subtract(along.multiply(half)), tip), false);
+    add(
+        LineKind.GRAIN,
+        List.of(barb.add(side.multiply(half / 10)), tip, barb.subtract(side.multiply(half / 10))),
+        false);
+  }
+
+  private void add(LineKind kind, List<Vector2D> metres, boolean closed) {
+    lines.add(new Line(kind, metres.stream().map(this::mm).toList(), closed));
+  }
+
+  private Vector2D mm(Vector2D metres) {
+    return metres.multiply(MM).add(shift);
+  }
+}
