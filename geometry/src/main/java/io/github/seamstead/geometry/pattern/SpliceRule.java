@@ -14,10 +14,13 @@ import io.github.seamstead.shared.quantity.Numbers;
  * @param maxWidth widest piece that can be cut, along the face's base, in metres, greater than 0
  * @param maxHeight highest piece that can be cut, up the face, in metres, greater than 0
  * @param lap cloth under a splice, in metres, greater than 0
- * @param shift by how much the lowest part is kept lower than it could be, in metres, 0 or more, so
- *     that the splices of neighbouring panels do not meet
+ * @param stagger by how much the splices of neighbouring panels are kept apart, in metres, 0 or
+ *     more
+ * @param steps by how many staggers this panel's first splice is lower than it would be: 0, 1 or 2
  */
-public record SpliceRule(double maxWidth, double maxHeight, double lap, double shift) {
+public record SpliceRule(double maxWidth, double maxHeight, double lap, double stagger, int steps) {
+
+  private static final int MOST_STEPS = 2;
 
   /**
    * Checks the sizes.
@@ -25,7 +28,8 @@ public record SpliceRule(double maxWidth, double maxHeight, double lap, double s
    * @param maxWidth in metres, greater than 0
    * @param maxHeight in metres, greater than 0
    * @param lap in metres, greater than 0 and less than half of either size
-   * @param shift in metres, 0 or more and less than half of the height
+   * @param stagger in metres, 0 or more and less than a sixth of the height less the lap
+   * @param steps 0, 1 or 2
    * @throws IllegalArgumentException if a size is out of range
    */
   public SpliceRule {
@@ -33,14 +37,17 @@ public record SpliceRule(double maxWidth, double maxHeight, double lap, double s
     Args.positive("cloth height", maxHeight, "m");
     Args.between("splice lap", lap, 0, Math.min(maxWidth, maxHeight) / 2, "m");
     Args.require(
-        shift >= 0 && shift < maxHeight / 2,
-        "splice shift: given "
-            + Numbers.plain(shift)
-            + " m, must be 0 m or more and less than half the cloth");
+        stagger >= 0 && stagger < (maxHeight - lap) / 6,
+        "splice stagger: given "
+            + Numbers.plain(stagger)
+            + " m, must be 0 m or more and less than a sixth of the cloth's height less the lap, "
+            + Numbers.fixed((maxHeight - lap) / 6, 3)
+            + " m");
+    Args.within("splice steps", steps, 0, MOST_STEPS);
   }
 
   /**
-   * Splices without a shift.
+   * Splices without regard to the neighbours.
    *
    * @param maxWidth widest piece, along the base, in metres, greater than 0
    * @param maxHeight highest piece, up the face, in metres, greater than 0
@@ -49,7 +56,7 @@ public record SpliceRule(double maxWidth, double maxHeight, double lap, double s
    * @throws IllegalArgumentException if a size is out of range
    */
   public static SpliceRule of(double maxWidth, double maxHeight, double lap) {
-    return new SpliceRule(maxWidth, maxHeight, lap, 0);
+    return new SpliceRule(maxWidth, maxHeight, lap, 0, 0);
   }
 
   /**
@@ -59,20 +66,25 @@ public record SpliceRule(double maxWidth, double maxHeight, double lap, double s
    *
    * @param face the face's number, 1 to {@code faces}
    * @param faces the number of faces, 3 or more
-   * @param stagger between the splices of neighbours, in metres, 0 or more, and less than a quarter
-   *     of the cloth's height
-   * @return the rule with the face's shift
+   * @param apart between the splices of neighbours, in metres, 0 or more and less than a sixth of
+   *     the cloth's height less the lap
+   * @return the rule with the face's stagger
    * @throws IllegalArgumentException if a number is out of range
    */
-  public SpliceRule staggered(int face, int faces, double stagger) {
+  public SpliceRule staggered(int face, int faces, double apart) {
     Args.within("faces", faces, 3, Integer.MAX_VALUE);
     Args.within("face", face, 1, faces);
-    Args.require(
-        stagger >= 0 && stagger < maxHeight / 4,
-        "splice stagger: given "
-            + Numbers.plain(stagger)
-            + " m, must be 0 m or more and less than a quarter of the cloth's height");
-    int times = face % 2 == 0 ? 1 : face == faces ? 2 : 0;
-    return new SpliceRule(maxWidth, maxHeight, lap, times * stagger);
+    int lower = face % 2 == 0 ? 1 : face == faces ? 2 : 0;
+    return new SpliceRule(maxWidth, maxHeight, lap, apart, lower);
+  }
+
+  /** By how much the first splice is lower than it would be, in metres. */
+  double shift() {
+    return stagger * steps;
+  }
+
+  /** What the lowest of all panels must be able to give up, so that all are divided alike. */
+  double greatestShift() {
+    return stagger * MOST_STEPS;
   }
 }

@@ -13,18 +13,28 @@ final class Splicer {
 
   private static final double FIT = 1e-9;
 
+  /** In widths of the widest allowance: how far splices keep from a corner of the face. */
+  private static final double GUARD_WIDTHS = 2;
+
   private final Outline face;
   private final PanelSpec spec;
   private final SpliceRule rule;
   private final String where;
+  private final double widest;
+  private final double guarding;
   private final List<Outline> zones = new ArrayList<>();
   private final List<Part> parts = new ArrayList<>();
 
-  private Splicer(Outline face, PanelSpec spec, SpliceRule rule) {
+  private Splicer(Outline face, PanelSpec spec, SpliceRule rule, double guarding) {
+    this.guarding = guarding;
     this.face = face;
     this.spec = spec;
     this.rule = rule;
     this.where = "panel " + spec.id();
+    this.widest =
+        spec.edges().forFace(face).stream()
+            .mapToDouble(EdgeAllowance::width)
+            .reduce(rule.lap(), Math::max);
     for (Opening opening : spec.openings()) {
       zones.add(Openings.grown(where, opening.outline(), opening.margin()));
     }
@@ -43,10 +53,24 @@ final class Splicer {
     }
     Args.require(
         face.isConvex(), where(spec) + ": given a face with an inward corner, cannot be spliced");
-    Splicer splicer = new Splicer(face, spec, rule);
-    splicer.bands(whole);
+    Splicer splicer = divided(face, whole, spec, rule, 1);
     List<PatternPiece> pieces = splicer.pieces(one.holes());
-    return new Panel(spec.id(), face, pieces, extras, splicer.splices(pieces));
+    return new Panel(spec.id(), face, pieces, extras, SplicePairs.of(pieces));
+  }
+
+  /** Keeps well off the corners if the cloth allows it, else less, and at last not at all. */
+  private static Splicer divided(
+      Outline face, Part whole, PanelSpec spec, SpliceRule rule, double guarding) {
+    Splicer splicer = new Splicer(face, spec, rule, guarding);
+    try {
+      splicer.bands(whole);
+      return splicer;
+    } catch (IllegalArgumentException e) {
+      if (guarding == 0) {
+        throw e;
+      }
+      return divided(face, whole, spec, rule, guarding == 1 ? 0.5 : 0);
+    }
   }
 
   private static String where(PanelSpec spec) {
@@ -54,22 +78,31 @@ final class Splicer {
   }
 
   private void bands(Part whole) {
-    List<double[]> levels =
-        zones.stream().map(z -> new double[] {z.bounds().minY(), z.bounds().maxY()}).toList();
     Bounds stitch = whole.outline().bounds();
     Bounds cut = cutBounds(whole);
+    List<double[]> levels = new ArrayList<>();
+    zones.forEach(z -> levels.add(new double[] {z.bounds().minY(), z.bounds().maxY()}));
+    for (int i = 0; i < whole.corners().size(); i++) {
+      double y = whole.corners().get(i).getY();
+      guard(levels, y, reach(whole, i), stitch.minY(), stitch.maxY());
+    }
+    // Beside an upright splice the lap follows the hip up, by the mitre's reach at most.
+    double rise =
+        cut.width() > rule.maxWidth() ? Math.max(0, spec.mitreLimit() * widest - rule.lap()) : 0;
+    double after = cut.maxY() - stitch.maxY();
     Stations stations =
         new Stations(
             stitch.minY(),
             stitch.maxY(),
             stitch.minY() - cut.minY(),
-            cut.maxY() - stitch.maxY(),
-            rule.maxHeight(),
+            Math.max(after, rise),
+            rule.maxHeight() - rise,
             rule.lap(),
+            after + 2 * rule.lap(),
             levels);
     Part rest = whole;
     int band = 0;
-    for (double y : stations.lines(where, rule.shift())) {
+    for (double y : stations.lines(where, rule.shift(), rule.greatestShift())) {
       String joint = spec.id() + "/H" + (band + 1);
       Vector2D at = Vector2D.of(0, y);
       columns(rest.leftOf(at, Vector2D.of(-1, 0), under(joint)), band);
@@ -82,26 +115,32 @@ final class Splicer {
   private void columns(Part bandPart, int band) {
     Bounds stitch = bandPart.outline().bounds();
     Bounds cut = cutBounds(bandPart);
-    List<double[]> spans =
-        zones.stream()
-            .map(Outline::bounds)
-            .filter(z -> z.maxY() > stitch.minY() && z.minY() < stitch.maxY())
-            .map(z -> new double[] {z.minX(), z.maxX()})
-            .toList();
+    List<double[]> spans = new ArrayList<>();
+    zones.stream()
+        .map(Outline::bounds)
+        .filter(z -> z.maxY() > stitch.minY() && z.minY() < stitch.maxY())
+        .forEach(z -> spans.add(new double[] {z.minX(), z.maxX()}));
+    for (int i = 0; i < bandPart.corners().size(); i++) {
+      double x = bandPart.corners().get(i).getX();
+      guard(spans, x, reach(bandPart, i), stitch.minX(), stitch.maxX());
+    }
+    double after = cut.maxX() - stitch.maxX();
     Stations stations =
         new Stations(
             stitch.minX(),
             stitch.maxX(),
             stitch.minX() - cut.minX(),
-            cut.maxX() - stitch.maxX(),
+            after,
             rule.maxWidth(),
             rule.lap(),
+            after + 2 * rule.lap(),
             spans);
     // Upright splices of neighbouring bands are kept apart, so that four layers never meet.
-    double shift = band % 2 == 0 ? 0 : Math.min(3 * rule.lap(), rule.maxWidth() / 4);
+    double apart = Math.min(3 * rule.lap(), rule.maxWidth() / 4);
+    double shift = band % 2 == 0 || stations.isTight(apart) ? 0 : apart;
     Part rest = bandPart;
     int column = 0;
-    for (double x : stations.lines(where, shift)) {
+    for (double x : stations.lines(where, shift, shift)) {
       String joint = spec.id() + "/V" + (band + 1) + "." + (column + 1);
       Vector2D at = Vector2D.of(x, 0);
       keep(rest.leftOf(at, Vector2D.of(0, 1), under(joint)));
@@ -109,6 +148,32 @@ final class Splicer {
       column++;
     }
     keep(rest);
+  }
+
+  /** Keeps splices off a corner, where they would cut into its mitre or leave a sliver. */
+  private static void guard(
+      List<double[]> intervals, double corner, double off, double least, double greatest) {
+    if (corner > least + FIT && corner < greatest - FIT) {
+      intervals.add(new double[] {corner - off, corner + off});
+    }
+  }
+
+  /** How far from a corner of the face the ends of its allowances may lie. */
+  private double reach(Part part, int corner) {
+    Outline outline = part.outline();
+    EdgeAllowance before = part.allowances().get((corner + outline.size() - 1) % outline.size());
+    EdgeAllowance after = part.allowances().get(corner);
+    double off = GUARD_WIDTHS * widest;
+    if (before.folds() != after.folds()) {
+      Vector2D in = outline.vertex(corner).subtract(outline.vertex(corner - 1)).normalize();
+      Vector2D out = outline.vertex(corner + 1).subtract(outline.vertex(corner)).normalize();
+      double turn = Math.max(FIT, Math.abs(in.signedArea(out)));
+      // A fold ends at the mirrored hip: its width times the cotangent, beside the hip's allowance.
+      double fold = before.folds() ? before.width() : after.width();
+      double side = before.folds() ? after.width() : before.width();
+      off = Math.max(off, (fold * Math.abs(in.dot(out)) + side) / turn);
+    }
+    return guarding * off;
   }
 
   private void keep(Part part) {
@@ -160,47 +225,5 @@ final class Splicer {
               inside));
     }
     return pieces;
-  }
-
-  /** Pairs the edges that carry the same joint and overlap on the splice line. */
-  private List<Splice> splices(List<PatternPiece> pieces) {
-    List<Splice> splices = new ArrayList<>();
-    for (int u = 0; u < pieces.size(); u++) {
-      for (int o = 0; o < pieces.size(); o++) {
-        pair(splices, pieces.get(u), pieces.get(o));
-      }
-    }
-    return splices;
-  }
-
-  private void pair(List<Splice> splices, PatternPiece under, PatternPiece over) {
-    for (int i = 0; i < under.edges().size(); i++) {
-      PieceEdge lower = under.edges().get(i);
-      if (lower.faceEdge() >= 0 || lower.allowance().role() != EdgeRole.LAP_UNDER) {
-        continue;
-      }
-      for (int j = 0; j < over.edges().size(); j++) {
-        PieceEdge upper = over.edges().get(j);
-        if (upper.allowance().role() != EdgeRole.LAP_OVER || !upper.joint().equals(lower.joint())) {
-          continue;
-        }
-        Vector2D from = under.stitch().vertex(i);
-        Vector2D along = under.stitch().vertex(i + 1).subtract(from).normalize();
-        double a = over.stitch().vertex(j).subtract(from).dot(along);
-        double b = over.stitch().vertex(j + 1).subtract(from).dot(along);
-        double length =
-            Math.min(lower.finishedLength(), Math.max(a, b)) - Math.max(0, Math.min(a, b));
-        if (length > FIT) {
-          splices.add(
-              new Splice(
-                  lower.joint(),
-                  under.id(),
-                  over.id(),
-                  length,
-                  lower.allowance().width(),
-                  Math.abs(along.getY()) > Math.abs(along.getX())));
-        }
-      }
-    }
   }
 }

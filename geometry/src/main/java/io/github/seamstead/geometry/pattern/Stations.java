@@ -7,7 +7,7 @@ import java.util.List;
 
 /**
  * Divides a length into the fewest pieces that the cloth allows, nearly equal in what they need of
- * it, with splice lines clear of openings. O(pieces × zones).
+ * it, with splice lines clear of openings and corners. O(pieces × zones).
  *
  * @param start where the first piece starts
  * @param end where the last piece ends
@@ -15,6 +15,7 @@ import java.util.List;
  * @param after cloth that the last piece needs beyond its end
  * @param size the cloth's size
  * @param lap cloth of each piece but the last beyond its splice line
+ * @param keep the least finished length of the last piece
  * @param zones intervals that no lap may touch
  */
 record Stations(
@@ -24,12 +25,25 @@ record Stations(
     double after,
     double size,
     double lap,
+    double keep,
     List<double[]> zones) {
 
   private static final int HALVINGS = 40;
 
-  /** Gives the splice lines; the first piece is kept short by {@code shift}. */
-  List<Double> lines(String where, double shift) {
+  /** The cloth of the shortest first piece, in laps: one under the splice and two in sight. */
+  private static final int LEAST_PIECE_LAPS = 3;
+
+  /** Tells whether the cloth leaves no room for a shift. */
+  boolean isTight(double shift) {
+    return before + LEAST_PIECE_LAPS * lap + shift > size;
+  }
+
+  /**
+   * Gives the splice lines; the first piece is kept short by {@code shift}. The division depends on
+   * {@code greatestShift} alone, so that neighbours with other shifts have their lines apart by the
+   * difference.
+   */
+  List<Double> lines(String where, double shift, double greatestShift) {
     List<Double> fewest = greedy(where, size, 0);
     if (fewest.isEmpty()) {
       return fewest;
@@ -44,13 +58,16 @@ record Stations(
         low = middle;
       }
     }
-    return greedy(where, high, shift);
+    // Lines at three heights, each a stagger apart, must not meet the next round of lines either.
+    double least =
+        Math.max(before + LEAST_PIECE_LAPS * lap + greatestShift, lap + 1.5 * greatestShift);
+    return greedy(where, Math.min(size, Math.max(high, least)), shift);
   }
 
   private boolean reaches(double limit, int count) {
     double at = start;
     for (int i = 0; i < count; i++) {
-      double next = next(at, limit, i == 0 ? before : 0);
+      double next = next(at, limit, i == 0 ? before : 0, 0);
       if (next <= at + lap) {
         return false;
       }
@@ -65,7 +82,7 @@ record Stations(
     double below = before;
     double held = shift;
     while (below + end - at + after > size) {
-      double next = next(at, limit, below + held);
+      double next = next(at, limit, below + held, shift);
       Args.require(
           next > at + lap,
           where
@@ -73,7 +90,8 @@ record Stations(
               + Numbers.fixed(at, 3)
               + " m; given cloth of "
               + Numbers.plain(size)
-              + " m, an opening with its patch and hems must fit on one piece of cloth");
+              + " m, which must hold hem, lap, stagger and any opening with its patch,"
+              + " and reach past the corners of the face");
       lines.add(next);
       at = next;
       below = 0;
@@ -82,8 +100,9 @@ record Stations(
     return lines;
   }
 
-  private double next(double at, double limit, double below) {
-    double next = at + limit - lap - below;
+  private double next(double at, double limit, double below, double shift) {
+    // A last piece that is kept long is kept so by each neighbour at another height.
+    double next = Math.min(at + limit - lap - below, end - keep - shift);
     // A zone may push the line into a lower one: as many rounds as there are zones suffice.
     for (int round = 0; round <= zones.size(); round++) {
       for (double[] zone : zones) {
