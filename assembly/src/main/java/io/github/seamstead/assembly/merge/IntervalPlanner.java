@@ -5,22 +5,31 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Exact dynamic programme over all spans and all cuts at once: the best tree of a span is the best
- * pair of trees of its parts. Costs O(k^3) time and O(k^2) memory for k groups.
+ * The best permitted tree by one of the rules, first groups and closing joint included: a {@link
+ * SpanProgramme} with the crew's costs.
  */
 final class IntervalPlanner {
 
-  /** How the values of two parts and of their merge make the value of the whole. */
+  /** What is kept small. */
   enum Rule {
     /** Sum of the mass in hand. */
-    MASS,
+    MASS(SpanProgramme.Combine.SUM),
     /** Sum of the times. */
-    WORK,
+    WORK(SpanProgramme.Combine.SUM),
     /** Time with a team for every merge. */
-    PARALLEL,
+    PARALLEL(SpanProgramme.Combine.LATER_THEN_OWN),
     /** Heaviest carry. */
-    CARRY
+    CARRY(SpanProgramme.Combine.GREATEST);
+
+    private final SpanProgramme.Combine combine;
+
+    Rule(SpanProgramme.Combine combine) {
+      this.combine = combine;
+    }
   }
+
+  /** A tree and its value by the rule, the closing joint included. */
+  record Best(Tree tree, double value) {}
 
   private static final double NONE = Double.POSITIVE_INFINITY;
 
@@ -29,10 +38,8 @@ final class IntervalPlanner {
   private final Rule rule;
   private final double carryBound;
   private final int k;
-  private final double[][] value;
-  private final double[][] tie;
-  private final int[][] split;
   private final Load[][] load;
+  private final boolean[][] allowed;
 
   private IntervalPlanner(Groups groups, PlanOptions options, Rule rule, double carryBound) {
     this.groups = groups;
@@ -40,15 +47,14 @@ final class IntervalPlanner {
     this.rule = rule;
     this.carryBound = carryBound;
     this.k = groups.size;
-    this.value = new double[k][k + 1];
-    this.tie = new double[k][k + 1];
-    this.split = new int[k][k + 1];
+    this.allowed = FirstGroups.allowed(groups, options.firstGroups());
     this.load = new Load[k][k + 1];
-    fill();
+    for (int first = 0; first < k; first++) {
+      for (int count = 1; count <= k; count++) {
+        load[first][count] = groups.load(first, count);
+      }
+    }
   }
-
-  /** A tree and its value by the rule, the closing joint included. */
-  record Best(Tree tree, double value) {}
 
   /**
    * Finds the best permitted tree.
@@ -60,93 +66,48 @@ final class IntervalPlanner {
     return new IntervalPlanner(groups, options, rule, carryBound).best();
   }
 
-  private void fill() {
-    boolean[][] allowed = FirstGroups.allowed(groups, options.firstGroups());
-    for (int first = 0; first < k; first++) {
-      load[first][1] = groups.load(first, 1);
+  private double own(int first, int left, int right) {
+    Load a = load[first][left];
+    Load b = load[(first + left) % k][right];
+    double carried = options.limits().carried(a.massKg(), b.massKg());
+    if (!allowed[first][left + right]
+        || carried > carryBound
+        || !options.limits().permitMerge(a, b)) {
+      return NONE;
     }
-    for (int count = 2; count <= k; count++) {
-      int starts = groups.closed ? k : k - count + 1;
-      for (int first = 0; first < starts; first++) {
-        load[first][count] = groups.load(first, count);
-        value[first][count] = NONE;
-        if (allowed[first][count]) {
-          fill(first, count);
-        }
-      }
-    }
-  }
-
-  private void fill(int first, int count) {
-    double best = NONE;
-    double bestTie = NONE;
-    int bestSplit = 0;
-    double mass = load[first][count].massKg();
-    for (int part = 1; part < count; part++) {
-      int second = first + part < k ? first + part : first + part - k;
-      double a = value[first][part];
-      double b = value[second][count - part];
-      if (a == NONE || b == NONE || !permitted(load[first][part], load[second][count - part])) {
-        continue;
-      }
-      double own = own(first, part, second, count - part, mass);
-      double total = combine(a, b, own);
-      double totalTie = tie[first][part] + tie[second][count - part] + mass;
-      if (better(total, totalTie, best, bestTie)) {
-        best = total;
-        bestTie = totalTie;
-        bestSplit = part;
-      }
-    }
-    value[first][count] = best;
-    tie[first][count] = bestTie;
-    split[first][count] = bestSplit;
-  }
-
-  private static boolean better(double total, double totalTie, double best, double bestTie) {
-    double slack = 1e-12 * Math.abs(total);
-    return total < best - slack || (total <= best + slack && totalTie < bestTie * (1 - 1e-12));
-  }
-
-  private boolean permitted(Load left, Load right) {
-    return options.limits().permitMerge(left, right)
-        && options.limits().carried(left.massKg(), right.massKg()) <= carryBound;
-  }
-
-  private double own(int first, int part, int second, int rest, double mass) {
+    double mass = load[first][left + right].massKg();
     return switch (rule) {
       case MASS -> mass;
       case WORK, PARALLEL ->
-          options.times().seconds(groups.lengthAfter((first + part - 1) % k), mass);
-      case CARRY ->
-          options.limits().carried(load[first][part].massKg(), load[second][rest].massKg());
-    };
-  }
-
-  private double combine(double a, double b, double own) {
-    return switch (rule) {
-      case MASS, WORK -> a + b + own;
-      case PARALLEL -> Math.max(a, b) + own;
-      case CARRY -> Math.max(Math.max(a, b), own);
+          options.times().seconds(groups.lengthAfter((first + left - 1) % k), mass);
+      case CARRY -> carried;
     };
   }
 
   private Optional<Best> best() {
+    SpanProgramme programme =
+        new SpanProgramme(
+            k,
+            groups.closed,
+            this::own,
+            (first, left, right) -> load[first][left + right].massKg(),
+            rule.combine);
     double best = NONE;
     double bestTie = NONE;
     int bestCut = -1;
-    for (int cut = 0; cut < groups.cuts(); cut++) {
-      if (value[cut][k] == NONE || !closingAllowed(cut)) {
+    for (int cut = 0; cut < programme.cuts(); cut++) {
+      double value = programme.value(cut);
+      if (value == NONE || !closingAllowed(cut)) {
         continue;
       }
-      double total = groups.closed ? combine(value[cut][k], 0, closing(cut)) : value[cut][k];
-      if (bestCut < 0 || better(total, tie[cut][k], best, bestTie)) {
+      double total = groups.closed ? rule.combine.of(value, 0, closing(cut)) : value;
+      if (bestCut < 0 || SpanProgramme.better(total, programme.tie(cut), best, bestTie)) {
         best = total;
-        bestTie = tie[cut][k];
+        bestTie = programme.tie(cut);
         bestCut = cut;
       }
     }
-    return bestCut < 0 ? Optional.empty() : Optional.of(new Best(tree(bestCut), best));
+    return bestCut < 0 ? Optional.empty() : Optional.of(new Best(programme.tree(bestCut), best));
   }
 
   private boolean closingAllowed(int cut) {
@@ -155,32 +116,16 @@ final class IntervalPlanner {
     }
     OptionalInt fixed = options.closingJoint();
     return (fixed.isEmpty() || groups.closingJoint(cut) == fixed.getAsInt())
-        && options.limits().permitClosing(groups.load(0, k))
-        && options.limits().carriedAtClosing(groups.mass(0, k)) <= carryBound;
+        && options.limits().permitClosing(load[0][k])
+        && options.limits().carriedAtClosing(load[0][k].massKg()) <= carryBound;
   }
 
   private double closing(int cut) {
-    double whole = groups.mass(0, k);
+    double whole = load[0][k].massKg();
     return switch (rule) {
       case MASS -> whole;
       case WORK, PARALLEL -> options.times().seconds(groups.closingLength(cut), whole);
       case CARRY -> options.limits().carriedAtClosing(whole);
     };
-  }
-
-  private Tree tree(int cut) {
-    Tree tree = new Tree(cut, k);
-    grow(tree, cut, 0, k);
-    return tree;
-  }
-
-  private int grow(Tree tree, int cut, int offset, int count) {
-    if (count == 1) {
-      return offset;
-    }
-    int part = split[(cut + offset) % k][count];
-    int left = grow(tree, cut, offset, part);
-    int right = grow(tree, cut, offset + part, count - part);
-    return tree.merge(left, right);
   }
 }

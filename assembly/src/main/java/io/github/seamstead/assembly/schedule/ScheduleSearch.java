@@ -2,11 +2,7 @@ package io.github.seamstead.assembly.schedule;
 
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Proves the shortest schedule by going through the times at which something ends, and at each
@@ -23,9 +19,7 @@ final class ScheduleSearch {
 
   static final int MOST_TASKS = 64;
   private static final double EPS = 1e-9;
-  private static final int MOST_KEPT = 400_000;
   private static final double UNSET = -1;
-  private static final double EXPLORED = 1;
 
   private final ResourceProblem problem;
   private final Work work;
@@ -35,10 +29,8 @@ final class ScheduleSearch {
   private final int n;
   private final double[] start;
   private final double[] finish;
-  private final double[] lastLag;
   private final Integer[] byTail;
-  private final Map<Long, List<double[]>> seen = new HashMap<>();
-  private int kept;
+  private final SeenStates seen;
   private long started;
   private double[] best;
   private double bestLength;
@@ -56,13 +48,14 @@ final class ScheduleSearch {
     this.start = new double[n];
     this.finish = new double[n];
     Arrays.fill(start, UNSET);
-    this.lastLag = new double[n];
+    double[] lastLag = new double[n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < problem.before[i].length; j++) {
         int b = problem.before[i][j];
         lastLag[b] = Math.max(lastLag[b], problem.lag[i][j]);
       }
     }
+    this.seen = new SeenStates(lastLag);
     this.byTail = new Integer[n];
     Arrays.setAll(byTail, i -> i);
     Arrays.sort(
@@ -116,10 +109,10 @@ final class ScheduleSearch {
         bestLength = length;
         best = start.clone();
       }
-    } else if (!hopeless(bound(now)) && !isDominated(now)) {
-      double[] record = opened(now);
+    } else if (!hopeless(bound(now)) && !seen.dominate(started, finish, now)) {
+      double[] record = seen.open(started, finish, now);
       choose(now, eligible(now), 0, available(now));
-      record[n + 2] = EXPLORED;
+      seen.close(record);
     }
     unstart(forced);
   }
@@ -350,47 +343,5 @@ final class ScheduleSearch {
       }
     }
     return bound;
-  }
-
-  /** Compares with branches that are explored to the end: one that only waits is still open. */
-  private boolean isDominated(double now) {
-    double sum = sumOfFinishes();
-    for (double[] other : seen.getOrDefault(started, List.of())) {
-      if (other[n + 2] == EXPLORED
-          && other[n] <= now + EPS
-          && other[n + 1] <= sum + EPS
-          && freesEarlier(other, now)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private double[] opened(double now) {
-    double[] record = Arrays.copyOf(finish, n + 3);
-    record[n] = now;
-    record[n + 1] = sumOfFinishes();
-    if (kept < MOST_KEPT) {
-      seen.computeIfAbsent(started, key -> new ArrayList<>(2)).add(record);
-      kept++;
-    }
-    return record;
-  }
-
-  private double sumOfFinishes() {
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      sum += start[i] == UNSET ? 0 : finish[i];
-    }
-    return sum;
-  }
-
-  private boolean freesEarlier(double[] other, double now) {
-    for (int i = 0; i < n; i++) {
-      if (start[i] != UNSET && other[i] > finish[i] + EPS && other[i] + lastLag[i] > now + EPS) {
-        return false;
-      }
-    }
-    return true;
   }
 }

@@ -1,6 +1,7 @@
 package io.github.seamstead.assembly.merge;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.seamstead.assembly.ring.Load;
 import io.github.seamstead.assembly.ring.Piece;
@@ -130,6 +131,59 @@ class MergeOutsideTest {
         .orElseThrow()
         .cost()
         .mergedMassKg();
+  }
+
+  private static final Source CORMEN =
+      Source.fromMemory(
+          "Cormen, Leiserson, Rivest and Stein",
+          "Introduction to Algorithms",
+          "",
+          "matrix-chain product, dynamic programming");
+
+  @Test
+  void matrixChain() {
+    int[] p = {30, 35, 15, 5, 10, 20, 25};
+    SpanTree tree =
+        SpanTree.least(
+                6,
+                false,
+                (first, left, right) ->
+                    (double) p[first] * p[first + left] * p[first + left + right])
+            .orElseThrow();
+    check("matrix chain 30 35 15 5 10 20 25: multiplications", CORMEN, 15125, tree.cost());
+    // ((1 (2 3)) ((4 5) 6))
+    assertThat(tree.merges())
+        .containsExactlyInAnyOrder(
+            new SpanTree.Merge(1, 1, 1),
+            new SpanTree.Merge(0, 1, 2),
+            new SpanTree.Merge(3, 1, 1),
+            new SpanTree.Merge(3, 2, 1),
+            new SpanTree.Merge(0, 3, 3));
+  }
+
+  @Test
+  void heapsRoundARing() {
+    double[] w = {4, 4, 5, 9};
+    SpanCost weight =
+        (first, left, right) -> {
+          double sum = 0;
+          for (int i = 0; i < left + right; i++) {
+            sum += w[(first + i) % 4];
+          }
+          return sum;
+        };
+    check(
+        "ring 4 4 5 9 by the general programme",
+        OLYMPIAD,
+        43,
+        SpanTree.least(4, true, weight).orElseThrow().cost());
+    // The greatest total is the least of a cost turned round.
+    double most =
+        3 * 22 - SpanTree.least(4, true, (f, l, r) -> 22 - weight.of(f, l, r)).orElseThrow().cost();
+    check("ring 4 4 5 9: greatest merged weight", OLYMPIAD, 54, most);
+    assertThat(SpanTree.least(4, true, (f, l, r) -> Double.POSITIVE_INFINITY)).isEmpty();
+    assertThatThrownBy(() -> SpanTree.least(3, false, (f, l, r) -> Double.NaN))
+        .hasMessage("cost of a merge: given NaN, must be a number");
   }
 
   @Test
