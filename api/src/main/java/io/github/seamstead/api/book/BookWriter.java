@@ -1,10 +1,12 @@
 package io.github.seamstead.api.book;
 
+import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Map;
 
 /** Writes a plan as a folder of files. */
 public final class BookWriter {
@@ -22,7 +24,15 @@ public final class BookWriter {
    */
   public static void write(JobPlan plan, Path folder) {
     try (BookFolder book = BookFolder.draft(folder)) {
+      Book pages = Book.of(plan);
+      book.write("book.html", pages.html());
       book.write("results.json", ResultsJson.text(plan));
+      for (Drawing drawing : pages.drawings().values()) {
+        book.write("drawings/" + drawing.name() + ".svg", drawing.file());
+      }
+      for (Map.Entry<String, String> list : pages.lists().entrySet()) {
+        book.write("lists/" + list.getKey(), list.getValue());
+      }
       book.publish();
     } catch (IOException e) {
       throw new UncheckedIOException("the book cannot be written to " + folder, e);

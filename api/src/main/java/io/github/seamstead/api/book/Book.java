@@ -1,0 +1,59 @@
+package io.github.seamstead.api.book;
+
+import io.github.seamstead.api.job.Site;
+import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.page.Page;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.shared.quantity.UnitSystem;
+import java.util.Map;
+
+/**
+ * The book of a plan as texts: one self-contained page, drawings, lists.
+ *
+ * @param html the page
+ * @param drawings SVG drawings by name
+ * @param lists CSV lists by file name
+ */
+public record Book(String html, Map<String, Drawing> drawings, Map<String, String> lists) {
+
+  /**
+   * Copies the maps.
+   *
+   * @param html the page
+   * @param drawings SVG drawings by name
+   * @param lists CSV lists by file name
+   */
+  public Book {
+    drawings = Map.copyOf(drawings);
+    lists = Map.copyOf(lists);
+  }
+
+  /**
+   * Writes a plan's book, chapters in the order of the work. Costs time linear in the plan's size.
+   *
+   * @param plan the plan
+   * @return the book
+   */
+  public static Book of(JobPlan plan) {
+    Words words =
+        new Words(plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC));
+    String title = plan.job().document().site().map(Site::name).orElse("Cover and floor");
+    Page page = new Page(title + ": job book", "en").lead(OverviewChapter.lead(plan, words));
+    BookContext book = new BookContext(plan, words, page);
+    plan.frame().ifPresent(part -> FrameChapter.write(book, part));
+    plan.cover().ifPresent(part -> CoverChapter.write(book, part));
+    plan.joining().ifPresent(part -> JoiningChapter.write(book, part));
+    if (!plan.soils().isEmpty()) {
+      SoilChapter.write(book, plan.soils());
+    }
+    if (!plan.mixes().isEmpty()) {
+      SoilChapter.mixes(book, plan.mixes());
+    }
+    plan.floor().ifPresent(part -> FloorChapter.write(book, part));
+    OverviewChapter.assumed(book);
+    if (!plan.derivations().isEmpty()) {
+      WorkedChapter.write(book, plan.derivations());
+    }
+    return new Book(page.html(), book.drawings(), book.lists());
+  }
+}

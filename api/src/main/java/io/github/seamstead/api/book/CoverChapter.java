@@ -1,0 +1,87 @@
+package io.github.seamstead.api.book;
+
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.api.plan.Chapter;
+import io.github.seamstead.api.plan.CoverPart;
+import io.github.seamstead.api.plan.CutShape;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.PieceEdge;
+import io.github.seamstead.geometry.plane.Bounds;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The pieces of the cover: a drawing and an edge table for each shape, the cut list. */
+final class CoverChapter {
+
+  private CoverChapter() {}
+
+  static void write(BookContext book, CoverPart part) {
+    Words w = book.words();
+    Table cuts = new Table("Cut list", "piece", "kind", "#count", "#width", "#height", "#cloth");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(List.of("shape", "label", "kind", "width_m", "height_m", "cloth_m2"));
+    for (CutShape shape : part.cuts()) {
+      PatternPiece piece = shape.pattern();
+      Bounds b = piece.cut().bounds();
+      cuts.row(
+          name(shape),
+          piece.kind().label(),
+          Integer.toString(shape.pieces().size()),
+          w.length(b.width()),
+          w.length(b.height()),
+          w.area(piece.clothArea()));
+      for (PatternPiece each : shape.pieces()) {
+        csv.add(
+            List.of(
+                shape.id(),
+                each.label(),
+                each.kind().label(),
+                BookContext.number(b.width(), 4),
+                BookContext.number(b.height(), 4),
+                BookContext.number(each.clothArea(), 4)));
+      }
+    }
+    book.table(cuts);
+    book.list("cut-list.csv", csv);
+    book.paragraph(
+        "All drawings show the good side. Full line: cut here. Dashed line: stitch or fold here. In"
+            + " the folder drawings each shape stands true to size in millimetres.");
+    for (CutShape shape : part.cuts()) {
+      shape(book, shape);
+    }
+    book.end(Chapter.PATTERN);
+  }
+
+  private static void shape(BookContext book, CutShape shape) {
+    Words w = book.words();
+    PatternPiece piece = shape.pattern();
+    Bounds b = piece.cut().bounds();
+    String sizes =
+        shape.pieces().size() + " to cut, " + w.length(b.width()) + " by " + w.length(b.height());
+    book.heading(name(shape));
+    book.figure(PieceDrawing.forBook(piece, sizes));
+    book.keep(PieceDrawing.trueSize(piece, sizes));
+    Table edges =
+        new Table(
+            "Edges of " + name(shape), "edge", "joint", "what", "#finished length", "#allowance");
+    for (PieceEdge edge : piece.edges()) {
+      edges.row(
+          edge.letter().isEmpty() ? "–" : edge.letter(),
+          edge.joint().isEmpty() ? "–" : edge.joint(),
+          edge.allowance().role().label(),
+          w.length(edge.finishedLength()),
+          w.small(edge.allowance().width()));
+    }
+    book.table(edges);
+  }
+
+  /** Names a shape by what is written on its pieces, first and last where there are many. */
+  private static String name(CutShape shape) {
+    String first = shape.pattern().label();
+    int count = shape.pieces().size();
+    String last = shape.pieces().get(count - 1).label();
+    String kind = shape.pattern().kind().label();
+    String labels = count == 1 ? first : count == 2 ? first + ", " + last : first + " … " + last;
+    return labels.contains(kind) ? labels : kind + " " + labels;
+  }
+}

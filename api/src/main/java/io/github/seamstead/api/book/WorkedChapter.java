@@ -1,0 +1,55 @@
+package io.github.seamstead.api.book;
+
+import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.shared.derivation.Derivation;
+import io.github.seamstead.shared.derivation.Step;
+import io.github.seamstead.shared.derivation.Typeset;
+import java.util.List;
+
+/** The worked steps of each calculation, typeset with MathML and no script. */
+public final class WorkedChapter {
+
+  private WorkedChapter() {}
+
+  static void write(BookContext book, List<Derivation> derivations) {
+    book.paragraph(
+        "Each sum as the program did it: the formula, the numbers in, the result with its unit, the"
+            + " source. Shown to "
+            + Typeset.SHOWN_DIGITS
+            + " figures; computed with all of them.");
+    for (Derivation derivation : derivations) {
+      book.heading(derivation.title());
+      write(book.body(), derivation);
+    }
+    book.end("The sums, worked");
+  }
+
+  /**
+   * Writes the steps of one derivation.
+   *
+   * @param body where to
+   * @param derivation the derivation
+   */
+  public static void write(Markup body, Derivation derivation) {
+    String section = "";
+    for (Step step : derivation.steps()) {
+      if (!step.section().equals(section)) {
+        section = step.section();
+        body.element("h4", section);
+      }
+      body.open("div", "class", "step").element("p", step.name() + ":");
+      body.open("div", "class", "chain");
+      Typeset.mathMlLinks(step).forEach(body::raw);
+      body.close();
+      StringBuilder below = new StringBuilder();
+      step.source().ifPresent(source -> below.append(source.citation()));
+      if (!step.note().isEmpty()) {
+        below.append(below.isEmpty() ? "" : ". ").append(step.note());
+      }
+      if (!below.isEmpty()) {
+        body.element("p", below.toString(), "class", "src");
+      }
+      body.closeLine();
+    }
+  }
+}
