@@ -4,6 +4,7 @@ import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -36,6 +37,10 @@ public record MixComponent(
     double bulkingRatio,
     OptionalDouble pricePerTonne,
     OptionalDouble linearShrinkageRatio) {
+
+  /** Loose densities of the defaults: earth 1220, dry sand 1555, dry gravel 1680 kg/m3. */
+  public static final Source LOOSE_DENSITIES =
+      Source.found("", "Engineering tables, dirt and mud densities", "", "loose dry");
 
   private static final double CLAY_LIMIT = 0.002e-3;
 
@@ -87,7 +92,8 @@ public record MixComponent(
   }
 
   /**
-   * Makes a clay soil with the usual densities: grains 2700, loose 1220, compacted 1750 kg/m3.
+   * Makes a clay soil with the usual densities: grains 2700 (default for clayey soil), loose 1220
+   * ({@link #LOOSE_DENSITIES}, earth), compacted by hand 1750 kg/m3 (common practice).
    *
    * @param name what the builder calls it
    * @param grading its grain size curve
@@ -116,7 +122,7 @@ public record MixComponent(
 
   /**
    * Makes a washed sand without clay: all of it from 0.063 to 2 mm, grains 2650, loose 1555,
-   * compacted 1750 kg/m3.
+   * compacted 1750 kg/m3; grounds as for {@link #claySoil(String, GradingCurve, double)}.
    *
    * @param name what the builder calls it
    * @return the component, dry and without a price

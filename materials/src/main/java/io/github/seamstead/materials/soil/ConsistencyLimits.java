@@ -25,7 +25,9 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
 
   private static final double MISLEADS = 0.04;
   private static final double LOG_DEVIATION = 0.45;
-  private static final double LIMITS_SIEVE = 0.425e-3;
+
+  /** Parts of clay, silt and sand that pass the 0.425 mm sieve of the limit tests. */
+  private static final double[] PARTS_FINER = GrainSizes.partsFiner(0.425e-3);
 
   /**
    * Checks the limits.
@@ -76,8 +78,9 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
   public TextureLikelihood likelihood() {
     double index = liquidLimit - plasticLimit;
     if (index <= 0.005) {
-      return (clay, silt, sand) ->
-          (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
+      ClayLikelihood lean =
+          clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
+      return lean;
     }
     double seen = Math.log(index);
     return (clay, silt, sand) ->
@@ -87,7 +90,7 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
 
   /** Plasticity index that goes with a texture at the usual activity. */
   static double expectedIndex(double clay, double silt) {
-    double fine = GrainSizes.finer(LIMITS_SIEVE, clay, silt);
+    double fine = GrainSizes.finer(PARTS_FINER, clay, silt);
     double share = fine > 0 ? clay / fine : 0;
     return 0.8 * Math.max(0, share - 0.03) + 0.005;
   }

@@ -5,6 +5,8 @@ final class Densities {
 
   private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
+  private static final double NEGLIGIBLE = 40;
+
   private Densities() {}
 
   static double normal(double x, double mean, double deviation) {
@@ -12,10 +14,11 @@ final class Densities {
     return Math.exp(-0.5 * z * z) / (deviation * ROOT_TWO_PI);
   }
 
-  /** Density of two independent normal deviations of equal spread. */
-  static double normalPair(double a, double b, double deviation) {
-    double variance = deviation * deviation;
-    return Math.exp(-0.5 * (a * a + b * b) / variance) / (2 * Math.PI * variance);
+  /** Joint density of two independent normal deviations. */
+  static double normal(double a, double b, double varianceA, double varianceB) {
+    double z = 0.5 * (a * a / varianceA + b * b / varianceB);
+    // Far out the density is below 1e-17 of its peak, far under every stated floor.
+    return z > NEGLIGIBLE ? 0 : Math.exp(-z) / (2 * Math.PI * Math.sqrt(varianceA * varianceB));
   }
 
   static double logistic(double x) {

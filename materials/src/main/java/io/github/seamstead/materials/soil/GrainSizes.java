@@ -18,20 +18,28 @@ final class GrainSizes {
 
   private GrainSizes() {}
 
-  /** Share of the dry mass below 2 mm that is finer than a diameter in metres. */
-  static double finer(double diameter, double clay, double silt) {
-    if (diameter <= CLAY_TO) {
-      return diameter == CLAY_TO
-          ? clay
-          : clay * Math.max(0, Math.log(diameter / CLAY_FROM)) / LN_CLAY;
+  /**
+   * What part of the clay, the silt and the sand is finer than a diameter in metres: the share
+   * finer is linear in the three shares.
+   */
+  static double[] partsFiner(double diameter) {
+    return new double[] {
+      part(diameter, CLAY_FROM, CLAY_TO, LN_CLAY),
+      part(diameter, CLAY_TO, SILT_TO, LN_SILT),
+      part(diameter, SILT_TO, SAND_TO, LN_SAND)
+    };
+  }
+
+  /** Share of the dry mass below 2 mm that is finer, from {@link #partsFiner}. */
+  static double finer(double[] parts, double clay, double silt) {
+    return parts[0] * clay + parts[1] * silt + parts[2] * (1 - clay - silt);
+  }
+
+  private static double part(double diameter, double from, double to, double lnWidth) {
+    if (diameter >= to) {
+      return 1;
     }
-    if (diameter <= SILT_TO) {
-      return diameter == SILT_TO
-          ? clay + silt
-          : clay + silt * Math.log(diameter / CLAY_TO) / LN_SILT;
-    }
-    double sand = 1 - clay - silt;
-    return Math.min(1, clay + silt + sand * Math.log(diameter / SILT_TO) / LN_SAND);
+    return diameter <= from ? 0 : Math.log(diameter / from) / lnWidth;
   }
 
   /**

@@ -214,12 +214,12 @@ public record HydrometerTest(
   public TextureLikelihood likelihood() {
     double seenClay = finerAt(GrainSizes.CLAY_TO);
     double seenFines = finerAt(GrainSizes.SILT_TO);
-    double clayDeviation = deviation(GrainSizes.CLAY_TO);
-    double finesDeviation = deviation(GrainSizes.SILT_TO);
+    double clayVariance = Math.pow(deviation(GrainSizes.CLAY_TO), 2);
+    double finesVariance = Math.pow(deviation(GrainSizes.SILT_TO), 2);
     return (clay, silt, sand) ->
         (1 - MISLEADS)
-                * Densities.normal(seenClay, clay, clayDeviation)
-                * Densities.normal(seenFines, clay + silt, finesDeviation)
+                * Densities.normal(
+                    seenClay - clay, seenFines - clay - silt, clayVariance, finesVariance)
             + 2 * MISLEADS;
   }
 

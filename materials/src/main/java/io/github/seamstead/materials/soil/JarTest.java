@@ -106,8 +106,8 @@ public record JarTest(
 
   @Override
   public TextureLikelihood likelihood() {
-    double deviation =
-        Math.hypot(SHARE_DEVIATION, MARK_DEVIATION / totalMetres) * (dispersed ? 1 : 2);
+    double mark = MARK_DEVIATION / totalMetres;
+    double variance = (SHARE_DEVIATION * SHARE_DEVIATION + mark * mark) * (dispersed ? 1 : 4);
     double first = sandTopMetres / totalMetres;
     double second = siltTopMetres / totalMetres;
     JarLayers[] readings =
@@ -120,10 +120,11 @@ public record JarTest(
       for (JarLayers marks : readings) {
         double total = marks.heightAt(2, clay, silt, sand);
         sum +=
-            Densities.normalPair(
+            Densities.normal(
                 first - marks.heightAt(0, clay, silt, sand) / total,
                 second - marks.heightAt(1, clay, silt, sand) / total,
-                deviation);
+                variance,
+                variance);
       }
       return scale * sum + 2 * MISLEADS;
     };

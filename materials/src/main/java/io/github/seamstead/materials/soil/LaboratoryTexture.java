@@ -65,18 +65,20 @@ public record LaboratoryTexture(Texture reported, double standardUncertainty, Si
 
   @Override
   public TextureLikelihood likelihood() {
-    return this::likelihoodAt;
-  }
-
-  private double likelihoodAt(double clayRatio, double siltRatio, double sandRatio) {
-    double clay = GrainSizes.finer(limits.clayLimitMetres(), clayRatio, siltRatio);
-    double sand = 1 - GrainSizes.finer(limits.siltLimitMetres(), clayRatio, siltRatio);
-    double clayDeviation = Math.hypot(standardUncertainty, 0.5 * (clay - clayRatio));
-    double sandDeviation = Math.hypot(standardUncertainty, 0.5 * (sand - sandRatio));
-    return (1 - MISLEADS)
-            * Densities.normal(reported.clayRatio(), clay, clayDeviation)
-            * Densities.normal(reported.sandRatio(), sand, sandDeviation)
-        + 2 * MISLEADS;
+    double[] clayParts = GrainSizes.partsFiner(limits.clayLimitMetres());
+    double[] finesParts = GrainSizes.partsFiner(limits.siltLimitMetres());
+    double variance = standardUncertainty * standardUncertainty;
+    return (clayRatio, siltRatio, sandRatio) -> {
+      double clay = GrainSizes.finer(clayParts, clayRatio, siltRatio);
+      double sand = 1 - GrainSizes.finer(finesParts, clayRatio, siltRatio);
+      return (1 - MISLEADS)
+              * Densities.normal(
+                  reported.clayRatio() - clay,
+                  reported.sandRatio() - sand,
+                  variance + 0.25 * (clay - clayRatio) * (clay - clayRatio),
+                  variance + 0.25 * (sand - sandRatio) * (sand - sandRatio))
+          + 2 * MISLEADS;
+    };
   }
 
   @Override

@@ -29,11 +29,11 @@ final class OrdinalScale {
     }
   }
 
-  TextureLikelihood of(int outcome) {
+  ClayLikelihood of(int outcome) {
     double below = outcome == 0 ? Double.NEGATIVE_INFINITY : cuts[outcome - 1];
     double above = outcome == cuts.length ? Double.POSITIVE_INFINITY : cuts[outcome];
     double floor = MISLEADS / (cuts.length + 1);
-    return (clay, silt, sand) -> {
+    return clay -> {
       double x = axis(clay);
       return (1 - MISLEADS)
               * (Densities.logistic((above - x) / spread)

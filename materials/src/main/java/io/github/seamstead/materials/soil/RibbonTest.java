@@ -15,12 +15,12 @@ import java.util.List;
  * handbook warns that its clay figures must not be turned into laboratory sizes or back, so one
  * ribbon never gives one clay figure.
  *
- * @param lengthMetres mean length of the ribbons, 0 to 0.3 m
+ * @param lengthMetres mean length of the ribbons, 0 to 0.2 m
  * @param charts the charts to read it with, one or more
  */
 public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implements SoilEvidence {
 
-  private static final double LONGEST = 0.3;
+  private static final double LONGEST = 0.2;
   private static final double MISLEADS = 0.08;
   private static final double ALIKE_TO = 0.15;
   private static final double BASE_DEVIATION = 0.005;
@@ -29,7 +29,7 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
   /**
    * Checks the length and copies the charts.
    *
-   * @param lengthMetres 0 to 0.3 m
+   * @param lengthMetres 0 to 0.2 m
    * @param charts one or more
    * @throws IllegalArgumentException if the length is out of range or there is no chart
    */
@@ -38,7 +38,7 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
         lengthMetres >= 0 && lengthMetres <= LONGEST,
         "ribbon length: given "
             + Numbers.plain(lengthMetres)
-            + " m, must be from 0 m to 0.3 m (a ribbon breaks under its own weight; charts end at"
+            + " m, must be from 0 m to 0.2 m (a ribbon breaks under its own weight; charts end at"
             + " 75 mm, and some print cm where mm is meant)");
     charts = Args.notEmpty("ribbon charts", charts);
   }
@@ -46,7 +46,7 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
   /**
    * Reads a ribbon with all published charts, so that their spread is part of the doubt.
    *
-   * @param lengthMetres mean length, 0 to 0.3 m
+   * @param lengthMetres mean length, 0 to 0.2 m
    * @return the test
    */
   public static RibbonTest ofLength(double lengthMetres) {
@@ -66,16 +66,18 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
   @Override
   public TextureLikelihood likelihood() {
     RibbonChart[] read = charts.toArray(new RibbonChart[0]);
-    return (clay, silt, sand) -> {
-      double sum = 0;
-      for (RibbonChart chart : read) {
-        double expected = chart.expectedLength(clay);
-        sum +=
-            Densities.normal(
-                lengthMetres, expected, BASE_DEVIATION + RELATIVE_DEVIATION * expected);
-      }
-      return (1 - MISLEADS) * sum / read.length + MISLEADS / ALIKE_TO;
-    };
+    ClayLikelihood byClay =
+        clay -> {
+          double sum = 0;
+          for (RibbonChart chart : read) {
+            double expected = chart.expectedLength(clay);
+            sum +=
+                Densities.normal(
+                    lengthMetres, expected, BASE_DEVIATION + RELATIVE_DEVIATION * expected);
+          }
+          return (1 - MISLEADS) * sum / read.length + MISLEADS / ALIKE_TO;
+        };
+    return byClay;
   }
 
   @Override

@@ -156,8 +156,9 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
     }
     double seen = Math.min(1, curve.finer(opening) / fine);
     double deviation = washed ? 0.02 : 0.06;
+    double[] parts = GrainSizes.partsFiner(opening);
     return (clay, silt, sand) ->
-        (1 - MISLEADS) * Densities.normal(seen, GrainSizes.finer(opening, clay, silt), deviation)
+        (1 - MISLEADS) * Densities.normal(seen, GrainSizes.finer(parts, clay, silt), deviation)
             + MISLEADS;
   }
 

@@ -16,8 +16,9 @@ import java.util.Optional;
  * <p>Bayes' rule on the texture triangle: nothing known beforehand (every point of the triangle
  * alike), times the likelihood of each test, scaled to one. The triangle is cut into 100^2 equal
  * cells, a step of 1 % of mass, and evaluated at their centroids, so there is no sampling noise.
- * Against a grid ten times finer the means differ by less than 0.0005 and a class probability by
- * less than 0.01. Cost: cells times tests.
+ * Against a grid ten times finer, over 40 drawn sets of three to five tests: means and standard
+ * deviations differ by less than 0.0001, 5 and 95 % quantiles by less than 0.002, class
+ * probabilities by less than 0.01. Cost: cells times tests.
  */
 public final class SoilAssessment {
 
@@ -100,18 +101,17 @@ public final class SoilAssessment {
   }
 
   private static double[][] likelihoods(List<? extends SoilEvidence> evidence, TextureGrid grid) {
-    double[][] likelihoods = new double[evidence.size()][grid.size()];
+    double[][] likelihoods = new double[evidence.size()][];
     for (int i = 0; i < likelihoods.length; i++) {
-      TextureLikelihood likelihood = evidence.get(i).likelihood();
-      double[] row = likelihoods[i];
+      double[] row = grid.evaluate(evidence.get(i).likelihood());
       double greatest = 0;
-      for (int cell = 0; cell < row.length; cell++) {
-        row[cell] = likelihood.at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
-        greatest = Math.max(greatest, row[cell]);
+      for (double value : row) {
+        greatest = Math.max(greatest, value);
       }
       for (int cell = 0; cell < row.length; cell++) {
         row[cell] /= greatest;
       }
+      likelihoods[i] = row;
     }
     return likelihoods;
   }

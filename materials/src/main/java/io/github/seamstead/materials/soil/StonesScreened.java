@@ -49,7 +49,8 @@ public record StonesScreened(double stonesMass, double totalMass, double opening
 
   @Override
   public TextureLikelihood likelihood() {
-    return (clay, silt, sand) -> 1;
+    ClayLikelihood none = clay -> 1;
+    return none;
   }
 
   @Override

@@ -55,6 +55,26 @@ final class TextureGrid {
     return 2 * (steps - row) - 1;
   }
 
+  /** A likelihood at every cell; one of clay alone is evaluated twice for each row. */
+  double[] evaluate(TextureLikelihood likelihood) {
+    double[] values = new double[size()];
+    if (likelihood instanceof ClayLikelihood byClay) {
+      int cell = 0;
+      for (int row = 0; row < steps; row++) {
+        double upright = byClay.ofClay((row + 1 / 3.0) / steps);
+        double hanging = byClay.ofClay((row + 2 / 3.0) / steps);
+        for (int k = 0; k < cellsInRow(row); k++) {
+          values[cell++] = (k & 1) == 0 ? upright : hanging;
+        }
+      }
+    } else {
+      for (int cell = 0; cell < values.length; cell++) {
+        values[cell] = likelihood.at(clay[cell], silt[cell], sand(cell));
+      }
+    }
+    return values;
+  }
+
   /** The cell that holds a point inside the triangle. */
   int cellAt(double clayRatio, double siltRatio) {
     int row = Math.min(steps - 1, (int) (clayRatio * steps));

@@ -64,7 +64,8 @@ public record WarningSign(Kind kind) implements SoilEvidence {
 
   @Override
   public TextureLikelihood likelihood() {
-    return (clay, silt, sand) -> 1;
+    ClayLikelihood none = clay -> 1;
+    return none;
   }
 
   @Override

@@ -162,6 +162,38 @@ class RecipeTest {
   }
 
   @Test
+  void defaultLooseDensitiesAreThePublishedOnes() {
+    Source source = MixComponent.LOOSE_DENSITIES;
+    OutsideCheck.of("materials.mix", "loose dry density of earth, kg/m3", source)
+        .expect(1220)
+        .within(0)
+        .got(MixComponent.claySoil("s", Uncertain.exact(0.3)).looseDryDensity().value());
+    OutsideCheck.of("materials.mix", "loose dry density of sand, kg/m3", source)
+        .expect(1555)
+        .within(0)
+        .got(SAND.looseDryDensity().value());
+    OutsideCheck.of("materials.mix", "loose dry density of gravel, kg/m3", source)
+        .expect(1680)
+        .within(0)
+        .got(MixComponent.gravel("g", 0.002, 0.02).looseDryDensity().value());
+  }
+
+  @Test
+  void plasterMixByVolumeAndByMass() {
+    // 1 : 1.5 by volume is 1 : 2.4 by mass, which the bulk densities of the page imply.
+    Source page = Source.found("", "Earth plaster, experimental materials", "", "Canada");
+    MixComponent soil =
+        MixComponent.claySoil("soil", Uncertain.exact(0.3))
+            .withDensities(2700, Uncertain.exact(1000), 1700);
+    MixComponent sand = SAND.withDensities(2650, Uncertain.exact(1600), 1800);
+    Recipe recipe = new Recipe(List.of(new Recipe.Portion(soil, 1), new Recipe.Portion(sand, 1.5)));
+    OutsideCheck.of("materials.mix", "sand per soil by mass of 1 : 1.5 by volume", page)
+        .expect(2.4)
+        .within(1e-9)
+        .got(recipe.proportion(Basis.DRY_MASS).perFirst().parts().get(1).amount());
+  }
+
+  @Test
   void ratiosNameBothSides() {
     Recipe recipe =
         Recipe.ofDryMasses(

@@ -100,7 +100,7 @@ class SoilAssessmentTest {
   void badReadingsAreNamed() {
     assertThatThrownBy(() -> RibbonTest.ofLength(2))
         .hasMessageContaining("ribbon length: given 2 m")
-        .hasMessageContaining("0.3 m");
+        .hasMessageContaining("0.2 m");
     assertThatThrownBy(() -> Texture.ofPercent(30, 33, 33))
         .hasMessageContaining("add to 96 %")
         .hasMessageContaining("100 %");
