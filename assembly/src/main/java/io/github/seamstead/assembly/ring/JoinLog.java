@@ -70,11 +70,14 @@ public final class JoinLog {
     if (entry.action() == LogEntry.Action.UNDONE) {
       undo(seam);
     } else {
-      note(seam);
       present.add(seam);
-      byEdge.computeIfAbsent(seam.first(), e -> new ArrayList<>(1)).add(seam);
-      byEdge.computeIfAbsent(seam.second(), e -> new ArrayList<>(1)).add(seam);
+      keep(seam);
     }
+  }
+
+  private void keep(Seam seam) {
+    byEdge.computeIfAbsent(seam.first(), e -> new ArrayList<>(1)).add(seam);
+    byEdge.computeIfAbsent(seam.second(), e -> new ArrayList<>(1)).add(seam);
   }
 
   private Seam seam(int number, Edge first, Edge second, Facing facing) {
@@ -106,7 +109,9 @@ public final class JoinLog {
     if (joint.isPresent() && mark.equals(joint.map(Joint::mark))) {
       return;
     }
-    String why = mark.isEmpty() ? " is no mark in use" : " is the mark of another edge";
+    boolean inUse =
+        mark.isPresent() && ring.joints().stream().anyMatch(j -> j.mark().equals(mark.get()));
+    String why = inUse ? " is the mark of another joint" : " is no mark in use";
     fault(
         Fault.Kind.MISREAD_MARK,
         number,
@@ -177,8 +182,12 @@ public final class JoinLog {
     List<Joint> kept = new ArrayList<>();
     List<Seam> undo = new ArrayList<>();
     Set<Integer> made = new HashSet<>();
+    // Only what is still there is a fault: a wrong seam that was undone is none.
+    byEdge.clear();
     Components components = new Components(ring, List.copyOf(present));
     for (Seam seam : present) {
+      note(seam);
+      keep(seam);
       if (seam.isRight() && made.add(seam.joint().get().number())) {
         kept.add(seam.joint().get());
       } else {

@@ -93,6 +93,9 @@ class JoinLogTest {
     assertThat(kinds(report)).containsExactly(Fault.Kind.MISREAD_MARK);
     assertThat(report.faults().get(0).message())
         .isEqualTo("A-16 is no mark in use: 2L carries A-10; look again");
+    LogReport swapped = verify(LogEntry.joined("1R", "2L").marked("b21", "A-10"));
+    assertThat(swapped.faults().get(0).message())
+        .isEqualTo("b21 is the mark of another joint: 1R carries A-10; look again");
     assertThat(report.undo()).isEmpty();
   }
 
@@ -112,6 +115,26 @@ class JoinLogTest {
     assertThat(report.kept()).extracting(Joint::number).containsExactly(3);
     assertThat(kinds(verify(LogEntry.undone("3R", "4L"))))
         .containsExactly(Fault.Kind.NOTHING_TO_UNDO);
+  }
+
+  @Test
+  void undoingClearsASeamDoneTwiceOrWithTheWrongSide() {
+    LogReport twice =
+        verify(
+            LogEntry.joined("1R", "2L"), LogEntry.joined("1R", "2L"), LogEntry.undone("1R", "2L"));
+    assertThat(twice.isClean()).isTrue();
+    assertThat(twice.kept()).hasSize(1);
+    LogReport side =
+        verify(
+            LogEntry.joined("1R", "2L", Facing.GOOD_TO_PLAIN),
+            LogEntry.undone("2L", "1R"),
+            LogEntry.joined("1R", "2L"));
+    assertThat(side.isClean()).isTrue();
+    LogReport taken =
+        verify(
+            LogEntry.joined("1R", "5L"), LogEntry.joined("1R", "2L"), LogEntry.undone("1R", "5L"));
+    assertThat(taken.isClean()).isTrue();
+    assertThat(taken.kept()).hasSize(1);
   }
 
   @Test
