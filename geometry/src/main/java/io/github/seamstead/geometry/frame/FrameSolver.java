@@ -1,19 +1,15 @@
 package io.github.seamstead.geometry.frame;
 
 import io.github.seamstead.geometry.frame.FrameSolution.Candidate;
-import io.github.seamstead.geometry.frame.FrameSolution.Comparison;
 import io.github.seamstead.geometry.frame.FrameSolution.Determination;
-import io.github.seamstead.geometry.frame.Roots.Root;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
-import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Finds the regular right pyramid with given measures.
@@ -21,7 +17,8 @@ import java.util.Optional;
  * <p>Any two independent measures do ({@link PyramidMeasure#isIndependentOf}); each pair is solved
  * in closed form. Some pairs, such as slant height and volume, have two pyramids: both are given.
  * Further measures choose between two, and are held against the result. From three measures on the
- * pair that carries errors least is solved.
+ * pair that agrees with most of the others, and of those the one that carries errors least, is
+ * solved; so one wrong measure among four is named.
  *
  * <p>Cost: constant for two measures; with k measures O(k²) pairs are weighed.
  */
@@ -32,9 +29,6 @@ public final class FrameSolver {
 
   /** From here on a remark says that the measures barely determine the pyramid. */
   private static final double BARELY = 20;
-
-  /** From here on rounding alone spoils the result. */
-  private static final double HOPELESS = 1e9;
 
   private final int sides;
   private final Map<PyramidMeasure, Double> given;
@@ -82,218 +76,107 @@ public final class FrameSolver {
 
   private double requireValue(PyramidMeasure measure, double value) {
     Args.positive(measure.label(), value, measure.unit());
-    switch (measure) {
-      case FACE_SLOPE, HIP_SLOPE ->
-          Args.between(measure.label(), value, 0, Math.PI / 2, measure.unit());
-      case APEX_ANGLE -> Args.between(measure.label(), value, 0, 2 * Math.PI / sides, "rad");
-      default ->
-          Args.within(
-              measure.label(),
-              value,
-              RegularPolygon.LEAST_LENGTH
-                  * RegularPolygon.LEAST_LENGTH
-                  * RegularPolygon.LEAST_LENGTH,
-              RegularPolygon.GREATEST_LENGTH
-                  * RegularPolygon.GREATEST_LENGTH
-                  * RegularPolygon.GREATEST_LENGTH,
-              measure.unit());
-    }
-    return value;
-  }
-
-  /** Two measures and what they lead to. */
-  private record Attempt(
-      PyramidMeasure first, PyramidMeasure second, List<Candidate> candidates, String reason) {
-
-    double magnification() {
-      return candidates.stream()
-          .mapToDouble(Candidate::magnification)
-          .max()
-          .orElse(Double.POSITIVE_INFINITY);
-    }
+    double dimension =
+        switch (measure.unit()) {
+          case "m2" -> 2;
+          case "m3" -> 3;
+          default -> 1;
+        };
+    double greatest =
+        switch (measure) {
+          case FACE_SLOPE, HIP_SLOPE -> Math.PI / 2;
+          case APEX_ANGLE -> 2 * Math.PI / sides;
+          default -> Math.pow(RegularPolygon.GREATEST_LENGTH, dimension);
+        };
+    return Args.between(measure.label(), value, 0, greatest, measure.unit());
   }
 
   private FrameSolution run(Steps steps) {
-    List<Attempt> attempts = new ArrayList<>();
+    List<PairAttempt> attempts = new ArrayList<>();
     List<PyramidMeasure> order =
         given.keySet().stream().sorted(Comparator.comparing(PyramidMeasure::kind)).toList();
     for (int i = 0; i < order.size(); i++) {
       for (int j = i + 1; j < order.size(); j++) {
         if (order.get(i).isIndependentOf(order.get(j))) {
-          attempts.add(attempt(order.get(i), order.get(j), Steps.none()));
+          attempts.add(PairAttempt.of(sides, given, order.get(i), order.get(j), Steps.none()));
         }
       }
     }
     if (attempts.isEmpty()) {
       return tooFew();
     }
-    Attempt best =
+    PairAttempt best =
         attempts.stream()
             .filter(a -> !a.candidates().isEmpty())
-            .min(Comparator.comparingDouble(Attempt::magnification))
+            .min(
+                Comparator.comparingInt((PairAttempt a) -> a.disagreeing(agreement))
+                    .thenComparingDouble(PairAttempt::magnification))
             .orElse(attempts.get(0));
     if (steps.isRecording()) {
-      best = attempt(best.first(), best.second(), steps);
+      best = PairAttempt.of(sides, given, best.first(), best.second(), steps);
     }
     return judge(best);
   }
 
-  private Attempt attempt(PyramidMeasure first, PyramidMeasure second, Steps steps) {
-    steps.section("Given");
-    steps.step("n", "number of sides").gives(sides, "");
-    double x = steps.step(first.symbol(), first.label()).gives(value(first), first.unit());
-    double y = steps.step(second.symbol(), second.label()).gives(value(second), second.unit());
-    steps.section("From " + first.label() + " and " + second.label());
-    Roots roots = new PairSolver(sides, steps).solve(first, x, second, y);
-    List<Candidate> candidates = new ArrayList<>();
-    String reason = roots.reason();
-    for (Root root : roots.roots()) {
-      Optional<String> fault = fault(first, second, root);
-      if (fault.isPresent()) {
-        reason = fault.get();
-        continue;
-      }
-      double side = side(root, steps);
-      candidates.add(candidate(first, second, side, root));
-    }
-    candidates.sort(Comparator.comparingDouble(c -> c.pyramid().measures().faceSlope()));
-    return new Attempt(first, second, candidates, reason);
-  }
-
-  private double side(Root root, Steps steps) {
-    String number = root.number();
-    return steps
-        .step("side" + number, "base side of the pyramid found")
-        .formula("2 * r" + number + " * tan(pi/n)")
-        .with("r" + number, root.inradius(), "m")
-        .with("n", sides, "")
-        .from(FrameSources.POLYGON)
-        .note("Its height is " + Numbers.significant(root.height(), 9) + " m.")
-        .gives(2 * root.inradius() * Math.tan(Math.PI / sides), "m");
-  }
-
-  private Candidate candidate(PyramidMeasure first, PyramidMeasure second, double side, Root root) {
-    RegularPyramid pyramid = RegularPyramid.ofBaseSideAndHeight(sides, side, root.height());
-    List<Comparison> comparisons = new ArrayList<>();
-    given.forEach(
-        (measure, value) -> {
-          if (measure != first && measure != second) {
-            comparisons.add(new Comparison(measure, value, measure.of(pyramid)));
-          }
-        });
-    return new Candidate(
-        pyramid,
-        root.touching()
-            ? Double.POSITIVE_INFINITY
-            : Sensitivity.magnification(first, second, pyramid),
-        comparisons);
-  }
-
-  /** Why a root is no pyramid that can be built or trusted. */
-  private Optional<String> fault(PyramidMeasure first, PyramidMeasure second, Root root) {
-    String both = first.label() + " and " + second.label();
-    double r = root.inradius();
-    double side = 2 * r * Math.tan(Math.PI / sides);
-    if (!(root.height() > 1e-6 * r)) {
-      return Optional.of(both + ": with the values given the pyramid would be flat.");
-    }
-    if (!(r > 1e-6 * root.height())) {
-      return Optional.of(both + ": with the values given the pyramid would have no base.");
-    }
-    if (!(inRange(side) && inRange(root.height()))) {
-      return Optional.of(
-          both + ": the pyramid would be smaller than 0.000001 m or larger than 1000000 m.");
-    }
-    double magnification =
-        Sensitivity.magnification(
-            first, second, RegularPyramid.ofBaseSideAndHeight(sides, side, root.height()));
-    return !root.touching() && magnification > HOPELESS
-        ? Optional.of(both + ": the values given barely determine a pyramid; give another measure.")
-        : Optional.empty();
-  }
-
-  private static boolean inRange(double length) {
-    return length >= RegularPolygon.LEAST_LENGTH && length <= RegularPolygon.GREATEST_LENGTH;
-  }
-
-  private FrameSolution judge(Attempt best) {
+  private FrameSolution judge(PairAttempt best) {
     if (best.candidates().isEmpty()) {
       return new FrameSolution(Determination.NONE, List.of(), List.of(best.reason()));
     }
     List<Candidate> agreeing =
-        best.candidates().stream().filter(c -> worst(c) <= agreement).toList();
+        best.candidates().stream()
+            .filter(c -> PairAttempt.disagreeing(c, agreement).isEmpty())
+            .toList();
     if (agreeing.isEmpty()) {
       return new FrameSolution(Determination.NONE, List.of(), contradictions(best));
     }
     List<String> reasons = new ArrayList<>();
+    if (agreeing.size() == 2) {
+      reasons.add(
+          SolverWords.both(
+              best.first(), best.second(), agreeing.get(0).pyramid(), agreeing.get(1).pyramid()));
+    }
     for (Candidate candidate : agreeing) {
       if (candidate.magnification() > BARELY) {
-        reasons.add(barely(best, candidate));
+        reasons.add(SolverWords.barely(best.first(), best.second(), candidate.magnification()));
       }
     }
-    if (agreeing.size() == 2) {
-      reasons.add(0, both(best, agreeing));
-      return new FrameSolution(Determination.TWO, agreeing, reasons);
-    }
-    return new FrameSolution(Determination.ONE, agreeing, reasons);
+    return new FrameSolution(
+        agreeing.size() == 2 ? Determination.TWO : Determination.ONE, agreeing, reasons);
   }
 
-  private static double worst(Candidate candidate) {
-    return candidate.comparisons().stream()
-        .mapToDouble(c -> Math.abs(c.relativeDifference()))
-        .max()
-        .orElse(0);
-  }
-
-  private List<String> contradictions(Attempt best) {
+  private List<String> contradictions(PairAttempt best) {
     Candidate nearest =
         best.candidates().stream()
-            .min(Comparator.comparingDouble(FrameSolver::worst))
+            .min(Comparator.comparingInt(c -> PairAttempt.disagreeing(c, agreement).size()))
             .orElseThrow();
-    List<String> reasons = new ArrayList<>();
-    for (Comparison c : nearest.comparisons()) {
-      if (Math.abs(c.relativeDifference()) > agreement) {
-        reasons.add(SolverWords.contradiction(c, best.first(), best.second(), agreement));
-      }
-    }
-    return reasons;
-  }
-
-  private static String both(Attempt best, List<Candidate> two) {
-    return SolverWords.both(
-        best.first(), best.second(), two.get(0).pyramid(), two.get(1).pyramid());
-  }
-
-  private static String barely(Attempt best, Candidate candidate) {
-    return SolverWords.barely(best.first(), best.second(), candidate.magnification());
+    return PairAttempt.disagreeing(nearest, agreement).stream()
+        .map(c -> SolverWords.contradiction(c, best.first(), best.second(), agreement))
+        .toList();
   }
 
   private FrameSolution tooFew() {
-    PyramidMeasure first = given.keySet().stream().findFirst().orElse(PyramidMeasure.HEIGHT);
-    List<String> reasons = new ArrayList<>();
-    reasons.add(SolverWords.tooFew(given.keySet()));
-    if (given.size() < 2) {
-      return new FrameSolution(Determination.TOO_FEW, List.of(), reasons);
+    List<String> reasons = new ArrayList<>(List.of(SolverWords.tooFew(given.keySet())));
+    Determination determination = Determination.TOO_FEW;
+    if (given.size() > 1) {
+      // All of one kind: with any measure of another kind it shows whether they agree.
+      boolean plan = first().kind() == PyramidMeasure.Kind.PLAN;
+      PyramidMeasure probe = plan ? PyramidMeasure.HEIGHT : PyramidMeasure.INRADIUS;
+      Map<PyramidMeasure, Double> probed = new EnumMap<>(given);
+      probed.put(probe, 1.0);
+      FrameSolution solution =
+          judge(
+              plan
+                  ? PairAttempt.of(sides, probed, first(), probe, Steps.none())
+                  : PairAttempt.of(sides, probed, probe, first(), Steps.none()));
+      if (solution.determination() == Determination.NONE) {
+        determination = Determination.NONE;
+        reasons.addAll(solution.reasons());
+      }
     }
-    // All of one kind: a probe with any second measure shows whether they agree among themselves.
-    PyramidMeasure probe =
-        first.kind() == PyramidMeasure.Kind.PLAN ? PyramidMeasure.HEIGHT : PyramidMeasure.INRADIUS;
-    PyramidMeasure[] order =
-        first.kind() == PyramidMeasure.Kind.PLAN
-            ? new PyramidMeasure[] {first, probe}
-            : new PyramidMeasure[] {probe, first};
-    Map<PyramidMeasure, Double> probed = new EnumMap<>(given);
-    probed.put(probe, 1.0);
-    FrameSolver solver = new FrameSolver(sides, probed, agreement);
-    FrameSolution solution = solver.judge(solver.attempt(order[0], order[1], Steps.none()));
-    if (solution.determination() == Determination.NONE) {
-      reasons.addAll(solution.reasons());
-      return new FrameSolution(Determination.NONE, List.of(), reasons);
-    }
-    return new FrameSolution(Determination.TOO_FEW, List.of(), reasons);
+    return new FrameSolution(determination, List.of(), reasons);
   }
 
-  private double value(PyramidMeasure measure) {
-    return Optional.ofNullable(given.get(measure)).orElseThrow();
+  private PyramidMeasure first() {
+    return given.keySet().iterator().next();
   }
 }

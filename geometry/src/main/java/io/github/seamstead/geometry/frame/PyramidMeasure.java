@@ -108,7 +108,12 @@ public enum PyramidMeasure {
    * @return the value in {@link #unit()}
    */
   public double of(RegularPyramid pyramid) {
-    return reading.applyAsDouble(pyramid.whole().measures());
+    return read(pyramid.whole().measures());
+  }
+
+  /** Reads this measure off the measures of a whole pyramid. */
+  double read(FrameMeasures measures) {
+    return reading.applyAsDouble(measures);
   }
 
   /**

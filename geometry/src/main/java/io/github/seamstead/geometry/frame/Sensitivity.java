@@ -9,8 +9,7 @@ final class Sensitivity {
    * The greatest relative change of r or H for a small relative change of one measure: the largest
    * entry of the inverse of the matrix of logarithmic derivatives.
    */
-  static double magnification(PyramidMeasure first, PyramidMeasure second, RegularPyramid pyramid) {
-    FrameMeasures m = pyramid.measures();
+  static double magnification(PyramidMeasure first, PyramidMeasure second, FrameMeasures m) {
     double[] x = logDerivatives(first, m);
     double[] y = logDerivatives(second, m);
     double det = x[0] * y[1] - x[1] * y[0];

@@ -173,6 +173,17 @@ class FrameSolverTest {
   }
 
   @Test
+  void oneWrongMeasureAmongFourIsNamed() {
+    // Across flats 3.464, slant 2.645751: base side, height and slant agree, the hip is misread.
+    FrameSolution solution =
+        FrameSolver.solve(
+            6, Map.of(BASE_SIDE, 2.0, HEIGHT, 2.0, SLANT_HEIGHT, 2.646, HIP_EDGE, 2.5));
+    assertThat(solution.determination()).isEqualTo(Determination.NONE);
+    assertThat(solution.reasons()).hasSize(1);
+    assertThat(solution.reasons().get(0)).startsWith("hip edge: given 2.5 m, but ");
+  }
+
+  @Test
   void tooFewMeasuresSayWhatIsMissing() {
     assertThat(FrameSolver.solve(6, Map.of()).reasons())
         .containsExactly("measures: given none, must be two independent ones.");
