@@ -1,7 +1,6 @@
 package io.github.seamstead.geometry.frame;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -67,7 +66,7 @@ final class BarSearch {
       }
       return;
     }
-    if (spent + grid.multiple(bound.boundFor(remaining, left)) >= bestCost) {
+    if (spent + grid.roundUp(bound.boundFor(remaining, left)) >= bestCost) {
       return;
     }
     if (meter.used() >= limit || !meter.tick()) {
@@ -168,50 +167,5 @@ final class BarSearch {
       }
     }
     return true;
-  }
-
-  /** Cuts bars one after another, each as full as can be. */
-  List<BarPattern> greedy(int[] demand) {
-    int[] remaining = demand.clone();
-    int[] left = problem.available.clone();
-    List<BarPattern> plan = new ArrayList<>();
-    while (first(remaining) >= 0) {
-      BarPattern pick = fullest(remaining, left);
-      while (left[pick.stock] > 0 && Arrays.equals(counts(pick), counts(pick.within(remaining)))) {
-        plan.add(pick);
-        pick.take(remaining, 1);
-        left[pick.stock] -= problem.available[pick.stock] == BarProblem.UNLIMITED ? 0 : 1;
-      }
-    }
-    return plan;
-  }
-
-  private int[] counts(BarPattern pattern) {
-    int[] counts = new int[problem.types()];
-    Arrays.setAll(counts, pattern::count);
-    return counts;
-  }
-
-  /** The longest pieces first into each stock; of these the cheapest per unit filled. */
-  private BarPattern fullest(int[] remaining, int[] left) {
-    BarPattern best = new BarPattern(0, new int[problem.types()]);
-    double least = Double.POSITIVE_INFINITY;
-    for (int s = 0; s < problem.stocks(); s++) {
-      if (left[s] == 0) {
-        continue;
-      }
-      int[] counts = new int[problem.types()];
-      long room = problem.capacity[s];
-      for (int i = 0; i < counts.length; i++) {
-        counts[i] = (int) Math.min(remaining[i], room / problem.width[i]);
-        room -= counts[i] * problem.width[i];
-      }
-      double dear = (double) problem.cost[s] / (problem.capacity[s] - room);
-      if (problem.capacity[s] > room && dear < least) {
-        least = dear;
-        best = new BarPattern(s, counts);
-      }
-    }
-    return best;
   }
 }

@@ -18,6 +18,7 @@ final class BarSolver {
   private final long seed;
   private final BarBound bound;
   private final CostGrid grid;
+  private final BarSearch search;
   private List<BarPattern> best = List.of();
   private long bestCost = Long.MAX_VALUE;
   private long lowerBound;
@@ -27,17 +28,17 @@ final class BarSolver {
     this.meter = meter;
     this.seed = seed;
     this.bound = new BarBound(problem, meter);
-    this.grid = new CostGrid(problem.cost);
+    keep(new BarGreedy(problem).plan());
+    this.grid = new CostGrid(problem.cost, bestCost);
+    this.search = new BarSearch(problem, bound, grid, meter);
   }
 
   List<BarPattern> solve() {
-    BarSearch search = new BarSearch(problem, bound, grid, meter);
-    keep(search.greedy(problem.demand));
     meter.report(0.1, "first plan");
     bound.run();
     lowerBound = Math.min(bestCost, grid.roundUp(bound.bound()));
     meter.report(0.3, "bound found");
-    round(search);
+    round();
     if (!isProven() && !meter.isSpent() && best.size() <= MOST_BARS_SEARCHED) {
       meter.report(0.6, "searching for a better plan");
       List<BarPattern> better =
@@ -53,7 +54,7 @@ final class BarSolver {
   }
 
   /** Takes whole bars as the linear programme does and searches for the rest. */
-  private void round(BarSearch search) {
+  private void round() {
     double[] amounts = bound.amounts();
     RandomGenerator random = Seeds.stream(seed, "bar rounding", 0);
     for (int t = 0; t < ROUNDINGS && amounts.length > 0 && !isProven() && !meter.isSpent(); t++) {
