@@ -4,7 +4,10 @@
  * <p>{@link io.github.seamstead.geometry.frame.FrameSolver} finds the pyramid from any two
  * independent measures; {@link io.github.seamstead.geometry.frame.RegularPyramid#measures()} gives
  * all others; {@link io.github.seamstead.geometry.frame.RegularPyramid#faceOutline()} is the face
- * that the cover is made from.
+ * that the cover is made from, once {@link io.github.seamstead.geometry.frame.FabricOffset} has
+ * moved it outside the poles. {@link io.github.seamstead.geometry.frame.FrameMembers} lists poles
+ * and rings with their saw settings, and {@link io.github.seamstead.geometry.frame.BarCutting} cuts
+ * them from bars.
  *
  * <p>Axes: the base lies in the plane z = 0 with its centre at the origin and z points up. Hip i (1
  * … n) stands at azimuth 2πi/n counter-clockwise from x as seen from above; face i lies between hip
