@@ -1,6 +1,9 @@
 package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -121,9 +124,100 @@ public record DryingForecast(
    * @throws IllegalArgumentException if the length is out of range
    */
   public static DryingCurve simulate(DryingSlab slab, Weather weather, double days) {
+    return simulate(slab, weather, days, Steps.none());
+  }
+
+  /**
+   * Simulates one drying without doubt. The march itself is not written out; the steps are the
+   * water balance that it satisfies, from the water at the start to the moisture at the end.
+   *
+   * @param slab the coat and what lies under it
+   * @param weather the air from the moment it is laid
+   * @param days length, more than 0, at most 730 days
+   * @param steps receives the first evaporation, the balance and, last, the coat's moisture
+   * @return the curve
+   * @throws IllegalArgumentException if the length is out of range
+   */
+  @Calculation("materials.drying.simulation")
+  public static DryingCurve simulate(DryingSlab slab, Weather weather, double days, Steps steps) {
     Args.positive("length of the simulation", days, "days");
     Args.within("length of the simulation", days, 0, 730, "days");
-    return new DryingRun(slab, weather, 1).until(days * Weather.DAY, 0);
+    DryingCurve curve = new DryingRun(slab, weather, 1).until(days * Weather.DAY, 0);
+    steps.section("while the surface is wet");
+    Evaporation.wetFloor(weather.states().get(0), steps);
+    steps.section("balance of water");
+    double start =
+        steps
+            .step("W_0", "water in coat and base at the start")
+            .formula("rho_d * (t * u_0 + t_b * u_b)")
+            .with("rho_d", slab.dryDensity(), "kg/m3")
+            .with("t", slab.thickness(), "m")
+            .with("u_0", slab.initialMoisture(), "")
+            .with("t_b", slab.baseThickness(), "m")
+            .with("u_b", slab.baseMoisture(), "")
+            .gives(slab.initialWater(), "kg/m2");
+    double given =
+        steps
+            .step("W_e", "water given off, by the march in time")
+            .note("implicit finite volumes; D(u) and the air of each interval")
+            .gives(curve.evaporated(), "kg/m2");
+    double left =
+        steps
+            .step("W", "water left")
+            .formula("W_0 - W_e")
+            .with("W_0", start, "kg/m2")
+            .with("W_e", given, "kg/m2")
+            .gives(start - given, "kg/m2");
+    double inBase =
+        steps
+            .step("W_b", "of it in the base below the coat")
+            .gives(left - curve.finalMoisture() * slab.dryDensity() * slab.thickness(), "kg/m2");
+    steps
+        .step("u", "mean moisture of the coat at the end")
+        .formula("(W - W_b) / (rho_d * t)")
+        .with("W", left, "kg/m2")
+        .with("W_b", inBase, "kg/m2")
+        .with("rho_d", slab.dryDensity(), "kg/m3")
+        .with("t", slab.thickness(), "m")
+        .gives(curve.finalMoisture(), "");
+    return curve;
+  }
+
+  /**
+   * A moment of the drying curve with its range.
+   *
+   * @param day since the coat was laid
+   * @param moisture mean moisture of the coat by the fast, the likely and the slow run
+   */
+  public record BandPoint(double day, Range moisture) {}
+
+  /**
+   * Gives the drying curve with its range for a drawing. A run that ended earlier, dry, keeps its
+   * last moisture.
+   *
+   * @param count points, 2 to 1000, evenly from the laying to the end of the slowest run
+   * @return in order of time
+   * @throws IllegalArgumentException if the count is out of range
+   */
+  public List<BandPoint> band(int count) {
+    Args.within("points of the curve", count, 2, 1000);
+    double end = Math.max(slow.duration(), Math.max(likely.duration(), fast.duration()));
+    List<BandPoint> band = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double time = end * i / (count - 1);
+      double a = held(fast, time);
+      double b = held(likely, time);
+      double c = held(slow, time);
+      // Damp air may make the fast run the wetter one for a while.
+      double low = Math.min(a, Math.min(b, c));
+      double high = Math.max(a, Math.max(b, c));
+      band.add(new BandPoint(time / Weather.DAY, new Range(low, b, high)));
+    }
+    return List.copyOf(band);
+  }
+
+  private static double held(DryingCurve curve, double time) {
+    return curve.coatMoistureAt(Math.min(time, curve.duration()));
   }
 
   /**

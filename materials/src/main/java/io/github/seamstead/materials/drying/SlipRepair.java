@@ -3,6 +3,9 @@ package io.github.seamstead.materials.drying;
 import io.github.seamstead.materials.floor.FloorMix;
 import io.github.seamstead.materials.floor.MixPart;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +25,8 @@ public record SlipRepair(Range volume, List<Part> parts, double water, double si
   public static final double SLIP_MOISTURE = 0.40;
 
   private static final double WASTE = 1.15;
+  private static final Source WASTE_SOURCE =
+      Source.commonPractice("15 % of slip stays in buckets and on trowels");
   private static final double SIEVE = 0.001;
   private static final double GRAIN_DENSITY = 2650;
   private static final double WATER_DENSITY = 1000;
@@ -66,5 +71,47 @@ public record SlipRepair(Range volume, List<Part> parts, double water, double si
       parts.add(new Part(part.name(), dry * part.dryMassShare() / all));
     }
     return new SlipRepair(volume, parts, dry * SLIP_MOISTURE, Math.min(SIEVE, coat.largestGrain()));
+  }
+
+  /**
+   * Computes the volume of slip: 1.15 A (a t + s), with 15 % for waste (common practice).
+   *
+   * @param crackShare share of the area that is cracks, 0 to 1
+   * @param area of the floor, in square metres, greater than 0
+   * @param thickness of the coat, in metres, greater than 0
+   * @param skim thickness of a skim over all, in metres, 0 to 0.01
+   * @param steps receives cracks, skim and the sum
+   * @return in m³
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  @Calculation("materials.drying.slip")
+  public static double volume(
+      double crackShare, double area, double thickness, double skim, Steps steps) {
+    Args.within("share of cracks", crackShare, 0, 1, "");
+    Args.positive("floor area", area, "m2");
+    Args.positive("coat thickness", thickness, "m");
+    Args.within("skim thickness", skim, 0, 0.01, "m");
+    double cracks =
+        steps
+            .step("V_c", "cracks over their whole depth")
+            .formula("a * A * t")
+            .with("a", crackShare, "")
+            .with("A", area, "m2")
+            .with("t", thickness, "m")
+            .gives(crackShare * area * thickness, "m3");
+    double cover =
+        steps
+            .step("V_s", "skim over all")
+            .formula("A * s")
+            .with("A", area, "m2")
+            .with("s", skim, "m")
+            .gives(area * skim, "m3");
+    return steps
+        .step("V", "slip to mix, with waste")
+        .formula("1.15 * (V_c + V_s)")
+        .with("V_c", cracks, "m3")
+        .with("V_s", cover, "m3")
+        .from(WASTE_SOURCE)
+        .gives(WASTE * (cracks + cover), "m3");
   }
 }

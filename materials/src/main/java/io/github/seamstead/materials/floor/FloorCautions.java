@@ -127,6 +127,21 @@ public final class FloorCautions {
   }
 
   /**
+   * Warns of heaters that dry a floor under a tight cover.
+   *
+   * @return the caution
+   */
+  public static Caution heating() {
+    return new Caution(
+        Hazard.CARBON_MONOXIDE,
+        "A stove or a gas heater under a closed cover makes carbon monoxide, and burning gas adds"
+            + " water to the air.",
+        "Dry with moving air; no open flame without a flue, an open vent and an alarm, and nobody"
+            + " sleeps there.",
+        Optional.of(Source.commonPractice("heaters in shelters")));
+  }
+
+  /**
    * Collects the cautions of a floor job.
    *
    * @param heaviestBucket mass of the heaviest full bucket, in kg

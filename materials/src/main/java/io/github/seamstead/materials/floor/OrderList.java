@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -161,6 +162,52 @@ public record OrderList(
    */
   public double cost() {
     return lines.stream().mapToDouble(OrderLine::cost).sum();
+  }
+
+  /**
+   * Gives the price of everything.
+   *
+   * @param pricePerUnit price of a roll by the sheet's name, or of a litre by the finish's name; a
+   *     name that is missing costs nothing
+   * @return earth materials, rolls, and the high end of the litres, in the user's money
+   * @throws IllegalArgumentException if a price is negative or belongs to nothing in the order
+   */
+  public double cost(Map<String, Double> pricePerUnit) {
+    double sum = cost();
+    Map<String, Double> units = new LinkedHashMap<>();
+    membranes.forEach(m -> units.merge(m.layer().name(), (double) m.rolls(), Double::sum));
+    finishes.forEach(f -> units.merge(f.layer().name(), f.litres().high(), Double::sum));
+    for (Map.Entry<String, Double> price : pricePerUnit.entrySet()) {
+      Args.require(
+          units.containsKey(price.getKey()),
+          "price of "
+              + price.getKey()
+              + ": the order has no such sheet or finish, must be one of "
+              + String.join(", ", units.keySet()));
+      sum +=
+          Args.notNegative("price of " + price.getKey(), price.getValue(), "")
+              * units.getOrDefault(price.getKey(), 0.0);
+    }
+    return sum;
+  }
+
+  /**
+   * Gives the cautions of fetching and carrying the order.
+   *
+   * @param trailer the trailer, if materials are fetched
+   * @param bucketVolume of the bucket that is carried, in m³
+   * @return dust, the heaviest bucket, the trailer's load, oily rags
+   */
+  public List<Caution> cautions(Optional<Trailer> trailer, double bucketVolume) {
+    double heaviest =
+        lines.stream()
+            .filter(line -> line.looseVolume() > 0)
+            .mapToDouble(line -> line.ordered() / line.looseVolume() * bucketVolume)
+            .max()
+            .orElse(0);
+    List<Caution> cautions = new ArrayList<>(FloorCautions.forJob(heaviest, !finishes.isEmpty()));
+    trailer.map(Trailer::caution).ifPresent(cautions::add);
+    return List.copyOf(cautions);
   }
 
   /** The need of one material over all layers. */

@@ -269,6 +269,36 @@ public record ProctorCurve(
   }
 
   /**
+   * Gives points of the fitted parabola for the plot, from the drier to the wetter neighbour of the
+   * densest point.
+   *
+   * @param count 2 to 500
+   * @return in order of moisture; empty where the densest possible point stands without a fit
+   * @throws IllegalArgumentException if the count is out of range
+   */
+  public List<ProctorPoint> fittedLine(int count) {
+    Args.within("points of the line", count, 2, 500);
+    List<ProctorPoint> line = new ArrayList<>();
+    double top = maximumDryDensity.likely();
+    int densest = densest(points, OptionalDouble.empty());
+    ProctorPoint best = points.get(densest);
+    if (top == best.dryDensity() && optimumMoisture.low() == optimumMoisture.high()) {
+      return List.of();
+    }
+    ProctorPoint drier = points.get(densest - 1);
+    ProctorPoint wetter = points.get(densest + 1);
+    double optimum = optimumMoisture.likely();
+    double off = drier.moisture() - optimum;
+    double bend = (drier.dryDensity() - top) / (off * off);
+    for (int i = 0; i < count; i++) {
+      double moisture = drier.moisture() + (wetter.moisture() - drier.moisture()) * i / (count - 1);
+      double away = moisture - optimum;
+      line.add(new ProctorPoint(moisture, top + bend * away * away));
+    }
+    return List.copyOf(line);
+  }
+
+  /**
    * Gives points of the zero-air-voids line for the plot.
    *
    * @param count 2 to 500

@@ -103,6 +103,10 @@ class CrackingTest {
     double bySector =
         cracking.bySector(plan).stream().mapToDouble(row -> row.area().likely()).sum();
     assertThat(bySector).isCloseTo(footprint.area() * cracking.crackShare().likely(), within(1e-9));
+    StepRecorder steps = new StepRecorder();
+    double worked = SlipRepair.volume(0.01, 20, 0.025, 0.001, steps);
+    assertThat(worked).isCloseTo(1.15 * (0.005 + 0.02), within(1e-12));
+    DerivationChecks.assertFollowsTo(steps.derivation("materials.drying.slip", "V"), worked);
     SlipRepair slip = cracking.slip(footprint.area(), 0.025, 0, coat);
     assertThat(slip.volume().likely()).isCloseTo(bySector * 0.025 * 1.15, within(1e-9));
     assertThat(slip.parts()).extracting(SlipRepair.Part::name).containsExactly("clay soil", "sand");

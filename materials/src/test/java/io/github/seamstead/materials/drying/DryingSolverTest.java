@@ -58,6 +58,26 @@ class DryingSolverTest {
   }
 
   @Test
+  void theHalfTimeIsCranks() {
+    // D t / l² with l the full thickness open on both faces: a quarter of Fo on half of it.
+    Source crank = Source.fromMemory("Crank", "The Mathematics of Diffusion", "1975", "half-time");
+    double low = 0.1;
+    double high = 0.3;
+    for (int i = 0; i < 12; i++) {
+      double middle = (low + high) / 2;
+      if (gone(middle) < 0.5) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    OutsideCheck.of("materials.drying", "half-time D t / l2 of a sheet open on both faces", crank)
+        .expect(0.04919)
+        .withinRatio(3e-3)
+        .got((low + high) / 2 / 4);
+  }
+
+  @Test
   void aHundredMillimetresOverNinetyDaysAreWithinAThousandth() {
     Weather weather = Weather.hourly(hours(90));
     DryingSlab slab = DryingSlab.sealed(0.1, 1750, 0.2, EarthMoisture.sandyMix());

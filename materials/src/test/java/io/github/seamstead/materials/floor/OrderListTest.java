@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -45,6 +48,54 @@ class OrderListTest {
       assertThat(line.trips() * Math.min(1.2 * 1e9, 600)).isGreaterThanOrEqualTo(line.ordered());
     }
     assertThat(order.trips()).isPositive();
+    assertThat(order.cost()).isZero();
+    double litres = order.finishes().get(0).litres().high();
+    assertThat(order.cost(Map.of("damp-proof sheet", 60.0, "linseed oil", 8.0)))
+        .isCloseTo(60 * order.membranes().get(0).rolls() + 8 * litres, within(1e-9));
+    assertThatThrownBy(() -> order.cost(Map.of("paint", 3.0)))
+        .hasMessageContaining("must be one of damp-proof sheet, linseed oil");
+    assertThat(order.cautions(Optional.of(new Trailer(1.2, 600)), 0.010))
+        .extracting(Caution::hazard)
+        .contains(Hazard.SILICA_DUST, Hazard.LIFTING, Hazard.TRAILER_LOAD, Hazard.FIRE);
+  }
+
+  @Test
+  void suppliesArePricedAndSteppedAndTheirNamesChecked() {
+    OrderList order =
+        OrderList.of(
+            Demo.FLOOR,
+            List.of(),
+            List.of(
+                new Supply("washed sand", 0.06, 500, 30, false),
+                new Supply("chopped straw", 0.1, 18, 200, false)),
+            Optional.of(new Trailer(1.2, 600)),
+            0.010,
+            0.1);
+    OrderLine sand =
+        order.lines().stream()
+            .filter(l -> l.material().equals("washed sand"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(sand.ordered() % 500).isZero();
+    assertThat(sand.cost()).isCloseTo(sand.ordered() * 0.03, within(1e-9));
+    assertThat(sand.trips()).isZero();
+    OrderLine soil =
+        order.lines().stream()
+            .filter(l -> l.material().equals("clay soil"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(soil.screenedOut()).isCloseTo(soil.rawNeed().likely() * 0.15, within(1e-9));
+    assertThat(soil.trips()).isPositive();
+    assertThatThrownBy(
+            () ->
+                OrderList.of(
+                    Demo.FLOOR,
+                    List.of(),
+                    List.of(new Supply("cement", 0, 25, 100, false)),
+                    Optional.empty(),
+                    0.01,
+                    0.1))
+        .hasMessageContaining("no layer uses it");
   }
 
   @Test

@@ -63,6 +63,7 @@ class ProctorCurveTest {
         .expect(2010)
         .within(5)
         .got(curve.maximumDryDensity().likely());
+    assertThat(curve.fittedLine(5)).isEmpty();
     // The problem's own cylinder at 14.9 % lies above the line for G 2.69.
     assertThat(curve.remarks()).anyMatch(r -> r.contains("14.9 %"));
     PhaseState top =
@@ -100,6 +101,27 @@ class ProctorCurveTest {
     assertThat(curve.zeroAirVoidsLine(5)).isEmpty();
   }
 
+  @Test
+  void aSecondSetWhoseHeaviestCylinderIsWetter() {
+    double[][] rows = {
+      {1.68, 9.9, 1620.5},
+      {1.71, 10.6, 1639.0},
+      {1.77, 12.1, 1673.9},
+      {1.83, 13.8, 1704.7},
+      {1.86, 15.1, 1713.1},
+      {1.88, 17.4, 1697.6},
+      {1.87, 19.4, 1660.3},
+      {1.85, 21.2, 1618.2}
+    };
+    Source set = Source.derived("compaction data set with a 943.3 cm3 mould, worked by hand");
+    ProctorCurve curve = ProctorCurve.fit(points(rows, set), OptionalDouble.empty());
+    assertThat(curve.optimumMoisture().likely()).isBetween(0.148, 0.160);
+    OutsideCheck.of("materials.water", "field 1705 kg/m3 at 10.5 %, relative compaction, %", set)
+        .expect(90.1)
+        .within(0.2)
+        .got(100 * curve.relativeCompaction(1705 / 1.105));
+  }
+
   @ParameterizedTest
   @CsvSource({"2.66, 11, 20.18", "2.66, 15, 18.65", "2.66, 19, 17.33", "2.66, 23, 16.18"})
   void zeroAirVoids(double gravity, double percent, double unitWeight) {
@@ -126,6 +148,12 @@ class ProctorCurveTest {
     assertThat(curve.optimumMoisture().likely()).isCloseTo(0.13, within(1e-12));
     assertThat(curve.maximumDryDensity().likely()).isCloseTo(1900, within(1e-8));
     assertThat(curve.zeroAirVoidsLine(9)).hasSize(9);
+    assertThat(curve.fittedLine(21))
+        .hasSize(21)
+        .allSatisfy(
+            p ->
+                assertThat(p.dryDensity())
+                    .isCloseTo(1900 - 60_000 * Math.pow(p.moisture() - 0.13, 2), within(1e-8)));
     assertThat(curve.remarks()).isEmpty();
   }
 
