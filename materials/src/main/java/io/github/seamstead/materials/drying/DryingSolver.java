@@ -5,11 +5,12 @@ package io.github.seamstead.materials.drying;
  * k (a(u_0) − r).
  *
  * <p>Finite volumes, fine at the surface; the integral of D (Kirchhoff's transform) makes the flux
- * between two cells exact for any step in D. In time a two-stage, L-stable, diagonally implicit
- * Runge-Kutta method of order 2 (γ = 1 − 1/√2) with step control; each stage is solved by Newton's
- * method on a tridiagonal system. The cells are updated by the same fluxes that are added up as
- * evaporated water, so water is conserved to rounding. Cost: steps × cells; at least one step for
- * each interval of the weather.
+ * between two cells exact for any step in D. The surface has no capacity: its moisture is solved
+ * apart ({@link DryingSurface}) and what evaporates there is what the first cell loses. In time a
+ * two-stage, L-stable, diagonally implicit Runge-Kutta method of order 2 (γ = 1 − 1/√2) with step
+ * control; each stage is solved by Newton's method on a tridiagonal system. The cells are updated
+ * by the same fluxes that are added up as evaporated water, so water is conserved to rounding.
+ * Cost: steps × cells; at least one step for each interval of the weather.
  */
 final class DryingSolver {
 
@@ -17,13 +18,14 @@ final class DryingSolver {
   private static final double NEWTON = 1e-8;
   private static final int NEWTON_MOST = 25;
   private static final double LEAST_STEP = 1e-3;
+  private static final double NOTHING = 1e-16;
 
   private final double[] capacity;
   private final double[] conductance;
   private final double growth;
   private final double dry;
-  private final double isothermScale;
-  private final double isothermExponent;
+  private final double wet;
+  private final DryingSurface surface;
   private final int cells;
 
   private final double[] moisture;
@@ -41,15 +43,13 @@ final class DryingSolver {
   private double exchange;
   private double humidity;
   private double mobility;
-  private double activity;
-  private double activitySlope;
 
   DryingSolver(DryingSlab slab, DryingGrid grid) {
     EarthMoisture earth = slab.earth();
     growth = earth.growth();
     dry = earth.dryDiffusivity();
-    isothermExponent = earth.exponent();
-    isothermScale = earth.scale();
+    wet = earth.wetMoisture();
+    surface = new DryingSurface(earth);
     cells = grid.cells();
     capacity = new double[cells + 1];
     conductance = new double[cells + 2];
@@ -107,7 +107,7 @@ final class DryingSolver {
     if (dt < LEAST_STEP || !solve(stage1, GAMMA * dt, rate1)) {
       return Outcome.FAILED;
     }
-    double evaporated1 = exchange * (activity - humidity);
+    double evaporated1 = flux[1];
     for (int i = 1; i <= cells; i++) {
       base[i] = moisture[i] + (1 - GAMMA) * dt * rate1[i];
       stage2[i] = stage1[i];
@@ -116,7 +116,7 @@ final class DryingSolver {
     if (!solve(stage2, GAMMA * dt, rate2)) {
       return Outcome.FAILED;
     }
-    double evaporated2 = exchange * (activity - humidity);
+    double evaporated2 = flux[1];
     double error = 0;
     double mass = 0;
     for (int i = 1; i <= cells; i++) {
@@ -129,7 +129,10 @@ final class DryingSolver {
   }
 
   void accept() {
-    System.arraycopy(stage2, 0, moisture, 0, cells + 1);
+    for (int i = 0; i <= cells; i++) {
+      // Rounding may leave a bone-dry cell a trace below nothing.
+      moisture[i] = Math.max(stage2[i], NOTHING);
+    }
   }
 
   /**
@@ -155,47 +158,52 @@ final class DryingSolver {
 
   private void fluxes(double[] u) {
     double scale = dry * mobility;
-    for (int i = 0; i <= cells; i++) {
+    for (int i = 1; i <= cells; i++) {
       if (growth == 0) {
         slope[i] = scale;
         potential[i] = scale * u[i];
       } else {
-        slope[i] = scale * Math.exp(growth * u[i]);
-        potential[i] = slope[i] / growth;
+        slope[i] = scale * Math.exp(growth * Math.min(u[i], wet));
+        potential[i] = slope[i] / growth + slope[i] * Math.max(0, u[i] - wet);
       }
     }
-    for (int i = 1; i <= cells; i++) {
+    surface.solve(u[0], potential[1], conductance[1], scale, exchange, humidity);
+    u[0] = surface.moisture();
+    flux[1] = surface.evaporation();
+    for (int i = 2; i <= cells; i++) {
       flux[i] = conductance[i] * (potential[i] - potential[i - 1]);
     }
     flux[cells + 1] = 0;
-    double load = isothermScale * Math.pow(u[0], isothermExponent);
-    double rest = Math.exp(-load);
-    activity = 1 - rest;
-    activitySlope = rest * load * isothermExponent / u[0];
   }
 
   /** One Newton step by the Thomas algorithm; returns the largest change of a moisture. */
   private double correct(double[] u, double w) {
-    double diagonal = conductance[1] * slope[0] + exchange * activitySlope;
-    upper[0] = -conductance[1] * slope[1] / diagonal;
-    right[0] = (flux[1] - exchange * (activity - humidity)) / diagonal;
+    double above = surface.evaporationSlope() * slope[1];
+    double upperBefore = 0;
+    double rightBefore = 0;
     for (int i = 1; i <= cells; i++) {
       double below = i < cells ? conductance[i + 1] : 0;
       double residual = capacity[i] * (u[i] - base[i]) - w * (flux[i + 1] - flux[i]);
-      double lower = -w * conductance[i] * slope[i - 1];
-      double pivot = capacity[i] + w * (below + conductance[i]) * slope[i] - lower * upper[i - 1];
-      upper[i] = i < cells ? -w * below * slope[i + 1] / pivot : 0;
-      right[i] = (-residual - lower * right[i - 1]) / pivot;
+      double lower = i > 1 ? -w * conductance[i] * slope[i - 1] : 0;
+      double upwards = i > 1 ? conductance[i] * slope[i] : above;
+      double pivot = capacity[i] + w * (below * slope[i] + upwards) - lower * upperBefore;
+      upperBefore = i < cells ? -w * below * slope[i + 1] / pivot : 0;
+      rightBefore = (-residual - lower * rightBefore) / pivot;
+      upper[i] = upperBefore;
+      right[i] = rightBefore;
     }
     double change = 0;
     double step = 0;
-    for (int i = cells; i >= 0; i--) {
+    for (int i = cells; i >= 1; i--) {
       step = right[i] - upper[i] * step;
       double next = u[i] + step;
-      // Moisture stays above nothing: a Newton step may take at most nine tenths of it away.
-      double held = next < 0.1 * u[i] ? 0.1 * u[i] : next;
-      change = Math.max(change, Math.abs(held - u[i]));
-      u[i] = held;
+      if (next < 0.1 * u[i]) {
+        // Moisture stays above nothing; a step that was cut short never counts as the last one.
+        next = 0.1 * u[i];
+        change = Math.max(change, 1);
+      }
+      change = Math.max(change, Math.abs(next - u[i]));
+      u[i] = next;
     }
     return change;
   }

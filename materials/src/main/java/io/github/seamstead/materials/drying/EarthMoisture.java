@@ -5,10 +5,10 @@ import io.github.seamstead.shared.check.Args;
 /**
  * How moisture moves in the earth and what it holds against the air.
  *
- * <p>The diffusivity is D(u) = D_dry (D_wet / D_dry)^(u / u_wet), with u the moisture, water over
- * dry mass. The air above the surface at moisture u is as humid as a(u) = 1 − exp(−c u^m)
- * (Henderson's form, 1952; from memory), with c and m from the moistures at 50 % and 80 % relative
- * humidity.
+ * <p>The diffusivity is D(u) = D_dry (D_wet / D_dry)^(u / u_wet) up to u_wet and D_wet above, with
+ * u the moisture, water over dry mass. The air above the surface at moisture u is as humid as a(u)
+ * = 1 − exp(−c u^m) (Henderson's form, 1952; from memory), with c and m from the moistures at 50 %
+ * and 80 % relative humidity.
  *
  * @param dryDiffusivity D_dry at 20 °C, in m²/s
  * @param wetDiffusivity D_wet at 20 °C, in m²/s
@@ -34,7 +34,7 @@ public record EarthMoisture(
    *     it
    * @param wetMoisture 0.02 to 1
    * @param moistureAt50 0.0005 to 0.2
-   * @param moistureAt80 more than {@code moistureAt50}, at most four times it
+   * @param moistureAt80 1.1 to 2.3 times {@code moistureAt50}, so that m is more than 1
    * @throws IllegalArgumentException if a value is out of range
    */
   public EarthMoisture {
@@ -43,7 +43,7 @@ public record EarthMoisture(
     Args.within("wet moisture", wetMoisture, 0.02, 1, "");
     Args.within("moisture at 50 % humidity", moistureAt50, 0.0005, 0.2, "");
     Args.within(
-        "moisture at 80 % humidity", moistureAt80, 1.1 * moistureAt50, 4 * moistureAt50, "");
+        "moisture at 80 % humidity", moistureAt80, 1.1 * moistureAt50, 2.3 * moistureAt50, "");
   }
 
   /**
@@ -78,7 +78,7 @@ public record EarthMoisture(
    */
   public double diffusivity(double moisture) {
     Args.within("moisture", moisture, 0, 1, "");
-    return dryDiffusivity * Math.exp(growth() * moisture);
+    return dryDiffusivity * Math.exp(growth() * Math.min(moisture, wetMoisture));
   }
 
   /**

@@ -164,7 +164,8 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   }
 
   /**
-   * Moves the outline inwards on all sides, as an edge rail or a row of stones does. Gaps stay.
+   * Moves the outline inwards on all sides, as an edge rail or a row of stones does. Gaps stay, and
+   * edges keep their numbers unless a convex outline loses one.
    *
    * @param distance in metres, 0 or more
    * @return the smaller footprint

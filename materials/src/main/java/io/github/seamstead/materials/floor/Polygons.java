@@ -209,23 +209,34 @@ final class Polygons {
     return both.size() < 3 ? 0 : Math.max(0, signedArea(both));
   }
 
-  /** Moves every edge inwards; a polygon that is not convex must keep all its edges. */
+  /**
+   * Moves every edge inwards and keeps the numbers of the edges; only a convex polygon may lose an
+   * edge, and is then numbered anew.
+   */
   static List<PlanPoint> inset(String name, List<PlanPoint> corners, double distance) {
-    if (isConvex(corners)) {
-      List<PlanPoint> kept = corners;
-      int n = corners.size();
-      for (int i = 0; i < n && kept.size() >= 3; i++) {
-        PlanPoint a = corners.get(i);
-        PlanPoint b = corners.get((i + 1) % n);
-        double length = a.distanceTo(b);
-        double nx = -(b.y() - a.y()) / length * distance;
-        double ny = (b.x() - a.x()) / length * distance;
-        kept = leftOf(kept, a.plus(nx, ny), b.plus(nx, ny));
-      }
-      Args.require(kept.size() >= 3, nothingLeft(name, distance));
-      return kept;
-    }
     List<PlanPoint> moved = mitred(corners, distance);
+    int lost = lostEdge(corners, moved);
+    if (lost < 0 && isSimple(moved)) {
+      return moved;
+    }
+    Args.require(
+        isConvex(corners), nothingLeft(lost < 0 ? name : name + ": edge " + (lost + 1), distance));
+    List<PlanPoint> kept = corners;
+    int n = corners.size();
+    for (int i = 0; i < n && kept.size() >= 3; i++) {
+      PlanPoint a = corners.get(i);
+      PlanPoint b = corners.get((i + 1) % n);
+      double length = a.distanceTo(b);
+      double nx = -(b.y() - a.y()) / length * distance;
+      double ny = (b.x() - a.x()) / length * distance;
+      kept = leftOf(kept, a.plus(nx, ny), b.plus(nx, ny));
+    }
+    Args.require(kept.size() >= 3, nothingLeft(name, distance));
+    return kept;
+  }
+
+  /** The first edge that vanishes or turns round, or −1. */
+  private static int lostEdge(List<PlanPoint> corners, List<PlanPoint> moved) {
     int n = corners.size();
     for (int i = 0; i < n; i++) {
       PlanPoint a = corners.get(i);
@@ -233,10 +244,11 @@ final class Polygons {
       PlanPoint c = moved.get(i);
       PlanPoint d = moved.get((i + 1) % n);
       double along = (b.x() - a.x()) * (d.x() - c.x()) + (b.y() - a.y()) * (d.y() - c.y());
-      Args.require(along > 0, nothingLeft(name + ": edge " + (i + 1), distance));
+      if (!(along > 0)) {
+        return i;
+      }
     }
-    Args.require(isSimple(moved), nothingLeft(name, distance));
-    return moved;
+    return -1;
   }
 
   private static String nothingLeft(String name, double distance) {

@@ -3,10 +3,14 @@ package io.github.seamstead.materials.drying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.LongRange;
 import net.jqwik.api.constraints.Scale;
 
 class DryingProperties {
@@ -53,5 +57,40 @@ class DryingProperties {
       // A thousandth of the first moisture is the error allowed to the solver.
       assertThat(damp.coatMoistureAt(time)).isGreaterThanOrEqualTo(dry.coatMoistureAt(time) - 2e-4);
     }
+  }
+
+  @Property(tries = 150)
+  void wildNumbersNeitherHangNorLoseWater(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
+    Random random = new Random(seed);
+    double dry = Math.pow(10, -12 + 5 * random.nextDouble());
+    double wet = Math.min(1e-6, dry * Math.pow(10, 3 * random.nextDouble()));
+    double at50 = 0.001 + 0.1 * random.nextDouble();
+    EarthMoisture earth =
+        new EarthMoisture(
+            dry, wet, 0.05 + 0.5 * random.nextDouble(), at50, at50 * (1.15 + random.nextDouble()));
+    double first = 0.02 + 0.7 * random.nextDouble();
+    DryingSlab coat =
+        DryingSlab.sealed(
+            0.001 + 0.4 * random.nextDouble(), 500 + 2000 * random.nextDouble(), first, earth);
+    DryingSlab slab =
+        random.nextBoolean()
+            ? coat
+            : coat.drawingInto(
+                0.001 + 0.5 * random.nextDouble(), 0.001 + (first - 0.001) * random.nextDouble());
+    List<AirState> hours = new ArrayList<>();
+    for (int hour = 0; hour < 48; hour++) {
+      double humidity = random.nextDouble() < 0.1 ? random.nextInt(2) : random.nextDouble();
+      hours.add(
+          new AirState(
+              0.5 + 59 * random.nextDouble(),
+              humidity,
+              0.01 + 29 * random.nextDouble() * random.nextDouble()));
+    }
+    double exchange = Math.pow(10, 2 * random.nextDouble() - 1);
+    DryingCurve curve =
+        new DryingRun(slab, Weather.hourly(hours), exchange).until(5 * Weather.DAY, 0);
+    assertThat((curve.evaporated() + curve.waterLeft()) / slab.initialWater())
+        .isCloseTo(1, within(1e-9));
+    assertThat(curve.finalMoisture()).isBetween(0.0, 1.0);
   }
 }

@@ -121,6 +121,14 @@ class FloorProperties {
     double inradius = 1 / Math.tan(Math.PI / sides);
     double ratio = (inradius - inset) / inradius;
     assertThat(inner.area()).isCloseTo(whole.area() * ratio * ratio, within(1e-9));
+    for (int i = 0; i < sides; i++) {
+      PlanPoint corner = whole.corners().get(i);
+      PlanPoint moved = inner.corners().get(i);
+      assertThat(moved.x())
+          .as("corner keeps its number")
+          .isCloseTo(corner.x() * ratio, within(1e-9));
+      assertThat(moved.y()).isCloseTo(corner.y() * ratio, within(1e-9));
+    }
     EarthQuantity thin = EarthQuantity.of(EarthLayer.coat("a", 0.02, Demo.COAT), inner.area(), 0);
     EarthQuantity thick = EarthQuantity.of(EarthLayer.coat("a", 0.03, Demo.COAT), inner.area(), 0);
     assertThat(thick.dryMass().low()).isGreaterThan(thin.dryMass().high() * 0.9);

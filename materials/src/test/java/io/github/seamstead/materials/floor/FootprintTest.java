@@ -61,6 +61,10 @@ class FootprintTest {
     // Area − perimeter d + d² (4 per right turn: five outward corners less one inward).
     assertThat(inner.area()).isCloseTo(14 - 18 * 0.1 + 4 * 0.01, within(1e-12));
     assertThat(inner.corners()).hasSize(6);
+    Footprint clipped =
+        Footprint.of(new double[] {0, 4, 4, 3.9, 0}, new double[] {0, 0, 2.9, 3, 3}).inset(1);
+    assertThat(clipped.corners()).as("the short edge vanishes").hasSize(4);
+    assertThat(clipped.area()).isCloseTo(2, within(1e-9));
     assertThatThrownBy(() -> Footprint.of(L_X, L_Y).inset(1.1))
         .hasMessageContaining("leaves nothing");
     assertThatThrownBy(() -> Footprint.regular(6, 1).inset(1))

@@ -112,6 +112,28 @@ class OrderListTest {
   }
 
   @Test
+  void aTruckTableInPrint() {
+    Source table =
+        Source.found("US Army", "TM 9-2320-366-10-1", "", "Table 2-15, body of 5.19 yd3 struck");
+    double yard = 0.9144 * 0.9144 * 0.9144;
+    double pound = 0.45359237;
+    Trailer truck = new Trailer(5.19 * yard, 30_000);
+    double earth = 2025 * pound / yard;
+    double wetGravel = 3240 * pound / yard;
+    OutsideCheck.of("materials.floor", "struck load of dry loose earth, lb", table)
+        .expect(10_510)
+        .within(2)
+        .got(truck.load(earth, 0.01) * earth / pound);
+    OutsideCheck.of("materials.floor", "struck load of wet gravel and sand, lb", table)
+        .expect(16_816)
+        .within(2)
+        .got(truck.load(wetGravel, 0.01) * wetGravel / pound);
+    assertThat(truck.load(wetGravel, 0.01) * wetGravel)
+        .as("16 816 lb is 7628 kg, not the printed 7828")
+        .isCloseTo(7628, within(1.0));
+  }
+
+  @Test
   void aPayloadBelowOneBucketIsRefused() {
     assertThatThrownBy(() -> new Trailer(1, 10).load(1905, 0.010))
         .isInstanceOf(IllegalArgumentException.class)

@@ -28,7 +28,7 @@ class PhaseRelationsProperties {
     return all;
   }
 
-  @Property(tries = 60)
+  @Property(tries = 15)
   void everySufficientSetGivesTheSameSoilBack(
       @ForAll @Scale(4) @DoubleRange(min = 0.4, max = 0.8) double solids,
       @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.95) double filled,

@@ -30,6 +30,14 @@ class VolumeFactorsTest {
   }
 
   @Test
+  void looseDepthBeforeRamming() {
+    Source lift = Source.derived("100 mm lift by the FM 5-434 factors (from memory)");
+    check("sand, loose for 100 mm, mm", lift, 117, 1, 100 * VolumeFactors.SAND.compactedToLoose());
+    check("loam, loose for 100 mm, mm", lift, 139, 1, 100 * VolumeFactors.LOAM.compactedToLoose());
+    check("clay, loose for 100 mm, mm", lift, 159, 1, 100 * VolumeFactors.CLAY.compactedToLoose());
+  }
+
+  @Test
   void nunnally() {
     Source book =
         Source.fromMemory("Nunnally", "Construction Methods and Management", "", "soil volume");
