@@ -44,7 +44,7 @@ final class FrameChapter {
         "Hips are flatter than faces: judge laps and standing water by the slope of the hip, "
             + w.angle(m.hipSlope())
             + ".");
-    part.solution().ifPresent(s -> s.reasons().forEach(book::note));
+    part.solution().reasons().forEach(book::note);
     book.end(Chapter.FRAME);
   }
 }

@@ -36,6 +36,8 @@ final class FloorShapes {
     Shape.Key<Double> largestGrain =
         s.required(
             "largestGrain", Quantities.length("mm", 0.01, 100), "largest grain after screening");
+    Shape.Key<Boolean> fibre =
+        s.or("fibre", Kinds.flag(), "whether chopped straw is mixed in", false);
     Shape.Key<Double> density =
         s.assumed(
             "density",
@@ -78,6 +80,7 @@ final class FloorShapes {
                 v.find(greatestClay),
                 v.get(placingMoisture),
                 v.get(largestGrain),
+                v.get(fibre),
                 v.get(density),
                 v.get(densitySpread)));
   }

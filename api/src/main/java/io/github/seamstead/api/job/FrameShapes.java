@@ -137,13 +137,7 @@ final class FrameShapes {
             Quantities.written(Dimension.LENGTH, "m", 0.001, 200),
             "the reading, with its standard uncertainty if known");
     Shape.Key<Boolean> level =
-        s.assumed(
-            "level",
-            Kinds.flag(),
-            "whether the tape was held level between plumb lines",
-            false,
-            "false",
-            "the tape runs straight from node to node");
+        s.or("level", Kinds.flag(), "whether the tape was held level between plumb lines", false);
     s.rule(
         (v, faults) -> {
           if (v.get(from).equals(v.get(to))) {

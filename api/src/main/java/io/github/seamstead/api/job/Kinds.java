@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -56,6 +57,20 @@ final class Kinds {
       words.put(word.apply(constant), constant);
     }
     return new Choice<>(words);
+  }
+
+  /** One of an enum's constants, written as its name in the form {@code likeThis}. */
+  static <E extends Enum<E>> Kind<E> constant(Class<E> type) {
+    return choice(type, Kinds::camel);
+  }
+
+  private static String camel(Enum<?> constant) {
+    String[] words = constant.name().toLowerCase(Locale.ROOT).split("_", -1);
+    StringBuilder word = new StringBuilder(words[0]);
+    for (int i = 1; i < words.length; i++) {
+      word.append(Character.toUpperCase(words[i].charAt(0))).append(words[i].substring(1));
+    }
+    return word.toString();
   }
 
   /** A list of values of one kind. */

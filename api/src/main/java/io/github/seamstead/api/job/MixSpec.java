@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param greatestClay greatest share of clay aimed at, as a part of one, if stated
  * @param placingMoisture water over dry mass as the mix goes into the floor, as a part of one
  * @param largestGrain largest grain after screening, in metres
+ * @param fibre whether chopped straw is mixed in
  * @param density dry mass over compacted volume, in kilograms per cubic metre
  * @param densitySpread half width of the range of that density, as a part of one
  */
@@ -26,5 +27,6 @@ public record MixSpec(
     Optional<Double> greatestClay,
     double placingMoisture,
     double largestGrain,
+    boolean fibre,
     double density,
     double densitySpread) {}

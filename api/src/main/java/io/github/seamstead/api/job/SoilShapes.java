@@ -1,5 +1,12 @@
 package io.github.seamstead.api.job;
 
+import io.github.seamstead.materials.soil.BendTest;
+import io.github.seamstead.materials.soil.DropTest;
+import io.github.seamstead.materials.soil.DryStrengthTest;
+import io.github.seamstead.materials.soil.ShineTest;
+import io.github.seamstead.materials.soil.SqueezeTest;
+import io.github.seamstead.materials.soil.WarningSign;
+import io.github.seamstead.materials.soil.WashTest;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
@@ -117,22 +124,162 @@ final class SoilShapes {
                 v.get(clay), v.get(silt), v.get(sand), v.get(limits), v.get(uncertainty)));
   }
 
+  static Shape<SieveReading> sieveReading() {
+    Shape<SieveReading> s = Shape.of(SieveReading.class, "the mass held by one sieve");
+    Shape.Key<Double> opening =
+        s.required("opening", Quantities.length("mm", 0.02, 100), "opening of the sieve");
+    Shape.Key<Double> retained =
+        s.required(
+            "retained", Quantities.of(Dimension.MASS, "g", 0, 100000), "dry mass held by it");
+    return s.makes(v -> new SieveReading(v.get(opening), v.get(retained)));
+  }
+
+  static Shape<SieveSheet> sieveSheet() {
+    Shape<SieveSheet> s = Shape.of(SieveSheet.class, "a sieve analysis");
+    Shape.Key<List<SieveReading>> sieves =
+        s.required("sieves", Kinds.list(sieveReading(), 2, 40), "sieves, the coarsest first");
+    Shape.Key<Double> pan =
+        s.required("pan", Quantities.of(Dimension.MASS, "g", 0, 100000), "dry mass in the pan");
+    Shape.Key<Boolean> washed =
+        s.assumed(
+            "washed",
+            Kinds.flag(),
+            "whether the fines were washed through",
+            false,
+            "false",
+            "the sheet does not say that they were");
+    return s.makes(v -> new SieveSheet(v.get(sieves), v.get(pan), v.get(washed)));
+  }
+
+  static Shape<HydrometerReading> hydrometerReading() {
+    Shape<HydrometerReading> s = Shape.of(HydrometerReading.class, "one reading of the hydrometer");
+    Shape.Key<Double> time =
+        s.required("time", Quantities.of(Dimension.TIME, "s", 20, 864000), "time since the start");
+    Shape.Key<Double> density =
+        s.required(
+            "density",
+            Quantities.of(Dimension.DENSITY, "kg/m3", -5, 60),
+            "dry soil over volume as the hydrometer shows it; g/l is kg/m3");
+    return s.makes(v -> new HydrometerReading(v.get(time), v.get(density)));
+  }
+
+  static Shape<HydrometerSheet> hydrometerSheet() {
+    Shape<HydrometerSheet> s = Shape.of(HydrometerSheet.class, "a hydrometer analysis");
+    Shape.Key<List<HydrometerReading>> readings =
+        s.required(
+            "readings", Kinds.list(hydrometerReading(), 2, 40), "readings in the order of time");
+    Shape.Key<Double> soilPerVolume =
+        s.required(
+            "soilPerVolume",
+            Quantities.of(Dimension.DENSITY, "kg/m3", 10, 120),
+            "dry soil over volume of the suspension; g/l is kg/m3");
+    Shape.Key<Double> temperature =
+        s.assumed(
+            "temperature",
+            Quantities.of(Dimension.TEMPERATURE, "degC", 15, 30),
+            "temperature of the suspension",
+            20.0,
+            "20 degC",
+            "common practice: a laboratory room");
+    Shape.Key<Double> blank =
+        s.assumed(
+            "blank",
+            Quantities.of(Dimension.DENSITY, "kg/m3", -5, 15),
+            "reading in water with dispersant alone",
+            0.0,
+            "0 kg/m3",
+            "the sheet gives no blank");
+    Shape.Key<Double> particleDensity =
+        s.assumed(
+            "particleDensity",
+            Quantities.of(Dimension.DENSITY, "kg/m3", 2400, 3000),
+            "density of the grains",
+            2650.0,
+            "2650 kg/m3",
+            "quartz");
+    return s.makes(
+        v ->
+            new HydrometerSheet(
+                v.get(readings),
+                v.get(soilPerVolume),
+                v.get(temperature),
+                v.get(blank),
+                v.get(particleDensity)));
+  }
+
+  static Shape<ShrinkageBar> shrinkageBar() {
+    Shape<ShrinkageBar> s = Shape.of(ShrinkageBar.class, "a bar of wet soil dried in a mould");
+    Shape.Key<Double> mould =
+        s.required("mould", Quantities.length("mm", 20, 1000), "length of the mould");
+    Shape.Key<Double> gap =
+        s.required(
+            "gap",
+            Quantities.length("mm", 0, 300),
+            "gap when the pieces of the dry bar are pushed together");
+    s.rule(
+        (v, faults) -> {
+          if (v.get(gap) >= v.get(mould)) {
+            faults.note("gap", "a gap as long as the mould", "must be less than mould");
+          }
+        });
+    return s.makes(v -> new ShrinkageBar(v.get(mould), v.get(gap)));
+  }
+
   static Shape<SoilSample> soilSample() {
     Shape<SoilSample> s =
         Shape.of(SoilSample.class, "a local soil and the tests that were made of it");
     Shape.Key<String> id =
         s.required("id", Kinds.id(), "its name, by which mixes and layers call it");
     Shape.Key<String> note = s.optional("note", Kinds.text(), "where it was dug");
+    Shape.Key<SqueezeTest.Outcome> squeeze =
+        s.optional(
+            "squeeze", Kinds.constant(SqueezeTest.Outcome.class), "a moist handful squeezed");
+    Shape.Key<DropTest.Outcome> drop =
+        s.optional(
+            "drop", Kinds.constant(DropTest.Outcome.class), "a moist ball dropped from 1.5 m");
+    Shape.Key<Double> thread =
+        s.optional(
+            "thread",
+            Quantities.length("mm", 0.3, 50),
+            "the thinnest thread that it can be rolled to");
+    Shape.Key<Boolean> cannotBeRolled =
+        s.or("cannotBeRolled", Kinds.flag(), "true if no thread holds", false);
+    Shape.Key<BendTest.Outcome> bend =
+        s.optional("bend", Kinds.constant(BendTest.Outcome.class), "a roll bent to a ring");
     Shape.Key<Double> ribbon =
         s.optional(
             "ribbon",
             Quantities.length("mm", 0, 300),
             "mean length of the ribbons before they break");
+    Shape.Key<WashTest.Outcome> wash =
+        s.optional(
+            "wash", Kinds.constant(WashTest.Outcome.class), "how it feels between wet hands");
+    Shape.Key<ShineTest.Outcome> shine =
+        s.optional(
+            "shine", Kinds.constant(ShineTest.Outcome.class), "a moist ball cut with a knife");
+    Shape.Key<DryStrengthTest.Outcome> dryStrength =
+        s.optional(
+            "dryStrength",
+            Kinds.constant(DryStrengthTest.Outcome.class),
+            "a dry lump broken by hand");
     Shape.Key<JarReading> jar = s.optional("jar", jarReading(), "the jar test");
     Shape.Key<LaboratorySheet> laboratory =
-        s.optional("laboratory", laboratorySheet(), "a laboratory's sheet");
-    Shape.Key<Double> linearShrinkage =
-        s.optional("linearShrinkage", Quantities.ratio(0, 0.3), "linear shrinkage from a mould");
+        s.optional("laboratory", laboratorySheet(), "shares from a laboratory");
+    Shape.Key<SieveSheet> sieve = s.optional("sieve", sieveSheet(), "a sieve analysis");
+    Shape.Key<HydrometerSheet> hydrometer =
+        s.optional("hydrometer", hydrometerSheet(), "a hydrometer analysis");
+    Shape.Key<Double> liquidLimit =
+        s.optional("liquidLimit", Quantities.ratio(0.05, 5), "liquid limit");
+    Shape.Key<Double> plasticLimit =
+        s.optional("plasticLimit", Quantities.ratio(0.02, 5), "plastic limit");
+    Shape.Key<ShrinkageBar> shrinkage =
+        s.optional("shrinkage", shrinkageBar(), "the shrinkage bar");
+    Shape.Key<List<WarningSign.Kind>> signs =
+        s.or(
+            "signs",
+            Kinds.list(Kinds.constant(WarningSign.Kind.class), 1, 3),
+            "warning signs noticed",
+            List.of());
     Shape.Key<Double> moisture =
         s.assumed(
             "moisture",
@@ -162,15 +309,47 @@ final class SoilShapes {
             "pricePerTonne",
             Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
             "price of a tonne, in the money of the site");
+    s.rule(
+        (v, faults) -> {
+          if (v.has(liquidLimit) != v.has(plasticLimit)) {
+            faults.note(
+                "", "one of two limits", "must state liquidLimit and plasticLimit, or neither");
+          } else if (v.has(liquidLimit)
+              && v.find(plasticLimit).orElse(0.0) > v.find(liquidLimit).orElse(0.0)) {
+            faults.note(
+                "plasticLimit",
+                "a plastic limit above the liquid limit",
+                "must be at most liquidLimit");
+          }
+          if (v.get(cannotBeRolled) && v.has(thread)) {
+            faults.note(
+                "thread",
+                "a thread of a soil that cannot be rolled",
+                "must state thread or cannotBeRolled, not both");
+          }
+        });
     return s.makes(
         v ->
             new SoilSample(
                 v.get(id),
                 v.find(note),
+                v.find(squeeze),
+                v.find(drop),
+                v.find(thread),
+                v.get(cannotBeRolled),
+                v.find(bend),
                 v.find(ribbon),
+                v.find(wash),
+                v.find(shine),
+                v.find(dryStrength),
                 v.find(jar),
                 v.find(laboratory),
-                v.find(linearShrinkage),
+                v.find(sieve),
+                v.find(hydrometer),
+                v.find(liquidLimit),
+                v.find(plasticLimit),
+                v.find(shrinkage),
+                v.get(signs),
                 v.get(moisture),
                 v.get(bulking),
                 v.get(stones),

@@ -59,13 +59,7 @@ final class StockShapes {
             Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
             "price of one sheet, in the money of the site");
     Shape.Key<Integer> preference =
-        s.assumed(
-            "preference",
-            Kinds.count(1, 100),
-            "order of use, lowest first",
-            1,
-            "1",
-            "all stock is used alike");
+        s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->
@@ -109,13 +103,7 @@ final class StockShapes {
             Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
             "price of one metre off the roll, in the money of the site");
     Shape.Key<Integer> preference =
-        s.assumed(
-            "preference",
-            Kinds.count(1, 100),
-            "order of use, lowest first",
-            1,
-            "1",
-            "all stock is used alike");
+        s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->

@@ -19,8 +19,17 @@ final class WeatherShapes {
     Shape.Key<Double> airSpeed =
         s.required(
             "airSpeed",
-            Quantities.of(Dimension.SPEED, "m/s", 0, 40),
+            Quantities.of(Dimension.SPEED, "m/s", 0.01, 40),
             "mean air speed over the floor");
-    return s.makes(v -> new Weather(v.get(temperature), v.get(humidity), v.get(airSpeed)));
+    Shape.Key<Double> horizon =
+        s.assumed(
+            "horizon",
+            Quantities.of(Dimension.TIME, "d", 1, 730),
+            "how far the forecast looks",
+            90 * 86400.0,
+            "90 d",
+            "long enough for a coat in summer");
+    return s.makes(
+        v -> new Weather(v.get(temperature), v.get(humidity), v.get(airSpeed), v.get(horizon)));
   }
 }

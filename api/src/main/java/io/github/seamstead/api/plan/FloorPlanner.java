@@ -9,6 +9,8 @@ import io.github.seamstead.api.job.Plant;
 import io.github.seamstead.api.job.RoundGap;
 import io.github.seamstead.api.job.SoilSample;
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.geometry.survey.Adjustment;
+import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.EarthLayer;
@@ -30,6 +32,7 @@ import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Builds up the floor and reckons its loads and orders. */
 final class FloorPlanner {
@@ -39,22 +42,39 @@ final class FloorPlanner {
 
   private FloorPlanner() {}
 
-  static Optional<FloorPart> plan(Run run, Optional<RegularPyramid> frame, List<MixPart> mixes) {
+  static Optional<FloorPart> plan(
+      Run run, Optional<FramePart> frame, Optional<SurveyPart> survey, List<MixPart> mixes) {
     Optional<Floor> stated = run.document().floor();
     if (stated.isEmpty()) {
       run.skip(Chapter.FLOOR, "the document has no floor");
       return Optional.empty();
     }
-    if (frame.isEmpty()) {
+    if (frame.isEmpty() && survey.isEmpty()) {
       run.skip(Chapter.FLOOR, "the frame is not known");
       return Optional.empty();
     }
-    return run.attempt("$.floor", () -> buildUp(run, stated.get(), frame.get(), mixes))
+    return run.attempt("$.floor", () -> buildUp(run, stated.get(), base(run, frame, survey), mixes))
         .flatMap(floor -> run.attempt("$.plant", () -> part(run, stated.get(), floor)));
   }
 
-  private static BuildUp buildUp(Run run, Floor floor, RegularPyramid frame, List<MixPart> mixes) {
-    Footprint plan = Footprint.regular(frame.sides(), frame.baseSide());
+  /** The base as surveyed, else the ideal one. Edge i lies under face i + 1 in both. */
+  private static Footprint base(Run run, Optional<FramePart> frame, Optional<SurveyPart> survey) {
+    if (survey.isEmpty()) {
+      RegularPyramid pyramid = frame.orElseThrow().pyramid();
+      return Footprint.regular(pyramid.sides(), pyramid.baseSide());
+    }
+    int sides = run.document().frame().sides();
+    Adjustment adjustment = survey.get().report().accepted();
+    List<PlanPoint> corners = new ArrayList<>();
+    for (int i = 0; i < sides; i++) {
+      Vector3D corner = adjustment.position(Node.base(i == 0 ? sides : i));
+      corners.add(new PlanPoint(corner.getX(), corner.getY()));
+    }
+    return Footprint.of(corners);
+  }
+
+  private static BuildUp buildUp(Run run, Floor floor, Footprint base, List<MixPart> mixes) {
+    Footprint plan = base;
     if (floor.edging() > 0) {
       plan = plan.inset(floor.edging());
     }

@@ -1,6 +1,8 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.FrameMembers;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import java.util.Optional;
@@ -10,7 +12,15 @@ import java.util.Optional;
  *
  * @param pyramid the frame on its centre lines, whole or truncated
  * @param measures all its measures
- * @param solution how the stated measures fix it; empty if the frame comes from a survey alone
+ * @param solution how the stated measures fix it
+ * @param members its members with their cuts; empty if the document states no poles
+ * @param fabric the surface that the cover lies on; empty if the document has no cover
+ * @param lining the surface of the lining; empty if there is none
  */
 public record FramePart(
-    RegularPyramid pyramid, FrameMeasures measures, Optional<FrameSolution> solution) {}
+    RegularPyramid pyramid,
+    FrameMeasures measures,
+    FrameSolution solution,
+    Optional<FrameMembers> members,
+    Optional<FabricOffset> fabric,
+    Optional<FabricOffset> lining) {}

@@ -1,11 +1,18 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.FrameMeasure;
 import io.github.seamstead.api.job.FrameOpening;
+import io.github.seamstead.api.job.PoleSection;
+import io.github.seamstead.api.job.Poles;
+import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.FrameMembers;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.FrameSolver;
+import io.github.seamstead.geometry.frame.MemberSection;
+import io.github.seamstead.geometry.frame.MemberSpec;
 import io.github.seamstead.geometry.frame.PyramidMeasure;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import java.util.EnumMap;
@@ -20,16 +27,79 @@ final class FramePlanner {
   static Optional<FramePart> plan(Run run) {
     Frame frame = run.document().frame();
     if (frame.measures().isEmpty()) {
+      run.skip(Chapter.FRAME, "the document has no measures under frame, only a survey");
       return Optional.empty();
     }
     Map<PyramidMeasure, Double> given = given(frame.measures().get());
     Optional<FrameSolution> solution =
-        run.attempt("$.frame.measures", () -> FrameSolver.solve(frame.sides(), given));
+        run.attempt("$.frame.measures", () -> solve(run, frame.sides(), given));
     Optional<RegularPyramid> whole =
         solution.flatMap(s -> run.attempt("$.frame.measures", s::single));
     return whole
         .flatMap(w -> run.attempt("$.frame.opening", () -> cut(w, frame.opening())))
-        .map(pyramid -> new FramePart(pyramid, measures(run, pyramid), solution));
+        .map(pyramid -> part(run, pyramid, solution.orElseThrow()));
+  }
+
+  private static FrameSolution solve(Run run, int sides, Map<PyramidMeasure, Double> given) {
+    return run.worked(
+        "geometry.frame.solve",
+        "The frame from the measures stated",
+        steps -> FrameSolver.solve(sides, given, FrameSolver.DEFAULT_AGREEMENT, steps));
+  }
+
+  private static FramePart part(Run run, RegularPyramid pyramid, FrameSolution solution) {
+    FrameMeasures measures =
+        run.worked("geometry.frame.measures", "The frame's measures", pyramid::measures);
+    Optional<Poles> poles = run.document().frame().poles();
+    Optional<Cover> cover = run.document().cover();
+    if (poles.isEmpty()) {
+      run.skip(Chapter.FRAME, "members and their cuts: the document has no poles under frame");
+      if (cover.isPresent()) {
+        run.assume(
+            "$.frame.poles.diameter",
+            "0 mm",
+            "measures are taken to the surface the fabric lies on");
+      }
+    }
+    double reach = poles.map(FramePlanner::reach).orElse(0.0);
+    return new FramePart(
+        pyramid,
+        measures,
+        solution,
+        poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p))),
+        cover.flatMap(
+            c ->
+                run.attempt(
+                    "$.cover.fabric.thickness",
+                    () -> FabricOffset.cover(pyramid, reach, c.fabric().thickness()))),
+        cover
+            .flatMap(Cover::lining)
+            .flatMap(
+                l ->
+                    run.attempt(
+                        "$.cover.lining.airGap",
+                        () -> FabricOffset.lining(pyramid, reach, l.airGap()))));
+  }
+
+  /** How far a member reaches out from its centre line towards the fabric. */
+  private static double reach(Poles poles) {
+    return poles.section() == PoleSection.ROUND
+        ? poles.diameter().orElseThrow() / 2
+        : poles.depth().orElseThrow() / 2;
+  }
+
+  private static FrameMembers members(Run run, RegularPyramid pyramid, Poles poles) {
+    MemberSection section =
+        poles.section() == PoleSection.ROUND
+            ? MemberSection.pipe(poles.diameter().orElseThrow())
+            : MemberSection.timber(poles.width().orElseThrow(), poles.depth().orElseThrow());
+    MemberSpec spec =
+        MemberSpec.of(section, section)
+            .withSetBacks(poles.setback(), poles.setback(), poles.setback())
+            .withPurlinsAt(run.document().frame().purlins());
+    FrameMembers members = FrameMembers.of(pyramid, spec);
+    run.cautions(Chapter.FRAME, members.cautions());
+    return members;
   }
 
   private static Map<PyramidMeasure, Double> given(Map<FrameMeasure, Double> stated) {
@@ -50,9 +120,5 @@ final class FramePlanner {
       return whole.withOpeningCircumradius(o.radius().get());
     }
     return whole.withOpeningAtHeight(o.cutHeight().orElseThrow());
-  }
-
-  private static FrameMeasures measures(Run run, RegularPyramid pyramid) {
-    return run.worked("geometry.frame.measures", "The frame's measures", pyramid::measures);
   }
 }

@@ -12,11 +12,13 @@ import java.util.Optional;
  * @param job the job as it was read
  * @param options the terms of the run
  * @param frame the ideal frame
+ * @param survey the frame as it was taped
  * @param cover the pieces of the cover
  * @param joining how the panels are joined
  * @param soils the local soils
  * @param mixes the mixes that the floor calls
  * @param floor the floor
+ * @param drying how each mixed layer dries
  * @param notPlanned chapters left out, and why
  * @param unmet what the job asks for and cannot be met as stated
  * @param assumptions every value that the document leaves out and the plan took from elsewhere
@@ -27,11 +29,13 @@ public record JobPlan(
     Job job,
     PlanOptions options,
     Optional<FramePart> frame,
+    Optional<SurveyPart> survey,
     Optional<CoverPart> cover,
     Optional<JoiningPart> joining,
     List<SoilPart> soils,
     List<MixPart> mixes,
     Optional<FloorPart> floor,
+    List<DryingPart> drying,
     List<NotPlanned> notPlanned,
     List<Unmet> unmet,
     List<Assumption> assumptions,
@@ -44,11 +48,13 @@ public record JobPlan(
    * @param job the job as it was read
    * @param options the terms of the run
    * @param frame the ideal frame
+   * @param survey the frame as it was taped
    * @param cover the pieces of the cover
    * @param joining how the panels are joined
    * @param soils the local soils
    * @param mixes the mixes
    * @param floor the floor
+   * @param drying how each mixed layer dries
    * @param notPlanned chapters left out
    * @param unmet what cannot be met
    * @param assumptions values taken from elsewhere
@@ -58,6 +64,7 @@ public record JobPlan(
   public JobPlan {
     soils = List.copyOf(soils);
     mixes = List.copyOf(mixes);
+    drying = List.copyOf(drying);
     notPlanned = List.copyOf(notPlanned);
     unmet = List.copyOf(unmet);
     assumptions = List.copyOf(assumptions);

@@ -28,36 +28,49 @@ public final class JobPlanner {
     Run run = new Run(job, options);
     run.progress(0, "frame");
     Optional<FramePart> frame = FramePlanner.plan(run);
-    run.progress(0.1, "panels");
+    run.progress(0.05, "survey");
+    Optional<SurveyPart> survey = SurveyPlanner.plan(run, frame);
+    run.progress(0.15, "panels");
     Optional<CoverPart> cover =
-        frame.flatMap(
-            f -> {
-              List<Outline> faces =
-                  Collections.nCopies(f.pyramid().sides(), f.pyramid().faceOutline());
-              return CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces));
-            });
+        faces(job.document().frame().sides(), frame, survey)
+            .flatMap(faces -> CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces)));
     run.progress(0.5, "joining");
     Optional<JoiningPart> joining = cover.flatMap(c -> JoiningPlanner.plan(run, c));
     run.progress(0.6, "soil and mixes");
     List<SoilPart> soils = SoilPlanner.plan(run);
     List<MixPart> mixes = MixPlanner.plan(run, soils);
     run.progress(0.8, "floor");
-    Optional<FloorPart> floor = FloorPlanner.plan(run, frame.map(FramePart::pyramid), mixes);
+    Optional<FloorPart> floor = FloorPlanner.plan(run, frame, survey, mixes);
+    run.progress(0.9, "drying");
+    List<DryingPart> drying = DryingPlanner.plan(run, floor, soils, mixes);
     run.requireNoFaults();
     run.progress(1, "done");
     return new JobPlan(
         job,
         options,
         frame,
+        survey,
         cover,
         joining,
         soils,
         mixes,
         floor,
+        drying,
         run.notPlanned(),
         run.unmet(),
         run.assumptions(),
         run.cautions(),
         run.derivations());
+  }
+
+  /** The faces that panels are drawn for: as surveyed, else as the fabric lies on the ideal. */
+  private static Optional<List<Outline>> faces(
+      int sides, Optional<FramePart> frame, Optional<SurveyPart> survey) {
+    if (survey.isPresent()) {
+      return survey.map(s -> SurveyPlanner.faces(s, sides));
+    }
+    return frame
+        .flatMap(FramePart::fabric)
+        .map(fabric -> Collections.nCopies(sides, fabric.surface().faceOutline()));
   }
 }

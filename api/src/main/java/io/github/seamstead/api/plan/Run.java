@@ -101,7 +101,9 @@ final class Run {
     }
     StepRecorder recorder = new StepRecorder();
     T result = calculation.apply(recorder);
-    derivations.add(recorder.derivation(id, title));
+    if (!recorder.isEmpty()) {
+      derivations.add(recorder.derivation(id, title));
+    }
     return result;
   }
 

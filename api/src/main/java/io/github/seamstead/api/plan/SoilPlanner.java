@@ -2,21 +2,39 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.job.Aggregate;
 import io.github.seamstead.api.job.AggregateKind;
+import io.github.seamstead.api.job.HydrometerSheet;
 import io.github.seamstead.api.job.JarReading;
 import io.github.seamstead.api.job.LaboratorySheet;
+import io.github.seamstead.api.job.ShrinkageBar;
+import io.github.seamstead.api.job.SieveSheet;
 import io.github.seamstead.api.job.SizeSystem;
 import io.github.seamstead.api.job.SoilSample;
 import io.github.seamstead.materials.mix.BulkingCurve;
 import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.materials.soil.BendTest;
+import io.github.seamstead.materials.soil.ConsistencyLimits;
+import io.github.seamstead.materials.soil.DropTest;
+import io.github.seamstead.materials.soil.DryStrengthTest;
+import io.github.seamstead.materials.soil.HydrometerTest;
 import io.github.seamstead.materials.soil.JarTest;
 import io.github.seamstead.materials.soil.JarTiming;
 import io.github.seamstead.materials.soil.LaboratoryTexture;
+import io.github.seamstead.materials.soil.LinearShrinkage;
+import io.github.seamstead.materials.soil.NextTest;
 import io.github.seamstead.materials.soil.RibbonTest;
+import io.github.seamstead.materials.soil.RollTest;
+import io.github.seamstead.materials.soil.ShineTest;
+import io.github.seamstead.materials.soil.SieveAnalysis;
 import io.github.seamstead.materials.soil.SizeLimits;
 import io.github.seamstead.materials.soil.SoilAssessment;
 import io.github.seamstead.materials.soil.SoilEvidence;
 import io.github.seamstead.materials.soil.SoilFinding;
+import io.github.seamstead.materials.soil.SoilUse;
+import io.github.seamstead.materials.soil.SqueezeTest;
+import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.materials.soil.Texture;
+import io.github.seamstead.materials.soil.WarningSign;
+import io.github.seamstead.materials.soil.WashTest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,21 +68,64 @@ final class SoilPlanner {
     MixComponent component =
         MixComponent.claySoil(sample.id(), finding.texture().clay())
             .damp(sample.moisture(), sample.bulking());
-    if (sample.linearShrinkage().isPresent()) {
-      component = component.withLinearShrinkage(sample.linearShrinkage().get());
+    if (sample.shrinkage().isPresent()) {
+      component = component.withLinearShrinkage(shrinkage(sample.shrinkage().get()).ratio());
     }
     if (sample.pricePerTonne().isPresent()) {
       component = component.withPricePerTonne(sample.pricePerTonne().get());
     }
-    return new SoilPart(sample, finding, component);
+    return new SoilPart(
+        sample, finding, component, Suitability.of(finding, SoilUse.FLOOR), NextTest.rank(finding));
   }
 
   private static List<SoilEvidence> evidence(SoilSample sample) {
     List<SoilEvidence> evidence = new ArrayList<>();
-    sample.ribbon().ifPresent(length -> evidence.add(RibbonTest.ofLength(length)));
-    sample.jar().ifPresent(jar -> evidence.add(jar(jar)));
-    sample.laboratory().ifPresent(sheet -> evidence.add(laboratory(sheet)));
+    sample.squeeze().map(SqueezeTest::new).ifPresent(evidence::add);
+    sample.drop().map(DropTest::new).ifPresent(evidence::add);
+    sample.thread().map(RollTest::holding).ifPresent(evidence::add);
+    if (sample.cannotBeRolled()) {
+      evidence.add(RollTest.cannotBeRolled());
+    }
+    sample.bend().map(BendTest::new).ifPresent(evidence::add);
+    sample.ribbon().map(RibbonTest::ofLength).ifPresent(evidence::add);
+    sample.wash().map(WashTest::new).ifPresent(evidence::add);
+    sample.shine().map(ShineTest::new).ifPresent(evidence::add);
+    sample.dryStrength().map(DryStrengthTest::new).ifPresent(evidence::add);
+    sample.jar().map(SoilPlanner::jar).ifPresent(evidence::add);
+    sample.laboratory().map(SoilPlanner::laboratory).ifPresent(evidence::add);
+    sample.sieve().map(SoilPlanner::sieve).ifPresent(evidence::add);
+    sample.hydrometer().map(SoilPlanner::hydrometer).ifPresent(evidence::add);
+    sample
+        .liquidLimit()
+        .map(limit -> new ConsistencyLimits(limit, sample.plasticLimit().orElseThrow()))
+        .ifPresent(evidence::add);
+    sample.shrinkage().map(SoilPlanner::shrinkage).ifPresent(evidence::add);
+    sample.signs().stream().map(WarningSign::new).forEach(evidence::add);
     return evidence;
+  }
+
+  static LinearShrinkage shrinkage(ShrinkageBar bar) {
+    return LinearShrinkage.ofGap(bar.mould(), bar.gap());
+  }
+
+  private static SieveAnalysis sieve(SieveSheet sheet) {
+    return new SieveAnalysis(
+        sheet.sieves().stream()
+            .map(s -> new SieveAnalysis.Sieve(s.opening(), s.retained()))
+            .toList(),
+        sheet.pan(),
+        sheet.washed());
+  }
+
+  private static HydrometerTest hydrometer(HydrometerSheet sheet) {
+    return new HydrometerTest(
+        sheet.readings().stream()
+            .map(r -> new HydrometerTest.Reading(r.time(), r.density()))
+            .toList(),
+        sheet.soilPerVolume(),
+        sheet.temperature(),
+        sheet.blank(),
+        sheet.particleDensity());
   }
 
   private static JarTest jar(JarReading jar) {

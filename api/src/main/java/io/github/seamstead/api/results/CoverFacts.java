@@ -3,7 +3,10 @@ package io.github.seamstead.api.results;
 import io.github.seamstead.api.plan.CoverPart;
 import io.github.seamstead.api.plan.CutShape;
 import io.github.seamstead.api.plan.FramePart;
+import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.FrameMember;
+import io.github.seamstead.geometry.frame.FrameMembers;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.Splice;
 import io.github.seamstead.geometry.plane.Outline;
@@ -19,7 +22,38 @@ final class CoverFacts {
     return new Facts<FramePart>()
         .whole("sides", "how many sides", f -> f.pyramid().sides())
         .flag("truncated", "whether it has an opening at the top", f -> f.pyramid().isTruncated())
-        .one("measures", "all measures on the centre lines", measures(), FramePart::measures);
+        .one("measures", "all measures on the centre lines", measures(), FramePart::measures)
+        .maybe("members", "its members with their cuts", members(), FramePart::members)
+        .maybe("fabric", "the surface of the cover", fabric(), FramePart::fabric)
+        .maybe("lining", "the surface of the lining", fabric(), FramePart::lining);
+  }
+
+  private static Facts<FrameMembers> members() {
+    return new Facts<FrameMembers>()
+        .many("list", "one line for each sort of member", member(), FrameMembers::members)
+        .many("plateBends", "bends of the plates", bend(), FrameMembers::bends);
+  }
+
+  private static Facts<FrameMember> member() {
+    return new Facts<FrameMember>()
+        .text("name", "what it is called", FrameMember::name)
+        .whole("count", "how many", FrameMember::count)
+        .number("centreLine_m", "length from node to node", FrameMember::centreLine)
+        .number("cutLength_m", "length to cut", FrameMember::cutLength);
+  }
+
+  private static Facts<FrameMembers.PlateBend> bend() {
+    return new Facts<FrameMembers.PlateBend>()
+        .text("name", "where the plate sits", FrameMembers.PlateBend::name)
+        .number("angle_rad", "how far it is bent from flat", FrameMembers.PlateBend::angle);
+  }
+
+  private static Facts<FabricOffset> fabric() {
+    return new Facts<FabricOffset>()
+        .number("distance_m", "how far it lies outside the centre lines", FabricOffset::distance)
+        .number("baseSide_m", "its base edge", o -> o.surface().baseSide())
+        .number("openingSide_m", "its opening edge; 0 for none", o -> o.surface().openingSide())
+        .number("coverArea_m2", "its area", o -> o.surface().measures().coverArea());
   }
 
   private static Facts<FrameMeasures> measures() {

@@ -35,6 +35,12 @@ final class EarthFacts {
             "texture classes, the most probable first",
             textureClass(),
             s -> s.finding().texture().classProbabilities().entrySet().stream().toList())
+        .text("floorVerdict", "whether it suits a floor", s -> s.floor().verdict().label())
+        .texts("floorReasons", "why", s -> s.floor().reasons())
+        .maybeText(
+            "nextTest",
+            "the test that would tell most for its effort",
+            s -> s.nextTests().stream().findFirst().map(t -> t.kind().label()))
         .texts("remarks", "what the tests call attention to", s -> s.finding().remarks())
         .texts(
             "conflicts",

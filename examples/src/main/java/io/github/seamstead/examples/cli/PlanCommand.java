@@ -7,6 +7,7 @@ import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.api.plan.Unmet;
 import io.github.seamstead.shared.work.Cancellation;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -66,12 +67,16 @@ final class PlanCommand implements Callable<Integer> {
               throw new IllegalArgumentException("--out: " + why);
             });
     Job job = JobReader.read(file);
+    JobPlan plan;
     try (TerminalProgress progress = TerminalProgress.open(console.err())) {
-      JobPlan plan =
+      plan =
           JobPlanner.plan(job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
       BookWriter.write(plan, out);
     }
     print.println("The book is in " + out);
-    return 0;
+    for (Unmet unmet : plan.unmet()) {
+      console.err().println("Cannot be met: " + unmet.chapter().title() + ": " + unmet.what());
+    }
+    return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }
 }

@@ -37,6 +37,15 @@ public final class StepRecorder implements Steps {
   }
 
   /**
+   * Tells whether nothing was kept yet, as when a calculation refuses its input.
+   *
+   * @return true before the first step
+   */
+  public boolean isEmpty() {
+    return steps.isEmpty();
+  }
+
+  /**
    * Closes the record.
    *
    * @param id the calculation's id, as in {@link Calculation}

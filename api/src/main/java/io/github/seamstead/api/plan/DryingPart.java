@@ -1,0 +1,21 @@
+package io.github.seamstead.api.plan;
+
+import io.github.seamstead.materials.drying.Cracking;
+import io.github.seamstead.materials.drying.DryingForecast;
+import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.floor.EarthLayer;
+import java.util.Optional;
+
+/**
+ * How one mixed layer dries.
+ *
+ * @param layer the layer
+ * @param forecast days to firm, walkable and dry, with their ranges
+ * @param cracking cracks to expect; empty if the soil has no shrinkage test, or for a dry pack
+ * @param repair the slip that fills them; empty without {@code cracking}
+ */
+public record DryingPart(
+    EarthLayer layer,
+    DryingForecast forecast,
+    Optional<Cracking> cracking,
+    Optional<SlipRepair> repair) {}
