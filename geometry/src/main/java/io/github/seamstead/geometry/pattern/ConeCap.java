@@ -1,6 +1,8 @@
 package io.github.seamstead.geometry.pattern;
 
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -172,6 +174,25 @@ public record ConeCap(double radius, double height, double holeRadius) {
    */
   public double area() {
     return Math.PI * (radius * radius - holeRadius * holeRadius) * slant() / radius;
+  }
+
+  /**
+   * Gives what can hurt someone here.
+   *
+   * @return a caution for a cap with a hole, which may be used for a flue; else empty
+   */
+  public List<Caution> cautions() {
+    if (holeRadius == 0) {
+      return List.of();
+    }
+    return List.of(
+        Caution.of(
+            Hazard.FIRE,
+            "A hole in a cap is sized for a vent or a pole. Coated cloth softens and burns near a"
+                + " hot flue, and a tight cover holds carbon monoxide.",
+            "Lead no flue through cloth without a listed insulated collar at the maker's clearance,"
+                + " and leave permanent vents high and low.",
+            Source.commonPractice("clearances of a flue are those its maker lists")));
   }
 
   /**

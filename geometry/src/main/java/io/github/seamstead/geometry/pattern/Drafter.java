@@ -75,27 +75,41 @@ final class Drafter {
     }
   }
 
-  /** An arrow beside the piece's label, as long as there is room inside the stitch line. */
+  /** An arrow above the piece's label, as long as there is room inside the stitch line. */
   private void grain() {
-    Vector2D middle =
-        piece.marks().stream()
-            .filter(m -> m.kind() == Mark.Kind.PIECE)
-            .findFirst()
-            .map(m -> m.at().add(Vector2D.of(0, 2 * m.height())))
-            .orElse(piece.stitch().centroid());
-    double room = piece.stitch().contains(middle) ? piece.stitch().distanceToEdge(middle) : 0;
-    double half = Math.min(GRAIN_HALF_LENGTH, 0.8 * room);
-    if (half <= 0) {
-      return;
-    }
     Vector2D along = Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain()));
     Vector2D side = Vector2D.of(-along.getY(), along.getX());
-    Vector2D tip = middle.add(along.multiply(half));
-    Vector2D barb = tip.subtract(along.multiply(half / 5));
-    add(LineKind.GRAIN, List.of(middle.subtract(along.multiply(half)), tip), false);
+    for (Mark mark : piece.marks()) {
+      if (mark.kind() != Mark.Kind.PIECE) {
+        continue;
+      }
+      Vector2D up = Vector2D.of(-Math.sin(mark.rotation()), Math.cos(mark.rotation()));
+      for (double half = GRAIN_HALF_LENGTH; half > GRAIN_HALF_LENGTH / 10; half *= 0.8) {
+        double off = mark.height() + half * Math.max(0.2, Math.abs(along.dot(up)));
+        Vector2D middle = mark.at().add(up.multiply(off));
+        if (hasRoom(middle, half)) {
+          arrow(middle, along.multiply(half), side.multiply(half));
+          return;
+        }
+      }
+    }
+  }
+
+  private boolean hasRoom(Vector2D middle, double half) {
+    return piece.stitch().contains(middle)
+        && piece.stitch().distanceToEdge(middle) > half
+        && piece.holes().stream()
+            .noneMatch(
+                h -> h.finished().contains(middle) || h.finished().distanceToEdge(middle) < half);
+  }
+
+  private void arrow(Vector2D middle, Vector2D along, Vector2D side) {
+    Vector2D tip = middle.add(along);
+    Vector2D barb = tip.subtract(along.multiply(0.2));
+    add(LineKind.GRAIN, List.of(middle.subtract(along), tip), false);
     add(
         LineKind.GRAIN,
-        List.of(barb.add(side.multiply(half / 10)), tip, barb.subtract(side.multiply(half / 10))),
+        List.of(barb.add(side.multiply(0.1)), tip, barb.subtract(side.multiply(0.1))),
         false);
   }
 

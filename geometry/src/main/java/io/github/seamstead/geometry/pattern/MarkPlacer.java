@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.pattern;
 
+import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,12 @@ final class MarkPlacer {
   /** In text heights: from an edge to the middle of its letter. */
   private static final double INSET = 2;
 
+  /** In text heights: the least distance of the label from edges and holes. */
+  private static final double CLEARANCE = 3;
+
+  /** Width of a letter over its height. */
+  private static final double LETTER_WIDTH = 0.7;
+
   private final Outline stitch;
   private final List<PieceHole> holes;
   private final double height;
@@ -22,9 +29,11 @@ final class MarkPlacer {
   private MarkPlacer(Outline stitch, List<PieceHole> holes) {
     this.stitch = stitch;
     this.holes = holes;
-    // Twice the area over the perimeter is the width of a long strip.
-    double thickness = 2 * stitch.area() / stitch.perimeter();
-    height = Math.min(GREATEST_HEIGHT, HEIGHT_TO_THICKNESS * thickness);
+    // Twice the area over the perimeter is the width of a long strip, or of a ring.
+    double area = stitch.area() - holes.stream().mapToDouble(h -> h.finished().area()).sum();
+    double rim =
+        stitch.perimeter() + holes.stream().mapToDouble(h -> h.finished().perimeter()).sum();
+    height = Math.min(GREATEST_HEIGHT, HEIGHT_TO_THICKNESS * 2 * area / rim);
   }
 
   static String side(boolean good) {
@@ -34,14 +43,24 @@ final class MarkPlacer {
   static List<Mark> place(
       Outline stitch, String label, List<PieceEdge> edges, List<PieceHole> holes) {
     MarkPlacer placer = new MarkPlacer(stitch, holes);
-    Vector2D middle = placer.clearSpot();
-    placer.add(Mark.Kind.PIECE, label, middle.add(Vector2D.of(0, placer.height)), 0);
-    placer.add(Mark.Kind.SIDE, side(true), middle.subtract(Vector2D.of(0, placer.height)), 0);
+    placer.label(label);
     for (int i = 0; i < edges.size(); i++) {
       placer.edge(i, edges.get(i));
     }
     return placer.marks;
   }
+
+  /** Two lines in the middle. */
+  private void label(String label) {
+    String side = side(true);
+    Spot spot = spot(LETTER_WIDTH * height * Math.max(label.length(), side.length()));
+    Vector2D up =
+        Vector2D.of(-Math.sin(spot.rotation()), Math.cos(spot.rotation())).multiply(height);
+    add(Mark.Kind.PIECE, label, spot.at().add(up), spot.rotation());
+    add(Mark.Kind.SIDE, side, spot.at().subtract(up), spot.rotation());
+  }
+
+  private record Spot(Vector2D at, double rotation) {}
 
   private void edge(int i, PieceEdge edge) {
     Vector2D from = stitch.vertex(i);
@@ -73,22 +92,37 @@ final class MarkPlacer {
     }
   }
 
-  /** The centroid, or else the first spot on the way to a corner that no hole is near. */
-  private Vector2D clearSpot() {
+  /** The centroid, or else the first spot towards a corner or beside an edge, off all holes. */
+  private Spot spot(double length) {
     Vector2D centre = stitch.centroid();
     for (double part : new double[] {0, 0.3, 0.5, 0.7}) {
       for (Vector2D corner : stitch.vertices()) {
-        Vector2D spot = centre.lerp(corner, part);
-        if (isClear(spot)) {
-          return spot;
+        Vector2D at = centre.lerp(corner, part);
+        if (isClear(at)) {
+          return new Spot(at, isNarrow(at, length) ? Math.PI / 2 : 0);
         }
       }
     }
-    return centre;
+    for (int i = 0; i < stitch.size(); i++) {
+      Vector2D along = stitch.vertex(i + 1).subtract(stitch.vertex(i)).normalize();
+      Vector2D inward = Vector2D.of(-along.getY(), along.getX()).multiply(CLEARANCE * height);
+      Vector2D at = stitch.vertex(i).lerp(stitch.vertex(i + 1), 0.5).add(inward);
+      if (isClear(at)) {
+        return new Spot(at, upright(Math.atan2(along.getY(), along.getX())));
+      }
+    }
+    return new Spot(centre, 0);
+  }
+
+  /** Tells whether a text fits better upright. */
+  private boolean isNarrow(Vector2D at, double length) {
+    Bounds bounds = stitch.bounds();
+    return bounds.height() > bounds.width()
+        && 2 * stitch.distanceToEdge(at) < length + 3 * INSET * height;
   }
 
   private boolean isClear(Vector2D spot) {
-    double needed = 3 * height;
+    double needed = CLEARANCE * height * (1 - 1e-9);
     return stitch.contains(spot)
         && stitch.distanceToEdge(spot) >= needed
         && holes.stream()

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.geometry.plane.Jts;
+import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
@@ -86,6 +87,15 @@ class ConeCapTest {
     assertThat(over).isCloseTo(joined(piece, EdgeRole.LAP_UNDER), within(1e-12));
     assertThat(over).isCloseTo(cap.slant() * (1 - holePart), within(1e-9));
     assertThat(Jts.polygon(piece.cut()).buffer(1e-9).covers(Jts.polygon(piece.stitch()))).isTrue();
+  }
+
+  @Test
+  void holeCarriesACaution() {
+    assertThat(ConeCap.of(1, 1).cautions()).isEmpty();
+    assertThat(ConeCap.of(1, 1).withHole(0.1).cautions())
+        .singleElement()
+        .satisfies(
+            c -> assertThat(c.text()).contains("carbon monoxide").endsWith(Caution.DEFERENCE));
   }
 
   @Test

@@ -40,6 +40,13 @@ class OpeningsTest {
     assertThat(patch.stitch().area()).isCloseTo(1.0 * 1.7, within(1e-12));
     assertThat(patch.cut().area()).isCloseTo(1.03 * 1.73, within(1e-12));
     assertThat(patch.holes()).hasSize(1);
+    assertThat(patch.marks())
+        .isNotEmpty()
+        .allSatisfy(
+            m -> {
+              assertThat(patch.stitch().contains(m.at())).as(m.text()).isTrue();
+              assertThat(DOOR.contains(m.at())).as(m.text()).isFalse();
+            });
     assertThat(panel.extras().get(1).stitch().area()).isCloseTo(1.04 * 1.74, within(1e-12));
   }
 
