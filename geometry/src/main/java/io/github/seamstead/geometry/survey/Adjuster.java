@@ -1,8 +1,10 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Sets the network up at its start frame and solves it. */
 final class Adjuster {
@@ -10,27 +12,56 @@ final class Adjuster {
   private Adjuster() {}
 
   static SurveyOutcome adjust(Survey survey) {
+    return attempt(survey).orElseThrow(() -> new IllegalArgumentException(message(survey)));
+  }
+
+  /** Adjusts; empty if the steps do not settle. */
+  static Optional<SurveyOutcome> attempt(Survey survey) {
     List<Node> nodes = survey.nodes();
-    StartFrame frame = StartFrame.of(survey.shape(), survey.readings());
     Map<Node, Integer> places = new HashMap<>();
+    NetworkModel model = model(survey, nodes, places);
+    List<double[]> loose = LooseMotions.of(model);
+    if (!loose.isEmpty()) {
+      return Optional.of(DeficiencyFinder.describe(survey, nodes, model, loose));
+    }
+    return GaussNewton.solve(model)
+        .map(solution -> new Adjustment(survey, nodes, places, model, solution));
+  }
+
+  private static NetworkModel model(Survey survey, List<Node> nodes, Map<Node, Integer> places) {
+    StartFrame frame = StartFrame.of(survey.shape(), survey.readings());
     double[][] coordinates = new double[nodes.size()][];
     for (int i = 0; i < nodes.size(); i++) {
       places.put(nodes.get(i), i);
       coordinates[i] = frame.place(nodes.get(i));
     }
-    NetworkModel model =
-        new NetworkModel(places, coordinates, new boolean[nodes.size()][3], survey.readings());
-    List<double[]> loose = LooseMotions.of(model);
-    if (!loose.isEmpty()) {
-      return DeficiencyFinder.describe(survey, nodes, model, loose);
+    return new NetworkModel(places, coordinates, new boolean[nodes.size()][3], survey.readings());
+  }
+
+  /** Names the reading that is furthest off the regular frame, for want of anything better. */
+  private static String message(Survey survey) {
+    NetworkModel model = model(survey, survey.nodes(), new HashMap<>());
+    DesignRow row = new DesignRow(model.mostPerObservation());
+    double[] start = model.start();
+    int worst = 0;
+    double most = 0;
+    for (int i = 0; i < model.observations(); i++) {
+      double misclosure = Math.abs(model.evaluate(i, start, row));
+      if (misclosure > most) {
+        most = misclosure;
+        worst = i;
+      }
     }
-    GaussNewton.Solution solution =
-        GaussNewton.solve(model)
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "readings: no frame near to a regular one fits them; a reading or a node"
-                            + " name is far off, or nodes are barely determined"));
-    return new Adjustment(survey, nodes, places, model, solution);
+    Reading reading = survey.readings().get(worst);
+    double regular = reading.metres() - model.evaluate(worst, start, row);
+    return "readings: no frame near to a regular one fits them all; furthest off is reading "
+        + (worst + 1)
+        + " ("
+        + reading.name()
+        + "): given "
+        + Numbers.fixed(reading.metres(), 3)
+        + " m, a regular frame has about "
+        + Numbers.fixed(regular, 3)
+        + " m";
   }
 }

@@ -99,12 +99,13 @@ final class BlunderSearch {
       List<Integer> tried = new ArrayList<>(active);
       tried.add(found.get(i).index());
       tried.sort(null);
-      if (adjust(tried) instanceof Adjustment next && worst(next).isEmpty()) {
+      Optional<Adjustment> next = adjust(tried).filter(a -> worst(a).isEmpty());
+      if (next.isPresent()) {
         active.clear();
         active.addAll(tried);
         found.remove(i);
         i--;
-        current = next;
+        current = next.get();
       }
     }
     return current;
@@ -145,9 +146,9 @@ final class BlunderSearch {
       List<Integer> rest = new ArrayList<>(active);
       rest.remove(suspect.number() - 1);
       // Without a reading that hardly any other backs the set may be deficient.
-      if (adjust(rest) instanceof Adjustment next) {
-        Removal removal = new Removal(suspect, next);
-        best = best == null || removal.isBetterThan(best) ? removal : best;
+      Optional<Removal> removal = adjust(rest).map(next -> new Removal(suspect, next));
+      if (removal.isPresent() && (best == null || removal.get().isBetterThan(best))) {
+        best = removal.get();
       }
     }
     return Optional.ofNullable(best);
@@ -171,9 +172,11 @@ final class BlunderSearch {
     return alternatives;
   }
 
-  private SurveyOutcome adjust(List<Integer> indices) {
+  private Optional<Adjustment> adjust(List<Integer> indices) {
     List<Reading> readings = indices.stream().map(survey.readings()::get).toList();
-    return Adjuster.adjust(new Survey(survey.shape(), readings, survey.sigmaBasis()));
+    return Adjuster.attempt(new Survey(survey.shape(), readings, survey.sigmaBasis()))
+        .filter(outcome -> outcome instanceof Adjustment)
+        .map(SurveyOutcome::orThrow);
   }
 
   private static Optional<ReadingResult> worst(Adjustment adjustment) {

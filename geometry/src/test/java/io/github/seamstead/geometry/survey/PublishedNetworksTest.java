@@ -98,7 +98,7 @@ class PublishedNetworksTest {
     for (int i = 0; i < lines.length; i++) {
       check("level net A, adjusted line " + (i + 1) + ", ft", MAHUN)
           .expect(lines[i])
-          .within(0.0006)
+          .within(0.0005)
           .got(results.get(i).adjusted());
       check("level net A, redundancy of line " + (i + 1), recomputed)
           .expect(redundancy[i])

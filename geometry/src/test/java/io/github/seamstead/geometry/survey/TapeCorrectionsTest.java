@@ -133,11 +133,15 @@ class TapeCorrectionsTest {
     double distance = TapeCorrections.correct(304.8082, tape, TapeUse.flat(celsius(42), 50));
     check("304.8082 m with a tape of 30.00948 m, m", puzzle)
         .expect(304.8533)
-        .within(1.5e-4)
+        .within(1e-4)
         .got(distance);
   }
 
-  /** Weight and stiffness are fitted to the report; all its lengths must then come out. */
+  /**
+   * Weight and stiffness are fitted to the report's four hanging lengths; its pulls must then come
+   * out. They come to 21.24 and 5.19 lb where the report prints 21.23 and 5.20: its own uncertainty
+   * of 0.0010 ft is worth more than 0.01 lb.
+   */
   @Test
   void calibrationReport() {
     Tape tape = calibrated();
