@@ -131,9 +131,10 @@ class TapeCorrectionsTest {
     Source puzzle = Source.found("", "Steel taping puzzle, surveyors' forum", "", "");
     Tape tape = Tape.asMarked().standardised(30, 30.00948).expanding(6.45e-6 * 1.8, celsius(68));
     double distance = TapeCorrections.correct(304.8082, tape, TapeUse.flat(celsius(42), 50));
+    // The source rounds to 304.757 on the way, which is worth 0.0001 in its result.
     check("304.8082 m with a tape of 30.00948 m, m", puzzle)
         .expect(304.8533)
-        .within(1e-4)
+        .within(2e-4)
         .got(distance);
   }
 
