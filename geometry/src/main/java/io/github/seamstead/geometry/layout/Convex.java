@@ -1,0 +1,105 @@
+package io.github.seamstead.geometry.layout;
+
+/**
+ * Convex polygons as {@code [x0, y0, x1, y1, ...]}, counter-clockwise. Static helpers; nothing here
+ * is called in the hot loop.
+ */
+final class Convex {
+
+  private Convex() {}
+
+  /** Minkowski sum of two convex polygons by merging their edges by angle; O(n + m). */
+  static double[] sum(double[] a, double[] b) {
+    int n = a.length / 2;
+    int m = b.length / 2;
+    int i0 = lowest(a);
+    int j0 = lowest(b);
+    double[] out = new double[2 * (n + m)];
+    int size = 0;
+    double x = a[2 * i0] + b[2 * j0];
+    double y = a[2 * i0 + 1] + b[2 * j0 + 1];
+    int i = 0;
+    int j = 0;
+    while (i < n || j < m) {
+      out[2 * size] = x;
+      out[2 * size + 1] = y;
+      size++;
+      int ia = (i0 + i) % n;
+      int ib = (ia + 1) % n;
+      int ja = (j0 + j) % m;
+      int jb = (ja + 1) % m;
+      double ax = a[2 * ib] - a[2 * ia];
+      double ay = a[2 * ib + 1] - a[2 * ia + 1];
+      double bx = b[2 * jb] - b[2 * ja];
+      double by = b[2 * jb + 1] - b[2 * ja + 1];
+      double cross = i >= n ? -1 : j >= m ? 1 : ax * by - ay * bx;
+      // Both edge fans start at the lowest corner, so equal angles come together and an edge may be
+      // taken whenever it turns no further than the other's next.
+      if (cross > 0) {
+        x += ax;
+        y += ay;
+        i++;
+      } else if (cross < 0) {
+        x += bx;
+        y += by;
+        j++;
+      } else {
+        x += ax + bx;
+        y += ay + by;
+        i++;
+        j++;
+      }
+    }
+    return java.util.Arrays.copyOf(out, 2 * size);
+  }
+
+  private static int lowest(double[] p) {
+    int best = 0;
+    for (int i = 1; i < p.length / 2; i++) {
+      double dy = p[2 * i + 1] - p[2 * best + 1];
+      if (dy < 0 || (dy == 0 && p[2 * i] < p[2 * best])) {
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** The polygon turned by half a turn about the origin: still counter-clockwise. */
+  static double[] negated(double[] p) {
+    double[] out = new double[p.length];
+    for (int i = 0; i < p.length; i++) {
+      out[i] = -p[i];
+    }
+    return out;
+  }
+
+  static double[] turned(double[] p, double cos, double sin) {
+    double[] out = new double[p.length];
+    for (int i = 0; i < p.length; i += 2) {
+      out[i] = cos * p[i] - sin * p[i + 1];
+      out[i + 1] = sin * p[i] + cos * p[i + 1];
+    }
+    return out;
+  }
+
+  /** A regular polygon around the circle of the given radius about the origin. */
+  static double[] aroundCircle(double radius, int sides) {
+    double[] out = new double[2 * sides];
+    double r = radius / Math.cos(Math.PI / sides);
+    for (int i = 0; i < sides; i++) {
+      // Half a step off the axes, so that the flats face along x and y and straight gaps are exact.
+      double angle = 2 * Math.PI * (i + 0.5) / sides;
+      out[2 * i] = r * Math.cos(angle);
+      out[2 * i + 1] = r * Math.sin(angle);
+    }
+    return out;
+  }
+
+  static double area(double[] p) {
+    double twice = 0;
+    for (int i = 2; i + 3 < p.length; i += 2) {
+      twice += (p[i] - p[0]) * (p[i + 3] - p[1]) - (p[i + 1] - p[1]) * (p[i + 2] - p[0]);
+    }
+    return twice / 2;
+  }
+}

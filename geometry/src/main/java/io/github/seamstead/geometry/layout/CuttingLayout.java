@@ -1,0 +1,52 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.work.Work;
+
+/**
+ * Lays pieces on sheets and rolls: all pieces placed if that is possible, then the least stock,
+ * then the builder's order of preference, then the largest remnant.
+ *
+ * <p>Congruent triangles or trapezoids are first laid in closed form ({@link PanelRows}, {@link
+ * HemRows}); everything else, and whatever the search can still better, goes to a search over exact
+ * no-fit regions. The layout in closed form is the search's start, so the result is never worse
+ * than either. It can be stopped at any time and then returns the best layout so far. A work unit
+ * is one placement evaluated. The result depends on the seed and the work units alone if there is
+ * no time limit.
+ */
+public final class CuttingLayout {
+
+  private CuttingLayout() {}
+
+  /**
+   * Plans the cutting.
+   *
+   * @param request pieces, stock and rules
+   * @param work the terms of the search
+   * @return a valid layout with what could not be placed, a bound and the gap to it
+   * @throws IllegalArgumentException if a piece has no turn that follows its grain, or is too small
+   *     for its size to be told beside the stock
+   */
+  public static LayoutResult plan(LayoutRequest request, Work work) {
+    double widest = 0;
+    for (StockItem item : request.stock()) {
+      widest = Math.max(widest, item.outline().bounds().height());
+    }
+    for (Piece piece : request.pieces()) {
+      Bounds b = piece.outline().bounds();
+      Args.require(
+          !PieceTurns.of(piece).isEmpty(),
+          "piece " + piece.id() + ": none of its rotations brings its grain along the stock");
+      Args.require(
+          Math.max(b.width(), b.height()) > 1e-6 * widest,
+          "piece "
+              + piece.id()
+              + ": given a size below a millionth of the stock's width "
+              + widest
+              + " m, must be larger");
+    }
+    return new Planner(request, work).plan();
+  }
+}

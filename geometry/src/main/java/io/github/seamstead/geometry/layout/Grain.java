@@ -1,0 +1,37 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * The direction of a piece that must follow the weave or print of the stock, which runs along the
+ * stock's x axis.
+ *
+ * @param angle the direction in the piece as drawn, counter-clockwise from its x axis, in radians
+ * @param oneWay true for a print or pile that has an up and a down; false for a weave, which may
+ *     run either way
+ */
+public record Grain(double angle, boolean oneWay) {
+
+  /**
+   * Checks the angle.
+   *
+   * @param angle finite, in radians
+   * @param oneWay true if the direction matters, not only the line
+   * @throws IllegalArgumentException if the angle is not finite
+   */
+  public Grain {
+    Args.finite("grain angle", angle, "rad");
+  }
+
+  /**
+   * Tells whether a turn brings the direction along the stock's x axis.
+   *
+   * @param rotation the turn of the piece, in radians
+   * @return true if the direction then lies along x within 1e-9 rad
+   */
+  public boolean follows(double rotation) {
+    double period = oneWay ? 2 * Math.PI : Math.PI;
+    double off = Math.IEEEremainder(angle + rotation, period);
+    return Math.abs(off) < 1e-9;
+  }
+}

@@ -1,0 +1,80 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+
+/** Density, lower bound and gap of a layout on a strip. */
+public final class LayoutMeasures {
+
+  private static final Source AREA = Source.derived("areas of pieces that do not overlap add up");
+
+  private LayoutMeasures() {}
+
+  /**
+   * Density of a layout: {@code d = A / (W L)}.
+   *
+   * @param pieceArea sum of the areas of all pieces placed, in square metres
+   * @param width of the strip, in metres
+   * @param length used of the strip, in metres
+   * @param steps takes the worked steps
+   * @return the density, 0 to 1
+   */
+  @Calculation("geometry.layout.density")
+  public static double density(double pieceArea, double width, double length, Steps steps) {
+    return steps
+        .step("d", "density: area of the pieces over area of the strip used")
+        .formula("A / (W * L)")
+        .with("A", pieceArea, "m2")
+        .with("W", width, "m")
+        .with("L", length, "m")
+        .from(AREA)
+        .gives(pieceArea / (width * length), "");
+  }
+
+  /**
+   * Length below which no layout on a strip can be: the pieces' area must fit, and the longest of
+   * the pieces' least lengths, with margins at both ends. The area bound spreads the area over the
+   * width inside the margins.
+   *
+   * @param pieceArea sum of the areas of all pieces, in square metres
+   * @param width of the strip, in metres
+   * @param longest greatest over the pieces of the least length that a piece takes up along the
+   *     strip in any turn allowed, in metres
+   * @param stacked sum of the least chords along the strip's middle line of all pieces too tall to
+   *     miss it, in metres
+   * @param margin to the strip's edges, in metres
+   * @param steps takes the worked steps
+   * @return the bound, in metres
+   */
+  @Calculation("geometry.layout.bound")
+  public static double lowerBound(
+      double pieceArea, double width, double longest, double stacked, double margin, Steps steps) {
+    double byArea =
+        steps
+            .step("LA", "length that the area needs")
+            .formula("A / (W - 2 * m)")
+            .with("A", pieceArea, "m2")
+            .with("W", width, "m")
+            .with("m", margin, "m")
+            .from(AREA)
+            .gives(pieceArea / (width - 2 * margin), "m");
+    double bySize =
+        steps
+            .step("LP", "length that single pieces need")
+            .formula("max(p, q)")
+            .with("p", longest, "m")
+            .with("q", stacked, "m")
+            .from(Source.derived("a piece is no shorter than in its shortest turn"))
+            .note("q: pieces taller than half the width all cross the middle line, side by side")
+            .gives(Math.max(longest, stacked), "m");
+    return steps
+        .step("LB", "lower bound")
+        .formula("max(LA, LP) + 2 * m")
+        .with("LA", byArea, "m")
+        .with("LP", bySize, "m")
+        .with("m", margin, "m")
+        .from(AREA)
+        .gives(Math.max(byArea, bySize) + 2 * margin, "m");
+  }
+}

@@ -1,0 +1,88 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where everything lies, what is left and how good it is.
+ *
+ * <p>Invariant: placements neither overlap nor leave their stock, keep spacing and margin, and
+ * cover no flaw; placed and unplaced copies together are the copies asked for.
+ *
+ * @param used the stock that is cut, in order of use
+ * @param unplaced what found no place
+ * @param furtherStock what to fetch so that all pieces that fit any item are placed; empty if none
+ *     is needed or if no piece left over fits any item
+ * @param density area of the pieces placed divided by the area of the stock used (whole sheets,
+ *     rolls up to the used length), 0 to 1
+ * @param usedLength sum over the used items of how far the cuts reach along x, in metres
+ * @param cost of the stock used, in the caller's currency
+ * @param objectiveValue what the objective counts: items, cost or metres
+ * @param lowerBound no layout of the placed pieces can have a lower objective value
+ * @param lengthBound no layout of the placed pieces on the items used has a lower used length, in
+ *     metres
+ * @param gap {@code (objectiveValue - lowerBound) / objectiveValue}, 0 to 1; 0 means proved best
+ * @param method how the layout was found
+ * @param workUsed work units spent: placements evaluated
+ */
+public record LayoutResult(
+    List<StockUse> used,
+    List<Shortfall> unplaced,
+    Optional<StockNeed> furtherStock,
+    double density,
+    double usedLength,
+    double cost,
+    double objectiveValue,
+    double lowerBound,
+    double lengthBound,
+    double gap,
+    Method method,
+    long workUsed) {
+
+  /** How a layout was found. */
+  public enum Method {
+    /** In closed form: congruent panels head to tail in rows. */
+    ROWS,
+    /** By the search for irregular pieces. */
+    SEARCH
+  }
+
+  /**
+   * Checks the figures.
+   *
+   * @param used may be empty
+   * @param unplaced may be empty
+   * @param furtherStock may be empty
+   * @param density 0 to 1
+   * @param usedLength in metres, 0 or more
+   * @param cost 0 or more
+   * @param objectiveValue 0 or more
+   * @param lowerBound 0 or more
+   * @param lengthBound in metres, 0 or more
+   * @param gap 0 to 1
+   * @param method how the layout was found
+   * @param workUsed 0 or more
+   * @throws IllegalArgumentException if one is out of range
+   */
+  public LayoutResult {
+    used = List.copyOf(used);
+    unplaced = List.copyOf(unplaced);
+    Args.within("density", density, 0, 1 + 1e-9, "");
+    Args.notNegative("used length", usedLength, "m");
+    Args.notNegative("cost", cost, "");
+    Args.notNegative("objective value", objectiveValue, "");
+    Args.notNegative("lower bound", lowerBound, "");
+    Args.notNegative("length bound", lengthBound, "m");
+    Args.within("gap", gap, 0, 1, "");
+  }
+
+  /**
+   * Tells whether every piece has its place.
+   *
+   * @return true if nothing is unplaced
+   */
+  public boolean isComplete() {
+    return unplaced.isEmpty();
+  }
+}

@@ -1,0 +1,149 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.shared.derivation.Steps;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Turns the best state of a run into the result that the caller reads. */
+final class Reporter {
+
+  private final LayoutRequest request;
+  private final NestSetup setup;
+  private final Poses best;
+  private final boolean fromRows;
+  private final long work;
+
+  Reporter(LayoutRequest request, NestSetup setup, Poses best, boolean fromRows, long work) {
+    this.request = request;
+    this.setup = setup;
+    this.best = best;
+    this.fromRows = fromRows;
+    this.work = work;
+  }
+
+  LayoutResult result() {
+    double[] reach = Score.reach(setup, best);
+    List<StockUse> used = new ArrayList<>();
+    double length = 0;
+    double cost = 0;
+    double stockArea = 0;
+    List<Bin> usedBins = new ArrayList<>();
+    for (int b = 0; b < reach.length; b++) {
+      if (reach[b] <= 0) {
+        continue;
+      }
+      Bin bin = setup.bins.get(b);
+      usedBins.add(bin);
+      double itsCost = bin.item().costOf(reach[b]);
+      List<Placement> placements = placements(b);
+      used.add(
+          new StockUse(
+              bin.item().id(),
+              bin.copy(),
+              placements,
+              reach[b],
+              itsCost,
+              Remnants.of(bin, reach[b], outlines(placements))));
+      length += reach[b];
+      cost += itsCost;
+      stockArea +=
+          bin.item() instanceof Roll roll ? roll.width() * reach[b] : bin.item().outline().area();
+    }
+    used.sort(Comparator.comparingInt(u -> preference(u.stockId())));
+    double placedArea = 0;
+    int[] placed = new int[setup.pieces.size()];
+    for (int i = 0; i < best.x.length; i++) {
+      if (best.region[i] != Poses.PARKED) {
+        placed[setup.kind[i]]++;
+        placedArea += setup.pieces.get(setup.kind[i]).outline().area();
+      }
+    }
+    Shortfalls lacks = new Shortfalls(request, setup, placed);
+    double value =
+        switch (request.objective()) {
+          case FEWEST_ITEMS -> used.size();
+          case LEAST_COST -> cost;
+          case LEAST_LENGTH -> length;
+        };
+    double lengthBound = Math.min(length, lengthBound(usedBins, placed, placedArea));
+    double bound = Math.min(value, StockBounds.of(request.objective(), setup.bins, placedArea));
+    if (request.objective() == Objective.LEAST_LENGTH && setup.bins.size() == 1) {
+      bound = lengthBound;
+    }
+    return new LayoutResult(
+        used,
+        lacks.shortfalls(),
+        lacks.furtherStock(),
+        stockArea > 0 ? Math.min(1, placedArea / stockArea) : 0,
+        length,
+        cost,
+        value,
+        bound,
+        lengthBound,
+        value > 0 ? (value - bound) / value : 0,
+        fromRows ? LayoutResult.Method.ROWS : LayoutResult.Method.SEARCH,
+        work);
+  }
+
+  private int preference(String stockId) {
+    return request.stock().stream()
+        .filter(s -> s.id().equals(stockId))
+        .mapToInt(s -> s.preference())
+        .findFirst()
+        .orElse(0);
+  }
+
+  private List<Placement> placements(int bin) {
+    List<Placement> out = new ArrayList<>();
+    for (int i = 0; i < best.x.length; i++) {
+      int r = best.region[i];
+      if (r != Poses.PARKED && setup.regions.bin[r] == bin) {
+        Placement p = setup.placement(i, r, best.x[i], best.y[i], false);
+        Piece piece = setup.pieces.get(setup.kind[i]);
+        out.add(Hems.marked(p, piece, setup.bins.get(bin).item()));
+      }
+    }
+    return out;
+  }
+
+  private List<Outline> outlines(List<Placement> placements) {
+    List<Outline> out = new ArrayList<>();
+    for (Placement p : placements) {
+      for (Piece piece : setup.pieces) {
+        if (piece.id().equals(p.pieceId())) {
+          out.add(p.place(piece.outline()));
+        }
+      }
+    }
+    return out;
+  }
+
+  private double lengthBound(List<Bin> usedBins, int[] placed, double placedArea) {
+    if (usedBins.isEmpty()) {
+      return 0;
+    }
+    double widest = 0;
+    for (Bin bin : usedBins) {
+      Bounds b = bin.bounds();
+      widest = Math.max(widest, b.height());
+    }
+    if (usedBins.size() > 1) {
+      return placedArea / widest;
+    }
+    List<Piece> counted = new ArrayList<>();
+    for (int k = 0; k < placed.length; k++) {
+      if (placed[k] > 0) {
+        Piece piece = setup.pieces.get(k).withCount(placed[k]);
+        counted.add(usedBins.get(0).item().bothSidesGood() ? piece.withMirroring() : piece);
+      }
+    }
+    // A hem on a reinforced edge keeps no margin, so that the bound must not count on one.
+    double margin = usedBins.get(0).item().reinforcedEdges().isEmpty() ? request.edgeMargin() : 0;
+    return StripLayout.bound(
+        new StripProblem(widest, counted, request.spacing(), margin), Steps.none());
+  }
+}

@@ -1,0 +1,41 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.geometry.stock.Roll;
+import java.util.Comparator;
+import java.util.List;
+
+/** Lower bounds on the stock that an area of pieces needs. O(n log n) for n stock copies. */
+final class StockBounds {
+
+  private StockBounds() {}
+
+  /** Bound in the objective's own unit: items, cost or metres. */
+  static double of(Objective objective, List<Bin> bins, double area) {
+    Comparator<Bin> cheapFirst =
+        switch (objective) {
+          case FEWEST_ITEMS -> Comparator.comparingDouble(b -> -StockOrder.area(b));
+          case LEAST_COST -> Comparator.comparingDouble(StockOrder::costOfArea);
+          case LEAST_LENGTH -> Comparator.comparingDouble(b -> -b.bounds().height());
+        };
+    double left = area * (1 - 1e-12);
+    double sum = 0;
+    for (Bin bin : bins.stream().sorted(cheapFirst).toList()) {
+      if (left <= 0) {
+        break;
+      }
+      double whole = StockOrder.area(bin);
+      double part = Math.min(1, left / whole);
+      left -= whole;
+      sum +=
+          switch (objective) {
+            case FEWEST_ITEMS -> 1;
+            case LEAST_COST -> part * bin.item().costOf(bin.bounds().width());
+            case LEAST_LENGTH ->
+                bin.item() instanceof Roll
+                    ? part * bin.bounds().width()
+                    : part * whole / bin.bounds().height();
+          };
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,127 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.work.Work;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The search on one strip of free length.
+ *
+ * <p>Shortens the strip step by step and takes the overlaps out each time, by guided local search
+ * over exact no-fit regions; the last fifth of the budget presses the best layout together. Two
+ * threads search apart and meet at fixed counts of work. It can be stopped at any time and returns
+ * the best layout so far, which is always valid. A work unit is one placement evaluated, O(k) for k
+ * pieces near it. The result depends on the seed and the work units alone if there is no time
+ * limit.
+ */
+public final class StripLayout {
+
+  private StripLayout() {}
+
+  /**
+   * Lays all pieces on the strip.
+   *
+   * @param problem strip and pieces
+   * @param work the terms; two threads share the budget
+   * @return a valid layout, the shortest found
+   * @throws IllegalArgumentException if a piece has no turn in which it fits across the strip, or
+   *     is too small for its size to be told beside the strip's width
+   */
+  public static StripResult solve(StripProblem problem, Work work) {
+    Roll roll = Roll.of("strip", problem.width(), longestUseful(problem));
+    Bin bin = new Bin(roll, 1, new Bounds(0, 0, roll.length(), roll.width()), 0);
+    for (Piece piece : problem.pieces()) {
+      requireFits(piece, problem);
+    }
+    List<Piece> free = problem.pieces().stream().map(Piece::withoutHem).toList();
+    NestSetup setup = new NestSetup(free, List.of(bin), problem.spacing(), problem.margin());
+    double least = bound(problem, Steps.none());
+    double floor = (least - problem.margin()) / setup.unit * (1 + 1e-9);
+    StripRun run = StripRun.from(setup::nest, Shelf.start(setup, problem), 0, floor, work);
+    List<Placement> placements = new ArrayList<>();
+    for (int i = 0; i < setup.kind.length; i++) {
+      placements.add(
+          setup.placement(i, run.poses().region[i], run.poses().x[i], run.poses().y[i], false));
+    }
+    double length = run.length() * setup.unit + problem.margin();
+    double area = area(problem.pieces());
+    double bound = Math.min(length, least);
+    return new StripResult(
+        length,
+        LayoutMeasures.density(area, problem.width(), length, Steps.none()),
+        bound,
+        (length - bound) / length,
+        placements,
+        run.work());
+  }
+
+  /**
+   * Length below which no layout of a problem can be.
+   *
+   * @param problem strip and pieces
+   * @param steps takes the worked steps
+   * @return the bound, in metres
+   */
+  public static double bound(StripProblem problem, Steps steps) {
+    double inside = problem.width() - 2 * problem.margin();
+    double longest = 0;
+    double stacked = 0;
+    for (Piece piece : problem.pieces()) {
+      double least = SizeBounds.leastLength(piece, inside, piece.mayMirror());
+      longest = Math.max(longest, Double.isFinite(least) ? least : 0);
+      stacked += piece.count() * SizeBounds.leastMiddleChord(piece, inside, piece.mayMirror());
+    }
+    return LayoutMeasures.lowerBound(
+        area(problem.pieces()), problem.width(), longest, stacked, problem.margin(), steps);
+  }
+
+  static double area(List<Piece> pieces) {
+    return pieces.stream().mapToDouble(p -> p.count() * p.outline().area()).sum();
+  }
+
+  /** A length at which the pieces fit one behind the other. */
+  private static double longestUseful(StripProblem problem) {
+    double sum = 2 * problem.margin();
+    for (Piece piece : problem.pieces()) {
+      Bounds b = piece.outline().bounds();
+      sum += piece.count() * (Math.hypot(b.width(), b.height()) + problem.spacing());
+    }
+    return 2 * sum;
+  }
+
+  private static void requireFits(Piece piece, StripProblem problem) {
+    double inside = problem.width() - 2 * problem.margin();
+    Bounds b = piece.outline().bounds();
+    Args.require(
+        Math.max(b.width(), b.height()) > 1e-6 * problem.width(),
+        "piece "
+            + piece.id()
+            + ": given a size below a millionth of the strip's width "
+            + problem.width()
+            + " m, must be larger");
+    boolean fits =
+        PieceTurns.of(piece).stream()
+            .anyMatch(
+                a ->
+                    Turns.placed(
+                                piece.outline(),
+                                a,
+                                org.apache.commons.geometry.euclidean.twod.Vector2D.ZERO)
+                            .bounds()
+                            .height()
+                        <= inside * (1 + 1e-10));
+    Args.require(
+        fits,
+        "piece "
+            + piece.id()
+            + ": has no turn allowed in which it fits across the strip of width "
+            + problem.width()
+            + " m with margin "
+            + problem.margin()
+            + " m");
+  }
+}

@@ -1,0 +1,36 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Turns whose quarter turns are exact, so that panels stay flush at 90°, 180° and 270°. */
+final class Turns {
+
+  private static final double EXACT = 1e-12;
+
+  private Turns() {}
+
+  static double cos(double angle) {
+    double c = Math.cos(angle);
+    return Math.abs(c) < EXACT ? 0 : Math.abs(Math.abs(c) - 1) < EXACT ? Math.signum(c) : c;
+  }
+
+  static double sin(double angle) {
+    return cos(angle - Math.PI / 2);
+  }
+
+  static Outline placed(Outline outline, double angle, Vector2D shift) {
+    double c = cos(angle);
+    double s = sin(angle);
+    List<Vector2D> moved = new ArrayList<>(outline.size());
+    for (Vector2D v : outline.vertices()) {
+      moved.add(
+          Vector2D.of(
+              c * v.getX() - s * v.getY() + shift.getX(),
+              s * v.getX() + c * v.getY() + shift.getY()));
+    }
+    return new Outline(moved);
+  }
+}

@@ -1,0 +1,142 @@
+package io.github.seamstead.geometry.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.testing.DerivationChecks;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+import org.locationtech.jts.geom.Polygon;
+
+class PanelRowsTest {
+
+  private static void verify(
+      Piece piece, PanelRows.Arrangement a, double width, double spacing, double margin) {
+    List<Polygon> placed = new ArrayList<>();
+    for (Placement p : a.placements()) {
+      assertThat(PieceTurnsOracle.allowed(piece, p.rotation())).isTrue();
+      Polygon polygon = LayoutVerifier.polygon(p.place(piece.outline()));
+      var box = polygon.getEnvelopeInternal();
+      assertThat(box.getMinX()).isGreaterThan(margin - 1e-9);
+      assertThat(box.getMaxX()).isLessThan(a.length() - margin + 1e-9);
+      placed.add(polygon);
+    }
+    assertThat(LayoutVerifier.worstOverlap(placed, width)).isLessThan(1e-8);
+    for (int i = 0; i < placed.size() && spacing > 0; i++) {
+      for (int j = 0; j < i; j++) {
+        assertThat(placed.get(i).distance(placed.get(j))).isGreaterThan(spacing - 1e-9);
+      }
+    }
+  }
+
+  @Property(tries = 60)
+  void rowsAreValidForAnyTrapezoid(
+      @ForAll @DoubleRange(min = 0.3, max = 3) double b,
+      @ForAll @DoubleRange(min = 0, max = 1) double topPart,
+      @ForAll @DoubleRange(min = 0.3, max = 3) double h,
+      @ForAll @DoubleRange(min = -1, max = 1.5) double lean,
+      @ForAll @IntRange(min = 1, max = 24) int count,
+      @ForAll @DoubleRange(min = 1, max = 8) double width,
+      @ForAll @DoubleRange(min = 0, max = 0.1) double spacing) {
+    double t = topPart < 0.2 ? 0 : topPart * b;
+    Outline o =
+        t == 0
+            ? CuttingLayoutTest.outline(0, 0, b, 0, lean, h)
+            : CuttingLayoutTest.outline(0, 0, b, 0, lean + t, h, lean, h);
+    for (Rotations turns : List.of(Rotations.halfTurn(), Rotations.none(), Rotations.anyAngle())) {
+      Piece piece = Piece.of("p", o).withRotations(turns);
+      double m = spacing / 2;
+      PanelRows.onStrip(piece, count, width, Double.POSITIVE_INFINITY, spacing, m)
+          .ifPresent(
+              a -> {
+                assertThat(a.placements()).hasSize(count);
+                verify(piece, a, width, spacing, m);
+                for (Placement p : a.placements()) {
+                  var box = p.place(o).bounds();
+                  assertThat(box.minY()).isGreaterThan(m - 1e-9);
+                  assertThat(box.maxY()).isLessThan(width - m + 1e-9);
+                }
+              });
+    }
+  }
+
+  @Property(tries = 60)
+  void hemRowsAreValidForAnyTrapezoid(
+      @ForAll @DoubleRange(min = 0.3, max = 3) double b,
+      @ForAll @DoubleRange(min = 0, max = 1) double topPart,
+      @ForAll @DoubleRange(min = 0.3, max = 3) double h,
+      @ForAll @DoubleRange(min = -1, max = 1.5) double lean,
+      @ForAll @IntRange(min = 1, max = 12) int count,
+      @ForAll @DoubleRange(min = 1, max = 2.5) double over,
+      @ForAll @DoubleRange(min = 0, max = 0.1) double spacing) {
+    double t = topPart < 0.2 ? 0 : topPart * b;
+    Outline o =
+        t == 0
+            ? CuttingLayoutTest.outline(0, 0, b, 0, lean, h)
+            : CuttingLayoutTest.outline(0, 0, b, 0, lean + t, h, lean, h);
+    Piece piece = Piece.of("p", o).withHem(0, true);
+    double width = h * over + spacing;
+    for (int sides = 1; sides <= 3; sides++) {
+      boolean low = (sides & 1) != 0;
+      boolean high = (sides & 2) != 0;
+      PanelRows.Arrangement a =
+          HemRows.onStrip(piece, count, width, Double.POSITIVE_INFINITY, low, high, spacing, 0)
+              .orElseThrow();
+      assertThat(a.placements()).hasSize(count);
+      verify(piece, a, width, spacing, 0);
+    }
+  }
+
+  @Test
+  void manyPanelsOnAWideRollTakeTheBestMix() {
+    // 3.2 m of width: one row along (1.5 m high) and a band of rows across beside it.
+    Piece piece =
+        Piece.of("p", CuttingLayoutTest.outline(0, 0, 1, 0, 0.5, 1.5))
+            .withRotations(Rotations.anyAngle());
+    PanelRows.Arrangement a =
+        PanelRows.onStrip(piece, 40, 3.2, Double.POSITIVE_INFINITY, 0, 0).orElseThrow();
+    // Two rows of 20 along: 10 pairs of 1 m and the slant of half a metre.
+    assertThat(a.length()).isLessThanOrEqualTo(10.5 + 1e-9);
+  }
+
+  @Test
+  void limitsTheCountToTheRoom() {
+    Piece piece = Piece.of("p", CuttingLayoutTest.outline(0, 0, 2, 0, 1, 3));
+    PanelRows.Arrangement a = PanelRows.onStrip(piece, 50, 3, 9, 0, 0).orElseThrow();
+    assertThat(a.placements()).hasSize(8);
+    assertThat(PanelRows.onStrip(piece, 50, 2.9, 9, 0, 0)).isEmpty();
+  }
+
+  @Property(tries = 30)
+  void theWorkedRowFollows(
+      @ForAll @IntRange(min = 1, max = 30) int n,
+      @ForAll @DoubleRange(min = 0, max = 0.2) double spacing,
+      @ForAll boolean headToTail) {
+    PanelShape p =
+        PanelShape.on(CuttingLayoutTest.outline(0, 0, 2, 0, 1.6, 1.7, 0.3, 1.7), 0).orElseThrow();
+    StepRecorder steps = new StepRecorder();
+    double length = PanelRow.length(p, n, spacing, headToTail, steps);
+    DerivationChecks.assertFollowsTo(
+        steps.derivation("geometry.layout.rowlength", "row of panels"), length);
+    assertThat(PanelRow.length(p, n, spacing, headToTail, Steps.none())).isEqualTo(length);
+  }
+
+  @Test
+  void theWorkedBoundAndDensityFollow() {
+    StepRecorder steps = new StepRecorder();
+    double bound = LayoutMeasures.lowerBound(12, 3, 1.5, 3.9, 0.1, steps);
+    DerivationChecks.assertFollowsTo(steps.derivation("geometry.layout.bound", "bound"), bound);
+    assertThat(bound).isCloseTo(12 / 2.8 + 0.2, within(1e-12));
+    StepRecorder more = new StepRecorder();
+    double density = LayoutMeasures.density(12, 3, 5, more);
+    DerivationChecks.assertFollowsTo(more.derivation("geometry.layout.density", "d"), density);
+  }
+}
