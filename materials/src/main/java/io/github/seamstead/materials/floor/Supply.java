@@ -18,6 +18,12 @@ public record Supply(
     double pricePerTonne,
     boolean hauled) {
 
+  /** Lighter than this is fibre, in kg/m³. */
+  private static final double FIBRE_DENSITY = 400;
+
+  /** A two-string bale: 16 to 25 kg in a UK bale guide. */
+  private static final double BALE = 20;
+
   /**
    * Checks the numbers.
    *
@@ -37,13 +43,14 @@ public record Supply(
   }
 
   /**
-   * Makes a material of unknown price, weighed as damp as it lies in the heap, ordered in steps of
-   * 100 kg and fetched by the crew.
+   * Makes a material of unknown price, weighed as damp as it lies in the heap and fetched by the
+   * crew, ordered in steps of 100 kg, or of a bale of 20 kg where it is as light as straw.
    *
    * @param part the mix part
    * @return the supply
    */
   public static Supply of(MixPart part) {
-    return new Supply(part.name(), part.moisture(), 100, 0, true);
+    double step = part.looseDryDensity() < FIBRE_DENSITY ? BALE : 100;
+    return new Supply(part.name(), part.moisture(), step, 0, true);
   }
 }
