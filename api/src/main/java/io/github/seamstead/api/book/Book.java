@@ -41,6 +41,7 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
     Page page = new Page(title + ": job book", "en").lead(OverviewChapter.lead(plan, words));
     BookContext book = new BookContext(plan, words, page);
     plan.frame().ifPresent(part -> FrameChapter.write(book, part));
+    plan.survey().ifPresent(part -> SurveyChapter.write(book, part));
     plan.cover().ifPresent(part -> CoverChapter.write(book, part));
     plan.joining().ifPresent(part -> JoiningChapter.write(book, part));
     if (!plan.soils().isEmpty()) {
@@ -50,6 +51,9 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
       SoilChapter.mixes(book, plan.mixes());
     }
     plan.floor().ifPresent(part -> FloorChapter.write(book, part));
+    if (!plan.drying().isEmpty()) {
+      DryingChapter.write(book, plan.drying());
+    }
     OverviewChapter.assumed(book);
     if (!plan.derivations().isEmpty()) {
       WorkedChapter.write(book, plan.derivations());

@@ -75,13 +75,37 @@ final class CoverChapter {
     book.table(edges);
   }
 
-  /** Names a shape by what is written on its pieces, first and last where there are many. */
+  /** Names a shape by what is written on its pieces. */
   private static String name(CutShape shape) {
-    String first = shape.pattern().label();
-    int count = shape.pieces().size();
-    String last = shape.pieces().get(count - 1).label();
     String kind = shape.pattern().kind().label();
-    String labels = count == 1 ? first : count == 2 ? first + ", " + last : first + " … " + last;
+    String labels = runs(shape.pieces().stream().map(PatternPiece::label).toList());
     return labels.contains(kind) ? labels : kind + " " + labels;
+  }
+
+  /** Joins labels with commas, and runs of three or more following numbers with a dash. */
+  static String runs(List<String> labels) {
+    StringBuilder text = new StringBuilder();
+    int start = 0;
+    while (start < labels.size()) {
+      int end = start;
+      while (end + 1 < labels.size() && follows(labels.get(end), labels.get(end + 1))) {
+        end++;
+      }
+      if (end - start < 2) {
+        end = start;
+      }
+      text.append(text.isEmpty() ? "" : ", ").append(labels.get(start));
+      if (end > start) {
+        text.append("–").append(labels.get(end));
+      }
+      start = end + 1;
+    }
+    return text.toString();
+  }
+
+  private static boolean follows(String first, String second) {
+    return first.matches("\\d{1,6}")
+        && second.matches("\\d{1,6}")
+        && Integer.parseInt(second) == Integer.parseInt(first) + 1;
   }
 }

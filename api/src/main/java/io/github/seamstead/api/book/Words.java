@@ -91,7 +91,8 @@ final class Words {
   }
 
   private static String in(double si, Dimension dimension, String unit, int decimals) {
-    return QuantityText.write(si, dimension, unit, decimals).replace(' ', NO_BREAK);
+    String text = QuantityText.write(si, dimension, unit, decimals).replace(' ', NO_BREAK);
+    return text.replace("ft2", "ft²").replace("ft3", "ft³");
   }
 
   private static String fixed(double value, int decimals, String unit) {

@@ -1,0 +1,47 @@
+package io.github.seamstead.api.book;
+
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.geometry.frame.FrameMember;
+import io.github.seamstead.geometry.frame.FrameMember.EndCut;
+import io.github.seamstead.geometry.frame.FrameMembers;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The cut list of the frame with the saw settings at every joint. */
+final class MembersSection {
+
+  private MembersSection() {}
+
+  static void write(BookContext book, FrameMembers members) {
+    Words w = book.words();
+    book.heading("Members");
+    Table list = new Table("Cut list of the frame", "member", "#count", "#centre line", "#cut");
+    Table cuts = new Table("Saw settings", "member", "end", "laid on", "#mitre", "#blade tilt");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(List.of("member", "count", "centre_line_m", "cut_length_m"));
+    for (FrameMember m : members.members()) {
+      list.row(
+          m.name(), Integer.toString(m.count()), w.length(m.centreLine()), w.length(m.cutLength()));
+      csv.add(
+          List.of(
+              m.name(),
+              Integer.toString(m.count()),
+              BookContext.number(m.centreLine(), 4),
+              BookContext.number(m.cutLength(), 4)));
+      for (EndCut cut : m.cuts()) {
+        cuts.row(
+            m.name(),
+            cut.where(),
+            cut.laidOn(),
+            w.angle(cut.setting().mitre()),
+            w.angle(cut.setting().tilt()));
+      }
+    }
+    book.table(list);
+    book.table(cuts);
+    Table bends = new Table("Bends of the joining plates", "plate", "#bend");
+    members.bends().forEach(b -> bends.row(b.name(), w.angle(b.angle())));
+    book.table(bends);
+    book.list("frame-members.csv", csv);
+  }
+}

@@ -1,0 +1,17 @@
+package io.github.seamstead.api.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CoverChapterTest {
+
+  @Test
+  void runsOfNumbersAreShortened() {
+    assertThat(CoverChapter.runs(List.of("2", "3", "4", "5"))).isEqualTo("2–5");
+    assertThat(CoverChapter.runs(List.of("1", "4", "5"))).isEqualTo("1, 4, 5");
+    assertThat(CoverChapter.runs(List.of("1", "2", "5", "6", "7", "9"))).isEqualTo("1, 2, 5–7, 9");
+    assertThat(CoverChapter.runs(List.of("1 door flap"))).isEqualTo("1 door flap");
+  }
+}
