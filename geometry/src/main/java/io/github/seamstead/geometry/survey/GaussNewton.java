@@ -8,8 +8,8 @@ import java.util.Optional;
  * steps on the normal equations {@code N d = A'P w}.
  *
  * <p>Free motions G (orthonormal, {@code A G = 0}) are fixed by inner constraints: {@code (N + c G
- * G') d = A'P w - c G G'(x - x0)}, which keeps {@code G'(x - x0) = 0} at the end, so that of all
- * equal solutions the one nearest to the start is found. A step that does not lower the sum is
+ * G') d = A'P w - c G G'(x - x0)}, which brings about {@code G'(x - x0) = 0} at the end, so that of
+ * all equal solutions the one nearest to the start is found. A step that does not lower the sum is
  * damped (Marquardt: the diagonal is enlarged) until it does. Where large residuals in a weak
  * network keep plain steps from settling, the second derivatives are taken in (Newton). Cost per
  * step for u unknowns and m observations with few unknowns each: O(u³/6 + m).
@@ -80,12 +80,11 @@ final class GaussNewton {
   }
 
   private Optional<Solution> run() {
-    double[] start = model.start();
-    double[] x = start.clone();
+    double[] x = model.start();
     double cost = cost(x);
     double damping = 0;
     for (int step = 1; step <= MOST_STEPS; step++) {
-      Normal normal = normal(x, start, step > PLAIN_STEPS);
+      Normal normal = normal(x, step > PLAIN_STEPS);
       boolean accepted = false;
       boolean settled = false;
       while (!accepted) {
@@ -114,15 +113,15 @@ final class GaussNewton {
       }
       // A damped step may be short far from the end: convergence is judged on a full one.
       if (settled && damping < 1e-6) {
-        return finish(x, cost, start, step);
+        return finish(x, cost, step);
       }
       damping = damping < 1e-6 ? 0 : damping / 10;
     }
     return Optional.empty();
   }
 
-  private Optional<Solution> finish(double[] x, double cost, double[] start, int steps) {
-    Normal normal = normal(x, start, false);
+  private Optional<Solution> finish(double[] x, double cost, int steps) {
+    Normal normal = normal(x, false);
     return Cholesky.of(normal.damped(0))
         .map(
             factor -> {
@@ -147,7 +146,7 @@ final class GaussNewton {
     return Double.isFinite(sum) ? sum : Double.POSITIVE_INFINITY;
   }
 
-  private Normal normal(double[] x, double[] start, boolean bent) {
+  private Normal normal(double[] x, boolean bent) {
     double[][] lower = new double[unknowns][];
     for (int i = 0; i < unknowns; i++) {
       lower[i] = new double[i + 1];
@@ -168,10 +167,11 @@ final class GaussNewton {
       model.addCurvature(i, x, -model.weight(i) * w, lower);
     }
     double[][] motions = model.freeMotions(x);
+    double[] datum = motions.length > 0 ? model.datum(x) : x;
     for (double[] g : motions) {
       double along = 0;
       for (int i = 0; i < unknowns; i++) {
-        along += g[i] * (x[i] - start[i]);
+        along += g[i] * (x[i] - datum[i]);
       }
       for (int i = 0; i < unknowns; i++) {
         right[i] -= tie * along * g[i];

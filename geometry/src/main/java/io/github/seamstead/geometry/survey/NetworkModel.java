@@ -71,6 +71,42 @@ final class NetworkModel implements ObservationModel {
     return start;
   }
 
+  /**
+   * The start, made larger or smaller about its middle until it is of the frame's size. The best
+   * fit by shifts and turns does not depend on that size, but steps towards it settle only if the
+   * sizes are about the same.
+   */
+  @Override
+  public double[] datum(double[] x) {
+    if (unknowns < 3 * given.length) {
+      return start();
+    }
+    double[] start = start();
+    double[] middle = middle(start);
+    double[] ownMiddle = middle(x);
+    double shared = 0;
+    double square = 0;
+    for (int i = 0; i < unknowns; i++) {
+      double d = start[i] - middle[i % 3];
+      shared += d * (x[i] - ownMiddle[i % 3]);
+      square += d * d;
+    }
+    // A start without size, or one that lies the wrong way round, is taken as it is.
+    double size = square > 0 && shared > 0 ? shared / square : 1;
+    for (int i = 0; i < unknowns; i++) {
+      start[i] = middle[i % 3] + size * (start[i] - middle[i % 3]);
+    }
+    return start;
+  }
+
+  private static double[] middle(double[] x) {
+    double[] middle = new double[3];
+    for (int i = 0; i < x.length; i++) {
+      middle[i % 3] += 3 * x[i] / x.length;
+    }
+    return middle;
+  }
+
   @Override
   public double weight(int observation) {
     double u = readings.get(observation).standardUncertainty();

@@ -10,8 +10,13 @@ interface ObservationModel {
   /** The most unknowns that one observation depends on. */
   int mostPerObservation();
 
-  /** The unknowns at which to start, and to which the free motions are tied. A fresh copy. */
+  /** The unknowns at which to start. A fresh copy. */
   double[] start();
+
+  /** The unknowns to which the free motions are tied. */
+  default double[] datum(double[] unknowns) {
+    return start();
+  }
 
   double weight(int observation);
 

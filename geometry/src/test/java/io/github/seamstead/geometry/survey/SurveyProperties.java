@@ -14,6 +14,7 @@ import java.util.Random;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -175,6 +176,25 @@ class SurveyProperties {
     return r instanceof Reading.Distance
         ? Reading.distance(a, b, value, r.standardUncertainty())
         : new Reading.HeightDifference(a, b, value, r.standardUncertainty(), "");
+  }
+
+  @Property(tries = 40)
+  void anIdealFarFromTheFrameChangesNoLength(
+      @ForAll @IntRange(min = 3, max = 12) int sides,
+      @ForAll boolean truncated,
+      @ForAll @DoubleRange(min = 1, max = 10) double radius,
+      @ForAll @DoubleRange(min = 1, max = 10) double height,
+      @ForAll @IntRange(max = 10_000) int seed) {
+    Survey survey = TestFrames.survey(sides, truncated, 0.06, 0.003, seed);
+    Adjustment guessed = survey.adjust().orThrow();
+    SurveyShape meant =
+        survey.shape().meant(new SurveyShape.Ideal(radius, height, truncated ? 0.7 * height : 0));
+    Adjustment adjustment = Survey.of(meant, survey.readings()).adjust().orThrow();
+    assertThat(adjustment.weightedSquares()).isCloseTo(guessed.weightedSquares(), within(1e-6));
+    for (EdgeLength edge : guessed.edges()) {
+      assertThat(adjustment.distance(edge.edge().from(), edge.edge().to()).value())
+          .isCloseTo(edge.length().value(), within(1e-8));
+    }
   }
 
   @Property(tries = 20)
