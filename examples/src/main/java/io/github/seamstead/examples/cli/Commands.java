@@ -14,6 +14,8 @@ final class Commands {
     Map<String, Function<Console, Object>> all = new LinkedHashMap<>();
     all.put("plan", PlanCommand::new);
     all.put("check", CheckCommand::new);
+    all.put("soil", SoilCommand::new);
+    all.put("mix", MixCommand::new);
     all.put("schema", SchemaCommand::new);
     return all;
   }

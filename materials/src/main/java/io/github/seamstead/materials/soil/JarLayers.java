@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.source.Source;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Settled heights at the three marks of a jar as linear functions of the three shares. */
@@ -31,11 +32,19 @@ final class JarLayers {
                   "1963",
                   "always submerged: 26, 70, 97 lb/ft3")));
 
+  private static final int LAST = 2;
+
   private final double[] clay = new double[3];
   private final double[] silt = new double[3];
   private final double[] sand = new double[3];
 
-  JarLayers(JarTest jar, JarTiming timing, Settled set) {
+  /**
+   * Takes one reading of the jar.
+   *
+   * @param clayAllDown whether all clay is on the bottom at the last mark, as when it sank in flocs
+   *     and the water is clear; else each grain sinks by itself, and the finest stays afloat
+   */
+  JarLayers(JarTest jar, JarTiming timing, Settled set, boolean clayAllDown) {
     double[] times = {timing.sandSeconds(), timing.siltSeconds(), timing.totalSeconds()};
     for (int i = 0; i < times.length; i++) {
       double d =
@@ -45,6 +54,23 @@ final class JarLayers {
       silt[i] = GrainSizes.settled(GrainSizes.CLAY_TO, GrainSizes.SILT_TO, d) / set.silt();
       sand[i] = GrainSizes.settled(GrainSizes.SILT_TO, GrainSizes.SAND_TO, d) / set.sand();
     }
+    if (clayAllDown) {
+      clay[LAST] = 1 / set.clay();
+    }
+  }
+
+  /** All readings that the doubt of a jar is averaged over. */
+  static JarLayers[] readings(JarTest jar) {
+    List<JarLayers> list = new ArrayList<>();
+    for (JarTiming timing : jar.timings()) {
+      for (Settled set : SETS) {
+        list.add(new JarLayers(jar, timing, set, true));
+        if (jar.dispersed()) {
+          list.add(new JarLayers(jar, timing, set, false));
+        }
+      }
+    }
+    return list.toArray(new JarLayers[0]);
   }
 
   /** Height for one kilogram of soil on one square metre, in metres, at mark 0, 1 or 2. */

@@ -67,6 +67,27 @@ final class JarRemarks {
     return list;
   }
 
+  /** One sentence for a jar whose times were not written down. */
+  static String ofUnknownTimes(JarTest jar) {
+    double earliest = Double.POSITIVE_INFINITY;
+    double latest = 0;
+    for (JarTiming timing : jar.timings()) {
+      earliest = Math.min(earliest, timing.siltSeconds());
+      latest = Math.max(latest, timing.siltSeconds());
+    }
+    return "The times of the marks are not known; "
+        + jar.timings().size()
+        + " timings, with the silt mark after "
+        + time(earliest)
+        + " to "
+        + time(latest)
+        + ", are averaged. Here sand down to 0.05 mm needs "
+        + time(due(jar, GrainSizes.SILT_TO))
+        + " and silt down to 2 micrometres "
+        + time(due(jar, GrainSizes.CLAY_TO))
+        + ": shake the jar again and mark at those times.";
+  }
+
   private static double grain(JarTest jar, double seconds) {
     return Stokes.smallestSettled(
         jar.fallMetres(), seconds, jar.celsius(), JarTest.PARTICLE_DENSITY);

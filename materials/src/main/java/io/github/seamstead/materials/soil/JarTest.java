@@ -13,7 +13,9 @@ import java.util.List;
  * all. What has really settled at a time follows from Stokes' law for the fall height and the
  * temperature, so a mark made too early or too late is read for what it is. Heights become masses
  * by the dry density of freshly settled layers (two published sets, their spread kept): the clay
- * layer is by far the loosest, so its share of the height is not its share of the mass.
+ * layer is by far the loosest, so its share of the height is not its share of the mass. Whether all
+ * clay is down at the last mark is not known: without a dispersant it is taken to be (flocs), with
+ * one both that and grains that sink singly are kept.
  *
  * <p>Likelihood: the two height shares (first and second mark over the third) are normal about the
  * prediction with standard deviation {@code sqrt(0.05^2 + (1.5 mm/total)^2)}, doubled if no
@@ -110,10 +112,7 @@ public record JarTest(
     double variance = (SHARE_DEVIATION * SHARE_DEVIATION + mark * mark) * (dispersed ? 1 : 4);
     double first = sandTopMetres / totalMetres;
     double second = siltTopMetres / totalMetres;
-    JarLayers[] readings =
-        timings.stream()
-            .flatMap(timing -> JarLayers.SETS.stream().map(set -> new JarLayers(this, timing, set)))
-            .toArray(JarLayers[]::new);
+    JarLayers[] readings = JarLayers.readings(this);
     double scale = (1 - MISLEADS) / readings.length;
     return (clay, silt, sand) -> {
       double sum = 0;
@@ -134,17 +133,15 @@ public record JarTest(
   public List<String> remarks() {
     List<String> list = new ArrayList<>();
     if (timings.size() > 1) {
-      list.add(
-          "The times of the marks are not known; "
-              + timings.size()
-              + " published timings that disagree are averaged.");
+      list.add(JarRemarks.ofUnknownTimes(this));
+    } else {
+      list.addAll(JarRemarks.of(this, timings.get(0)));
     }
-    for (JarTiming timing : timings) {
-      list.addAll(JarRemarks.of(this, timing));
-    }
-    if (!dispersed) {
-      list.add("No dispersant was used: clay may have sunk in flocs and been read as silt.");
-    }
+    list.add(
+        dispersed
+            ? "If the water was still cloudy at the last mark, clay was afloat and is under-read:"
+                + " mark again when it is clear."
+            : "No dispersant was used: clay may have sunk in flocs and been read as silt.");
     return list;
   }
 

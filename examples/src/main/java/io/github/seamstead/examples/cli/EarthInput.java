@@ -1,0 +1,85 @@
+package io.github.seamstead.examples.cli;
+
+import io.github.seamstead.api.book.BookFolder;
+import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.shared.derivation.Derivation;
+import io.github.seamstead.shared.derivation.Step;
+import io.github.seamstead.shared.derivation.Typeset;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** What the commands on earth take in common, and how they print sums and charts. */
+final class EarthInput {
+
+  @Parameters(
+      index = "0",
+      paramLabel = "FILE.json",
+      description = "A job document; the parts about earth are enough.")
+  private Path file = Path.of("");
+
+  @Option(names = "--worked", description = "Print the worked steps as well.")
+  private boolean worked;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Write the charts into this folder: new, empty, or made by an earlier run.")
+  private Path out = Path.of("");
+
+  /** Reads and plans; refuses a folder that may not be written before any work is done. */
+  JobPlan plan() {
+    if (writes()) {
+      BookFolder.refusal(out)
+          .ifPresent(
+              why -> {
+                throw new IllegalArgumentException("--out: " + why);
+              });
+    }
+    PlanOptions options = PlanOptions.defaults();
+    return JobPlanner.plan(JobReader.read(file), worked ? options.withWorkedSteps() : options);
+  }
+
+  /** Prints the worked steps of calculations whose id starts with a prefix, and writes charts. */
+  void finish(JobPlan plan, String idPrefix, PrintWriter print) {
+    if (worked) {
+      for (Derivation derivation : plan.derivations()) {
+        if (derivation.id().startsWith(idPrefix)) {
+          print(derivation, print);
+        }
+      }
+    }
+    if (writes()) {
+      BookWriter.write(plan, out);
+      print.println("The charts are in " + out.resolve("drawings"));
+    }
+  }
+
+  private boolean writes() {
+    return !out.toString().isEmpty();
+  }
+
+  private static void print(Derivation derivation, PrintWriter print) {
+    print.println();
+    print.println(derivation.title() + ", worked:");
+    String section = "";
+    List<Step> steps = derivation.steps();
+    for (Step step : steps) {
+      if (!step.section().equals(section)) {
+        section = step.section();
+        print.println("  " + section);
+      }
+      print.println("    " + step.name() + ": " + Typeset.plain(step));
+      step.source().ifPresent(source -> print.println("      " + source.citation()));
+      if (!step.note().isEmpty()) {
+        print.println("      " + step.note());
+      }
+    }
+  }
+}

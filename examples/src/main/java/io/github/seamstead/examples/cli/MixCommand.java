@@ -1,0 +1,99 @@
+package io.github.seamstead.examples.cli;
+
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.MixPart;
+import io.github.seamstead.materials.mix.Basis;
+import io.github.seamstead.materials.mix.ClayBlend;
+import io.github.seamstead.materials.mix.MixCautions;
+import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.materials.mix.Recipe;
+import io.github.seamstead.materials.mix.TrialLadder;
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Says in plain words how to proportion the mixes of a document and which trials to make. */
+@Command(
+    name = "mix",
+    mixinStandardHelpOptions = true,
+    description = "Proportions each mix, in buckets and by mass, and lists the trial samples.")
+final class MixCommand implements Callable<Integer> {
+
+  private static final int MOST_SAMPLES = 5;
+
+  private final Console console;
+
+  @Mixin private final EarthInput input = new EarthInput();
+
+  MixCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    JobPlan plan = input.plan();
+    if (plan.mixes().isEmpty()) {
+      throw new IllegalArgumentException(
+          "mixes: the document has none under floor; list at least one with its soil and sand");
+    }
+    PrintWriter print = console.out();
+    boolean met = true;
+    for (MixPart mix : plan.mixes()) {
+      print(mix, print);
+      met &= mix.blend().unmet().isEmpty();
+    }
+    MixCautions.of(false).stream().map(Caution::text).forEach(c -> print.println("Caution: " + c));
+    input.finish(plan, "materials.mix.", print);
+    return met ? 0 : Failures.CANNOT_BE_MET;
+  }
+
+  private static void print(MixPart part, PrintWriter print) {
+    ClayBlend blend = part.blend();
+    Recipe rounded = blend.rounded();
+    print.println(part.spec().id() + ", " + blend.band().use() + ":");
+    print.println("  " + rounded.proportion(Basis.LOOSE_VOLUME).text());
+    print.println("  " + rounded.proportion(Basis.DRY_MASS).perFirst().text());
+    print.println("  " + rounded.proportion(Basis.DAMP_MASS).perFirst().text());
+    print.println(
+        "  clay "
+            + SoilCommand.percent(rounded.clayRatio().value())
+            + " of the dry mass (wanted "
+            + SoilCommand.percent(blend.band().least())
+            + " to "
+            + SoilCommand.percent(blend.band().greatest())
+            + "; doubt of one standard deviation "
+            + SoilCommand.percent(rounded.clayRatio().standardUncertainty())
+            + ")");
+    print.println(
+        "  rounding the buckets moves the clay by "
+            + Numbers.fixed(blend.clayShift() * 100, 1)
+            + " points"
+            + (blend.priceShiftPerTonne().isPresent()
+                ? " and the price of a dry tonne by "
+                    + Numbers.fixed(blend.priceShiftPerTonne().getAsDouble(), 2)
+                : ""));
+    print.println(
+        "  compacted, the parts yield "
+            + SoilCommand.range(rounded.yieldRatio())
+            + " of their volume");
+    blend.unmet().ifPresent(what -> print.println("  Cannot be met: " + what));
+    if (blend.unmet().isEmpty()) {
+      trials(blend, print);
+    }
+  }
+
+  private static void trials(ClayBlend blend, PrintWriter print) {
+    MixComponent soil = blend.exact().portions().get(0).component();
+    MixComponent sand = blend.exact().portions().get(1).component();
+    TrialLadder ladder =
+        TrialLadder.design(soil, sand, blend.band(), Basis.LOOSE_VOLUME, 1, MOST_SAMPLES);
+    print.println("  Trial samples to make first:");
+    for (int rung = 0; rung < ladder.sandParts().size(); rung++) {
+      print.println("    " + ladder.proportion(rung).text());
+    }
+    ladder.reasons().forEach(reason -> print.println("    " + reason));
+  }
+}
