@@ -2,6 +2,7 @@ package io.github.seamstead.examples.cli;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import picocli.CommandLine;
 
@@ -18,6 +19,11 @@ final class Commands {
     all.put("mix", MixCommand::new);
     all.put("schema", SchemaCommand::new);
     return all;
+  }
+
+  /** The names of all commands. */
+  static Set<String> names() {
+    return all().keySet();
   }
 
   /**

@@ -1,6 +1,6 @@
 package io.github.seamstead.shared.check;
 
-import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.internal.PlainNumber;
 import java.util.Collection;
 import java.util.List;
 
@@ -174,7 +174,7 @@ public final class Args {
   }
 
   private static String with(double value, String unit) {
-    String number = Numbers.plain(value);
+    String number = PlainNumber.of(value);
     return unit.isEmpty() ? number : number + " " + unit;
   }
 }

@@ -1,5 +1,6 @@
 package io.github.seamstead.shared.quantity;
 
+import io.github.seamstead.shared.internal.PlainNumber;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -19,17 +20,7 @@ public final class Numbers {
    * @return for example {@code 5.2}, {@code -3}, {@code 1.0E-9}, {@code NaN}
    */
   public static String plain(double value) {
-    if (!Double.isFinite(value)) {
-      return Double.toString(value);
-    }
-    if (value == 0) {
-      return "0";
-    }
-    double size = Math.abs(value);
-    if (size < PLAIN_LEAST || size >= PLAIN_GREATEST) {
-      return Double.toString(value);
-    }
-    return trimmed(BigDecimal.valueOf(value));
+    return PlainNumber.of(value);
   }
 
   /**

@@ -1,0 +1,29 @@
+package io.github.seamstead.shared.internal;
+
+import java.math.BigDecimal;
+
+/** A number as plain text, apart from the packages that need it so that they form no cycle. */
+public final class PlainNumber {
+
+  private static final double LEAST = 1e-7;
+  private static final double GREATEST = 1e15;
+
+  private PlainNumber() {}
+
+  /**
+   * Writes a number with the fewest digits that read back as the same number.
+   *
+   * @param value any number
+   * @return for example {@code 5.2}, {@code -3}, {@code 1.0E-9}, {@code NaN}
+   */
+  public static String of(double value) {
+    if (value == 0) {
+      return "0";
+    }
+    double size = Math.abs(value);
+    if (!Double.isFinite(value) || size < LEAST || size >= GREATEST) {
+      return Double.toString(value);
+    }
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+}
