@@ -314,6 +314,11 @@ public final class Adjustment implements SurveyOutcome {
     return new Uncertain(length, scale * root(row.form(solution.cofactors(), row)));
   }
 
+  /** How far a reading is off the regular frame, in metres, without sign. */
+  double offRegular(int index) {
+    return Math.abs(model.evaluate(index, model.start(), new DesignRow(9)));
+  }
+
   void readingRow(int index, DesignRow row) {
     model.evaluate(index, solution.unknowns(), row);
   }

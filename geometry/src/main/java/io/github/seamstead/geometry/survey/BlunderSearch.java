@@ -4,8 +4,10 @@ import io.github.seamstead.geometry.survey.Blunder.Alternative;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Iterative data snooping: take out the reading that is tested worst, adjust anew, test anew; at
@@ -19,6 +21,12 @@ final class BlunderSearch {
 
   /** How many of them, at most. */
   private static final int TRIED = 6;
+
+  /** Standardised residuals beyond this are gross. */
+  private static final double GROSS = 20;
+
+  /** How many of those furthest off the regular frame are tried where an error is gross. */
+  private static final int TRIED_BY_REGULAR = 3;
 
   /** Below this redundancy a reading stands nearly alone. */
   private static final double CONTROLLED = 0.05;
@@ -141,8 +149,16 @@ final class BlunderSearch {
     double least = NEARLY * largest(suspects);
     suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0)) < least);
     suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
+    Set<ReadingResult> tried = new LinkedHashSet<>(firstOf(suspects, TRIED));
+    if (largest(suspects) > GROSS) {
+      // So large an error bends the whole frame; the undisturbed regular one is asked as well.
+      List<ReadingResult> byRegular = new ArrayList<>(current.readings());
+      byRegular.removeIf(result -> result.statistic().isEmpty());
+      byRegular.sort(Comparator.comparingDouble(r -> -current.offRegular(r.number() - 1)));
+      tried.addAll(firstOf(byRegular, TRIED_BY_REGULAR));
+    }
     Removal best = null;
-    for (ReadingResult suspect : suspects.subList(0, Math.min(TRIED, suspects.size()))) {
+    for (ReadingResult suspect : tried) {
       List<Integer> rest = new ArrayList<>(active);
       rest.remove(suspect.number() - 1);
       // Without a reading that hardly any other backs the set may be deficient.
@@ -152,6 +168,10 @@ final class BlunderSearch {
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private static List<ReadingResult> firstOf(List<ReadingResult> results, int most) {
+    return results.subList(0, Math.min(most, results.size()));
   }
 
   private static double largest(List<ReadingResult> results) {
