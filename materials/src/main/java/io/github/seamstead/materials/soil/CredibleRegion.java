@@ -8,8 +8,8 @@ import java.util.List;
  * @param level the probability asked for, such as 0.95
  * @param probability the probability that the region holds on the grid, at least the level
  * @param areaRatio the region's share of the triangle's area, 0 to 1
- * @param outlines closed outlines for a drawing, outer ones and holes, each a list of corners whose
- *     last joins the first
+ * @param outlines lines of equal density round the region, for a drawing: outer ones and holes,
+ *     each a list of corners whose last joins the first; smoothed by up to half a grid step
  */
 public record CredibleRegion(
     double level, double probability, double areaRatio, List<List<Texture>> outlines) {

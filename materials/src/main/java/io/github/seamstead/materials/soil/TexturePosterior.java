@@ -185,22 +185,20 @@ public final class TexturePosterior {
       held += threshold;
       count++;
     }
-    RegionTracer tracer = new RegionTracer(grid);
-    int cell = 0;
     int inside = 0;
     double probability = 0;
-    for (int row = 0; row < grid.steps(); row++) {
-      for (int place = 0; place < grid.cellsInRow(row); place++, cell++) {
-        // Cells of exactly the threshold's weight come in together, so symmetry is kept.
-        if (weights[cell] >= threshold) {
-          tracer.add(row, place);
-          inside++;
-          probability += weights[cell];
-        }
+    for (double weight : weights) {
+      // Cells of exactly the threshold's weight come in together, so symmetry is kept.
+      if (weight >= threshold) {
+        inside++;
+        probability += weight;
       }
     }
     return new CredibleRegion(
-        level, Math.min(1, probability), (double) inside / weights.length, tracer.outlines());
+        level,
+        Math.min(1, probability),
+        (double) inside / weights.length,
+        RegionTracer.outlines(grid, weights, threshold));
   }
 
   TextureGrid grid() {

@@ -39,7 +39,29 @@ class SoilAssessmentTest {
     assertThat(region.probability()).isBetween(0.95, 0.97);
     assertThat(region.outlines()).hasSize(1);
     assertThat(region.areaRatio()).isLessThan(0.05);
-    assertThat(area(region)).isCloseTo(region.areaRatio(), within(1e-9));
+    // The drawn line is smoothed by up to half a step along an outline of about 40 steps.
+    assertThat(area(region)).isCloseTo(region.areaRatio(), within(0.002));
+  }
+
+  @Test
+  void theOutlineFollowsTheCircleOfEqualDensity() {
+    TexturePosterior p = SoilAssessment.assess(List.of(SHEET)).texture();
+    // Two independent normals of 0.02 hold 0.98 of the probability; the rest, for a sheet that
+    // misleads, is spread over the triangle. So the circle holds 0.95/0.98 of the normals.
+    double radius = 0.02 * Math.sqrt(-2 * Math.log(1 - 0.95 / 0.98));
+    // The stated smoothing: half of the step of 0.01.
+    double smoothing = 0.005;
+    for (Texture corner : p.region(0.95).outlines().get(0)) {
+      double off = Math.hypot(corner.clayRatio() - 0.32, corner.sandRatio() - 0.25);
+      assertThat(off).isCloseTo(radius, within(smoothing));
+    }
+  }
+
+  @Test
+  void theWholeTriangleIsOneOutline() {
+    CredibleRegion all = SoilAssessment.assess(List.of()).texture().region(0.95);
+    assertThat(all.outlines()).hasSize(1);
+    assertThat(area(all)).isCloseTo(1, within(1e-9));
   }
 
   @Test
