@@ -3,8 +3,10 @@ package io.github.seamstead.api.book;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Page;
+import io.github.seamstead.api.plan.CoverPart;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.shared.quantity.UnitSystem;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -43,6 +45,11 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
     plan.frame().ifPresent(part -> FrameChapter.write(book, part));
     plan.survey().ifPresent(part -> SurveyChapter.write(book, part));
     plan.cover().ifPresent(part -> CoverChapter.write(book, part));
+    plan.layout()
+        .ifPresent(
+            part ->
+                LayoutChapter.write(
+                    book, part, plan.cover().map(CoverPart::cuts).orElse(List.of())));
     plan.joining().ifPresent(part -> JoiningChapter.write(book, part));
     if (!plan.soils().isEmpty()) {
       SoilChapter.write(book, plan.soils());

@@ -3,8 +3,10 @@ package io.github.seamstead.api.plan;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Hem;
+import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.Seam;
 import io.github.seamstead.api.job.SeamKind;
+import io.github.seamstead.api.job.SheetEdge;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.pattern.EdgeAllowance;
 import io.github.seamstead.geometry.pattern.EdgePlan;
@@ -16,6 +18,7 @@ import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -109,29 +112,65 @@ final class CoverPlanner {
         .withFlap(stated.flap(), 0);
   }
 
-  /** A panel stands upright on the largest piece of stock: its height along the longer side. */
+  /**
+   * The piece of cloth that parts of a panel must fit: of the kind of stock of which there is most,
+   * so that parts find a place on nearly all of it.
+   */
   private static SpliceRule splices(Cover cover, Stock stock, int face, int faces) {
-    double width = 0;
-    double height = 0;
-    for (double[] size : sizes(stock)) {
-      double shorter = Math.min(size[0], size[1]) - 2 * stock.edgeMargin();
-      double longer = Math.max(size[0], size[1]) - 2 * stock.edgeMargin();
-      if (shorter > width || (shorter == width && longer > height)) {
-        width = shorter;
-        height = longer;
-      }
-    }
-    SpliceRule rule = SpliceRule.of(width, height, cover.spliceLap());
+    boolean onBand = cover.hem().kind() == HemKind.REINFORCED;
+    List<Cloth> cloths = new ArrayList<>();
+    stock
+        .sheets()
+        .forEach(
+            s -> cloths.addAll(cloths(s.length(), s.width(), s.count(), s.reinforced(), onBand)));
+    stock
+        .rolls()
+        .forEach(
+            r -> cloths.addAll(cloths(r.length(), r.width(), r.count(), r.reinforced(), onBand)));
+    Cloth most =
+        cloths.stream()
+            .max(Comparator.comparingDouble(Cloth::allArea))
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "hem: given reinforced, but no stock has a reinforced edge, must be turned"
+                            + " or raw"));
+    double margin = stock.edgeMargin();
+    double height = most.height() - (onBand ? 1 : 2) * margin;
+    SpliceRule rule = SpliceRule.of(most.width() - 2 * margin, height, cover.spliceLap());
     return cover.staggerSplices()
         ? rule.staggered(face, faces, Math.min(2 * cover.spliceLap(), height / 8))
         : rule;
   }
 
-  private static List<double[]> sizes(Stock stock) {
-    List<double[]> sizes = new ArrayList<>();
-    stock.sheets().forEach(sheet -> sizes.add(new double[] {sheet.length(), sheet.width()}));
-    stock.rolls().forEach(roll -> sizes.add(new double[] {roll.length(), roll.width()}));
-    return sizes;
+  /**
+   * A kind of stock as panels stand on it.
+   *
+   * @param width along the panel's base, in metres
+   * @param height up the panel, in metres
+   * @param count how many alike
+   */
+  private record Cloth(double width, double height, int count) {
+
+    double allArea() {
+      return width * height * count;
+    }
+  }
+
+  /** Upright along the longer side; with a hem on a band, upright on the band. */
+  private static List<Cloth> cloths(
+      double length, double width, int count, List<SheetEdge> bands, boolean onBand) {
+    if (!onBand) {
+      return List.of(new Cloth(Math.min(length, width), Math.max(length, width), count));
+    }
+    List<Cloth> cloths = new ArrayList<>();
+    if (bands.contains(SheetEdge.BOTTOM) || bands.contains(SheetEdge.TOP)) {
+      cloths.add(new Cloth(length, width, count));
+    }
+    if (bands.contains(SheetEdge.LEFT) || bands.contains(SheetEdge.RIGHT)) {
+      cloths.add(new Cloth(width, length, count));
+    }
+    return cloths;
   }
 
   private static List<CutShape> cuts(List<Panel> panels) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param frame the ideal frame
  * @param survey the frame as it was taped
  * @param cover the pieces of the cover
+ * @param layout where each piece is cut
  * @param joining how the panels are joined
  * @param soils the local soils
  * @param mixes the mixes that the floor calls
@@ -31,6 +32,7 @@ public record JobPlan(
     Optional<FramePart> frame,
     Optional<SurveyPart> survey,
     Optional<CoverPart> cover,
+    Optional<LayoutPart> layout,
     Optional<JoiningPart> joining,
     List<SoilPart> soils,
     List<MixPart> mixes,
@@ -50,6 +52,7 @@ public record JobPlan(
    * @param frame the ideal frame
    * @param survey the frame as it was taped
    * @param cover the pieces of the cover
+   * @param layout where each piece is cut
    * @param joining how the panels are joined
    * @param soils the local soils
    * @param mixes the mixes
