@@ -68,6 +68,20 @@ final class FloorRules {
     floor.ifPresent(f -> uses(f, soilNames, bought, faults));
   }
 
+  /** Trials call mixes that are there, each once. */
+  static void trials(List<TrialMix> trials, Optional<Floor> floor, Shape.Faults faults) {
+    Set<String> mixes =
+        floor.map(Floor::mixes).orElse(List.of()).stream()
+            .map(MixSpec::id)
+            .collect(Collectors.toSet());
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < trials.size(); i++) {
+      String key = "trialMixes[" + i + "].mix";
+      known(key, trials.get(i).mix(), mixes, "mix", faults);
+      StockRules.once(key, trials.get(i).mix(), seen, faults);
+    }
+  }
+
   private static void uses(
       Floor floor, Set<String> soils, Set<String> aggregates, Shape.Faults faults) {
     for (int i = 0; i < floor.mixes().size(); i++) {

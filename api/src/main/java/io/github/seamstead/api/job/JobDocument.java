@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param stock the sheets and rolls; panels are not laid out if left out, if stated
  * @param soils local soils with their tests
  * @param aggregates sands and gravels
+ * @param trialMixes trial samples of the mixes
  * @param floor the earthen floor; not planned if left out, if stated
  * @param plant the tools that move and mix material, if stated
  * @param weather the weather while the floor dries, if stated
@@ -25,6 +26,7 @@ public record JobDocument(
     Optional<Stock> stock,
     List<SoilSample> soils,
     List<Aggregate> aggregates,
+    List<TrialMix> trialMixes,
     Optional<Floor> floor,
     Optional<Plant> plant,
     Optional<Weather> weather) {
@@ -39,6 +41,7 @@ public record JobDocument(
    * @param stock the sheets and rolls; panels are not laid out if left out, if stated
    * @param soils local soils with their tests
    * @param aggregates sands and gravels
+   * @param trialMixes trial samples of the mixes
    * @param floor the earthen floor; not planned if left out, if stated
    * @param plant the tools that move and mix material, if stated
    * @param weather the weather while the floor dries, if stated
@@ -46,5 +49,6 @@ public record JobDocument(
   public JobDocument {
     soils = List.copyOf(soils);
     aggregates = List.copyOf(aggregates);
+    trialMixes = List.copyOf(trialMixes);
   }
 }

@@ -37,6 +37,12 @@ final class JobShapes {
             Kinds.list(SoilShapes.aggregate(), 1, 50),
             "sands and gravels",
             List.of());
+    Shape.Key<List<TrialMix>> trialMixes =
+        s.or(
+            "trialMixes",
+            Kinds.list(TrialShapes.trialMix(), 1, 20),
+            "trial samples of the mixes",
+            List.of());
     Shape.Key<Floor> floor =
         s.optional("floor", FloorShapes.floor(), "the earthen floor; not planned if left out");
     Shape.Key<Plant> plant =
@@ -47,6 +53,7 @@ final class JobShapes {
         (v, faults) -> {
           JobRules.frameAndCover(v.get(frame), v.find(cover), faults);
           FloorRules.materials(v.get(soils), v.get(aggregates), v.find(floor), faults);
+          FloorRules.trials(v.get(trialMixes), v.find(floor), faults);
           v.find(floor).ifPresent(f -> FloorRules.door(f, v.get(frame), faults));
         });
     return s.makes(
@@ -59,6 +66,7 @@ final class JobShapes {
                 v.find(stock),
                 v.get(soils),
                 v.get(aggregates),
+                v.get(trialMixes),
                 v.find(floor),
                 v.find(plant),
                 v.find(weather)));

@@ -210,7 +210,7 @@ final class SoilShapes {
   static Shape<ShrinkageBar> shrinkageBar() {
     Shape<ShrinkageBar> s = Shape.of(ShrinkageBar.class, "a bar of wet soil dried in a mould");
     Shape.Key<Double> mould =
-        s.required("mould", Quantities.length("mm", 20, 1000), "length of the mould");
+        s.required("mould", Quantities.length("mm", 50, 1500), "length of the mould");
     Shape.Key<Double> gap =
         s.required(
             "gap",
@@ -249,7 +249,7 @@ final class SoilShapes {
     Shape.Key<Double> ribbon =
         s.optional(
             "ribbon",
-            Quantities.length("mm", 0, 300),
+            Quantities.length("mm", 0, 200),
             "mean length of the ribbons before they break");
     Shape.Key<WashTest.Outcome> wash =
         s.optional(

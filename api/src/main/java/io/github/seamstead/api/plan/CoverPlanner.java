@@ -17,10 +17,12 @@ import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Draws a panel for each face and gathers the shapes to cut. */
@@ -38,6 +40,9 @@ final class CoverPlanner {
       return Optional.empty();
     }
     Cover cover = stated.get();
+    if (run.document().stock().filter(stock -> isTooSmall(run, stock, cover)).isPresent()) {
+      return Optional.empty();
+    }
     List<Panel> panels = new ArrayList<>();
     for (int face = 1; face <= faces.size(); face++) {
       int number = face;
@@ -53,6 +58,28 @@ final class CoverPlanner {
     double area = panels.stream().mapToDouble(Panel::clothArea).sum();
     return Optional.of(
         new CoverPart(panels, cuts(panels), area, area * cover.fabric().massPerArea()));
+  }
+
+  /** Notes a stock of which no piece is larger than the laps that would join it. */
+  private static boolean isTooSmall(Run run, Stock stock, Cover cover) {
+    double widest =
+        Stream.concat(
+                    stock.sheets().stream().map(s -> Math.min(s.length(), s.width())),
+                    stock.rolls().stream().map(r -> Math.min(r.length(), r.width())))
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(0)
+            - 2 * stock.edgeMargin();
+    if (widest > 2 * cover.spliceLap()) {
+      return false;
+    }
+    run.fault(
+        "$.stock",
+        "no sheet or roll with more than " + Numbers.significant(widest, 4) + " m between margins",
+        "must hold part of a panel: more than twice the splice lap of "
+            + Numbers.plain(cover.spliceLap())
+            + " m");
+    return true;
   }
 
   /** The value that a refused panel most likely comes from. */

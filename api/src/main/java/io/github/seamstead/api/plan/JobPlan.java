@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param joining how the panels are joined
  * @param soils the local soils
  * @param mixes the mixes that the floor calls
+ * @param trials what the trial samples say
  * @param floor the floor
  * @param drying how each mixed layer dries
  * @param notPlanned chapters left out, and why
@@ -36,6 +37,7 @@ public record JobPlan(
     Optional<JoiningPart> joining,
     List<SoilPart> soils,
     List<MixPart> mixes,
+    List<TrialPart> trials,
     Optional<FloorPart> floor,
     List<DryingPart> drying,
     List<NotPlanned> notPlanned,
@@ -56,6 +58,7 @@ public record JobPlan(
    * @param joining how the panels are joined
    * @param soils the local soils
    * @param mixes the mixes
+   * @param trials what the trial samples say
    * @param floor the floor
    * @param drying how each mixed layer dries
    * @param notPlanned chapters left out
@@ -67,6 +70,7 @@ public record JobPlan(
   public JobPlan {
     soils = List.copyOf(soils);
     mixes = List.copyOf(mixes);
+    trials = List.copyOf(trials);
     drying = List.copyOf(drying);
     notPlanned = List.copyOf(notPlanned);
     unmet = List.copyOf(unmet);

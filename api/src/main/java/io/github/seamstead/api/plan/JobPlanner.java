@@ -40,6 +40,7 @@ public final class JobPlanner {
     run.progress(0.6, "soil and mixes");
     List<SoilPart> soils = SoilPlanner.plan(run);
     List<MixPart> mixes = MixPlanner.plan(run, soils);
+    List<TrialPart> trials = TrialPlanner.plan(run, mixes);
     run.progress(0.8, "floor");
     Optional<FloorPart> floor = FloorPlanner.plan(run, frame, survey, mixes);
     run.progress(0.9, "drying");
@@ -56,6 +57,7 @@ public final class JobPlanner {
         joining,
         soils,
         mixes,
+        trials,
         floor,
         drying,
         run.notPlanned(),

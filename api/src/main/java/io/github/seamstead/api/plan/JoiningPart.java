@@ -14,10 +14,12 @@ import java.util.Optional;
  * @param lying the map as the cover lies, inside out, seen from the plain side
  * @param order the join order; empty if no order keeps the limits
  * @param alternatives the join order beside others
+ * @param options the objective, limits, times and teams that the order was planned with
  */
 public record JoiningPart(
     PieceRing ring,
     JointMap standing,
     JointMap lying,
     Optional<MergePlan> order,
-    Comparison alternatives) {}
+    Comparison alternatives,
+    io.github.seamstead.assembly.merge.PlanOptions options) {}

@@ -4,6 +4,7 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.merge.HandledMass;
 import io.github.seamstead.assembly.merge.JoinPlanner;
 import io.github.seamstead.assembly.merge.JoinTimes;
 import io.github.seamstead.assembly.merge.Limits;
@@ -76,12 +77,21 @@ final class JoiningPlanner {
     if (result.plan().isEmpty()) {
       run.unmet(Chapter.JOINING, result.reason());
     }
+    result
+        .plan()
+        .ifPresent(
+            plan ->
+                run.worked(
+                    "assembly.merge.handledmass",
+                    "The mass handled over all joints",
+                    steps -> HandledMass.of(plan, steps)));
     return new JoiningPart(
         ring,
         JointMap.of(ring, View.AS_IT_STANDS),
         JointMap.of(ring, View.AS_IT_LIES),
         result.plan(),
-        JoinPlanner.compare(ring, options));
+        JoinPlanner.compare(ring, options),
+        options);
   }
 
   private static io.github.seamstead.assembly.merge.PlanOptions options(Run run, Cover stated) {

@@ -23,7 +23,7 @@ final class Run {
 
   private final Job job;
   private final PlanOptions options;
-  private final List<JobFault> faults = new ArrayList<>();
+  private final Set<JobFault> faults = new LinkedHashSet<>();
   private final List<Assumption> assumptions = new ArrayList<>();
   private final List<NotPlanned> notPlanned = new ArrayList<>();
   private final List<Unmet> unmet = new ArrayList<>();
@@ -134,7 +134,7 @@ final class Run {
   /** Ends the run if the document has faults. */
   void requireNoFaults() {
     if (!faults.isEmpty()) {
-      throw new JobFaultsException(faults);
+      throw new JobFaultsException(List.copyOf(faults));
     }
   }
 }

@@ -55,6 +55,7 @@ public final class ResultsJson {
         .maybe("joining", "how the panels are joined", JoiningFacts.joining(), JobPlan::joining)
         .many("soils", "the local soils", EarthFacts.soil(), JobPlan::soils)
         .many("mixes", "the mixes", EarthFacts.mix(), JobPlan::mixes)
+        .many("trials", "what trial samples say", TrialFacts.trial(), JobPlan::trials)
         .maybe("floor", "the earthen floor", EarthFacts.floor(), JobPlan::floor)
         .many("drying", "how each mixed layer dries", DryingFacts.drying(), JobPlan::drying)
         .many("notPlanned", "chapters left out, and why", notPlanned(), JobPlan::notPlanned)

@@ -17,6 +17,7 @@ final class Commands {
     all.put("check", CheckCommand::new);
     all.put("soil", SoilCommand::new);
     all.put("mix", MixCommand::new);
+    all.put("joins", JoinsCommand::new);
     all.put("schema", SchemaCommand::new);
     return all;
   }

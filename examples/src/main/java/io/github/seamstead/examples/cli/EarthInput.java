@@ -7,11 +7,8 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.shared.derivation.Derivation;
-import io.github.seamstead.shared.derivation.Step;
-import io.github.seamstead.shared.derivation.Typeset;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -51,7 +48,7 @@ final class EarthInput {
     if (worked) {
       for (Derivation derivation : plan.derivations()) {
         if (derivation.id().startsWith(idPrefix)) {
-          print(derivation, print);
+          WorkedText.print(derivation, print);
         }
       }
     }
@@ -63,23 +60,5 @@ final class EarthInput {
 
   private boolean writes() {
     return !out.toString().isEmpty();
-  }
-
-  private static void print(Derivation derivation, PrintWriter print) {
-    print.println();
-    print.println(derivation.title() + ", worked:");
-    String section = "";
-    List<Step> steps = derivation.steps();
-    for (Step step : steps) {
-      if (!step.section().equals(section)) {
-        section = step.section();
-        print.println("  " + section);
-      }
-      print.println("    " + step.name() + ": " + Typeset.plain(step));
-      step.source().ifPresent(source -> print.println("      " + source.citation()));
-      if (!step.note().isEmpty()) {
-        print.println("      " + step.note());
-      }
-    }
   }
 }

@@ -2,12 +2,14 @@ package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.MixPart;
+import io.github.seamstead.api.plan.TrialPart;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.MixCautions;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
+import io.github.seamstead.materials.mix.TrialReading;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.io.PrintWriter;
@@ -45,6 +47,7 @@ final class MixCommand implements Callable<Integer> {
       print(mix, print);
       met &= mix.blend().unmet().isEmpty();
     }
+    plan.trials().forEach(trial -> print(trial, print));
     MixCautions.of(false).stream().map(Caution::text).forEach(c -> print.println("Caution: " + c));
     input.finish(plan, "materials.mix.", print);
     return met ? 0 : Failures.CANNOT_BE_MET;
@@ -83,6 +86,22 @@ final class MixCommand implements Callable<Integer> {
     if (blend.unmet().isEmpty()) {
       trials(blend, print);
     }
+  }
+
+  private static void print(TrialPart trial, PrintWriter print) {
+    TrialReading reading = trial.reading();
+    print.println("trial samples of " + trial.trials().mix() + ":");
+    print.println(
+        "  best: "
+            + Numbers.plain(reading.sandParts())
+            + " parts of sand to one part of soil, by the bucket; right with probability "
+            + SoilCommand.percent(reading.probability())
+            + (reading.decided() ? "" : ", not decided yet"));
+    if (reading.nextSandParts().isPresent()) {
+      print.println(
+          "  try next: " + Numbers.plain(reading.nextSandParts().getAsDouble()) + " parts of sand");
+    }
+    reading.advice().forEach(advice -> print.println("  " + advice));
   }
 
   private static void trials(ClayBlend blend, PrintWriter print) {

@@ -89,4 +89,32 @@ class MainTest {
     assertThat(run("check", "jobs/seed-loft.json")).isZero();
     assertThat(out.toString()).startsWith("No faults.").contains("Assumed $.");
   }
+
+  @Test
+  void theJoinOrderIsPrinted() {
+    assertThat(run("joins", "jobs/class-model.json", "--worked")).isZero();
+    assertThat(out.toString())
+        .contains("5 pieces: 5 joints, 10 edges to prepare")
+        .contains("closes the ring")
+        .contains("worked:");
+  }
+
+  @Test
+  void aPlantedWrongSeamIsNamedWithTheOneToUndo() {
+    assertThat(run("joins", "jobs/seed-loft.json", "--log", "jobs/logs/seed-loft-joins.json"))
+        .isEqualTo(1);
+    assertThat(out.toString())
+        .contains("Entry 4, wrong edge: 1R was joined to 3L")
+        .containsOnlyOnce("Undo entry")
+        .contains("4 joints stand, 8 are open")
+        .contains("Join in this order:");
+  }
+
+  @Test
+  void aLogThatCannotBeReadIsBadInput() throws IOException {
+    Path log = folder.resolve("log.json");
+    Files.writeString(log, "{\"seamstead\": 1, \"log\": [{\"joint\": [\"1R\", \"2L\"]}]}");
+    assertThat(run("joins", "jobs/class-model.json", "--log", log.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("did you mean \"join\"?");
+  }
 }

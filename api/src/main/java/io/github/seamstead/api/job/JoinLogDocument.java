@@ -1,0 +1,22 @@
+package io.github.seamstead.api.job;
+
+import java.util.List;
+
+/**
+ * What the crew joined so far, in order.
+ *
+ * @param seamstead version of the form of the document; always 1
+ * @param log seams in the order in which they were made
+ */
+public record JoinLogDocument(int seamstead, List<JoinEntry> log) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param seamstead version of the form of the document; always 1
+   * @param log seams in the order in which they were made
+   */
+  public JoinLogDocument {
+    log = List.copyOf(log);
+  }
+}
