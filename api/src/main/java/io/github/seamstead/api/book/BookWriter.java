@@ -14,7 +14,7 @@ public final class BookWriter {
   private BookWriter() {}
 
   /**
-   * Writes the book of a plan.
+   * Writes the book of a plan; with worked steps also {@code worked.md} and {@code worked.tex}.
    *
    * @param plan the plan
    * @param folder where it goes; new, empty, or made by an earlier run
@@ -32,6 +32,10 @@ public final class BookWriter {
       }
       for (Map.Entry<String, String> list : pages.lists().entrySet()) {
         book.write("lists/" + list.getKey(), list.getValue());
+      }
+      if (!plan.derivations().isEmpty()) {
+        book.write("worked.md", WorkedText.markdown(plan.derivations()));
+        book.write("worked.tex", WorkedText.latex(plan.derivations()));
       }
       book.publish();
     } catch (IOException e) {

@@ -43,7 +43,8 @@ public final class Page {
         border:2px solid #161616}
       .key{font-size:1.5rem;font-weight:700}
       .card{border:3px solid #161616;padding:1rem;font-size:1.35rem}
-      .chain{display:flex;flex-wrap:wrap;gap:.2rem .5rem;align-items:center;margin:.2rem 0 .1rem 1rem}
+      .chain{display:flex;flex-wrap:wrap;gap:.2rem .5rem;align-items:center;margin:.2rem 0 .1rem 1rem;
+        overflow-x:auto}
       .chain math{font-size:1.05rem;max-width:100%}
       .src{font-size:.85rem;color:#4a4a4a;margin:0 0 .6rem 1rem}
       code{font-size:.92em}

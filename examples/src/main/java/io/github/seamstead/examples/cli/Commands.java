@@ -19,6 +19,7 @@ final class Commands {
     all.put("mix", MixCommand::new);
     all.put("joins", JoinsCommand::new);
     all.put("schema", SchemaCommand::new);
+    all.put("lessons", LessonsCommand::new);
     return all;
   }
 

@@ -1,10 +1,8 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.WorkedChapter;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
-import io.github.seamstead.shared.derivation.Derivation;
-import io.github.seamstead.shared.derivation.Step;
-import io.github.seamstead.shared.derivation.Typeset;
 import java.util.List;
 
 /** Builds all lessons as one self-contained HTML page. */
@@ -29,18 +27,20 @@ public final class LessonPage {
                     + " worked step by step by the library itself, and three exercises. Answers"
                     + " stand at the end of each lesson."));
     for (int i = 0; i < lessons.size(); i++) {
-      page.chapter(i + 1 + ". " + lessons.get(i).title(), body(lessons.get(i)));
+      String place = "Lesson " + (i + 1) + " of " + lessons.size();
+      page.chapter(lessons.get(i).title(), body(place, lessons.get(i)));
     }
     return page.html();
   }
 
-  private static Markup body(Lesson lesson) {
+  private static Markup body(String place, Lesson lesson) {
     Markup body = new Markup();
+    body.element("p", place, "class", "src");
     body.element("p", lesson.question(), "class", "note");
     body.open("figure").raw(lesson.picture().inline());
     body.element("figcaption", lesson.picture().description()).closeLine();
     body.element("h3", "Worked");
-    worked(body, lesson.worked());
+    WorkedChapter.write(body, lesson.worked());
     body.element("h3", "Answer").element("p", lesson.answer());
     body.element("h3", "Exercises").open("ol");
     lesson.exercises().forEach(exercise -> body.element("li", exercise.question()));
@@ -49,24 +49,5 @@ public final class LessonPage {
     lesson.exercises().forEach(exercise -> body.element("li", exercise.shownAnswer()));
     body.close().closeLine();
     return body;
-  }
-
-  private static void worked(Markup body, Derivation derivation) {
-    String section = "";
-    for (Step step : derivation.steps()) {
-      if (!step.section().equals(section)) {
-        section = step.section();
-        body.element("h4", section);
-      }
-      body.open("div", "class", "step").element("p", step.name() + ":");
-      body.open("div", "class", "chain");
-      Typeset.mathMlLinks(step).forEach(body::raw);
-      body.close();
-      step.source().ifPresent(s -> body.element("p", s.citation(), "class", "src"));
-      if (!step.note().isEmpty()) {
-        body.element("p", step.note(), "class", "src");
-      }
-      body.closeLine();
-    }
   }
 }

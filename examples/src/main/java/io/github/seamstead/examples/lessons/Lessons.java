@@ -13,6 +13,18 @@ public final class Lessons {
    * @return all lessons, first to last
    */
   public static List<Lesson> all() {
-    return List.of(new PolygonLesson());
+    return List.of(
+        new PolygonLesson(),
+        new PyramidLesson(),
+        new ApexAngleLesson(),
+        new CompoundCutLesson(),
+        new BarLesson(),
+        new SurveyLesson(),
+        new MitreLesson(),
+        new JoinOrderLesson(),
+        new JarLesson(),
+        new SandLesson(),
+        new OrderLesson(),
+        new DryingLesson());
   }
 }

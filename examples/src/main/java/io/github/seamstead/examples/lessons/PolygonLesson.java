@@ -74,7 +74,7 @@ public final class PolygonLesson implements Lesson {
   @Override
   public String answer() {
     return "The floor has "
-        + new Exercise("", new RegularPolygon(SIDES, SIDE).area(), "m2", 4).shownAnswer()
+        + new Exercise("", new RegularPolygon(SIDES, SIDE).area(), "m²", 4).shownAnswer()
         + ". Every order for gravel, sand and earth starts from this number.";
   }
 
@@ -84,7 +84,7 @@ public final class PolygonLesson implements Lesson {
         new Exercise(
             "A six-sided hut has sides of 2 m. What is its floor area?",
             new RegularPolygon(6, 2).area(),
-            "m2",
+            "m²",
             4),
         new Exercise(
             "How far is it from the centre of the octagon above to a corner?",

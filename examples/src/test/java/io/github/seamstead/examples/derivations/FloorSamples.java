@@ -1,0 +1,42 @@
+package io.github.seamstead.examples.derivations;
+
+import io.github.seamstead.materials.floor.Batch;
+import io.github.seamstead.materials.floor.BatchPlan;
+import io.github.seamstead.materials.floor.BuildUp;
+import io.github.seamstead.materials.floor.EarthLayer;
+import io.github.seamstead.materials.floor.EarthQuantity;
+import io.github.seamstead.materials.floor.FloorMix;
+import io.github.seamstead.materials.floor.Footprint;
+import io.github.seamstead.materials.floor.Mixer;
+import io.github.seamstead.materials.floor.OrderList;
+import io.github.seamstead.materials.floor.Settlement;
+import io.github.seamstead.materials.floor.Trailer;
+import io.github.seamstead.materials.floor.WorkTime;
+import java.util.List;
+
+/** Floor quantities. */
+final class FloorSamples {
+
+  private FloorSamples() {}
+
+  static void addTo(Samples to) {
+    to.add("materials.floor.regular-area", steps -> Footprint.regularArea(9, 2.2, steps));
+    to.add("materials.floor.area", steps -> Footprint.regular(9, 2.2).inset(0.1).area(steps));
+    to.add("materials.floor.loose-volume", steps -> pack().looseVolume(steps));
+    to.add("materials.floor.batches", steps -> BatchPlan.of(pack(), MIXER).likelyCount(steps));
+    to.add("materials.floor.batch-water", steps -> Batch.of(MIX, MIXER).waterBalance(steps));
+    to.add("materials.floor.work", steps -> WorkTime.personHours(20, 11, 2, 15, 0.8, steps));
+    to.add("materials.floor.order", steps -> OrderList.order(1500, 0.1, 0.05, 0.04, 50, steps));
+    to.add("materials.floor.trips", steps -> new Trailer(1.2, 600).trips(2.2, 1400, 0.01, steps));
+    to.add("materials.floor.settlement", steps -> Settlement.squeeze(0.08, 350, 1e-6, steps));
+  }
+
+  private static final FloorMix MIX = FloorMix.single("earth mix", 1900, 1300, 0.05, 0.01);
+  private static final Mixer MIXER = Mixer.of(0.09, 160, 0.01);
+
+  private static EarthQuantity pack() {
+    return BuildUp.level(Footprint.regular(9, 2.2), List.of(EarthLayer.dryPack(MIX)))
+        .earth()
+        .get(0);
+  }
+}

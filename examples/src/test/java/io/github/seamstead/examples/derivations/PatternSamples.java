@@ -1,0 +1,34 @@
+package io.github.seamstead.examples.derivations;
+
+import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.geometry.pattern.ConeCap;
+import io.github.seamstead.geometry.pattern.CutSize;
+import io.github.seamstead.geometry.pattern.EdgeAllowance;
+import io.github.seamstead.geometry.pattern.EdgePlan;
+import io.github.seamstead.geometry.pattern.Mitre;
+import io.github.seamstead.geometry.pattern.Notches;
+import io.github.seamstead.geometry.pattern.PanelSpec;
+import io.github.seamstead.geometry.plane.Outline;
+
+/** Panels and caps. */
+final class PatternSamples {
+
+  private PatternSamples() {}
+
+  static void addTo(Samples to) {
+    to.add("geometry.pattern.mitre", steps -> Mitre.reach(0.6, 0.04, 0.05, 2, steps));
+    to.add("geometry.pattern.notches", steps -> Notches.count(2.69, 0.3, steps));
+    to.add("geometry.pattern.cap", steps -> ConeCap.over(0.3, 0.7, 0.25, steps).height());
+    to.add("geometry.pattern.cone", steps -> ConeCap.of(0.5, 0.4).sectorAngle(steps));
+    to.add("geometry.pattern.width", steps -> CutSize.width(FACE, SPEC, steps));
+    to.add("geometry.pattern.height", steps -> CutSize.height(FACE, SPEC, steps));
+  }
+
+  private static final Outline FACE =
+      RegularPyramid.ofBaseSideAndHeight(9, 2.2, 2.4).withOpeningSide(0.25).faceOutline();
+  private static final PanelSpec SPEC =
+      PanelSpec.of(
+          "P1",
+          EdgePlan.of(
+              EdgeAllowance.hem(0.05), EdgeAllowance.finSeam(0.04), EdgeAllowance.turnIn(0.06)));
+}

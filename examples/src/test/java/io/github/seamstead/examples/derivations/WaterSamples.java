@@ -1,0 +1,82 @@
+package io.github.seamstead.examples.derivations;
+
+import io.github.seamstead.materials.drying.AirState;
+import io.github.seamstead.materials.drying.Cracking;
+import io.github.seamstead.materials.drying.DryingForecast;
+import io.github.seamstead.materials.drying.DryingSlab;
+import io.github.seamstead.materials.drying.EarthMoisture;
+import io.github.seamstead.materials.drying.Evaporation;
+import io.github.seamstead.materials.drying.OpenTime;
+import io.github.seamstead.materials.drying.Psychrometrics;
+import io.github.seamstead.materials.drying.Shrinkage;
+import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.drying.Weather;
+import io.github.seamstead.materials.water.EarthState;
+import io.github.seamstead.materials.water.FieldDensity;
+import io.github.seamstead.materials.water.Moisture;
+import io.github.seamstead.materials.water.PhaseQuantity;
+import io.github.seamstead.materials.water.PhaseRelations;
+import io.github.seamstead.materials.water.ProctorCurve;
+import io.github.seamstead.materials.water.ProctorPoint;
+import io.github.seamstead.materials.water.VolumeFactors;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** Water in earth and its drying. */
+final class WaterSamples {
+
+  private WaterSamples() {}
+
+  static void addTo(Samples to) {
+    to.add(
+        "materials.water.sand-cone",
+        steps -> FieldDensity.ofSandCone(3.2, 0.25, 1580, 3.7, 0.11, steps));
+    to.add("materials.water.tin", steps -> Moisture.ofTin(0.152, 0.139, 0.031, steps));
+    to.add("materials.water.water-to-add", steps -> Moisture.waterToAdd(104, 0.04, 0.12, steps));
+    to.add(
+        "materials.water.proctor",
+        steps ->
+            ProctorCurve.fit(PROCTOR, OptionalDouble.of(2.7), steps).maximumDryDensity().likely());
+    to.add(
+        "materials.water.zero-air-voids", steps -> ProctorCurve.zeroAirVoids(2.7, 0.12, 1, steps));
+    to.add(
+        "materials.water.volume",
+        steps -> VolumeFactors.LOAM.convert(3, EarthState.BANK, EarthState.LOOSE, steps));
+    to.add(
+        "materials.water.phases", steps -> PhaseRelations.solve(PHASES, 1000, steps).saturation());
+    to.add(
+        "materials.drying.crack-width", steps -> Cracking.widthPerMetre(0.006, 0.8, 0.0003, steps));
+    to.add("materials.drying.slip", steps -> SlipRepair.volume(0.01, 17, 0.025, 0.001, steps));
+    to.add("materials.drying.open-time", steps -> OpenTime.of(AIR, 1750, 0.2, 0.14, steps));
+    to.add(
+        "materials.drying.saturation-pressure",
+        steps -> Psychrometrics.saturationPressure(18, steps));
+    to.add(
+        "materials.drying.wet-bulb",
+        steps -> Psychrometrics.vapourPressureFromWetBulb(20, 15, 101_325, steps));
+    to.add(
+        "materials.drying.simulation",
+        steps -> DryingForecast.simulate(SLAB, Weather.constant(AIR), 3, steps).finalMoisture());
+    to.add("materials.drying.uno", steps -> Evaporation.uno(20, AIR, steps));
+    to.add("materials.drying.evaporation", steps -> Evaporation.wetFloor(AIR, steps));
+    to.add("materials.drying.linear-shrinkage", steps -> Shrinkage.ofBar(0.6, 0.588, steps));
+    to.add("materials.drying.linear-from-volumetric", steps -> Shrinkage.ofVolumetric(0.1, steps));
+  }
+
+  private static final AirState AIR = new AirState(18, 0.6, 0.4);
+  private static final DryingSlab SLAB =
+      DryingSlab.sealed(0.025, 1750, 0.2, EarthMoisture.sandyMix());
+  private static final Map<PhaseQuantity, Double> PHASES =
+      Map.of(
+          PhaseQuantity.SPECIFIC_GRAVITY, 2.7,
+          PhaseQuantity.MOISTURE, 0.12,
+          PhaseQuantity.DRY_DENSITY, 1800.0);
+  private static final List<ProctorPoint> PROCTOR =
+      List.of(
+          new ProctorPoint(0.08, 1720),
+          new ProctorPoint(0.10, 1800),
+          new ProctorPoint(0.12, 1845),
+          new ProctorPoint(0.14, 1820),
+          new ProctorPoint(0.16, 1750));
+}
