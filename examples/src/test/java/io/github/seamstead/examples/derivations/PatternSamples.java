@@ -1,6 +1,7 @@
 package io.github.seamstead.examples.derivations;
 
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.geometry.layout.LayoutMeasures;
 import io.github.seamstead.geometry.pattern.ConeCap;
 import io.github.seamstead.geometry.pattern.CutSize;
 import io.github.seamstead.geometry.pattern.EdgeAllowance;
@@ -10,12 +11,16 @@ import io.github.seamstead.geometry.pattern.Notches;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.plane.Outline;
 
-/** Panels and caps. */
+/** Panels, caps and layout. */
 final class PatternSamples {
 
   private PatternSamples() {}
 
   static void addTo(Samples to) {
+    to.add("geometry.layout.density", steps -> LayoutMeasures.density(31, 3.2, 11, steps));
+    to.add(
+        "geometry.layout.bound",
+        steps -> LayoutMeasures.lowerBound(31, 3.2, 2.4, 9.1, 0.02, steps));
     to.add("geometry.pattern.mitre", steps -> Mitre.reach(0.6, 0.04, 0.05, 2, steps));
     to.add("geometry.pattern.notches", steps -> Notches.count(2.69, 0.3, steps));
     to.add("geometry.pattern.cap", steps -> ConeCap.over(0.3, 0.7, 0.25, steps).height());
