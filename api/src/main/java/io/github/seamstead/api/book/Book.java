@@ -45,6 +45,9 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
     plan.frame().ifPresent(part -> FrameChapter.write(book, part));
     plan.survey().ifPresent(part -> SurveyChapter.write(book, part));
     plan.cover().ifPresent(part -> CoverChapter.write(book, part));
+    if (!plan.markout().isEmpty()) {
+      MarkoutChapter.write(book, plan.markout());
+    }
     plan.layout()
         .ifPresent(
             part ->

@@ -76,7 +76,7 @@ final class CoverChapter {
   }
 
   /** Names a shape by what is written on its pieces. */
-  private static String name(CutShape shape) {
+  static String name(CutShape shape) {
     String kind = shape.pattern().kind().label();
     String labels = runs(shape.pieces().stream().map(PatternPiece::label).toList());
     return labels.contains(kind) ? labels : kind + " " + labels;

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param frame the ideal frame
  * @param survey the frame as it was taped
  * @param cover the pieces of the cover
+ * @param markout how each panel shape is drawn with a tape
  * @param layout where each piece is cut
  * @param joining how the panels are joined
  * @param soils the local soils
@@ -33,6 +34,7 @@ public record JobPlan(
     Optional<FramePart> frame,
     Optional<SurveyPart> survey,
     Optional<CoverPart> cover,
+    List<MarkoutPart> markout,
     Optional<LayoutPart> layout,
     Optional<JoiningPart> joining,
     List<SoilPart> soils,
@@ -54,6 +56,7 @@ public record JobPlan(
    * @param frame the ideal frame
    * @param survey the frame as it was taped
    * @param cover the pieces of the cover
+   * @param markout how each panel shape is drawn with a tape
    * @param layout where each piece is cut
    * @param joining how the panels are joined
    * @param soils the local soils
@@ -68,6 +71,7 @@ public record JobPlan(
    * @param derivations worked steps
    */
   public JobPlan {
+    markout = List.copyOf(markout);
     soils = List.copyOf(soils);
     mixes = List.copyOf(mixes);
     trials = List.copyOf(trials);

@@ -35,6 +35,7 @@ public final class JobPlanner {
         faces(job.document().frame().sides(), frame, survey)
             .flatMap(faces -> CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces)));
     run.progress(0.5, "joining");
+    List<MarkoutPart> markout = cover.map(c -> MarkoutPlanner.plan(run, c)).orElse(List.of());
     Optional<LayoutPart> layout = cover.flatMap(c -> LayoutPlanner.plan(run, c));
     Optional<JoiningPart> joining = cover.flatMap(c -> JoiningPlanner.plan(run, c));
     run.progress(0.6, "soil and mixes");
@@ -53,6 +54,7 @@ public final class JobPlanner {
         frame,
         survey,
         cover,
+        markout,
         layout,
         joining,
         soils,

@@ -51,6 +51,7 @@ public final class ResultsJson {
         .maybe("frame", "the ideal frame", CoverFacts.frame(), JobPlan::frame)
         .maybe("survey", "the frame as it was taped", SurveyFacts.survey(), JobPlan::survey)
         .maybe("cover", "the pieces of the cover", CoverFacts.cover(), JobPlan::cover)
+        .many("markout", "marking-out tables", MarkoutFacts.markout(), JobPlan::markout)
         .maybe("layout", "where each piece is cut", LayoutFacts.layout(), JobPlan::layout)
         .maybe("joining", "how the panels are joined", JoiningFacts.joining(), JobPlan::joining)
         .many("soils", "the local soils", EarthFacts.soil(), JobPlan::soils)
