@@ -8,6 +8,7 @@ import io.github.seamstead.api.plan.SoilPart;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.Recipe;
+import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.soil.Conflict;
 import io.github.seamstead.materials.soil.SoilFinding;
 import java.util.List;
@@ -16,6 +17,8 @@ import java.util.List;
 final class SoilChapter {
 
   private static final double LEAST_SHOWN = 0.02;
+  private static final int TESTS_SHOWN = 4;
+  private static final int MOST_SAMPLES = 5;
 
   private SoilChapter() {}
 
@@ -56,12 +59,50 @@ final class SoilChapter {
             });
     book.table(classes);
     book.figure(SoilDrawings.triangle(id, finding));
+    book.figure(SoilDrawings.grading(id, finding));
+    suitability(book, part);
     finding.conflicts().stream().map(Conflict::message).forEach(book::note);
     if (!finding.remarks().isEmpty()) {
       book.body().open("details").element("summary", "Remarks on the tests").open("ul");
       finding.remarks().stream().distinct().forEach(remark -> book.body().element("li", remark));
       book.body().close().closeLine();
     }
+  }
+
+  private static void suitability(BookContext book, SoilPart part) {
+    book.paragraph(
+        "As " + part.floor().use().label() + ": " + part.floor().verdict().label() + ".");
+    part.floor().reasons().forEach(book::paragraph);
+    Table tests = new Table("Tests to make next", "test", "#tells (bits)", "#work (min)");
+    part.nextTests().stream()
+        .limit(TESTS_SHOWN)
+        .forEach(
+            next ->
+                tests.row(
+                    next.kind().label(),
+                    BookContext.number(next.expectedBits(), 2),
+                    BookContext.number(next.kind().handsOnSeconds() / 60, 0)));
+    book.table(tests);
+  }
+
+  private static void trials(BookContext book, ClayBlend blend) {
+    TrialLadder ladder =
+        TrialLadder.design(
+            blend.exact().portions().get(0).component(),
+            blend.exact().portions().get(1).component(),
+            blend.band(),
+            Basis.LOOSE_VOLUME,
+            1,
+            MOST_SAMPLES);
+    book.paragraph(
+        "Trial samples to make first, and to choose from by what dries without cracks"
+            + " and does not dust:");
+    book.body().open("ul");
+    for (int rung = 0; rung < ladder.sandParts().size(); rung++) {
+      book.body().element("li", ladder.proportion(rung).text());
+    }
+    book.body().closeLine();
+    ladder.reasons().forEach(book::note);
   }
 
   private static void mix(BookContext book, MixPart part) {
@@ -87,8 +128,9 @@ final class SoilChapter {
         "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
     book.table(table);
     blend.unmet().ifPresent(book::note);
-    book.note(
-        "Make trial mixes before the floor: one with less sand and one with more than this, and"
-            + " choose by what dries without cracks and does not dust.");
+    book.figure(SoilDrawings.mixGrading(Markup.anchor(part.spec().id()), rounded));
+    if (blend.unmet().isEmpty()) {
+      trials(book, blend);
+    }
   }
 }

@@ -5,15 +5,20 @@ import io.github.seamstead.api.page.Chart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Shade;
+import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.materials.soil.TextureClass;
+import io.github.seamstead.materials.soil.TexturePosterior;
+import io.github.seamstead.shared.uncertainty.Uncertain;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The texture triangle and the grading curve of a soil. */
 final class SoilDrawings {
 
+  private static final double LARGEST = 0.02;
   private static final double HEIGHT = Math.sqrt(3) / 2;
 
   private SoilDrawings() {}
@@ -50,24 +55,61 @@ final class SoilDrawings {
             + " sand; the hatched region holds the soil with a probability of 95 %.");
   }
 
-  /** Draws the grading curve on a logarithmic axis. */
-  static Drawing grading(String id, GradingCurve curve) {
-    List<double[]> points =
-        curve.points().stream()
-            .map(p -> new double[] {p.diameterMetres() * 1000, p.finerRatio() * 100})
-            .filter(p -> p[0] > 0.0005)
-            .toList();
-    double largest = points.stream().mapToDouble(p -> p[0]).max().orElse(2);
-    Chart chart =
-        new Chart(
-            Chart.Axis.logarithmic("grain size (mm)", 0.001, Math.max(10, largest)),
-            Chart.Axis.linear("finer by dry mass (%)", 0, 100),
-            250);
-    chart.line(points, Ink.CUT, id, points.size() / 2).dots(points, Shade.PAPER);
+  /** Draws the grading curve on a logarithmic axis, with the band of nine times in ten. */
+  static Drawing grading(String id, SoilFinding finding) {
+    TexturePosterior texture = finding.texture();
+    double gravel = finding.gravelRatio().map(Uncertain::value).orElse(0.0);
+    Chart chart = axes();
+    chart.band(
+        edge(texture.clayRange().low(), texture.sandRange().high(), gravel),
+        edge(texture.clayRange().high(), texture.sandRange().low(), gravel),
+        Shade.HATCH);
+    chart.line(points(finding.curve(LARGEST)), Ink.CUT, "", 0);
     return chart.drawing(
         "grading-" + id,
         "Grading of " + id,
-        "Share of dry mass finer than each grain size; a steep curve is a soil of one size.");
+        "Share of dry mass finer than each grain size; the hatched band holds clay and sand nine"
+            + " times in ten.");
+  }
+
+  /** Draws the grading of a mix beside those of its parts. */
+  static Drawing mixGrading(String id, Recipe recipe) {
+    Chart chart = axes();
+    for (Recipe.Portion portion : recipe.portions()) {
+      List<double[]> points = points(portion.component().grading());
+      chart.line(points, Ink.THIN, portion.component().name(), points.size() / 2);
+    }
+    List<double[]> mix = points(recipe.grading());
+    chart.line(mix, Ink.CUT, "mix", mix.size() / 2);
+    return chart.drawing(
+        "grading-mix-" + id,
+        "Grading of the mix " + id,
+        "Share of dry mass finer than each grain size; thin lines are the parts, the heavy line the"
+            + " mix. A curve that rises evenly packs well.");
+  }
+
+  private static Chart axes() {
+    return new Chart(
+        Chart.Axis.logarithmic("grain size (mm)", 0.001, 20),
+        Chart.Axis.linear("finer by dry mass (%)", 0, 100),
+        250);
+  }
+
+  /** One edge of the band: the curve of a clay and a sand share. */
+  private static List<double[]> edge(double clay, double sand, double gravel) {
+    Texture texture = Texture.ofClayAndSand(clay, Math.min(sand, 1 - clay));
+    return points(GradingCurve.ofTexture(texture, gravel, LARGEST));
+  }
+
+  private static List<double[]> points(GradingCurve curve) {
+    List<double[]> points = new ArrayList<>();
+    points.add(new double[] {0.001, 100 * curve.finer(1e-6)});
+    curve.points().stream()
+        .map(p -> new double[] {p.diameterMetres() * 1000, p.finerRatio() * 100})
+        .filter(p -> p[0] > 0.001 && p[0] < 20)
+        .forEach(points::add);
+    points.add(new double[] {20, 100 * curve.finer(0.020)});
+    return points;
   }
 
   private static double[] at(Texture t) {

@@ -68,7 +68,10 @@ public record Proportion(List<Part> parts, Basis basis) {
   public String text() {
     return parts.stream()
             .map(
-                part -> amount(part.amount) + (part.amount == 1 ? " part " : " parts ") + part.name)
+                part ->
+                    amount(part.amount)
+                        + (part.amount == 1 || part.amount == 0.5 ? " part " : " parts ")
+                        + part.name)
             .collect(Collectors.joining(" to "))
         + ", "
         + basis.label();

@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.mix;
 
+import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -8,6 +9,7 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.TreeSet;
 
 /**
  * A mix of stated amounts, with everything that follows from them. The amounts are volumes as a
@@ -197,6 +199,28 @@ public record Recipe(List<Portion> portions) {
     return portions.stream()
         .mapToDouble(p -> p.dryMass() / all * p.component.grading().finer(diameterMetres))
         .sum();
+  }
+
+  /**
+   * Gives the grain size curve of the mix, with a point at every diameter of a component's curve.
+   *
+   * @return the curve
+   */
+  public GradingCurve grading() {
+    TreeSet<Double> diameters = new TreeSet<>();
+    for (Portion p : portions) {
+      if (p.looseVolume > 0) {
+        p.component.grading().points().forEach(point -> diameters.add(point.diameterMetres()));
+      }
+    }
+    List<GradingCurve.Point> points = new ArrayList<>();
+    double before = 0;
+    for (double diameter : diameters) {
+      // Sums of shares may fall or miss 1 by a rounding.
+      before = diameter == diameters.last() ? 1 : Math.min(1, Math.max(before, finer(diameter)));
+      points.add(new GradingCurve.Point(diameter, before));
+    }
+    return new GradingCurve(points);
   }
 
   /**

@@ -10,7 +10,7 @@ import java.util.List;
 /**
  * The trial mixes to make: parts of sand to one part of soil, rising.
  *
- * @param sandParts parts of sand per part of soil, two or more, rising
+ * @param sandParts parts of sand per part of soil, two or more, rising; 0 is the soil alone
  * @param basis what the parts are parts of
  * @param soilName the soil
  * @param sandName the sand
@@ -28,7 +28,7 @@ public record TrialLadder(
   /**
    * Checks that the parts rise.
    *
-   * @param sandParts two or more, above 0, rising
+   * @param sandParts two or more, 0 or more, rising
    * @param basis what the parts are parts of
    * @param soilName the soil
    * @param sandName the sand
@@ -39,8 +39,8 @@ public record TrialLadder(
     sandParts = List.copyOf(sandParts);
     reasons = List.copyOf(reasons);
     Args.require(
-        sandParts.size() >= 2 && sandParts.get(0) > 0,
-        "trial ladder: given " + sandParts + ", must have two parts of sand or more, above 0");
+        sandParts.size() >= 2 && sandParts.get(0) >= 0,
+        "trial ladder: given " + sandParts + ", must have two or more, each 0 or more");
     for (int i = 1; i < sandParts.size(); i++) {
       Args.require(
           sandParts.get(i) > sandParts.get(i - 1),
@@ -64,7 +64,9 @@ public record TrialLadder(
   /**
    * Designs the shortest ladder that brackets the answer: the first rung is too rich with a
    * probability of 0.9 (so that cracks are seen once), the last has reached the middle of the band
-   * with a probability of 0.9; rungs lie a step apart, or wider if that needs too many.
+   * with a probability of 0.9; rungs lie a step apart, or wider if that needs too many, or down to
+   * a quarter of it if the soil needs so little sand that fewer than three rungs would bracket it.
+   * A soil that is hardly too rich starts the ladder alone, without sand.
    *
    * @param soil the soil, its clay share with its doubt
    * @param sand the sand
@@ -93,19 +95,18 @@ public record TrialLadder(
             + ", must be below the middle of the band "
             + Numbers.plain(band.middle())
             + ", or no amount of it helps");
-    double first = step;
-    while (first + step <= MOST_PARTS
-        && above(soil, sand, first + step, basis, band.greatest()) >= SURE) {
-      first += step;
-    }
-    double last = first + step;
-    while (last + step <= MOST_PARTS && above(soil, sand, last, basis, band.middle()) > 1 - SURE) {
-      last += step;
-    }
-    int rungs = (int) Math.rint((last - first) / step) + 1;
     double apart = step;
+    double[] ends = ends(soil, sand, band, basis, apart);
+    while (ends[1] - ends[0] < 1.5 * apart && apart > step / 4 + 1e-9) {
+      apart /= 2;
+      ends = ends(soil, sand, band, basis, apart);
+    }
+    double first = ends[0];
+    double last = ends[1];
+    double least = apart;
+    int rungs = (int) Math.rint((last - first) / apart) + 1;
     while (rungs > mostSamples) {
-      apart += step;
+      apart += least;
       rungs = (int) Math.ceil((last - first) / apart - 1e-9) + 1;
     }
     List<Double> parts = new ArrayList<>();
@@ -114,6 +115,21 @@ public record TrialLadder(
     }
     return new TrialLadder(
         parts, basis, soil.name(), sand.name(), reasons(soil, sand, band, basis, parts));
+  }
+
+  /** First and last rung for a step. */
+  private static double[] ends(
+      MixComponent soil, MixComponent sand, ClayBand band, Basis basis, double step) {
+    double first = 0;
+    while (first + step <= MOST_PARTS
+        && above(soil, sand, first + step, basis, band.greatest()) >= SURE) {
+      first += step;
+    }
+    double last = first + step;
+    while (last + step <= MOST_PARTS && above(soil, sand, last, basis, band.middle()) > 1 - SURE) {
+      last += step;
+    }
+    return new double[] {first, last};
   }
 
   private static List<String> reasons(
@@ -126,7 +142,9 @@ public record TrialLadder(
             + percent(band.greatest())
             + " with a probability of "
             + percent(above(soil, sand, first, basis, band.greatest()))
-            + ", so cracks should show.",
+            + (above(soil, sand, first, basis, band.greatest()) >= SURE
+                ? ", so cracks should show."
+                : ": it may not crack."),
         sentence("The last sample", soil, sand, last, basis)
             + "; it has reached "
             + percent(band.middle())

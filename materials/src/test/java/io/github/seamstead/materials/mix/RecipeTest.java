@@ -249,6 +249,19 @@ class RecipeTest {
   }
 
   @Test
+  void gradingOfTheMixHoldsItsShares() {
+    MixComponent soil = MixComponent.claySoil("soil", Uncertain.exact(0.5));
+    MixComponent gravel = MixComponent.gravel("gravel", 0.004, 0.016);
+    Recipe mix = Recipe.ofDryMasses(List.of(soil, SAND, gravel), List.of(1.0, 1.7, 0.9));
+    GradingCurve curve = mix.grading();
+    assertThat(curve.finer(0.002 / 1000)).isCloseTo(mix.clayRatio().value(), within(1e-12));
+    assertThat(curve.gravelRatio()).isCloseTo(0.9 / 3.6, within(1e-12));
+    for (double d : new double[] {1e-5, 2e-4, 1e-3, 0.008}) {
+      assertThat(curve.finer(d)).isCloseTo(mix.finer(d), within(1e-9));
+    }
+  }
+
+  @Test
   void envelopes() {
     GradingCurve adobe =
         GradingCurve.ofTexture(

@@ -48,6 +48,28 @@ class TrialTest {
   }
 
   @Test
+  void aSoilThatNeedsLittleSandGetsFinerRungsFromTheSoilAlone() {
+    MixComponent mild = MixComponent.claySoil("mild soil", new Uncertain(0.27, 0.05));
+    TrialLadder ladder = TrialLadder.design(mild, SAND, ClayBand.FLOOR, Basis.DRY_MASS, 1, 5);
+    assertThat(ladder.sandParts()).containsExactly(0.0, 0.5, 1.0);
+    assertThat(ladder.proportion(1).text())
+        .isEqualTo("1 part mild soil to ½ part washed sand, by dry mass");
+  }
+
+  @Test
+  void everyLadderBracketsTheLikelyAnswer() {
+    for (double clay = 0.18; clay < 0.9; clay += 0.06) {
+      MixComponent soil = MixComponent.claySoil("soil", new Uncertain(clay, 0.03));
+      TrialLadder ladder = TrialLadder.design(soil, SAND, ClayBand.FLOOR, Basis.DRY_MASS, 1, 6);
+      double answer = clay / ClayBand.FLOOR.middle() - 1;
+      assertThat(ladder.sandParts().get(0)).isLessThanOrEqualTo(answer);
+      assertThat(ladder.sandParts().get(ladder.sandParts().size() - 1))
+          .isGreaterThanOrEqualTo(answer);
+      assertThat(ladder.sandParts()).hasSizeBetween(2, 6);
+    }
+  }
+
+  @Test
   void aClearLadderIsDecided() {
     List<TrialOutcome> outcomes =
         List.of(
