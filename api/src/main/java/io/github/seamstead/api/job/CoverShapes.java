@@ -111,7 +111,7 @@ final class CoverShapes {
   }
 
   static Shape<Cap> cap() {
-    Shape<Cap> s = Shape.of(Cap.class, "the cap over the opening at the top");
+    Shape<Cap> s = Shape.of(Cap.class, "the cone cap over the opening at the top");
     Shape.Key<Double> overlap =
         s.assumed(
             "overlap",
@@ -120,12 +120,15 @@ final class CoverShapes {
             0.3,
             "300 mm",
             "common practice: a lap that driven rain does not climb");
-    Shape.Key<Double> slope =
-        s.optional(
-            "slope",
-            Quantities.of(Dimension.ANGLE, "deg", 1, 85),
-            "slope of the cap; the slope of the faces if left out");
-    return s.makes(v -> new Cap(v.get(overlap), v.find(slope)));
+    Shape.Key<Double> lap =
+        s.assumed(
+            "lap",
+            Quantities.length("mm", 5, 500),
+            "lap of the joints of the cap",
+            0.06,
+            "60 mm",
+            "common practice: one staple row and its edge distance on each side");
+    return s.makes(v -> new Cap(v.get(overlap), v.get(lap)));
   }
 
   static Shape<Skirt> skirt() {
@@ -134,7 +137,7 @@ final class CoverShapes {
         s.required(
             "drop",
             Quantities.length("mm", 10, 3000),
-            "how far the skirt comes down from the base edge or lies out");
+            "how far the skirt hangs below the base edge");
     Shape.Key<Double> overlap =
         s.assumed(
             "overlap",

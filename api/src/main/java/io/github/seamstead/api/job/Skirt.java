@@ -3,7 +3,7 @@ package io.github.seamstead.api.job;
 /**
  * A strip on the ground round the base.
  *
- * @param drop how far the skirt comes down from the base edge or lies out, in metres
+ * @param drop how far the skirt hangs below the base edge, in metres
  * @param overlap how far the skirt goes up under the cover, in metres
  */
 public record Skirt(double drop, double overlap) {}

@@ -19,6 +19,7 @@ import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,8 @@ final class CoverPlanner {
 
   private CoverPlanner() {}
 
-  static Optional<CoverPart> plan(Run run, List<Outline> faces, List<PanelMarks> marks) {
+  static Optional<CoverPart> plan(
+      Run run, List<Outline> faces, List<PanelMarks> marks, Optional<FramePart> frame) {
     Optional<Cover> stated = run.document().cover();
     if (stated.isEmpty()) {
       run.skip(Chapter.PATTERN, "the document has no cover");
@@ -55,9 +57,18 @@ final class CoverPlanner {
     if (panels.size() < faces.size()) {
       return Optional.empty();
     }
-    double area = panels.stream().mapToDouble(Panel::clothArea).sum();
+    List<PatternPiece> trims = TrimPlanner.pieces(run, cover, frame);
+    double area =
+        panels.stream().mapToDouble(Panel::clothArea).sum()
+            + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();
     return Optional.of(
-        new CoverPart(panels, cuts(panels), area, area * cover.fabric().massPerArea()));
+        new CoverPart(
+            panels,
+            trims,
+            cuts(panels, trims),
+            area,
+            area * cover.fabric().massPerArea(),
+            TrimPlanner.lining(run, cover, frame)));
   }
 
   /** Notes a stock of which no piece is larger than the laps that would join it. */
@@ -200,24 +211,21 @@ final class CoverPlanner {
     return cloths;
   }
 
-  private static List<CutShape> cuts(List<Panel> panels) {
+  private static List<CutShape> cuts(List<Panel> panels, List<PatternPiece> trims) {
     List<List<PatternPiece>> groups = new ArrayList<>();
-    for (Panel panel : panels) {
-      for (PatternPiece piece : panel.pieces()) {
-        for (int copy = 0; copy < piece.count(); copy++) {
-          groups.stream()
-              .filter(group -> same(group.get(0), piece))
-              .findFirst()
-              .orElseGet(
-                  () -> {
-                    List<PatternPiece> fresh = new ArrayList<>();
-                    groups.add(fresh);
-                    return fresh;
-                  })
-              .add(piece);
-        }
-      }
-    }
+    Stream.concat(panels.stream().flatMap(panel -> panel.pieces().stream()), trims.stream())
+        .forEach(
+            piece ->
+                groups.stream()
+                    .filter(group -> same(group.get(0), piece))
+                    .findFirst()
+                    .orElseGet(
+                        () -> {
+                          List<PatternPiece> fresh = new ArrayList<>();
+                          groups.add(fresh);
+                          return fresh;
+                        })
+                    .addAll(Collections.nCopies(piece.count(), piece)));
     List<CutShape> cuts = new ArrayList<>();
     for (int i = 0; i < groups.size(); i++) {
       cuts.add(new CutShape("shape-" + (i + 1), groups.get(i)));

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.geometry.frame.BarPlan;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameMembers;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param measures all its measures
  * @param solution how the stated measures fix it
  * @param members its members with their cuts; empty if the document states no poles
+ * @param bars how the members are cut from the bars; empty if the document states no bars
  * @param fabric the surface that the cover lies on; empty if the document has no cover
  * @param lining the surface of the lining; empty if there is none
  */
@@ -22,5 +24,6 @@ public record FramePart(
     FrameMeasures measures,
     FrameSolution solution,
     Optional<FrameMembers> members,
+    Optional<BarPlan> bars,
     Optional<FabricOffset> fabric,
     Optional<FabricOffset> lining) {}

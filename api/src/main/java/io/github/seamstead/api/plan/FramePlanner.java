@@ -6,6 +6,10 @@ import io.github.seamstead.api.job.FrameMeasure;
 import io.github.seamstead.api.job.FrameOpening;
 import io.github.seamstead.api.job.PoleSection;
 import io.github.seamstead.api.job.Poles;
+import io.github.seamstead.geometry.frame.BarCutting;
+import io.github.seamstead.geometry.frame.BarPiece;
+import io.github.seamstead.geometry.frame.BarPlan;
+import io.github.seamstead.geometry.frame.BarStock;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameMembers;
@@ -15,9 +19,13 @@ import io.github.seamstead.geometry.frame.MemberSection;
 import io.github.seamstead.geometry.frame.MemberSpec;
 import io.github.seamstead.geometry.frame.PyramidMeasure;
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.shared.work.Work;
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Solves the ideal frame from the measures stated. */
 final class FramePlanner {
@@ -62,11 +70,14 @@ final class FramePlanner {
       }
     }
     double reach = poles.map(FramePlanner::reach).orElse(0.0);
+    Optional<FrameMembers> members =
+        poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p)));
     return new FramePart(
         pyramid,
         measures,
         solution,
-        poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p))),
+        members,
+        members.flatMap(m -> bars(run, m, poles.orElseThrow())),
         cover.flatMap(
             c ->
                 run.attempt(
@@ -86,6 +97,42 @@ final class FramePlanner {
     return poles.section() == PoleSection.ROUND
         ? poles.diameter().orElseThrow() / 2
         : poles.depth().orElseThrow() / 2;
+  }
+
+  private static Optional<BarPlan> bars(Run run, FrameMembers members, Poles poles) {
+    if (poles.bars().isEmpty()) {
+      run.skip(Chapter.FRAME, "cutting of bars: the document has no bars under frame.poles");
+      return Optional.empty();
+    }
+    List<BarPiece> pieces = members.cutList().values().stream().flatMap(List::stream).toList();
+    List<BarStock> stock = new ArrayList<>();
+    for (int i = 0; i < poles.bars().size(); i++) {
+      var bar = poles.bars().get(i);
+      String name = "bar-" + (i + 1);
+      stock.add(
+          bar.count()
+              .map(count -> BarStock.onHand(name, bar.length(), count))
+              .orElseGet(() -> BarStock.unlimited(name, bar.length())));
+    }
+    Work work = Work.of(BarCutting.DEFAULT_BUDGET, run.options().seed());
+    Optional<BarPlan> plan =
+        run.attempt(
+            "$.frame.poles.bars",
+            () ->
+                run.worked(
+                    "geometry.frame.bars",
+                    "The bars to cut",
+                    steps -> BarCutting.plan(pieces, stock, poles.kerf(), work, steps)));
+    plan.filter(p -> !p.missing().isEmpty())
+        .ifPresent(
+            p ->
+                run.unmet(
+                    Chapter.FRAME,
+                    "bars too few or too short for: "
+                        + p.missing().stream()
+                            .map(m -> m.count() + " × " + m.name())
+                            .collect(Collectors.joining(", "))));
+    return plan;
   }
 
   private static FrameMembers members(Run run, RegularPyramid pyramid, Poles poles) {

@@ -33,7 +33,7 @@ public final class JobPlanner {
     run.progress(0.15, "panels");
     Optional<CoverPart> cover =
         faces(job.document().frame().sides(), frame, survey)
-            .flatMap(faces -> CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces)));
+            .flatMap(faces -> CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces), frame));
     run.progress(0.5, "joining");
     List<MarkoutPart> markout = cover.map(c -> MarkoutPlanner.plan(run, c)).orElse(List.of());
     Optional<LayoutPart> layout = cover.flatMap(c -> LayoutPlanner.plan(run, c));

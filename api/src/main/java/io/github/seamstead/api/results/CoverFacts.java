@@ -3,6 +3,8 @@ package io.github.seamstead.api.results;
 import io.github.seamstead.api.plan.CoverPart;
 import io.github.seamstead.api.plan.CutShape;
 import io.github.seamstead.api.plan.FramePart;
+import io.github.seamstead.api.plan.LiningPart;
+import io.github.seamstead.geometry.frame.BarPlan;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameMember;
@@ -24,6 +26,7 @@ final class CoverFacts {
         .flag("truncated", "whether it has an opening at the top", f -> f.pyramid().isTruncated())
         .one("measures", "all measures on the centre lines", measures(), FramePart::measures)
         .maybe("members", "its members with their cuts", members(), FramePart::members)
+        .maybe("bars", "how the members are cut from bars", bars(), FramePart::bars)
         .maybe("fabric", "the surface of the cover", fabric(), FramePart::fabric)
         .maybe("lining", "the surface of the lining", fabric(), FramePart::lining);
   }
@@ -46,6 +49,36 @@ final class CoverFacts {
     return new Facts<FrameMembers.PlateBend>()
         .text("name", "where the plate sits", FrameMembers.PlateBend::name)
         .number("angle_rad", "how far it is bent from flat", FrameMembers.PlateBend::angle);
+  }
+
+  private static Facts<BarPlan> bars() {
+    return new Facts<BarPlan>()
+        .whole("bars", "how many bars", BarPlan::barCount)
+        .number("usedLength_m", "length of all bars", BarPlan::usedLength)
+        .number("pieceLength_m", "length of all pieces", BarPlan::pieceLength)
+        .number("lowerBound_m", "no cutting uses less", BarPlan::lowerBound)
+        .flag("proven", "whether no cutting uses less bar", BarPlan::proven)
+        .many("cuts", "how each bar is cut", cutBar(), BarPlan::bars);
+  }
+
+  private static Facts<BarPlan.CutBar> cutBar() {
+    return new Facts<BarPlan.CutBar>()
+        .text("bar", "the bar", c -> c.stock().name())
+        .number("length_m", "its length", c -> c.stock().length())
+        .whole("times", "how many bars are cut so", BarPlan.CutBar::times)
+        .texts(
+            "pieces",
+            "what is cut from each",
+            c -> c.pieces().stream().map(p -> p.count() + " × " + p.name()).toList())
+        .number("offcut_m", "what is left of each", BarPlan.CutBar::offcut);
+  }
+
+  private static Facts<LiningPart> lining() {
+    return new Facts<LiningPart>()
+        .whole("count", "how many panels", LiningPart::count)
+        .points("cut_m", "corners of the line to cut", l -> points(l.panel().parts().get(0).cut()))
+        .number("clothArea_m2", "cloth in all panels", LiningPart::clothArea)
+        .number("clothMass_kg", "mass of all panels", LiningPart::clothMass);
   }
 
   private static Facts<FabricOffset> fabric() {
@@ -87,7 +120,8 @@ final class CoverFacts {
         .number("clothArea_m2", "cloth in all pieces", CoverPart::clothArea)
         .number("clothMass_kg", "mass of all pieces", CoverPart::clothMass)
         .many("panels", "one panel for each face", panel(), CoverPart::panels)
-        .many("shapes", "the shapes to cut", shape(), CoverPart::cuts);
+        .many("shapes", "the shapes to cut", shape(), CoverPart::cuts)
+        .maybe("lining", "the lining", lining(), CoverPart::lining);
   }
 
   private static Facts<Panel> panel() {
