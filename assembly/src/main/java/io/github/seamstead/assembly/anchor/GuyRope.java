@@ -1,0 +1,111 @@
+package io.github.seamstead.assembly.anchor;
+
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * A guy rope that holds a horizontal force: {@code F = H / sin(a)}, and its push down on the mast,
+ * {@code H / tan(a)}.
+ *
+ * @param horizontalNewtons force that it holds, in newtons, greater than 0
+ * @param fromMastRadians angle between rope and upright mast, in radians, {@link #LEAST_ANGLE} or
+ *     more and less than a right angle
+ */
+public record GuyRope(double horizontalNewtons, double fromMastRadians) {
+
+  /** The least angle from the mast, 30 degrees. */
+  public static final double LEAST_ANGLE = Math.toRadians(30);
+
+  private static final Source STATICS = Source.derived("rope in one line from mast to ground");
+  private static final Source ANGLE =
+      Source.found("", "Manual of a rigging frame", "", "not under 30, better 45 degrees or more");
+
+  /**
+   * Checks the rope.
+   *
+   * @param horizontalNewtons greater than 0
+   * @param fromMastRadians {@link #LEAST_ANGLE} to 89 degrees
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public GuyRope {
+    Args.positive("force on the guy rope", horizontalNewtons, "N");
+    Args.within(
+        "angle of the guy rope from the mast",
+        Math.toDegrees(fromMastRadians),
+        Math.toDegrees(LEAST_ANGLE) - 1e-9,
+        89,
+        "deg");
+  }
+
+  /**
+   * Makes a guy rope.
+   *
+   * @param horizontalNewtons force that it holds, in newtons, greater than 0
+   * @param fromMastRadians angle from the mast, in radians, 30 to 89 degrees
+   * @return the rope
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static GuyRope of(double horizontalNewtons, double fromMastRadians) {
+    return new GuyRope(horizontalNewtons, fromMastRadians);
+  }
+
+  /**
+   * Computes the tension.
+   *
+   * @return in newtons
+   */
+  public double tensionNewtons() {
+    return tensionNewtons(Steps.none());
+  }
+
+  /**
+   * Computes the tension with the steps.
+   *
+   * @param steps where the steps go
+   * @return in newtons
+   */
+  @Calculation("assembly.anchor.guy")
+  public double tensionNewtons(Steps steps) {
+    steps
+        .step("V", "push down on the mast, and pull up on the peg")
+        .formula("H / tan(a)")
+        .with("H", horizontalNewtons, "N")
+        .with("a", fromMastRadians, "rad")
+        .from(STATICS)
+        .gives(downNewtons(), "N");
+    return steps
+        .step("F", "tension of the guy rope")
+        .formula("H / sin(a)")
+        .with("H", horizontalNewtons, "N")
+        .with("a", fromMastRadians, "rad")
+        .from(STATICS)
+        .gives(horizontalNewtons / Math.sin(fromMastRadians), "N");
+  }
+
+  /**
+   * Computes the push down on the mast, which pulls the peg up.
+   *
+   * @return in newtons
+   */
+  public double downNewtons() {
+    return horizontalNewtons / Math.tan(fromMastRadians);
+  }
+
+  /**
+   * Gives the caution that goes with guys.
+   *
+   * @return angle and trip
+   */
+  public Caution caution() {
+    return Caution.of(
+        Hazard.STRUCTURE,
+        "A steep guy pulls far more than it holds, and pushes the mast down and the peg up.",
+        "Not under 30 degrees from the mast, better 45 or more; guys and pegs count as part of the"
+            + " tent when distances are kept free.",
+        ANGLE);
+  }
+}

@@ -1,0 +1,95 @@
+package io.github.seamstead.assembly.anchor;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * A rope in the hem between two pegs under an even pull of the cloth: a flat parabola.
+ *
+ * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
+ * @param spacingMetres distance from peg to peg, in metres, greater than 0
+ * @param dipMetres how far the middle of the rope is drawn in, in metres, greater than 0, at most a
+ *     quarter of the spacing
+ */
+public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMetres) {
+
+  private static final Source PARABOLA =
+      Source.derived("flat parabolic cable under an even load: H = w s^2 / (8 d)");
+
+  /**
+   * Checks the rope.
+   *
+   * @param newtonsPerMetre greater than 0
+   * @param spacingMetres greater than 0
+   * @param dipMetres greater than 0, at most a quarter of the spacing
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public HemRope {
+    Args.positive("pull along the hem", newtonsPerMetre, "N/m");
+    Args.positive("distance of pegs", spacingMetres, "m");
+    Args.positive("dip of the hem rope", dipMetres, "m");
+    Args.within("dip of the hem rope", dipMetres, 0, spacingMetres / 4, "m");
+  }
+
+  /**
+   * Makes a hem rope.
+   *
+   * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
+   * @param spacingMetres distance from peg to peg, in metres, greater than 0
+   * @param dipMetres dip in the middle, in metres, greater than 0, at most a quarter of the spacing
+   * @return the rope
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static HemRope of(double newtonsPerMetre, double spacingMetres, double dipMetres) {
+    return new HemRope(newtonsPerMetre, spacingMetres, dipMetres);
+  }
+
+  /**
+   * Spreads the pull of a screening evenly over the hem.
+   *
+   * @param screen the wind on the cover
+   * @return the worst peg's pull over the distance from peg to peg, in N/m
+   */
+  public static double newtonsPerMetre(WindScreen screen) {
+    return screen.pegPullNewtons() * screen.pegs() / screen.form().perimeterMetres();
+  }
+
+  /**
+   * Computes the tension at the pegs, the greatest.
+   *
+   * @return in newtons
+   */
+  public double tensionNewtons() {
+    return tensionNewtons(Steps.none());
+  }
+
+  /**
+   * Computes the tension at the pegs with the steps.
+   *
+   * @param steps where the steps go
+   * @return in newtons
+   */
+  @Calculation("assembly.anchor.hemrope")
+  public double tensionNewtons(Steps steps) {
+    double along =
+        steps
+            .step("H", "pull along the hem")
+            .formula("w * s^2 / (8 * d)")
+            .with("w", newtonsPerMetre, "N/m")
+            .with("s", spacingMetres, "m")
+            .with("d", dipMetres, "m")
+            .from(PARABOLA)
+            .gives(newtonsPerMetre * spacingMetres * spacingMetres / (8 * dipMetres), "N");
+    double across = newtonsPerMetre * spacingMetres / 2;
+    return steps
+        .step("F", "tension of the rope at a peg")
+        .formula("sqrt(H^2 + (w * s / 2)^2)")
+        .with("H", along, "N")
+        .with("w", newtonsPerMetre, "N/m")
+        .with("s", spacingMetres, "m")
+        .from(PARABOLA)
+        .gives(Math.sqrt(along * along + across * across), "N");
+  }
+}

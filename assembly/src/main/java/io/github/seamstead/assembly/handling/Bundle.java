@@ -1,0 +1,160 @@
+package io.github.seamstead.assembly.handling;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Mass and size of cloth in a bundle.
+ *
+ * @param squareMetres area of all cloth, seam allowances included, in square metres, greater than 0
+ * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0
+ * @param thicknessMetres thickness of the cloth, in metres, greater than 0, at most 0.05
+ * @param extraKg fixings, adhesive, ropes and rings in it, in kilograms, 0 or more
+ */
+public record Bundle(
+    double squareMetres, double kgPerSquareMetre, double thicknessMetres, double extraKg) {
+
+  private static final Source DERIVED = Source.derived("area times mass; volume over packing");
+
+  /**
+   * Checks the cloth.
+   *
+   * @param squareMetres greater than 0
+   * @param kgPerSquareMetre greater than 0
+   * @param thicknessMetres greater than 0, at most 0.05
+   * @param extraKg 0 or more
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public Bundle {
+    Args.positive("area of the cloth", squareMetres, "m2");
+    Args.positive("mass of the cloth", kgPerSquareMetre, "kg/m2");
+    Args.positive("thickness of the cloth", thicknessMetres, "m");
+    Args.within("thickness of the cloth", thicknessMetres, 0, 0.05, "m");
+    Args.notNegative("fixings and ropes", extraKg, "kg");
+  }
+
+  /**
+   * Makes a bundle.
+   *
+   * @param squareMetres area of all cloth, in square metres, greater than 0
+   * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0
+   * @param thicknessMetres thickness of the cloth, in metres, greater than 0, at most 0.05
+   * @param extraKg fixings, adhesive and ropes, in kilograms, 0 or more
+   * @return the bundle
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static Bundle of(
+      double squareMetres, double kgPerSquareMetre, double thicknessMetres, double extraKg) {
+    return new Bundle(squareMetres, kgPerSquareMetre, thicknessMetres, extraKg);
+  }
+
+  /**
+   * Computes the mass.
+   *
+   * @return in kilograms
+   */
+  public double massKg() {
+    return massKg(Steps.none());
+  }
+
+  /**
+   * Computes the mass with the steps.
+   *
+   * @param steps where the steps go
+   * @return in kilograms
+   */
+  @Calculation("assembly.handling.mass")
+  public double massKg(Steps steps) {
+    return steps
+        .step("m", "mass of the bundle")
+        .formula("A * w + m_x")
+        .with("A", squareMetres, "m2")
+        .with("w", kgPerSquareMetre, "kg/m2")
+        .with("m_x", extraKg, "kg")
+        .from(DERIVED)
+        .gives(squareMetres * kgPerSquareMetre + extraKg, "kg");
+  }
+
+  /**
+   * Computes the bulk of the bundle, tight to loose.
+   *
+   * @param packing how it is packed
+   * @return in cubic metres
+   */
+  public Range bulkCubicMetres(Packing packing) {
+    return over(packing, ratio -> squareMetres * thicknessMetres / ratio);
+  }
+
+  /**
+   * Computes the diameter of a roll, tight to loose.
+   *
+   * @param lengthMetres length of the roll, in metres, greater than 0
+   * @param packing how it is packed
+   * @return in metres
+   * @throws IllegalArgumentException if the length is not positive
+   */
+  public Range rollDiameterMetres(double lengthMetres, Packing packing) {
+    Args.positive("length of the roll", lengthMetres, "m");
+    return over(packing, ratio -> rollDiameterMetres(lengthMetres, ratio, Steps.none()));
+  }
+
+  /**
+   * Computes the diameter of a roll with the steps: {@code sqrt(4 A t / (pi l phi))}.
+   *
+   * @param lengthMetres length of the roll, in metres, greater than 0
+   * @param clothRatio cloth volume over bulk, greater than 0, at most 1
+   * @param steps where the steps go
+   * @return in metres
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  @Calculation("assembly.handling.roll")
+  public double rollDiameterMetres(double lengthMetres, double clothRatio, Steps steps) {
+    Args.positive("length of the roll", lengthMetres, "m");
+    Args.positive("cloth in the bulk", clothRatio, "");
+    Args.within("cloth in the bulk", clothRatio, 0, 1, "");
+    double bulk =
+        steps
+            .step("B", "bulk of the bundle")
+            .formula("A * t / phi")
+            .with("A", squareMetres, "m2")
+            .with("t", thicknessMetres, "m")
+            .with("phi", clothRatio, "")
+            .from(DERIVED)
+            .gives(squareMetres * thicknessMetres / clothRatio, "m3");
+    return steps
+        .step("d", "diameter of the roll")
+        .formula("sqrt(4 * B / (pi * l))")
+        .with("B", bulk, "m3")
+        .with("l", lengthMetres, "m")
+        .from(DERIVED)
+        .gives(Math.sqrt(4 * bulk / (Math.PI * lengthMetres)), "m");
+  }
+
+  /**
+   * Computes the height of a folded stack, tight to loose.
+   *
+   * @param lengthMetres length of the stack, in metres, greater than 0
+   * @param widthMetres width of the stack, in metres, greater than 0
+   * @param packing how it is packed
+   * @return in metres
+   * @throws IllegalArgumentException if a length is not positive
+   */
+  public Range foldedHeightMetres(double lengthMetres, double widthMetres, Packing packing) {
+    double foot =
+        Args.positive("length of the stack", lengthMetres, "m")
+            * Args.positive("width of the stack", widthMetres, "m");
+    return over(packing, ratio -> squareMetres * thicknessMetres / ratio / foot);
+  }
+
+  private static Range over(Packing packing, DoubleUnaryOperator size) {
+    Range ratio = packing.clothRatio();
+    return new Range(
+        size.applyAsDouble(ratio.high()),
+        size.applyAsDouble(ratio.likely()),
+        size.applyAsDouble(ratio.low()));
+  }
+}

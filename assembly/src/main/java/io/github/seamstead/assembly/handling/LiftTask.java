@@ -1,0 +1,78 @@
+package io.github.seamstead.assembly.handling;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * A lift by one standing person with both hands.
+ *
+ * @param from where the lift starts
+ * @param to where it ends
+ * @param liftsPerMinute lifts a minute, averaged over 15 minutes, 0 to 60
+ * @param duration how long it goes on
+ * @param coupling how well the hands hold
+ * @param placed true if the load must be placed with care at the end, so that the end counts too
+ */
+public record LiftTask(
+    LiftPoint from,
+    LiftPoint to,
+    double liftsPerMinute,
+    LiftDuration duration,
+    Coupling coupling,
+    boolean placed) {
+
+  /**
+   * Checks the task.
+   *
+   * @param from where the lift starts
+   * @param to where it ends
+   * @param liftsPerMinute 0 to 60
+   * @param duration how long it goes on
+   * @param coupling how well the hands hold
+   * @param placed true if the end counts too
+   * @throws IllegalArgumentException if the frequency is out of range
+   */
+  public LiftTask {
+    Args.within("lifts a minute", liftsPerMinute, 0, 60, "1/min");
+  }
+
+  /**
+   * Makes a task with the same reach and twist at both ends, the load placed with care.
+   *
+   * @param reachMetres horizontal distance of the hands from the ankles, in metres, 0 to 2
+   * @param fromHeightMetres height of the hands at the start, in metres, 0 to 3
+   * @param toHeightMetres height of the hands at the end, in metres, 0 to 3
+   * @param twistRadians angle out of the body's front, in radians, 0 to a half turn
+   * @param liftsPerMinute lifts a minute, 0 to 60
+   * @param duration how long it goes on
+   * @param coupling how well the hands hold
+   * @return the task
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static LiftTask of(
+      double reachMetres,
+      double fromHeightMetres,
+      double toHeightMetres,
+      double twistRadians,
+      double liftsPerMinute,
+      LiftDuration duration,
+      Coupling coupling) {
+    return new LiftTask(
+        new LiftPoint(reachMetres, fromHeightMetres, twistRadians),
+        new LiftPoint(reachMetres, toHeightMetres, twistRadians),
+        liftsPerMinute,
+        duration,
+        coupling,
+        true);
+  }
+
+  /**
+   * Gives the usual lift of a bundle of cloth: from the ground to the knuckles, hands 40 cm in
+   * front of the ankles, no twist, now and then, poor coupling. Common practice.
+   *
+   * @return the task
+   */
+  public static LiftTask ofBundle() {
+    return of(
+        0.40, 0, 0.75, 0, LiftDuration.LEAST_FREQUENCY, LiftDuration.UP_TO_ONE_HOUR, Coupling.POOR);
+  }
+}

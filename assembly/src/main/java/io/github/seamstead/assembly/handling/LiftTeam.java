@@ -1,0 +1,97 @@
+package io.github.seamstead.assembly.handling;
+
+import io.github.seamstead.assembly.merge.TeamLift;
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How many people lift a load. The team rule is {@link TeamLift}'s: two thirds of the sum for two,
+ * half for three; the rival is 0.85 for two; the lower is used.
+ *
+ * @param loadKg the load, in kilograms, greater than 0
+ * @param limit what one person may lift
+ * @param team the least team that may lift it, or nothing if four people may not
+ */
+public record LiftTeam(double loadKg, LiftLimit limit, Optional<TeamLift> team) {
+
+  /**
+   * Finds the least team.
+   *
+   * @param loadKg the load, in kilograms, greater than 0
+   * @param limit what one person may lift
+   * @return the team
+   * @throws IllegalArgumentException if the load is not positive
+   */
+  public static LiftTeam of(double loadKg, LiftLimit limit) {
+    Args.positive("load", loadKg, "kg");
+    double one = limit.kilograms();
+    for (int people = 1; one > 0 && people <= TeamLift.MOST_PEOPLE; people++) {
+      TeamLift team = TeamLift.of(people, one);
+      if (team.capacityKg() >= loadKg * (1 - 1e-12)) {
+        return new LiftTeam(loadKg, limit, Optional.of(team));
+      }
+    }
+    return new LiftTeam(loadKg, limit, Optional.empty());
+  }
+
+  /**
+   * Computes load over the limit of one person.
+   *
+   * @return the lifting index, or nothing if the task is outside the method
+   */
+  public OptionalDouble liftingIndex() {
+    double one = limit.kilograms();
+    return one > 0 ? OptionalDouble.of(loadKg / one) : OptionalDouble.empty();
+  }
+
+  /**
+   * Writes the outcome.
+   *
+   * @return load, limit, people and rule, or what to do instead
+   */
+  public String text() {
+    String load = Numbers.significant(loadKg, 3) + " kg";
+    if (!limit.outside().isEmpty()) {
+      return load
+          + ": this lift is outside the method ("
+          + String.join("; ", limit.outside())
+          + "); change the lift or use a hoist.";
+    }
+    String one = Numbers.significant(limit.kilograms(), 3) + " kg for one person";
+    return team.map(
+            t ->
+                load
+                    + ": "
+                    + t.people()
+                    + (t.people() == 1 ? " person" : " people")
+                    + " (limit "
+                    + one
+                    + "; together "
+                    + Numbers.significant(t.capacityKg(), 3)
+                    + " kg by "
+                    + t.rule()
+                    + ", "
+                    + Numbers.significant(t.rivalCapacityKg(), 3)
+                    + " kg by "
+                    + t.rivalRule()
+                    + ").")
+        .orElse(
+            load
+                + ": more than four people may lift (limit "
+                + one
+                + "); drag it on a sheet, split the group or use a hoist.");
+  }
+
+  /**
+   * Gives the cautions that go with a team.
+   *
+   * @return lifting alone and together
+   */
+  public List<Caution> cautions() {
+    return team.map(t -> List.of(limit.caution(), t.caution())).orElse(List.of(limit.caution()));
+  }
+}

@@ -1,0 +1,220 @@
+package io.github.seamstead.assembly.handling;
+
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+import java.util.List;
+
+/**
+ * Pull on ropes that run over the apex: to raise {@code F e^(mu beta)}, to hold {@code F e^(-mu
+ * beta)}. The radius of the edge does not matter.
+ *
+ * @param loadNewtons load of all ropes together, in newtons, greater than 0
+ * @param friction friction coefficient at the edge, 0 to 1
+ * @param wrapRadians angle through which a rope is turned, in radians, 0 to ten turns
+ * @param ropes ropes that share the load, 1 to 20
+ * @param newtonsPerPerson steady pull of one person, in newtons, 1 to 1000
+ */
+public record RopePull(
+    double loadNewtons, double friction, double wrapRadians, int ropes, double newtonsPerPerson) {
+
+  /** Steady level pull of one person: 60 lb, 267 N. */
+  public static final double ONE_PERSON = 60 * 4.4482216152605;
+
+  /** Friction of rope over a flat timber edge, measured: 0.37. */
+  public static final double TIMBER_EDGE = 0.37;
+
+  /** Friction of rope over a round metal bar, measured 0.14 to 0.25: the greatest. */
+  public static final double METAL_BAR = 0.25;
+
+  static final double GRAVITY = 9.80665;
+
+  private static final Source CAPSTAN = Source.derived("capstan equation of Euler and Eytelwein");
+  private static final Source PULLING =
+      Source.found(
+          "US Army", "Field manual, as reproduced", "", "average level pull of a man 60 lb");
+  private static final Source EDGES =
+      Source.found(
+          "Delaney", "Physics for Roping Technicians", "2022", "p. 88, edges by raise and lower");
+
+  /**
+   * Checks the pull.
+   *
+   * @param loadNewtons greater than 0
+   * @param friction 0 to 1
+   * @param wrapRadians 0 to ten turns
+   * @param ropes 1 to 20
+   * @param newtonsPerPerson 1 to 1000
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public RopePull {
+    Args.positive("load of the ropes", loadNewtons, "N");
+    Args.within("friction at the edge", friction, 0, 1, "");
+    Args.within("turn of the rope", Math.toDegrees(wrapRadians), 0, 3600, "deg");
+    Args.within("ropes", ropes, 1, 20);
+    Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
+  }
+
+  /**
+   * Reckons a mass that hangs free, on one rope: the cautious case.
+   *
+   * @param massKg the mass, in kilograms, greater than 0
+   * @param friction friction coefficient at the edge, 0 to 1
+   * @param wrapRadians angle through which the rope is turned, in radians
+   * @param newtonsPerPerson steady pull of one person, in newtons, such as {@link #ONE_PERSON}
+   * @return the pull
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static RopePull of(
+      double massKg, double friction, double wrapRadians, double newtonsPerPerson) {
+    Args.positive("mass to raise", massKg, "kg");
+    return new RopePull(massKg * GRAVITY, friction, wrapRadians, 1, newtonsPerPerson);
+  }
+
+  /**
+   * Computes the load of a cover that is drawn up the frame: {@code m g (sin a + mu cos a)}.
+   *
+   * @param massKg mass of the cover, in kilograms, greater than 0
+   * @param slopeRadians slope of the frame, in radians, 0 to a right angle
+   * @param clothFriction friction of cloth on the poles, 0 to 2
+   * @return in newtons
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static double drawnUpNewtons(double massKg, double slopeRadians, double clothFriction) {
+    Args.positive("mass to raise", massKg, "kg");
+    Args.within("slope of the frame", Math.toDegrees(slopeRadians), 0, 90, "deg");
+    Args.within("friction of cloth on the poles", clothFriction, 0, 2, "");
+    return massKg * GRAVITY * (Math.sin(slopeRadians) + clothFriction * Math.cos(slopeRadians));
+  }
+
+  /**
+   * Computes the angle through which a rope is turned at the apex: the sum of both falls below the
+   * level. A rope that hangs straight down on both sides turns by a half turn.
+   *
+   * @param loadSideRadians how steeply the rope falls on the load's side, in radians, 0 to a right
+   *     angle
+   * @param haulSideRadians how steeply it falls on the crew's side, in radians, 0 to a right angle
+   * @return in radians
+   * @throws IllegalArgumentException if an angle is out of range
+   */
+  public static double wrap(double loadSideRadians, double haulSideRadians) {
+    Args.within("fall of the rope at the load", Math.toDegrees(loadSideRadians), 0, 90, "deg");
+    Args.within("fall of the rope at the crew", Math.toDegrees(haulSideRadians), 0, 90, "deg");
+    return loadSideRadians + haulSideRadians;
+  }
+
+  /**
+   * Computes friction from a trial: the same load raised and lowered over the same edge.
+   *
+   * @param raiseNewtons pull that just raises it, in newtons, greater than 0
+   * @param lowerNewtons pull that just lets it down, in newtons, greater than 0, at most the other
+   * @param wrapRadians angle through which the rope is turned, in radians, greater than 0
+   * @return {@code ln(raise / lower) / (2 beta)}
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static double friction(double raiseNewtons, double lowerNewtons, double wrapRadians) {
+    Args.positive("pull that raises", raiseNewtons, "N");
+    Args.positive("pull that lowers", lowerNewtons, "N");
+    Args.within("pull that lowers", lowerNewtons, 0, raiseNewtons, "N");
+    Args.positive("turn of the rope", wrapRadians, "rad");
+    return Math.log(raiseNewtons / lowerNewtons) / (2 * wrapRadians);
+  }
+
+  /**
+   * Computes the pull that raises the load, of all ropes together.
+   *
+   * @return in newtons
+   */
+  public double raiseNewtons() {
+    return loadNewtons * Math.exp(friction * wrapRadians);
+  }
+
+  /**
+   * Computes the pull that just holds the load, of all ropes together.
+   *
+   * @return in newtons
+   */
+  public double holdNewtons() {
+    return loadNewtons * Math.exp(-friction * wrapRadians);
+  }
+
+  /**
+   * Computes the pull on one rope while raising.
+   *
+   * @return in newtons
+   */
+  public double ropeNewtons() {
+    return raiseNewtons() / ropes;
+  }
+
+  /**
+   * Computes the people who pull, all ropes together.
+   *
+   * @return at least one for each rope
+   */
+  public int people() {
+    return (int) people(Steps.none());
+  }
+
+  /**
+   * Computes the people who pull, all ropes together, with the steps.
+   *
+   * @param steps where the steps go
+   * @return at least one for each rope, a whole number
+   */
+  @Calculation("assembly.handling.pull")
+  public double people(Steps steps) {
+    steps
+        .step("F_hold", "pull that holds")
+        .formula("F * exp(-mu * beta)")
+        .with("F", loadNewtons, "N")
+        .with("mu", friction, "")
+        .with("beta", wrapRadians, "rad")
+        .from(CAPSTAN)
+        .gives(holdNewtons(), "N");
+    double raise =
+        steps
+            .step("F_raise", "pull that raises")
+            .formula("F * exp(mu * beta)")
+            .with("F", loadNewtons, "N")
+            .with("mu", friction, "")
+            .with("beta", wrapRadians, "rad")
+            .from(CAPSTAN)
+            .gives(raiseNewtons(), "N");
+    return steps
+        .step("N", "people who pull")
+        .formula("N_r * max(1, ceil(F_raise / (N_r * F_1) - 0.000001))")
+        .with("N_r", ropes, "")
+        .with("F_raise", raise, "N")
+        .with("F_1", newtonsPerPerson, "N")
+        .from(PULLING)
+        .gives(ropes * Math.max(1, Math.ceil(raise / (ropes * newtonsPerPerson) - 0.000001)), "");
+  }
+
+  /**
+   * Gives the cautions that go with a pull.
+   *
+   * @return edge, drop and hold
+   */
+  public List<Caution> cautions() {
+    return List.of(
+        Caution.of(
+            Hazard.HEIGHT,
+            "What is raised can fall, and a rope that breaks or slips whips along its line. The"
+                + " apex carries both sides of the rope at once.",
+            "Nobody stands under the load or in the rope's line; make fast before anyone lets go;"
+                + " roll or pad the edge, for a half turn over timber asks for more than twice the"
+                + " load and wears the cloth. Ask whether the apex may carry load and pull"
+                + " together.",
+            EDGES),
+        Caution.of(
+            Hazard.LIFTING,
+            "People tire and do not pull together.",
+            "About 60 lb (27 kg) is a steady pull of one person on firm ground; call the pull, and"
+                + " keep one person who does nothing but watch.",
+            PULLING));
+  }
+}

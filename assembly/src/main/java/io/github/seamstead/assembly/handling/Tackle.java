@@ -1,0 +1,93 @@
+package io.github.seamstead.assembly.handling;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * Pull on a block and tackle. Used is the Navy's rule, a part of the load for each sheave: {@code F
+ * (1 + k n) / p}. Its rival lets each sheave lose that part of the tension: {@code F / sum eta^i},
+ * {@code eta = 1 / (1 + k)}.
+ *
+ * @param parts parts of rope at the moving block, 1 to 8
+ * @param sheaves sheaves that the rope runs over, {@code parts} or one less
+ * @param loss loss at a sheave as a part of the load, 0 to 0.5; sailors say 0.05 to 0.08, the Navy
+ *     0.10
+ */
+public record Tackle(int parts, int sheaves, double loss) {
+
+  private static final Source NAVY =
+      Source.found("US Navy", "Steelworker, volume 2", "", "friction of tackle, 10 % each sheave");
+  private static final Source TENSION = Source.derived("tension falls at each sheave");
+
+  /**
+   * Checks the tackle.
+   *
+   * @param parts 1 to 8
+   * @param sheaves {@code parts} or one less
+   * @param loss 0 to 0.5
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public Tackle {
+    Args.within("parts at the moving block", parts, 1, 8);
+    Args.within("sheaves", sheaves, parts - 1, parts);
+    Args.within("loss at a sheave", loss, 0, 0.5, "");
+  }
+
+  /**
+   * Computes the pull that raises a load.
+   *
+   * @param loadNewtons the load, in newtons, greater than 0
+   * @return in newtons
+   * @throws IllegalArgumentException if the load is not positive
+   */
+  public double pullNewtons(double loadNewtons) {
+    return pullNewtons(loadNewtons, Steps.none());
+  }
+
+  /**
+   * Computes the pull that raises a load, with the steps.
+   *
+   * @param loadNewtons the load, in newtons, greater than 0
+   * @param steps where the steps go
+   * @return in newtons
+   * @throws IllegalArgumentException if the load is not positive
+   */
+  @Calculation("assembly.handling.tackle")
+  public double pullNewtons(double loadNewtons, Steps steps) {
+    Args.positive("load of the tackle", loadNewtons, "N");
+    steps
+        .step("F_rival", "pull by the rival rule, for comparison")
+        .from(TENSION)
+        .gives(rivalPullNewtons(loadNewtons), "N");
+    return steps
+        .step("F_t", "pull on the tackle")
+        .formula("F * (1 + k * n) / p")
+        .with("F", loadNewtons, "N")
+        .with("k", loss, "")
+        .with("n", sheaves, "")
+        .with("p", parts, "")
+        .from(NAVY)
+        .gives(loadNewtons * (1 + loss * sheaves) / parts, "N");
+  }
+
+  /**
+   * Computes the pull by the rival rule, for comparison.
+   *
+   * @param loadNewtons the load, in newtons, greater than 0
+   * @return in newtons
+   * @throws IllegalArgumentException if the load is not positive
+   */
+  public double rivalPullNewtons(double loadNewtons) {
+    Args.positive("load of the tackle", loadNewtons, "N");
+    double kept = 1 / (1 + loss);
+    double tension = sheaves == parts ? kept : 1;
+    double sum = 0;
+    for (int part = 0; part < parts; part++) {
+      sum += tension;
+      tension *= kept;
+    }
+    return loadNewtons / sum;
+  }
+}
