@@ -12,6 +12,7 @@ import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Writes a strip layout as one JSON line and as a drawing. */
@@ -106,7 +107,7 @@ public final class InstanceWriter {
             w * scale));
     for (Placement p : result.placements()) {
       svg.append("<polygon fill=\"#b9cfd8\" stroke=\"#24424f\" stroke-width=\"0.8\" points=\"");
-      for (Vector2D v : p.place(outlines.get(p.pieceId())).vertices()) {
+      for (Vector2D v : p.place(Objects.requireNonNull(outlines.get(p.pieceId()))).vertices()) {
         svg.append(
             String.format(Locale.ROOT, "%.3f,%.3f ", v.getX() * scale, (w - v.getY()) * scale));
       }

@@ -7,6 +7,9 @@ package io.github.seamstead.geometry.layout;
 final class Mover {
 
   private static final int KEEP = 3;
+  private static final int WIDE = 20;
+  private static final int NEAR = 10;
+  private static final int TOUCH = 15;
 
   private final Nest nest;
   private final FastRandom random;
@@ -18,9 +21,6 @@ final class Mover {
   private int kept;
   private double clampedX;
   private double clampedY;
-  int wide = 40;
-  int near = 20;
-  int touch = 30;
 
   Mover(Nest nest, FastRandom random) {
     this.nest = nest;
@@ -37,19 +37,19 @@ final class Mover {
       return false;
     }
     kept = 0;
-    for (int s = 0; s < wide; s++) {
+    for (int s = 0; s < WIDE; s++) {
       int region = choice[random.below(choice.length)];
       offer(i, region, between(r.x0[region], r.x1[region]), between(r.y0[region], r.y1[region]));
     }
     int o = nest.orientation[i];
     double size =
         Math.min(nest.turns.maxX[o] - nest.turns.minX[o], nest.turns.maxY[o] - nest.turns.minY[o]);
-    for (int s = 0; s < near; s++) {
+    for (int s = 0; s < NEAR; s++) {
       int region = random.below(2) == 0 ? nest.region[i] : choice[random.below(choice.length)];
       double reach = size * random.next();
       offer(i, region, nest.x[i] + between(-reach, reach), nest.y[i] + between(-reach, reach));
     }
-    for (int s = 0; s < touch; s++) {
+    for (int s = 0; s < TOUCH; s++) {
       offerTouch(i, choice[random.below(choice.length)]);
     }
     // Where it lies takes part, so that a small slide is found too.

@@ -24,8 +24,11 @@ final class Nest {
   private final double[] right;
   private final double[] low;
   private final double[] high;
-  final double[] weight;
-  final double[] depth;
+
+  /** For each pair, once {@link #weigh} was called. */
+  double[] weight = new double[0];
+
+  double[] depth = new double[0];
 
   /** Placements evaluated so far. */
   long work;
@@ -50,13 +53,19 @@ final class Nest {
     right = new double[all];
     low = new double[all];
     high = new double[all];
-    weight = new double[pieces * all];
-    depth = new double[pieces * all];
-    Arrays.fill(weight, 1);
     for (int i = 0; i < obstacles.length; i++) {
       int k = pieces + i;
       put(k, (int) obstacles[i][0], obstacles[i][1], obstacles[i][2]);
     }
+  }
+
+  /** Sets every pair's weight to 1; needs the square of the number of pieces in memory. */
+  void weigh() {
+    if (weight.length == 0) {
+      weight = new double[pieces * all];
+      depth = new double[pieces * all];
+    }
+    Arrays.fill(weight, 1);
   }
 
   private void put(int i, int o, double px, double py) {
@@ -118,7 +127,7 @@ final class Nest {
       if (a < right[j] && b > left[j] && c < high[j] && d > low[j] && j != i) {
         double deep = pairDepth(j, o, px, py);
         if (deep > 0) {
-          sum += weight[row + j] * deep;
+          sum += weight.length == 0 ? deep : weight[row + j] * deep;
           if (sum >= limit) {
             return sum;
           }
@@ -163,6 +172,17 @@ final class Nest {
     exit[1] = sin * exit[0] + cos * exit[1];
     exit[0] = ex;
     return deep;
+  }
+
+  /** Tells whether no piece that is placed overlaps anything. O(n²) box tests. */
+  boolean isApart() {
+    for (int i = 0; i < pieces; i++) {
+      if (region[i] != Poses.PARKED
+          && evaluate(i, orientation[i], x[i], y[i], Double.MIN_VALUE) > 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Renews the depths of a piece's overlaps after it moved. */

@@ -10,13 +10,21 @@ final class Obstacles {
 
   private Obstacles() {}
 
+  /**
+   * Corners about a reference point, divided by the unit. They are rounded to 1e-12 of it, far
+   * below what counts as touching, so that a figure moved elsewhere gives the very same numbers.
+   */
   static double[] corners(Outline o, Vector2D reference, double unit) {
     double[] out = new double[2 * o.size()];
     for (int i = 0; i < o.size(); i++) {
-      out[2 * i] = (o.vertex(i).getX() - reference.getX()) / unit;
-      out[2 * i + 1] = (o.vertex(i).getY() - reference.getY()) / unit;
+      out[2 * i] = rounded((o.vertex(i).getX() - reference.getX()) / unit);
+      out[2 * i + 1] = rounded((o.vertex(i).getY() - reference.getY()) / unit);
     }
     return out;
+  }
+
+  private static double rounded(double v) {
+    return Math.rint(v * 0x1p40) * 0x1p-40;
   }
 
   /**

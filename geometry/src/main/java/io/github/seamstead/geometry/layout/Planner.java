@@ -29,7 +29,7 @@ final class Planner {
     int copies = request.pieces().stream().mapToInt(Piece::count).sum();
     setup =
         new NestSetup(
-            request.pieces(),
+            byId(request.pieces()),
             StockOrder.bins(request.stock(), copies),
             request.spacing(),
             request.edgeMargin());
@@ -40,6 +40,11 @@ final class Planner {
     bestScore = Score.of(setup, best, request.objective());
   }
 
+  /** A fixed order, so that the order in which the caller names the pieces changes nothing. */
+  static List<Piece> byId(List<Piece> pieces) {
+    return pieces.stream().sorted(Comparator.comparing(Piece::id)).toList();
+  }
+
   LayoutResult plan() {
     List<int[]> orders = StockOrder.orders(setup.bins);
     for (int[] order : orders) {
@@ -48,8 +53,10 @@ final class Planner {
       new Filler(setup, nest).fill(bySize(), order, terms.cancellation()::isCancelled);
       offer(nest, false);
     }
-    place();
-    empty();
+    if (setup.kind.length <= StripRun.MOST_SEARCHED) {
+      place();
+      empty();
+    }
     press();
     return new Reporter(request, setup, best, fromRows, work).result();
   }

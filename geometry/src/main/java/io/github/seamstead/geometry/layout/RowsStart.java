@@ -51,8 +51,7 @@ final class RowsStart {
     }
     Nest nest = setup.nest();
     nest.load(poses);
-    nest.refreshAll();
-    return done > 0 && nest.overlap() <= 0 ? Optional.of(poses) : Optional.empty();
+    return done > 0 && nest.isApart() ? Optional.of(poses) : Optional.empty();
   }
 
   private static Optional<PanelRows.Arrangement> onBin(

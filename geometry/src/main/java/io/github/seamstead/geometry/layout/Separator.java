@@ -14,6 +14,9 @@ final class Separator {
   private static final double GROW_MOST = 2.0;
   private static final double FADE = 0.95;
 
+  /** Keeps sums of weighted depths finite however long a pair resists. */
+  private static final double MOST_WEIGHT = 1e100;
+
   private final Nest nest;
   private final FastRandom random;
   final Mover mover;
@@ -43,12 +46,12 @@ final class Separator {
    * @return true if no overlap is left
    */
   boolean separate(int patience, int strikes, BooleanSupplier stop) {
+    nest.weigh();
     nest.refreshAll();
     bestOverlap = nest.overlap();
     nest.save(best);
     // Counted as work, so that even tries that need no move use up the budget.
     nest.work += nest.pieces;
-    java.util.Arrays.fill(nest.weight, 1);
     for (int strike = 0; strike < strikes && bestOverlap > 0; strike++) {
       double atStart = bestOverlap;
       if (strike > 0) {
@@ -111,7 +114,8 @@ final class Separator {
     for (int k = 0; k < nest.weight.length; k++) {
       double d = nest.depth[k];
       if (d > 0) {
-        nest.weight[k] *= GROW_LEAST + (GROW_MOST - GROW_LEAST) * d / most;
+        double grown = nest.weight[k] * (GROW_LEAST + (GROW_MOST - GROW_LEAST) * d / most);
+        nest.weight[k] = Math.min(MOST_WEIGHT, grown);
       } else {
         nest.weight[k] = Math.max(1, nest.weight[k] * FADE);
       }

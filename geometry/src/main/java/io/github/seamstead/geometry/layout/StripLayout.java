@@ -6,7 +6,9 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The search on one strip of free length.
@@ -37,11 +39,11 @@ public final class StripLayout {
     for (Piece piece : problem.pieces()) {
       requireFits(piece, problem);
     }
-    List<Piece> free = problem.pieces().stream().map(Piece::withoutHem).toList();
+    List<Piece> free = Planner.byId(problem.pieces()).stream().map(Piece::withoutHem).toList();
     NestSetup setup = new NestSetup(free, List.of(bin), problem.spacing(), problem.margin());
     double least = bound(problem, Steps.none());
     double floor = (least - problem.margin()) / setup.unit * (1 + 1e-9);
-    StripRun run = StripRun.from(setup::nest, Shelf.start(setup, problem), 0, floor, work);
+    StripRun run = StripRun.from(setup::nest, start(setup, problem, work), 0, floor, work);
     List<Placement> placements = new ArrayList<>();
     for (int i = 0; i < setup.kind.length; i++) {
       placements.add(
@@ -77,6 +79,25 @@ public final class StripLayout {
     }
     return LayoutMeasures.lowerBound(
         area(problem.pieces()), problem.width(), longest, stacked, problem.margin(), steps);
+  }
+
+  /** The shorter of boxes in columns and of corner-to-corner touches. */
+  private static Poses start(NestSetup setup, StripProblem problem, Work work) {
+    Poses shelf = Shelf.start(setup, problem);
+    Nest nest = setup.nest();
+    int[] order =
+        IntStream.range(0, setup.kind.length)
+            .boxed()
+            .sorted(
+                Comparator.comparingDouble(i -> -setup.pieces.get(setup.kind[i]).outline().area()))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    new Filler(setup, nest).fill(order, new int[] {0}, work.cancellation()::isCancelled);
+    Poses filled = new Poses(order.length);
+    nest.save(filled);
+    boolean all = IntStream.of(filled.region).noneMatch(r -> r == Poses.PARKED);
+    boolean shorter = all && StripRun.reach(nest, filled) < StripRun.reach(setup.nest(), shelf);
+    return shorter ? filled : shelf;
   }
 
   static double area(List<Piece> pieces) {

@@ -13,7 +13,10 @@ import java.util.function.Supplier;
  */
 record StripRun(Poses poses, double length, long work) {
 
-  static final int WORKERS = 2;
+  private static final int WORKERS = 2;
+
+  /** Beyond so many pieces the table of pairs would not fit a small machine's memory. */
+  static final int MOST_SEARCHED = 2500;
 
   /**
    * Runs the workers from a valid start and gives the best layout of any of them.
@@ -25,6 +28,9 @@ record StripRun(Poses poses, double length, long work) {
    */
   static StripRun from(Supplier<Nest> nests, Poses start, double origin, double floor, Work terms) {
     int workers = WORKERS;
+    if (start.x.length > MOST_SEARCHED) {
+      return new StripRun(start, reach(nests.get(), start), 0);
+    }
     Nest[] all = new Nest[workers];
     for (int i = 0; i < workers; i++) {
       all[i] = nests.get();
@@ -69,7 +75,7 @@ record StripRun(Poses poses, double length, long work) {
     return new StripRun(exchange.poses(best), exchange.length(best), work);
   }
 
-  private static double reach(Nest nest, Poses poses) {
+  static double reach(Nest nest, Poses poses) {
     double reach = 0;
     for (int i = 0; i < poses.x.length; i++) {
       int o = nest.regions.orientation[poses.region[i]];
