@@ -3,6 +3,7 @@ package io.github.seamstead.assembly.anchor;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A force of the Beaufort scale: a mean speed at 10 m over open ground. Gusts run about half as
@@ -77,6 +78,6 @@ public record Beaufort(
    * @return forces 0 to 12
    */
   public static List<Beaufort> scale() {
-    return java.util.stream.IntStream.rangeClosed(0, 12).mapToObj(Beaufort::ofForce).toList();
+    return IntStream.rangeClosed(0, 12).mapToObj(Beaufort::ofForce).toList();
   }
 }

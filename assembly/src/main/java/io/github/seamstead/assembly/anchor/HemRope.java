@@ -10,8 +10,8 @@ import io.github.seamstead.shared.source.Source;
  *
  * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
  * @param spacingMetres distance from peg to peg, in metres, greater than 0
- * @param dipMetres how far the middle of the rope is drawn in, in metres, greater than 0, at most a
- *     quarter of the spacing
+ * @param dipMetres how far the middle of the rope is drawn in, in metres, a thousandth to a quarter
+ *     of the spacing
  */
 public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMetres) {
 
@@ -23,14 +23,13 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    *
    * @param newtonsPerMetre greater than 0
    * @param spacingMetres greater than 0
-   * @param dipMetres greater than 0, at most a quarter of the spacing
+   * @param dipMetres a thousandth to a quarter of the spacing
    * @throws IllegalArgumentException if a number is out of range
    */
   public HemRope {
     Args.positive("pull along the hem", newtonsPerMetre, "N/m");
     Args.positive("distance of pegs", spacingMetres, "m");
-    Args.positive("dip of the hem rope", dipMetres, "m");
-    Args.within("dip of the hem rope", dipMetres, 0, spacingMetres / 4, "m");
+    Args.within("dip of the hem rope", dipMetres, spacingMetres / 1000, spacingMetres / 4, "m");
   }
 
   /**
@@ -38,7 +37,7 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    *
    * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
    * @param spacingMetres distance from peg to peg, in metres, greater than 0
-   * @param dipMetres dip in the middle, in metres, greater than 0, at most a quarter of the spacing
+   * @param dipMetres dip in the middle, in metres, a thousandth to a quarter of the spacing
    * @return the rope
    * @throws IllegalArgumentException if a number is out of range
    */

@@ -7,6 +7,7 @@ import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Wind on the whole cover, and what the worst peg gets of it. It screens: it tells when a plan is
@@ -158,6 +159,21 @@ public record WindScreen(
   public double pegPullNewtons(Steps steps) {
     steps.section("Pressure");
     pressure.pascals(steps);
+    steps.section("Areas");
+    steps
+        .step("A_p", "area in plan")
+        .formula("n * a^2 / (4 * tan(pi / n))")
+        .with("n", form.sides(), "")
+        .with("a", form.baseSideMetres(), "m")
+        .from(STATICS)
+        .gives(form.planSquareMetres(), "m2");
+    steps
+        .step("A_e", "greatest silhouette")
+        .formula("w * h / 2")
+        .with("w", form.greatestWidthMetres(), "m")
+        .with("h", form.heightMetres(), "m")
+        .from(STATICS)
+        .gives(form.elevationSquareMetres(), "m2");
     steps.section("Forces on the cover");
     double up = pegUplift(steps);
     double sideways = pegSliding(steps);
@@ -265,6 +281,6 @@ public record WindScreen(
             "Frame, poles, joints, cloth, seams and the ground under the feet are not looked at.",
             "A licensed engineer and the local code decide on the structure, above all where people"
                 + " gather or sleep.",
-            java.util.Optional.empty()));
+            Optional.empty()));
   }
 }

@@ -46,6 +46,17 @@ public record AdhesiveNeed(
     Args.require(
         waste >= 0 && waste < 1,
         "waste of adhesive: given " + waste + ", must be 0 or more and less than 1");
+    double most =
+        beads
+            * jointMetres.stream().mapToDouble(Double::doubleValue).sum()
+            * bead.areaSquareMetres()
+            / cartridgeCubicMetres
+            / (1 - waste);
+    Args.require(
+        most <= 1e9,
+        "cartridges of adhesive: given "
+            + cartridgeCubicMetres
+            + " m3 each, over 1e9 would be needed, must be at most that");
   }
 
   /**

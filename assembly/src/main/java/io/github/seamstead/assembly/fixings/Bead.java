@@ -10,11 +10,14 @@ import io.github.seamstead.shared.source.Source;
  * for each metre.
  *
  * @param shape the cross-section
- * @param widthMetres diameter or width, in metres, greater than 0
- * @param depthMetres depth of a fillet, rectangle or film, in metres, greater than 0; the width for
+ * @param widthMetres diameter or width, in metres, 0.00001 to 10
+ * @param depthMetres depth of a fillet, rectangle or film, in metres, 0.00001 to 10; the width for
  *     a round or half-round bead, which has no other measure
  */
 public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
+
+  private static final double LEAST = 1e-5;
+  private static final double GREATEST = 10;
 
   static final Source SECTIONS =
       Source.found(
@@ -27,13 +30,13 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
    * Checks the bead.
    *
    * @param shape the cross-section
-   * @param widthMetres greater than 0
-   * @param depthMetres greater than 0; equal to the width for a round or half-round bead
-   * @throws IllegalArgumentException if a measure is not positive, or a round bead has two
+   * @param widthMetres 0.00001 to 10
+   * @param depthMetres 0.00001 to 10; equal to the width for a round or half-round bead
+   * @throws IllegalArgumentException if a measure is out of range, or a round bead has two
    */
   public Bead {
-    Args.positive("width of the bead", widthMetres, "m");
-    Args.positive("depth of the bead", depthMetres, "m");
+    Args.within("width of the bead", widthMetres, LEAST, GREATEST, "m");
+    Args.within("depth of the bead", depthMetres, LEAST, GREATEST, "m");
     boolean round = shape == BeadShape.ROUND || shape == BeadShape.HALF_ROUND;
     Args.require(
         !round || widthMetres == depthMetres,
@@ -43,9 +46,9 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
   /**
    * Makes a round bead.
    *
-   * @param diameterMetres in metres, greater than 0
+   * @param diameterMetres in metres, 0.00001 to 10
    * @return the bead
-   * @throws IllegalArgumentException if the diameter is not positive
+   * @throws IllegalArgumentException if the diameter is out of range
    */
   public static Bead round(double diameterMetres) {
     return new Bead(BeadShape.ROUND, diameterMetres, diameterMetres);
@@ -54,9 +57,9 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
   /**
    * Makes a half-round bead.
    *
-   * @param widthMetres its width, the diameter, in metres, greater than 0
+   * @param widthMetres its width, the diameter, in metres, 0.00001 to 10
    * @return the bead
-   * @throws IllegalArgumentException if the width is not positive
+   * @throws IllegalArgumentException if the width is out of range
    */
   public static Bead halfRound(double widthMetres) {
     return new Bead(BeadShape.HALF_ROUND, widthMetres, widthMetres);
@@ -65,10 +68,10 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
   /**
    * Makes a fillet.
    *
-   * @param widthMetres one leg, in metres, greater than 0
-   * @param depthMetres the other leg, in metres, greater than 0
+   * @param widthMetres one leg, in metres, 0.00001 to 10
+   * @param depthMetres the other leg, in metres, 0.00001 to 10
    * @return the bead
-   * @throws IllegalArgumentException if a measure is not positive
+   * @throws IllegalArgumentException if a measure is out of range
    */
   public static Bead fillet(double widthMetres, double depthMetres) {
     return new Bead(BeadShape.FILLET, widthMetres, depthMetres);
@@ -78,10 +81,10 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
    * Makes a filled joint, or a film on a lap: a maker's volume for each square metre, divided by a
    * square metre, is the depth of the film.
    *
-   * @param widthMetres width of the joint or lap, in metres, greater than 0
-   * @param depthMetres depth of the joint or film, in metres, greater than 0
+   * @param widthMetres width of the joint or lap, in metres, 0.00001 to 10
+   * @param depthMetres depth of the joint or film, in metres, 0.00001 to 10
    * @return the bead
-   * @throws IllegalArgumentException if a measure is not positive
+   * @throws IllegalArgumentException if a measure is out of range
    */
   public static Bead rectangle(double widthMetres, double depthMetres) {
     return new Bead(BeadShape.RECTANGLE, widthMetres, depthMetres);

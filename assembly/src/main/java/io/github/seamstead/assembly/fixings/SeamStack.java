@@ -82,7 +82,7 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
   /**
    * Computes the thread of a lockstitched seam.
    *
-   * @param stitchMetres length of a stitch, in metres, greater than 0
+   * @param stitchMetres length of a stitch, in metres, 0.0001 to 1
    * @param seamMetres length of the seam, in metres, greater than 0
    * @param rows rows of stitches, 1 to {@link FixingPattern#MOST_ROWS}
    * @return needle and bobbin thread together, in metres, without ends and waste
@@ -96,7 +96,7 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
    * Computes the thread of a lockstitched seam with the steps: {@code 2 rows L (1 + T / s)}. Slack
    * threads use more.
    *
-   * @param stitchMetres length of a stitch, in metres, greater than 0
+   * @param stitchMetres length of a stitch, in metres, 0.0001 to 1
    * @param seamMetres length of the seam, in metres, greater than 0
    * @param rows rows of stitches, 1 to {@link FixingPattern#MOST_ROWS}
    * @param steps where the steps go
@@ -105,7 +105,7 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
    */
   @Calculation("assembly.fixings.thread")
   public double threadMetres(double stitchMetres, double seamMetres, int rows, Steps steps) {
-    Args.positive("stitch", stitchMetres, "m");
+    Args.within("stitch", stitchMetres, 0.0001, 1, "m");
     Args.positive("seam", seamMetres, "m");
     Args.within("rows of stitches", rows, 1, FixingPattern.MOST_ROWS);
     double thick = thickness(steps);

@@ -10,8 +10,9 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Mass and size of cloth in a bundle.
  *
- * @param squareMetres area of all cloth, seam allowances included, in square metres, greater than 0
- * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0
+ * @param squareMetres area of all cloth, seam allowances included, in square metres, greater than
+ *     0, at most 1e6
+ * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0, at most 100
  * @param thicknessMetres thickness of the cloth, in metres, greater than 0, at most 0.05
  * @param extraKg fixings, adhesive, ropes and rings in it, in kilograms, 0 or more
  */
@@ -23,15 +24,17 @@ public record Bundle(
   /**
    * Checks the cloth.
    *
-   * @param squareMetres greater than 0
-   * @param kgPerSquareMetre greater than 0
+   * @param squareMetres greater than 0, at most 1e6
+   * @param kgPerSquareMetre greater than 0, at most 100
    * @param thicknessMetres greater than 0, at most 0.05
    * @param extraKg 0 or more
    * @throws IllegalArgumentException if a number is out of range
    */
   public Bundle {
     Args.positive("area of the cloth", squareMetres, "m2");
+    Args.within("area of the cloth", squareMetres, 0, 1e6, "m2");
     Args.positive("mass of the cloth", kgPerSquareMetre, "kg/m2");
+    Args.within("mass of the cloth", kgPerSquareMetre, 0, 100, "kg/m2");
     Args.positive("thickness of the cloth", thicknessMetres, "m");
     Args.within("thickness of the cloth", thicknessMetres, 0, 0.05, "m");
     Args.notNegative("fixings and ropes", extraKg, "kg");
@@ -40,8 +43,8 @@ public record Bundle(
   /**
    * Makes a bundle.
    *
-   * @param squareMetres area of all cloth, in square metres, greater than 0
-   * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0
+   * @param squareMetres area of all cloth, in square metres, greater than 0, at most 1e6
+   * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0, at most 100
    * @param thicknessMetres thickness of the cloth, in metres, greater than 0, at most 0.05
    * @param extraKg fixings, adhesive and ropes, in kilograms, 0 or more
    * @return the bundle
@@ -113,7 +116,7 @@ public record Bundle(
    */
   @Calculation("assembly.handling.roll")
   public double rollDiameterMetres(double lengthMetres, double clothRatio, Steps steps) {
-    Args.positive("length of the roll", lengthMetres, "m");
+    Args.within("length of the roll", lengthMetres, 0.01, 1000, "m");
     Args.positive("cloth in the bulk", clothRatio, "");
     Args.within("cloth in the bulk", clothRatio, 0, 1, "");
     double bulk =

@@ -15,9 +15,9 @@ import java.util.Optional;
  * <p>Common practice: as far out from the foot of the frame as the apex is high. The crew hauls
  * from its edge. A rope runs from there over the apex to the ground on the other side, with a tail.
  *
- * @param apexMetres height of the apex, in metres, greater than 0
- * @param footMetres greatest radius of the frame's foot, in metres, 0 or more
- * @param tailMetres rope for hands and knots, in metres, 0 or more
+ * @param apexMetres height of the apex, in metres, greater than 0, at most 100
+ * @param footMetres greatest radius of the frame's foot, in metres, 0 to 100
+ * @param tailMetres rope for hands and knots, in metres, 0 to 100
  */
 public record DropZone(double apexMetres, double footMetres, double tailMetres) {
 
@@ -27,22 +27,23 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
   /**
    * Checks the measures.
    *
-   * @param apexMetres greater than 0
-   * @param footMetres 0 or more
-   * @param tailMetres 0 or more
+   * @param apexMetres greater than 0, at most 100
+   * @param footMetres 0 to 100
+   * @param tailMetres 0 to 100
    * @throws IllegalArgumentException if a measure is out of range
    */
   public DropZone {
     Args.positive("height of the apex", apexMetres, "m");
-    Args.notNegative("foot of the frame", footMetres, "m");
-    Args.notNegative("tail of the rope", tailMetres, "m");
+    Args.within("height of the apex", apexMetres, 0, 100, "m");
+    Args.within("foot of the frame", footMetres, 0, 100, "m");
+    Args.within("tail of the rope", tailMetres, 0, 100, "m");
   }
 
   /**
    * Makes a zone with two metres of tail for each rope.
    *
-   * @param apexMetres height of the apex, in metres, greater than 0
-   * @param footMetres greatest radius of the frame's foot, in metres, 0 or more
+   * @param apexMetres height of the apex, in metres, greater than 0, at most 100
+   * @param footMetres greatest radius of the frame's foot, in metres, 0 to 100
    * @return the zone
    * @throws IllegalArgumentException if a measure is out of range
    */

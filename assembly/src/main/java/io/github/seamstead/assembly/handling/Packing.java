@@ -8,9 +8,12 @@ import io.github.seamstead.shared.uncertainty.Range;
  * are common practice and wide on purpose; a measured one is far better.
  *
  * @param name how it is packed
- * @param clothRatio cloth volume over bulk, low to high, greater than 0, at most 1
+ * @param clothRatio cloth volume over bulk, low to high, 0.001 to 1
  */
 public record Packing(String name, Range clothRatio) {
+
+  /** The least part of cloth in any bulk. */
+  private static final double LEAST = 0.001;
 
   /** Rolled on the ground by two or more people: 0.5 to 0.85. */
   public static final Packing ROLLED = new Packing("rolled", new Range(0.5, 0.7, 0.85));
@@ -25,12 +28,12 @@ public record Packing(String name, Range clothRatio) {
    * Checks the ratio.
    *
    * @param name not blank
-   * @param clothRatio greater than 0, at most 1
+   * @param clothRatio 0.001 to 1
    * @throws IllegalArgumentException if the name is blank or the ratio out of range
    */
   public Packing {
     Args.notBlank("how it is packed", name);
-    Args.positive("cloth in the bulk", clothRatio.low(), "");
+    Args.within("cloth in the bulk", clothRatio.low(), LEAST, 1, "");
     Args.within("cloth in the bulk", clothRatio.high(), 0, 1, "");
   }
 

@@ -12,7 +12,7 @@ import java.util.List;
  * Pull on ropes that run over the apex: to raise {@code F e^(mu beta)}, to hold {@code F e^(-mu
  * beta)}. The radius of the edge does not matter.
  *
- * @param loadNewtons load of all ropes together, in newtons, greater than 0
+ * @param loadNewtons load of all ropes together, in newtons, greater than 0, at most 1e6
  * @param friction friction coefficient at the edge, 0 to 1
  * @param wrapRadians angle through which a rope is turned, in radians, 0 to ten turns
  * @param ropes ropes that share the load, 1 to 20
@@ -43,7 +43,7 @@ public record RopePull(
   /**
    * Checks the pull.
    *
-   * @param loadNewtons greater than 0
+   * @param loadNewtons greater than 0, at most 1e6
    * @param friction 0 to 1
    * @param wrapRadians 0 to ten turns
    * @param ropes 1 to 20
@@ -52,10 +52,18 @@ public record RopePull(
    */
   public RopePull {
     Args.positive("load of the ropes", loadNewtons, "N");
+    Args.within("load of the ropes", loadNewtons, 0, 1e6, "N");
     Args.within("friction at the edge", friction, 0, 1, "");
     Args.within("turn of the rope", Math.toDegrees(wrapRadians), 0, 3600, "deg");
-    Args.within("ropes", ropes, 1, 20);
     Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
+    Args.require(
+        loadNewtons * Math.exp(friction * wrapRadians) <= 1e9 * newtonsPerPerson,
+        "pull that raises: given a friction of "
+            + friction
+            + " over "
+            + wrapRadians
+            + " rad, no crew can raise this load");
+    Args.within("ropes", ropes, 1, 20);
   }
 
   /**
@@ -148,6 +156,51 @@ public record RopePull(
    */
   public double ropeNewtons() {
     return raiseNewtons() / ropes;
+  }
+
+  /**
+   * Computes what the apex carries while the cover is raised: load and pull together, in the line
+   * that halves the rope's angle.
+   *
+   * @return in newtons
+   */
+  public double apexNewtons() {
+    return apexNewtons(Steps.none());
+  }
+
+  /**
+   * Computes what the apex carries while the cover is raised, with the steps: {@code sqrt(F^2 +
+   * F_r^2 - 2 F F_r cos(beta))}.
+   *
+   * @param steps where the steps go
+   * @return in newtons
+   */
+  @Calculation("assembly.handling.apex")
+  public double apexNewtons(Steps steps) {
+    double raise =
+        steps
+            .step("F_raise", "pull that raises")
+            .formula("F * exp(mu * beta)")
+            .with("F", loadNewtons, "N")
+            .with("mu", friction, "")
+            .with("beta", wrapRadians, "rad")
+            .from(CAPSTAN)
+            .gives(raiseNewtons(), "N");
+    double apex =
+        Math.sqrt(
+            Math.max(
+                0,
+                loadNewtons * loadNewtons
+                    + raise * raise
+                    - 2 * loadNewtons * raise * Math.cos(wrapRadians)));
+    return steps
+        .step("F_apex", "force on the apex")
+        .formula("sqrt(max(0, F^2 + F_raise^2 - 2 * F * F_raise * cos(beta)))")
+        .with("F", loadNewtons, "N")
+        .with("F_raise", raise, "N")
+        .with("beta", wrapRadians, "rad")
+        .from(Source.derived("sum of the two pulls of the rope"))
+        .gives(apex, "N");
   }
 
   /**

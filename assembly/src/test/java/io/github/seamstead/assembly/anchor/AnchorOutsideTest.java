@@ -67,6 +67,74 @@ class AnchorOutsideTest {
     assertThat(psf).isLessThan(0.6 * 0.005 * 70 * 70);
   }
 
+  private static final Source EXPOSURE = Source.derived("EN 1991-1-4 eq. 4.3 to 4.8, recomputed");
+  private static final Source EUROCODE_PAGE =
+      Source.found("", "Wind by the Eurocode, worked example", "", "terrain 0, vb 25 m/s");
+
+  private static double peakKilopascals(PeakWind wind) {
+    return WindPressure.of(wind.gustMetresPerSecond()).pascals() / 1000;
+  }
+
+  @Test
+  void exposure() {
+    PeakWind barn = PeakWind.of(26, Terrain.SHELTERED, 8);
+    check("terrain III, 8 m: kr", STEEL, 0.215, 0.0005, barn.terrainFactor());
+    // Printed .706, 1.56 and .659 from rounded parts; unrounded .7072, 1.566 and .662.
+    check("terrain III, 8 m: cr", STEEL, 0.706, 0.005 * 0.706, barn.roughnessFactor());
+    check("terrain III, 8 m: ce", STEEL, 1.56, 0.005 * 1.56, barn.exposureFactor());
+    check(
+        "terrain III, 8 m, 26 m/s: peak, kN/m2",
+        STEEL,
+        0.659,
+        0.005 * 0.659,
+        peakKilopascals(barn));
+    check("terrain III, 8 m: cr, unrounded", EXPOSURE, 0.7072, 5e-5, barn.roughnessFactor());
+    double[] heights = {77.36, 28};
+    double[] cr = {1.585, 1.426};
+    double[] mean = {39.624, 35.659};
+    double[] turbulence = {0.098, 0.109};
+    double[] peak = {1.658, 1.403};
+    for (int i = 0; i < heights.length; i++) {
+      PeakWind wind = PeakWind.of(25, Terrain.COAST, heights[i]);
+      String at = "terrain 0, " + heights[i] + " m: ";
+      check(at + "kr", EUROCODE_PAGE, 0.156, 0.001, wind.terrainFactor());
+      check(at + "cr", EUROCODE_PAGE, cr[i], 0.001, wind.roughnessFactor());
+      check(at + "mean, m/s", EUROCODE_PAGE, mean[i], 0.001, 25 * wind.roughnessFactor());
+      check(at + "turbulence", EUROCODE_PAGE, turbulence[i], 0.001, wind.turbulence());
+      check(at + "peak, kN/m2", EUROCODE_PAGE, peak[i], 0.001, peakKilopascals(wind));
+    }
+    double[] open = {2, 3, 5, 10};
+    double[] ce = {1.423, 1.640, 1.929, 2.352};
+    for (int i = 0; i < open.length; i++) {
+      check(
+          "terrain II, " + open[i] + " m: ce",
+          EXPOSURE,
+          ce[i],
+          0.001,
+          PeakWind.of(25, Terrain.OPEN, open[i]).exposureFactor());
+    }
+    check(
+        "terrain III, 5 m: ce",
+        EXPOSURE,
+        1.281,
+        0.001,
+        PeakWind.of(25, Terrain.SHELTERED, 5).exposureFactor());
+    check(
+        "terrain III, 10 m: ce",
+        EXPOSURE,
+        1.709,
+        0.001,
+        PeakWind.of(25, Terrain.SHELTERED, 10).exposureFactor());
+    check(
+        "terrain I, 10 m: ce",
+        EXPOSURE,
+        2.769,
+        0.001,
+        PeakWind.of(25, Terrain.FLAT, 10).exposureFactor());
+    assertThat(PeakWind.of(25, Terrain.SHELTERED, 3).gustMetresPerSecond())
+        .isEqualTo(PeakWind.of(25, Terrain.SHELTERED, 5).gustMetresPerSecond());
+  }
+
   @Test
   void beaufort() {
     double[] high = {0.2, 1.5, 3.3, 5.4, 7.9, 10.7, 13.8, 17.1, 20.7, 24.4, 28.4, 32.6};

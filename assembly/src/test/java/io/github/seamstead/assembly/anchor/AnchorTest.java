@@ -112,6 +112,8 @@ class AnchorTest {
 
   @Test
   void ropesOfHemAndGuys() {
+    assertThatThrownBy(() -> HemRope.of(100, 0.6, 1e-300))
+        .hasMessage("dip of the hem rope: given 1.0E-300 m, must be from 0.0006 m to 0.15 m");
     HemRope rope = HemRope.of(100, 0.6, 0.05);
     assertThat(rope.tensionNewtons()).isCloseTo(Math.hypot(90, 30), within(1e-9));
     assertThat(HemRope.newtonsPerMetre(SCREEN))
@@ -166,6 +168,9 @@ class AnchorTest {
   void derivationsFollow() {
     StepRecorder r = new StepRecorder();
     follow("assembly.anchor.pressure", r, WindPressure.of(25).pascals(r), 390.625);
+    PeakWind wind = PeakWind.of(24, Terrain.SHELTERED, 3);
+    r = new StepRecorder();
+    follow("assembly.anchor.gust", r, wind.gustMetresPerSecond(r), wind.gustMetresPerSecond());
     r = new StepRecorder();
     follow("assembly.anchor.screen", r, SCREEN.pegPullNewtons(r), SCREEN.pegPullNewtons());
     WindScreen heavy = WindScreen.of(FORM, WindPressure.of(5), SCREEN.coefficients(), 5000, 30, 1);

@@ -132,6 +132,10 @@ class FixingsTest {
         .hasMessage("spacing of staples: given 0 m, must be greater than 0 m");
     assertThatThrownBy(() -> FixingPattern.of(FixingKind.STAPLES, 1e-9, 1).count(3))
         .hasMessageContaining("at most ten million");
+    assertThatThrownBy(() -> Bead.round(1e-200))
+        .hasMessage("width of the bead: given 1.0E-200 m, must be from 0.00001 m to 10 m");
+    assertThatThrownBy(() -> AdhesiveNeed.of(Bead.round(0.006), JOINTS, 1, 1e-30, 0.1))
+        .hasMessageContaining("over 1e9 would be needed");
     assertThatThrownBy(() -> new Bead(BeadShape.ROUND, 0.006, 0.005))
         .hasMessage("round bead: given two measures, must have its diameter alone");
     assertThatThrownBy(() -> AdhesiveNeed.of(Bead.round(0.006), JOINTS, 1, 3e-4, 1))

@@ -81,6 +81,12 @@ class HandlingTest {
         .contains("under the load")
         .endsWith(Caution.DEFERENCE);
     assertThat(RopePull.drawnUpNewtons(10, Math.PI / 2, 0.5)).isCloseTo(98.0665, within(1e-9));
+    // Straight down on both sides the apex carries the sum, level it carries the difference.
+    RopePull down = RopePull.of(10, 0, RopePull.wrap(Math.PI / 2, Math.PI / 2), 267);
+    assertThat(down.apexNewtons()).isCloseTo(2 * 98.0665, within(1e-9));
+    assertThat(RopePull.of(10, 0, 0, 267).apexNewtons()).isZero();
+    assertThatThrownBy(() -> RopePull.of(10, 1, 60, 267))
+        .hasMessageContaining("no crew can raise this load");
     assertThatThrownBy(() -> RopePull.of(0, 0.3, 1, 267))
         .hasMessage("mass to raise: given 0 kg, must be greater than 0 kg");
   }
@@ -150,6 +156,8 @@ class HandlingTest {
     r = new StepRecorder();
     follow("assembly.handling.turnloop", r, turning.leastLoopMetres(r), turning.leastLoopMetres());
     RopePull pull = new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON);
+    r = new StepRecorder();
+    follow("assembly.handling.apex", r, pull.apexNewtons(r), pull.apexNewtons());
     r = new StepRecorder();
     follow("assembly.handling.pull", r, pull.people(r), pull.people());
     for (Tackle tackle : new Tackle[] {new Tackle(4, 4, 0.1), new Tackle(2, 1, 0.05)}) {

@@ -1,0 +1,147 @@
+package io.github.seamstead.assembly.anchor;
+
+import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.source.Source;
+
+/**
+ * From a code's basic wind speed, a ten-minute mean at 10 m, to the gust at the height of the
+ * cover: {@code v = v_b sqrt(c_e)}, {@code c_e = (1 + 7 / ln(z / z_0)) (k_r ln(z / z_0))^2}, flat
+ * ground.
+ *
+ * <p>Use it where the local code prints a mean. Where it prints a gust, that gust goes straight
+ * into {@link WindPressure}: to raise it again would count gusts twice.
+ *
+ * @param basicMetresPerSecond basic wind speed, a ten-minute mean, in m/s, greater than 0, at most
+ *     60
+ * @param terrain what the country upwind looks like
+ * @param heightMetres height of the cover, in metres, greater than 0, at most 200
+ */
+public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heightMetres) {
+
+  private static final Source EN =
+      Source.fromMemory(
+          "CEN", "EN 1991-1-4 Actions on structures: wind", "2005", "eq. 4.3 to 4.8, flat ground");
+
+  /**
+   * Checks the numbers.
+   *
+   * @param basicMetresPerSecond greater than 0, at most 60
+   * @param terrain what the country upwind looks like
+   * @param heightMetres greater than 0, at most 200
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public PeakWind {
+    Args.positive("basic wind speed", basicMetresPerSecond, "m/s");
+    Args.within("basic wind speed", basicMetresPerSecond, 0, 60, "m/s");
+    Args.positive("height of the cover", heightMetres, "m");
+    Args.within("height of the cover", heightMetres, 0, 200, "m");
+  }
+
+  /**
+   * Raises a mean to a gust.
+   *
+   * @param basicMetresPerSecond basic wind speed, a ten-minute mean, in m/s
+   * @param terrain what the country upwind looks like
+   * @param heightMetres height of the cover, in metres
+   * @return the wind
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static PeakWind of(double basicMetresPerSecond, Terrain terrain, double heightMetres) {
+    return new PeakWind(basicMetresPerSecond, terrain, heightMetres);
+  }
+
+  /**
+   * Computes the terrain factor k_r.
+   *
+   * @return {@code 0.19 (z_0 / 0.05)^0.07}
+   */
+  public double terrainFactor() {
+    return 0.19 * Math.pow(terrain.roughnessMetres() / 0.05, 0.07);
+  }
+
+  /**
+   * Computes the roughness factor c_r: mean at the height over basic wind speed.
+   *
+   * @return {@code k_r ln(z / z_0)}
+   */
+  public double roughnessFactor() {
+    return terrainFactor() * heightLog();
+  }
+
+  /**
+   * Computes the turbulence intensity at the height.
+   *
+   * @return {@code 1 / ln(z / z_0)}
+   */
+  public double turbulence() {
+    return 1 / heightLog();
+  }
+
+  /**
+   * Computes the exposure factor c_e: peak over basic pressure.
+   *
+   * @return {@code (1 + 7 I) c_r^2}
+   */
+  public double exposureFactor() {
+    return (1 + 7 * turbulence()) * roughnessFactor() * roughnessFactor();
+  }
+
+  /**
+   * Computes the gust at the height of the cover.
+   *
+   * @return in m/s
+   */
+  public double gustMetresPerSecond() {
+    return gustMetresPerSecond(Steps.none());
+  }
+
+  /**
+   * Computes the gust at the height of the cover with the steps.
+   *
+   * @param steps where the steps go
+   * @return in m/s
+   */
+  @Calculation("assembly.anchor.gust")
+  public double gustMetresPerSecond(Steps steps) {
+    double factor =
+        steps
+            .step("k_r", "terrain factor")
+            .formula("0.19 * (z_0 / 0.05)^0.07")
+            .with("z_0", terrain.roughnessMetres(), "m")
+            .from(EN)
+            .note("terrain " + terrain.label())
+            .gives(terrainFactor(), "");
+    double height = Math.max(heightMetres, terrain.leastHeightMetres());
+    double log =
+        steps
+            .step("L_z", "logarithm of height over roughness")
+            .formula("ln(z / z_0)")
+            .with("z", height, "m")
+            .with("z_0", terrain.roughnessMetres(), "m")
+            .from(EN)
+            .note("not lower than " + terrain.leastHeightMetres() + " m")
+            .gives(heightLog(), "");
+    double exposure =
+        steps
+            .step("c_e", "exposure factor")
+            .formula("(1 + 7 / L_z) * (k_r * L_z)^2")
+            .with("L_z", log, "")
+            .with("k_r", factor, "")
+            .from(EN)
+            .gives(exposureFactor(), "");
+    return steps
+        .step("v", "gust at the height of the cover")
+        .formula("v_b * sqrt(c_e)")
+        .with("v_b", basicMetresPerSecond, "m/s")
+        .with("c_e", exposure, "")
+        .from(EN)
+        .gives(basicMetresPerSecond * Math.sqrt(exposure), "m/s");
+  }
+
+  private double heightLog() {
+    return Math.log(
+        Math.max(heightMetres, terrain.leastHeightMetres()) / terrain.roughnessMetres());
+  }
+}

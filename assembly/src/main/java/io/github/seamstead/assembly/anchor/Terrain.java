@@ -1,0 +1,52 @@
+package io.github.seamstead.assembly.anchor;
+
+/** Terrain categories of EN 1991-1-4, table 4.1. */
+public enum Terrain {
+  /** Sea, or coast open to it. */
+  COAST("0: sea or open coast", 0.003, 1),
+  /** Lakes, or flat country with hardly any growth. */
+  FLAT("I: lakes or flat country without obstacles", 0.01, 1),
+  /** Low growth, trees and buildings far apart. */
+  OPEN("II: low growth, obstacles twenty of their heights apart", 0.05, 2),
+  /** Villages, suburbs, standing forest. */
+  SHELTERED("III: villages, suburbs, forest", 0.3, 5),
+  /** Towns with buildings over 15 m. */
+  TOWN("IV: towns", 1.0, 10);
+
+  private final String label;
+  private final double roughnessMetres;
+  private final double leastHeightMetres;
+
+  Terrain(String label, double roughnessMetres, double leastHeightMetres) {
+    this.label = label;
+    this.roughnessMetres = roughnessMetres;
+    this.leastHeightMetres = leastHeightMetres;
+  }
+
+  /**
+   * Names the category.
+   *
+   * @return its number and what it looks like
+   */
+  public String label() {
+    return label;
+  }
+
+  /**
+   * Gives the roughness length.
+   *
+   * @return in metres
+   */
+  public double roughnessMetres() {
+    return roughnessMetres;
+  }
+
+  /**
+   * Gives the height below which the wind is taken as at that height.
+   *
+   * @return in metres
+   */
+  public double leastHeightMetres() {
+    return leastHeightMetres;
+  }
+}
