@@ -17,6 +17,9 @@ import java.util.Optional;
  * @param markout how each panel shape is drawn with a tape
  * @param layout where each piece is cut
  * @param joining how the panels are joined
+ * @param fixings what holds seams and hem
+ * @param handling lifting, turning and raising the cover
+ * @param anchoring wind screening of edge and pegs
  * @param soils the local soils
  * @param mixes the mixes that the floor calls
  * @param trials what the trial samples say
@@ -37,6 +40,9 @@ public record JobPlan(
     List<MarkoutPart> markout,
     Optional<LayoutPart> layout,
     Optional<JoiningPart> joining,
+    Optional<FixingsPart> fixings,
+    Optional<HandlingPart> handling,
+    Optional<AnchoringPart> anchoring,
     List<SoilPart> soils,
     List<MixPart> mixes,
     List<TrialPart> trials,
@@ -59,6 +65,9 @@ public record JobPlan(
    * @param markout how each panel shape is drawn with a tape
    * @param layout where each piece is cut
    * @param joining how the panels are joined
+   * @param fixings what holds seams and hem
+   * @param handling lifting, turning and raising the cover
+   * @param anchoring wind screening of edge and pegs
    * @param soils the local soils
    * @param mixes the mixes
    * @param trials what the trial samples say

@@ -38,6 +38,12 @@ public final class JobPlanner {
     List<MarkoutPart> markout = cover.map(c -> MarkoutPlanner.plan(run, c)).orElse(List.of());
     Optional<LayoutPart> layout = cover.flatMap(c -> LayoutPlanner.plan(run, c));
     Optional<JoiningPart> joining = cover.flatMap(c -> JoiningPlanner.plan(run, c));
+    Optional<FixingsPart> fixings =
+        joining.flatMap(j -> FixingsPlanner.plan(run, cover.orElseThrow(), j));
+    Optional<HandlingPart> handling =
+        frame.flatMap(f -> cover.flatMap(c -> HandlingPlanner.plan(run, f, c)));
+    Optional<AnchoringPart> anchoring =
+        frame.flatMap(f -> cover.flatMap(c -> AnchoringPlanner.plan(run, f, c, fixings)));
     run.progress(0.6, "soil and mixes");
     List<SoilPart> soils = SoilPlanner.plan(run);
     List<MixPart> mixes = MixPlanner.plan(run, soils);
@@ -57,6 +63,9 @@ public final class JobPlanner {
         markout,
         layout,
         joining,
+        fixings,
+        handling,
+        anchoring,
         soils,
         mixes,
         trials,
