@@ -66,6 +66,35 @@ public record LiftTask(
   }
 
   /**
+   * Makes the lift of a bundle of known depth, held against the body, no twist, now and then, poor
+   * coupling. The reach is {@code 20 cm + depth / 2}, or {@code 25 cm + depth / 2} where the hands
+   * start or end lower than 25 cm, as in the manual of the revised lifting equation (from memory).
+   *
+   * @param depthMetres depth of the bundle from the body outwards, in metres, greater than 0, at
+   *     most 2
+   * @param fromHeightMetres height of the hands at the start, in metres, 0 to 3
+   * @param toHeightMetres height of the hands at the end, in metres, 0 to 3
+   * @return the task
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static LiftTask ofBundle(
+      double depthMetres, double fromHeightMetres, double toHeightMetres) {
+    Args.positive("depth of the bundle", depthMetres, "m");
+    Args.within("depth of the bundle", depthMetres, 0, 2, "m");
+    return new LiftTask(
+        new LiftPoint(reach(depthMetres, fromHeightMetres), fromHeightMetres, 0),
+        new LiftPoint(reach(depthMetres, toHeightMetres), toHeightMetres, 0),
+        LiftDuration.LEAST_FREQUENCY,
+        LiftDuration.UP_TO_ONE_HOUR,
+        Coupling.POOR,
+        true);
+  }
+
+  private static double reach(double depth, double height) {
+    return (height < 0.25 ? 0.25 : 0.20) + depth / 2;
+  }
+
+  /**
    * Gives the usual lift of a bundle of cloth: from the ground to the knuckles, hands 40 cm in
    * front of the ankles, no twist, now and then, poor coupling. Common practice.
    *

@@ -81,7 +81,7 @@ public record LiftTeam(double loadKg, LiftLimit limit, Optional<TeamLift> team) 
                     + ").")
         .orElse(
             load
-                + ": more than four people may lift (limit "
+                + ": too much for four people by this rule (limit "
                 + one
                 + "); drag it on a sheet, split the group or use a hoist.");
   }

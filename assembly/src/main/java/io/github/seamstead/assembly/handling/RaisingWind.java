@@ -17,7 +17,8 @@ import java.util.List;
  *
  * <p>The published limit is the roofing trade's: take care from 7.6 m/s mean or gusts of 11.6, stop
  * at 10.3 m/s mean or gusts of 15.6. A cover is larger than any roofing sheet: it is not begun from
- * the first pair on. The crew's gust follows from {@code n F = rho v^2 / 2 c A}.
+ * the first pair on. The crew's gust follows from {@code n F = rho v^2 / 2 c A}; work stops there,
+ * and begins as far below it as in the published pair.
  *
  * @param looseSquareMetres area of cloth that the wind can take hold of at once, in square metres,
  *     greater than 0
@@ -121,11 +122,22 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
             .gives(crewGust(), "m/s");
     return steps
         .step("v_max", "gust above which the cover is not raised")
-        .formula("min(v_pub, v_crew)")
-        .with("v_pub", BEGIN_GUST, "m/s")
+        .formula("min(v_b, v_crew * v_b / v_s)")
+        .with("v_b", BEGIN_GUST, "m/s")
+        .with("v_s", STOP_GUST, "m/s")
         .with("v_crew", crew, "m/s")
         .from(ROOFING)
-        .gives(Math.min(BEGIN_GUST, crew), "m/s");
+        .note("the crew's gust is where work stops; it begins as far below as the published pair")
+        .gives(Math.min(BEGIN_GUST, crew * BEGIN_GUST / STOP_GUST), "m/s");
+  }
+
+  /**
+   * Computes the gust at which a cover that is going up is brought down.
+   *
+   * @return in m/s, never above what the crew can hold
+   */
+  public double stopGust() {
+    return Math.min(STOP_GUST, crewGust());
   }
 
   /**
@@ -163,11 +175,11 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
         + ": "
         + force.sign()
         + "); "
-        + (crewGust() < BEGIN_GUST
+        + (crewGust() < STOP_GUST
             ? "wind on the loose cloth, not its weight, sets the crew"
             : "the published limit for large sheets governs")
         + ". Bring it down at "
-        + Numbers.fixed(Math.min(STOP_GUST, limitGust() * STOP_GUST / BEGIN_GUST), 1)
+        + Numbers.fixed(stopGust(), 1)
         + " m/s in gusts.";
   }
 

@@ -103,6 +103,9 @@ class HandlingProperties {
       @ForAll @IntRange(min = 1, max = 40) int people) {
     RaisingWind wind = RaisingWind.of(area, people);
     assertThat(wind.limitGust()).isLessThanOrEqualTo(RaisingWind.BEGIN_GUST);
+    assertThat(wind.stopGust())
+        .isGreaterThan(wind.limitGust())
+        .isLessThanOrEqualTo(wind.crewGust());
     assertThat(wind.limitMean())
         .isLessThanOrEqualTo(RaisingWind.BEGIN_MEAN)
         .isLessThanOrEqualTo(wind.limitGust());

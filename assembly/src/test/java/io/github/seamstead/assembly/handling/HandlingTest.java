@@ -109,9 +109,11 @@ class HandlingTest {
     assertThat(many.text()).contains("published limit");
     RaisingWind few = RaisingWind.of(40, 4);
     // 4 x 266.9 N over 0.5 x 1.25 x 1.2 x 40 m2.
-    assertThat(few.limitGust()).isCloseTo(Math.sqrt(4 * 266.893 / 30), within(1e-4));
+    assertThat(few.limitGust()).isCloseTo(Math.sqrt(4 * 266.893 / 30) * 11.6 / 15.6, within(1e-4));
+    assertThat(few.stopGust()).isEqualTo(few.crewGust());
+    assertThat(many.stopGust()).isEqualTo(RaisingWind.STOP_GUST);
     assertThat(few.text()).contains("not its weight");
-    assertThat(few.beaufort().force()).isEqualTo(3);
+    assertThat(few.beaufort().force()).isEqualTo(2);
     assertThat(few.cautions()).hasSize(2);
     assertThat(few.cautions().get(1).text()).contains("not used");
   }
@@ -131,6 +133,14 @@ class HandlingTest {
         .isEqualTo(LiftLimit.of(dropped).start().kilograms());
     // 23 x 0.625 x 0.775 x 0.88 x 0.90
     assertThat(LiftLimit.of(LiftTask.ofBundle()).kilograms()).isCloseTo(8.8234, within(5e-5));
+    // A bundle 30 cm deep: 40 cm from the ground, 35 cm at the knuckles.
+    LiftTask bundle = LiftTask.ofBundle(0.3, 0, 0.75);
+    assertThat(bundle.from().reachMetres()).isCloseTo(0.40, within(1e-12));
+    assertThat(bundle.to().reachMetres()).isCloseTo(0.35, within(1e-12));
+    assertThat(LiftLimit.of(bundle).kilograms()).isCloseTo(8.8234, within(5e-5));
+    // From a table at 75 cm: 23 x 25/35 x 0.90.
+    assertThat(LiftLimit.of(LiftTask.ofBundle(0.3, 0.75, 0.75)).kilograms())
+        .isCloseTo(14.7857, within(5e-5));
     assertThat(LiftLimit.of(LiftTask.ofBundle()).caution().text()).contains("one hand");
     assertThatThrownBy(() -> new LiftPoint(0.3, -1, 0))
         .hasMessage("height of the hands: given -1 m, must be from 0 m to 3 m");

@@ -352,7 +352,7 @@ class LiftOutsideTest {
     assertThat(LiftTeam.of(34.4, ideal).team().orElseThrow().people()).isEqualTo(3);
     assertThat(LiftTeam.of(35, ideal).team().orElseThrow().people()).isEqualTo(4);
     assertThat(LiftTeam.of(47, ideal).team()).isEmpty();
-    assertThat(LiftTeam.of(47, ideal).text()).contains("more than four people");
+    assertThat(LiftTeam.of(47, ideal).text()).contains("too much for four people");
     assertThat(LiftTeam.of(30, ideal).text()).contains("2 people").contains("EN 1005-2");
     assertThat(LiftTeam.of(10, ideal).text()).contains("1 person (");
     assertThat(LiftTeam.of(30, ideal).cautions()).hasSize(2);
