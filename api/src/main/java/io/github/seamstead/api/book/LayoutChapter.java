@@ -3,6 +3,7 @@ package io.github.seamstead.api.book;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.Labels;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.api.page.Table;
@@ -116,10 +117,12 @@ final class LayoutChapter {
       Outline placed = part.placed(p);
       canvas.path(points(placed), true, Ink.CUT, Shade.LIGHT);
     }
+    Labels labels = new Labels(canvas);
     for (Placement p : use.placements()) {
       Outline placed = part.placed(p);
       Vector2D at = placed.centroid();
-      canvas.label(at.getX(), at.getY(), label(cuts, p));
+      labels.fit(
+          at.getX(), at.getY(), label(cuts, p), (x, y) -> placed.contains(Vector2D.of(x, y)));
     }
     String name = use.stockId() + (item.count() > 1 ? " no. " + use.copy() : "");
     return canvas.drawing(

@@ -3,6 +3,7 @@ package io.github.seamstead.api.book;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.Labels;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.api.page.Table;
@@ -87,6 +88,7 @@ final class MarkoutChapter {
     canvas.path(corners, true, Ink.CUT, Shade.PALE);
     double over = 18 / canvas.scale();
     canvas.line(minX - over, 0, maxX + over, 0, Ink.FOLD);
+    Labels labels = new Labels(canvas);
     double cx = (minX + maxX) / 2;
     double cy = (minY + maxY) / 2;
     for (int i = 0; i < corners.size(); i++) {
@@ -94,11 +96,12 @@ final class MarkoutChapter {
       double length = Math.max(1e-9, Math.hypot(c[0] - cx, c[1] - cy));
       double in = 13 / canvas.scale() / length;
       canvas.dot(c[0], c[1], 2.5, Ink.CUT, Shade.PAPER);
-      canvas.label(c[0] + (c[0] - cx) * in, c[1] + (c[1] - cy) * in, Integer.toString(i));
+      labels.beside(c[0] + (c[0] - cx) * in, c[1] + (c[1] - cy) * in, Integer.toString(i));
     }
     int edge = part.tables().baselineEdge();
     double apart = part.tables().template().edgeLength(edge);
-    canvas.label(0, -14 / canvas.scale(), "A").label(apart, -14 / canvas.scale(), "B");
+    labels.beside(0, -14 / canvas.scale(), "A");
+    labels.beside(apart, -14 / canvas.scale(), "B");
     return canvas.drawing(
         "markout-" + Markup.anchor(part.shape().id()),
         "Marking out " + name,

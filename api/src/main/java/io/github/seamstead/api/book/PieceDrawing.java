@@ -3,6 +3,7 @@ package io.github.seamstead.api.book;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.Labels;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.geometry.pattern.Mark;
@@ -53,15 +54,22 @@ final class PieceDrawing {
     for (Notch notch : piece.notches()) {
       notch(canvas, notch);
     }
+    Labels labels = new Labels(canvas);
+    Labels.Area cloth =
+        (x, y) -> {
+          Vector2D point = Vector2D.of(x, y);
+          return piece.cut().contains(point)
+              && piece.holes().stream().noneMatch(hole -> hole.finished().contains(point));
+        };
     for (Mark mark : piece.marks()) {
       double size = Math.max(mark.height() * canvas.scale(), leastTextHeight * canvas.scale());
-      canvas.text(
+      labels.set(
           mark.at().getX(),
           mark.at().getY(),
           mark.text(),
           size,
-          "middle",
-          Math.toDegrees(mark.rotation()));
+          Math.toDegrees(mark.rotation()),
+          cloth);
     }
   }
 

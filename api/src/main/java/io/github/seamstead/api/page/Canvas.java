@@ -133,6 +133,11 @@ public final class Canvas {
     return margin + (top - y) * scale;
   }
 
+  /** Tells whether a world point lies within the drawing's border. */
+  boolean shows(double x, double y) {
+    return x(x) >= 1 && x(x) <= width - 1 && y(y) >= 1 && y(y) <= height - 1;
+  }
+
   /**
    * Draws a line.
    *

@@ -44,11 +44,13 @@ public final class Page {
       .key{font-size:1.5rem;font-weight:700}
       .card{border:3px solid #161616;padding:1rem;font-size:1.35rem}
       .chain{display:flex;flex-wrap:wrap;gap:.2rem .5rem;align-items:center;margin:.2rem 0 .1rem 1rem;
-        overflow-x:auto}
-      .chain math{font-size:1.05rem;max-width:100%}
+        overflow:auto hidden}
+      .chain math{font-size:1.05rem}
+      .chain math.long{font-size:.85rem}
       .src{font-size:.85rem;color:#4a4a4a;margin:0 0 .6rem 1rem}
       code{font-size:.92em}
-      @media (max-width:30rem){nav ol{columns:1} h1{font-size:1.35rem}}
+      @media (max-width:30rem){nav ol{columns:1} h1{font-size:1.35rem}
+        table{font-size:.85rem} th,td{padding:.25rem .3rem}}
       @media print{
         @page{margin:14mm}
         body{font-size:10.5pt}
@@ -56,9 +58,17 @@ public final class Page {
         h2{break-before:page;border-top:0}
         nav{break-after:auto}
         h2,h3,h4,caption{break-after:avoid}
-        figure,tr,.caution,.card{break-inside:avoid}
-        figure svg{max-height:210mm}
-        .scroll{overflow:visible}
+        figure,tr,.caution,.card,.short{break-inside:avoid}
+        thead,tr:first-child{break-after:avoid}
+        figure svg{max-height:150mm}
+        details::details-content{content-visibility:visible;height:auto}
+        summary{list-style:none}
+        .scroll,.chain{overflow:visible}
+        .scroll{padding:0 1px}
+        table{font-size:.86em}
+        .step{break-inside:avoid}
+        .chain math{font-size:.9em}
+        .chain math.long{font-size:.6em}
         a{color:inherit;text-decoration:none}
         .card{break-before:page;break-after:page;font-size:1.7rem}
       }

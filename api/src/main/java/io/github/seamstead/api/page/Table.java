@@ -6,6 +6,9 @@ import java.util.List;
 /** A table that scrolls inside its own box on a narrow screen. Not thread-safe. */
 public final class Table {
 
+  /** A table of no more rows than this is kept on one sheet of paper. */
+  private static final int SHORT = 16;
+
   private final String caption;
   private final List<String> columns;
   private final boolean[] numeric;
@@ -59,7 +62,8 @@ public final class Table {
    * @param to where to
    */
   public void write(Markup to) {
-    to.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", caption);
+    String kind = rows.size() > SHORT ? "scroll" : "scroll short";
+    to.open("div", "class", kind, "tabindex", "0", "role", "region", "aria-label", caption);
     to.open("table").element("caption", caption).open("thead").open("tr");
     for (int i = 0; i < columns.size(); i++) {
       cell(to, "th", i, columns.get(i));

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Writes steps for people: each step is a chain of equals, the symbol, the formula, the formula
@@ -23,6 +24,10 @@ public final class Typeset {
   private static final FormulaDialect PLAIN = new PlainDialect();
   private static final FormulaDialect LATEX = new LatexDialect();
   private static final FormulaDialect MATH_ML = new MathMlDialect();
+  private static final Pattern TAG = Pattern.compile("<[^>]*>");
+
+  /** Browsers do not break a sum over lines: one of more characters is marked for smaller type. */
+  private static final int LONG_LINK = 60;
 
   private Typeset() {}
 
@@ -64,14 +69,18 @@ public final class Typeset {
    * that a narrow page can break between them.
    *
    * @param step the step
-   * @return two to four elements: the symbol first, then each right-hand side with its equals sign
+   * @return two to four elements: the symbol first, then each right-hand side with its equals sign;
+   *     one of more than 60 characters has the class {@code long}
    */
   public static List<String> mathMlLinks(Step step) {
     List<String> links = new ArrayList<>();
     List<String> parts = parts(step, MATH_ML);
     for (int i = 0; i < parts.size(); i++) {
+      boolean isLong = TAG.matcher(parts.get(i)).replaceAll("").length() > LONG_LINK;
       links.add(
-          "<math xmlns=\"http://www.w3.org/1998/Math/MathML\"><mrow>"
+          "<math xmlns=\"http://www.w3.org/1998/Math/MathML\""
+              + (isLong ? " class=\"long\"" : "")
+              + "><mrow>"
               + (i == 0 ? parts.get(0) : MATH_ML.equation("", parts.get(i)))
               + "</mrow></math>");
     }

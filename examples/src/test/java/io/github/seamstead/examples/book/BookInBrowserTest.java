@@ -1,0 +1,275 @@
+package io.github.seamstead.examples.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.examples.lessons.LessonPage;
+import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.examples.reference.CheckedValue;
+import io.github.seamstead.examples.reference.ReferencePage;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Opens every demo book, the lessons and the reference page in a headless browser. */
+class BookInBrowserTest {
+
+  private static final Path JOBS = Path.of("jobs");
+  private static final double MARGINS = 2 * 14 / 25.4;
+  private static final int PIXELS = 96;
+
+  @TempDir private static Path folder = Path.of("");
+  private static @Nullable Browser started;
+  private static String probe = "";
+
+  @BeforeAll
+  static void start() throws IOException, InterruptedException {
+    Optional<Path> program = Browser.find();
+    if (program.isEmpty()) {
+      String message = "skipped: no chromium or chrome on the path and SEAMSTEAD_BROWSER not set";
+      if ("1".equals(System.getenv("SEAMSTEAD_REQUIRE_BROWSER"))) {
+        fail("SEAMSTEAD_REQUIRE_BROWSER=1, but " + message);
+      }
+      abort(message);
+    }
+    try (InputStream in = BookInBrowserTest.class.getResourceAsStream("probe.js")) {
+      probe = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
+    }
+    for (String job : jobs()) {
+      PlanOptions options = PlanOptions.defaults();
+      var read = JobReader.read(JOBS.resolve(job + ".json"));
+      BookWriter.write(JobPlanner.plan(read, options), folder.resolve(job));
+      BookWriter.write(
+          JobPlanner.plan(read, options.withWorkedSteps()), folder.resolve(job + "-worked"));
+    }
+    Files.createDirectory(folder.resolve("pages"));
+    Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(Lessons.all()));
+    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
+    Files.writeString(folder.resolve("pages/reference.html"), ReferencePage.html(List.of(value)));
+    started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
+  }
+
+  @AfterAll
+  static void stop() throws InterruptedException {
+    if (started != null) {
+      started.close();
+    }
+  }
+
+  static List<String> jobs() throws IOException {
+    try (Stream<Path> files = Files.list(JOBS)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.endsWith(".json"))
+          .map(name -> name.substring(0, name.length() - 5))
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** The pages: each demo without and with its worked steps, then the pages that stand alone. */
+  static List<String> pages() throws IOException {
+    List<String> pages = new ArrayList<>();
+    for (String job : jobs()) {
+      pages.add(job + "/book.html");
+      pages.add(job + "-worked/book.html");
+    }
+    pages.add("pages/lessons.html");
+    pages.add("pages/reference.html");
+    return pages;
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void reportsNothingAndAsksForNothing(String page) throws IOException {
+    Browser browser = open(page, 1280);
+    assertThat(browser.events("Runtime.consoleAPICalled")).isEmpty();
+    assertThat(browser.events("Runtime.exceptionThrown")).isEmpty();
+    assertThat(browser.events("Log.entryAdded")).isEmpty();
+    assertThat(browser.events("Network.requestWillBeSent"))
+        .extracting(event -> event.path("params").path("request").path("url").asText())
+        .containsExactly(folder.resolve(page).toUri().toString());
+    assertThat(browser.texts("[...document.scripts].map(s => s.outerHTML)")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void linksLeadSomewhereAndNeverOffTheFolder(String page) {
+    Browser browser = open(page, 1280);
+    assertThat(faults(browser, "links()")).isEmpty();
+    for (String link : faults(browser, "outside()")) {
+      assertThat(link).doesNotContain(":").doesNotStartWith("/");
+      assertThat(folder.resolve(page).resolveSibling(link)).exists();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void fitsAPhoneAndADesk(String page) {
+    for (int width : new int[] {360, 1280}) {
+      assertThat(faults(open(page, width), "wide()")).as("%d px", width).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void isBuiltForEveryReader(String page) {
+    Browser browser = open(page, 360);
+    assertThat(browser.run("document.documentElement.lang").asText()).isEqualTo("en");
+    assertThat(browser.run("document.title").asText()).isNotBlank();
+    assertThat(faults(browser, "headings()")).as("headings").isEmpty();
+    assertThat(faults(browser, "ids()")).as("ids used twice").isEmpty();
+    assertThat(faults(browser, "alternatives()")).as("drawings without alternative").isEmpty();
+    assertThat(faults(browser, "targets()")).as("small touch targets").isEmpty();
+    assertThat(faults(browser, "contrast()")).as("contrast below AA").isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void labelsOfDrawingsAreWholeAndApart(String page) {
+    assertThat(faults(open(page, 1280), "labels()")).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void printsWholeOnA4AndLetter(String page) throws IOException {
+    double[][] papers = {{210 / 25.4, 297 / 25.4}, {8.5, 11}};
+    for (double[] paper : papers) {
+      Browser browser = open(page, (int) ((paper[0] - MARGINS) * PIXELS));
+      List<String> headings =
+          browser.texts("[...document.querySelectorAll('h1,h2,h3')].map(h => h.textContent)");
+      browser.media("print");
+      try {
+        assertThat(faults(browser, "hidden()")).as("not shown on paper").isEmpty();
+        assertThat(faults(browser, "wide()")).as("wider than the paper").isEmpty();
+        int height = (int) ((paper[1] - MARGINS) * PIXELS);
+        assertThat(faults(browser, "sheets(" + height + ")")).as("cut by page ends").isEmpty();
+      } finally {
+        browser.media("");
+      }
+      List<String> sheets = sheets(browser.print(paper[0], paper[1]));
+      assertThat(sheets).isNotEmpty().allMatch(text -> !text.isEmpty());
+      assertThat(String.join("", sheets))
+          .contains(headings.stream().map(BookInBrowserTest::dense).toList());
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"seed-loft-worked/book.html", "pages/lessons.html"})
+  void showsSumsAsMathematics(String page) {
+    Browser browser = open(page, 1280);
+    JsonNode sums = browser.run("document.querySelectorAll('main math').length");
+    assertThat(sums.asInt()).isGreaterThan(10);
+    assertThat(browser.texts("[...document.querySelectorAll('math merror')].map(e => e.innerHTML)"))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void drawingsOpenAlone(String job) throws IOException {
+    try (Stream<Path> files = Files.list(folder.resolve(job).resolve("drawings"))) {
+      for (Path drawing : files.sorted().toList()) {
+        Browser browser = browser();
+        browser.open(drawing);
+        assertThat(browser.run("document.documentElement.tagName").asText()).isEqualTo("svg");
+        assertThat(browser.texts("[...document.querySelectorAll('parsererror')].map(String)"))
+            .as("%s", drawing)
+            .isEmpty();
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "contrast() | <p style='color:#999'>pale</p>",
+        "contrast() | <svg><rect width='9' height='9' fill='#222'/><text y='9'>dark</text></svg>",
+        "wide() | <div style='width:5000px'>wide</div>",
+        "links() | <a href='#nowhere'>lost</a>",
+        "outside() | <img src='other.png' alt=''>",
+        "headings() | <h1>one</h1><h3>three</h3>",
+        "ids() | <p id='a'>a</p><p id='a'>b</p>",
+        "alternatives() | <svg role='img'><title>t</title></svg>",
+        "targets() | <nav><a href='#' style='font-size:9px'>small</a></nav>",
+        "labels() | <svg role='img'><title>t</title><text y='9'>a</text><text y='9'>b</text></svg>",
+        "labels() | <svg role='img'><title>t</title><text x='-20' y='20'>cut</text></svg>",
+        "hidden() | <details><summary>s</summary>shut</details>",
+        "sheets(900) | <figure>may be cut</figure>"
+      })
+  void theProbeFindsWhatIsWrong(String question, String body) throws IOException {
+    Path page = folder.resolve("pages/wrong.html");
+    Files.writeString(page, "<!DOCTYPE html><html lang='en'><title>t</title><body>" + body);
+    assertThat(faults(open("pages/wrong.html", 360), question)).isNotEmpty();
+  }
+
+  @Test
+  void noticesWhatAPageReports() throws IOException {
+    Path page = folder.resolve("pages/loud.html");
+    Files.writeString(page, "<!DOCTYPE html><script>console.warn('x')</script><img src='no.png'>");
+    Browser browser = open("pages/loud.html", 360);
+    assertThat(browser.events("Runtime.consoleAPICalled")).hasSize(1);
+    assertThat(browser.events("Network.requestWillBeSent")).hasSize(2);
+  }
+
+  private static Browser browser() {
+    if (started == null) {
+      throw new IllegalStateException("no browser");
+    }
+    return started;
+  }
+
+  private static Browser open(String page, int width) {
+    Browser browser = browser();
+    browser.size(width, 900);
+    browser.open(folder.resolve(page));
+    return browser;
+  }
+
+  private static List<String> faults(Browser browser, String question) {
+    return browser.texts("(() => {" + probe + "\nreturn probe." + question + "})()");
+  }
+
+  private static List<String> sheets(byte[] pdf) throws IOException {
+    List<String> sheets = new ArrayList<>();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      for (int i = 1; i <= document.getNumberOfPages(); i++) {
+        stripper.setStartPage(i);
+        stripper.setEndPage(i);
+        sheets.add(dense(stripper.getText(document)));
+      }
+    }
+    return sheets;
+  }
+
+  /** Leaves out the spaces, which a printed line break puts anywhere. */
+  private static String dense(String text) {
+    return text.replaceAll("[\\s\u00a0\u00ad]+", "");
+  }
+}
