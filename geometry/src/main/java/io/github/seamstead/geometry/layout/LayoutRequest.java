@@ -24,7 +24,7 @@ public record LayoutRequest(
     Objective objective) {
 
   /** The most copies in all that one request may ask for. */
-  public static final int MOST_COPIES = 10_000;
+  public static final int MOST_COPIES = 5_000;
 
   /**
    * Checks the parts against one another.

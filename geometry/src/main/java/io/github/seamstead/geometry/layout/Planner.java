@@ -6,12 +6,15 @@ import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
  * The run of one request: starts in closed form and by filling, then the search on what is used.
  */
 final class Planner {
+
+  private static final double FILL_PART = 0.3;
 
   private final LayoutRequest request;
   private final Work terms;
@@ -50,7 +53,14 @@ final class Planner {
     for (int[] order : orders) {
       RowsStart.lay(setup, request, order).ifPresent(p -> offer(p, true));
       Nest nest = setup.nest();
-      new Filler(setup, nest).fill(bySize(), order, terms.cancellation()::isCancelled);
+      // With rows in closed form at hand, filling is a try like any other and keeps to the budget.
+      boolean laid = bestScore.missingArea() == 0;
+      long before = work;
+      BooleanSupplier stop =
+          laid
+              ? () -> clock.spent(before + nest.work) >= FILL_PART
+              : terms.cancellation()::isCancelled;
+      new Filler(setup, nest).fill(bySize(), order, stop);
       offer(nest, false);
     }
     if (setup.kind.length <= StripRun.MOST_SEARCHED) {
