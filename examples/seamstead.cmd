@@ -34,5 +34,5 @@ type nul >"%launch%\stamp"
 
 :start
 set /p deps=<"%here%\launch\target\class-path.txt"
-"%java%" -XX:SharedArchiveFile="%launch%\seamstead.jsa" -Xshare:auto -Xlog:disable -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx256m -cp "%launch%\seamstead.jar;%deps%" %main% %*
+"%java%" -XX:SharedArchiveFile="%launch%\seamstead.jsa" -Xshare:auto -Xlog:disable -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Xmx256m -cp "%launch%\seamstead.jar;%deps%" %main% %*
 exit /b %errorlevel%

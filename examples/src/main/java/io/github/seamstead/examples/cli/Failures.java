@@ -4,18 +4,17 @@ import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import picocli.CommandLine;
 
 /** Turns what a command throws into messages and an exit code. */
-final class Failures implements CommandLine.IExecutionExceptionHandler {
+final class Failures {
 
   static final int CANNOT_BE_MET = 1;
   static final int BAD_INPUT = 2;
 
-  @Override
-  public int handleExecutionException(
-      Exception e, CommandLine line, CommandLine.ParseResult result) {
-    PrintWriter err = line.getErr();
+  private Failures() {}
+
+  /** Prints what went wrong and gives the exit code. */
+  static int report(Exception e, PrintWriter err) {
     if (e instanceof JobFaultsException faults) {
       int count = faults.faults().size();
       err.println(

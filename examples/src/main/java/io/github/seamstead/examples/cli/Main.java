@@ -37,15 +37,31 @@ public final class Main {
    * @return 0 done, 1 the job cannot be met, 2 bad input
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
-    CommandLine line = new CommandLine(new Main());
-    Commands.addTo(line, args, new Console(out, err));
-    line.setOut(out);
-    line.setErr(err);
-    line.setExecutionExceptionHandler(new Failures());
-    int code = line.execute(args.length == 0 ? new String[] {"--help"} : args);
+    Console console = new Console(out, err);
+    int code =
+        PlanRequest.ofPlainForm(args)
+            .map(r -> plan(r, console))
+            .orElseGet(() -> parse(args, console));
     out.flush();
     err.flush();
     return code;
+  }
+
+  private static int plan(PlanRequest request, Console console) {
+    try {
+      return request.run(console);
+    } catch (RuntimeException e) {
+      return Failures.report(e, console.err());
+    }
+  }
+
+  private static int parse(String[] args, Console console) {
+    CommandLine line = new CommandLine(new Main());
+    Commands.addTo(line, args, console);
+    line.setOut(console.out());
+    line.setErr(console.err());
+    line.setExecutionExceptionHandler((e, l, result) -> Failures.report(e, console.err()));
+    return line.execute(args.length == 0 ? new String[] {"--help"} : args);
   }
 
   private static PrintWriter writer(java.io.PrintStream stream) {

@@ -1,15 +1,5 @@
 package io.github.seamstead.examples.cli;
 
-import io.github.seamstead.api.book.BookFolder;
-import io.github.seamstead.api.book.BookWriter;
-import io.github.seamstead.api.job.Job;
-import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
-import io.github.seamstead.api.plan.Unmet;
-import io.github.seamstead.shared.work.Cancellation;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -60,23 +50,6 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PrintWriter print = console.out();
-    BookFolder.refusal(out)
-        .ifPresent(
-            why -> {
-              throw new IllegalArgumentException("--out: " + why);
-            });
-    Job job = JobReader.read(file);
-    JobPlan plan;
-    try (TerminalProgress progress = TerminalProgress.open(console.err())) {
-      plan =
-          JobPlanner.plan(job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
-      BookWriter.write(plan, out);
-    }
-    print.println("The book is in " + out);
-    for (Unmet unmet : plan.unmet()) {
-      console.err().println("Cannot be met: " + unmet.chapter().title() + ": " + unmet.what());
-    }
-    return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
+    return new PlanRequest(file, out, effort, seed, worked).run(console);
   }
 }

@@ -1,0 +1,56 @@
+package io.github.seamstead.examples.cli;
+
+import io.github.seamstead.api.book.BookFolder;
+import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.api.plan.Unmet;
+import io.github.seamstead.shared.work.Cancellation;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What the main command is asked to do. */
+record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
+
+  /**
+   * Reads the plain form {@code plan JOB.json --out DIR}. It is the main job, and the classes of
+   * the option parser are the larger part of its start-up; every other form goes through the
+   * parser.
+   */
+  static Optional<PlanRequest> ofPlainForm(String[] args) {
+    if (args.length == 4
+        && args[0].equals("plan")
+        && args[2].equals("--out")
+        && !args[1].startsWith("-")
+        && !args[3].startsWith("-")) {
+      return Optional.of(
+          new PlanRequest(
+              Path.of(args[1]), Path.of(args[3]), PlanOptions.DEFAULT_EFFORT, 1, false));
+    }
+    return Optional.empty();
+  }
+
+  /** Plans the job and writes its book; gives the exit code. */
+  int run(Console console) {
+    BookFolder.refusal(out)
+        .ifPresent(
+            why -> {
+              throw new IllegalArgumentException("--out: " + why);
+            });
+    Job job = JobReader.read(file);
+    JobPlan plan;
+    try (TerminalProgress progress = TerminalProgress.open(console.err())) {
+      plan =
+          JobPlanner.plan(job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
+      BookWriter.write(plan, out);
+    }
+    console.out().println("The book is in " + out);
+    for (Unmet unmet : plan.unmet()) {
+      console.err().println("Cannot be met: " + unmet.chapter().title() + ": " + unmet.what());
+    }
+    return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
+  }
+}
