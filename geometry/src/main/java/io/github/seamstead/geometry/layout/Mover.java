@@ -7,9 +7,13 @@ package io.github.seamstead.geometry.layout;
 final class Mover {
 
   private static final int KEEP = 3;
-  private static final int WIDE = 20;
-  private static final int NEAR = 10;
-  private static final int TOUCH = 15;
+
+  /** Few pieces need a wider look, for many the next pass is worth more. */
+  private static final int MANY = 60;
+
+  private final int wide;
+  private final int near;
+  private final int touch;
 
   private final Nest nest;
   private final FastRandom random;
@@ -25,6 +29,10 @@ final class Mover {
   Mover(Nest nest, FastRandom random) {
     this.nest = nest;
     this.random = random;
+    int part = nest.pieces > MANY ? 2 : 1;
+    wide = 40 / part;
+    near = 20 / part;
+    touch = 30 / part;
   }
 
   /** Moves a piece to the best place found; false if none is better than where it lies. */
@@ -37,19 +45,19 @@ final class Mover {
       return false;
     }
     kept = 0;
-    for (int s = 0; s < WIDE; s++) {
+    for (int s = 0; s < wide; s++) {
       int region = choice[random.below(choice.length)];
       offer(i, region, between(r.x0[region], r.x1[region]), between(r.y0[region], r.y1[region]));
     }
     int o = nest.orientation[i];
     double size =
         Math.min(nest.turns.maxX[o] - nest.turns.minX[o], nest.turns.maxY[o] - nest.turns.minY[o]);
-    for (int s = 0; s < NEAR; s++) {
+    for (int s = 0; s < near; s++) {
       int region = random.below(2) == 0 ? nest.region[i] : choice[random.below(choice.length)];
       double reach = size * random.next();
       offer(i, region, nest.x[i] + between(-reach, reach), nest.y[i] + between(-reach, reach));
     }
-    for (int s = 0; s < TOUCH; s++) {
+    for (int s = 0; s < touch; s++) {
       offerTouch(i, choice[random.below(choice.length)]);
     }
     // Where it lies takes part, so that a small slide is found too.

@@ -22,6 +22,8 @@ import java.util.stream.IntStream;
  */
 public final class StripLayout {
 
+  private static final int FEW = 150;
+
   private StripLayout() {}
 
   /**
@@ -84,6 +86,10 @@ public final class StripLayout {
   /** The shorter of boxes in columns and of corner-to-corner touches. */
   private static Poses start(NestSetup setup, StripProblem problem, Work work) {
     Poses shelf = Shelf.start(setup, problem);
+    if (setup.kind.length <= FEW) {
+      // A loose start is soon pressed together and leaves the search freer than a tight one.
+      return shelf;
+    }
     Nest nest = setup.nest();
     int[] order =
         IntStream.range(0, setup.kind.length)
