@@ -1,0 +1,93 @@
+package io.github.seamstead.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.seamstead.api.book.Book;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.examples.lessons.LessonPage;
+import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.examples.reference.CheckedValue;
+import io.github.seamstead.examples.reference.ReferencePage;
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** No page loads anything: no script, no network, nothing beside the file itself. */
+class PagesLoadNothingTest {
+
+  /** Whatever makes a browser fetch or run something; a namespace is a name and fetches nothing. */
+  private static final Pattern LOADS =
+      Pattern.compile(
+          "<(?:script|link|iframe|object|embed|img|audio|video|source|base)\\b[^>]*>"
+              + "|\\b(?:src|srcset|data|action|poster|background|(?:xlink:)?href)\\s*=\\s*[\"'](?!#)[^\"']*"
+              + "|url\\(\\s*[\"']?(?!#)[^)]*|@import[^;]*|\\bon[a-z]+\\s*=\\s*[\"'][^\"']*"
+              + "|http-equiv[^>]*|javascript:[^\"']*",
+          Pattern.CASE_INSENSITIVE);
+
+  @TestFactory
+  List<DynamicTest> booksLoadNothing() throws IOException {
+    List<DynamicTest> tests = new ArrayList<>();
+    try (DirectoryStream<Path> jobs = Files.newDirectoryStream(Path.of("jobs"), "*.json")) {
+      for (Path job : jobs) {
+        tests.add(
+            DynamicTest.dynamicTest(
+                job.getFileName().toString(),
+                () -> {
+                  Book book =
+                      Book.of(
+                          JobPlanner.plan(
+                              JobReader.read(job), PlanOptions.defaults().withWorkedSteps()));
+                  assertThat(loads(book.html())).isEmpty();
+                  for (Drawing drawing : book.drawings().values()) {
+                    assertThat(loads(drawing.file())).as(drawing.name()).isEmpty();
+                  }
+                }));
+      }
+    }
+    return tests;
+  }
+
+  @Test
+  void lessonsAndReferenceLoadNothing() {
+    assertThat(loads(LessonPage.html(Lessons.all()))).isEmpty();
+    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
+    assertThat(loads(ReferencePage.html(List.of(value)))).isEmpty();
+  }
+
+  @Test
+  void whatLoadsIsSeen() {
+    assertThat(loads("<a href=\"#top\">up</a><svg fill=\"url(#hatch)\"></svg>")).isEmpty();
+    assertThat(loads("<svg xmlns=\"http://www.w3.org/2000/svg\"></svg>")).isEmpty();
+    for (String planted :
+        List.of(
+            "<script>1</script>",
+            "<link rel=\"stylesheet\" href=\"https://fonts.example/a.css\"/>",
+            "<a href=\"https://example.org\">out</a>",
+            "<p style=\"background:url(//example.org/a.png)\">",
+            "<style>@import 'a.css';</style>",
+            "<image xlink:href=\"a.png\"/>",
+            "<p onclick=\"go()\">")) {
+      assertThat(loads(planted)).as(planted).isNotEmpty();
+    }
+  }
+
+  private static List<String> loads(String page) {
+    List<String> found = new ArrayList<>();
+    Matcher matcher = LOADS.matcher(page);
+    while (matcher.find()) {
+      found.add(matcher.group());
+    }
+    return found;
+  }
+}
