@@ -26,6 +26,9 @@ final class Samples {
     WaterSamples.addTo(samples);
     FloorSamples.addTo(samples);
     AssemblySamples.addTo(samples);
+    FixingSamples.addTo(samples);
+    HandlingSamples.addTo(samples);
+    AnchorSamples.addTo(samples);
     return samples.calls;
   }
 
