@@ -93,6 +93,11 @@ record Measured(Map<String, String> facts) {
     return Double.parseDouble(fact("primaryMetric.score"));
   }
 
+  /** The fastest iteration, which other work on the machine disturbs least. */
+  double fastest() {
+    return Double.parseDouble(fact("primaryMetric.scorePercentiles.0.0"));
+  }
+
   OptionalDouble error() {
     double error = Double.parseDouble(fact("primaryMetric.scoreError"));
     return Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty();

@@ -6,9 +6,11 @@ import io.github.seamstead.assembly.anchor.Ground;
 import io.github.seamstead.assembly.anchor.GuyRope;
 import io.github.seamstead.assembly.anchor.HemRope;
 import io.github.seamstead.assembly.anchor.Openings;
+import io.github.seamstead.assembly.anchor.PeakWind;
 import io.github.seamstead.assembly.anchor.PegCheck;
 import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.anchor.ShelterForm;
+import io.github.seamstead.assembly.anchor.Terrain;
 import io.github.seamstead.assembly.anchor.Ventilation;
 import io.github.seamstead.assembly.anchor.WindCoefficients;
 import io.github.seamstead.assembly.anchor.WindPressure;
@@ -22,6 +24,9 @@ final class AnchorSamples {
 
   static void addTo(Samples to) {
     to.add("assembly.anchor.pressure", steps -> WindPressure.of(25).pascals(steps));
+    to.add(
+        "assembly.anchor.gust",
+        steps -> PeakWind.of(24, Terrain.SHELTERED, 3).gustMetresPerSecond(steps));
     to.add("assembly.anchor.screen", steps -> SCREEN.pegPullNewtons(steps));
     to.add("assembly.anchor.peg", steps -> TEST.holdingNewtons(steps));
     to.add("assembly.anchor.pegs", steps -> PegCheck.of(SCREEN, TEST).pegsNeeded(steps));

@@ -23,6 +23,9 @@ final class HandlingSamples {
     to.add("assembly.handling.turn", steps -> TURNING.bundleMetres(0.2, steps));
     to.add("assembly.handling.turnloop", steps -> TURNING.leastLoopMetres(steps));
     to.add(
+        "assembly.handling.apex",
+        steps -> new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON).apexNewtons(steps));
+    to.add(
         "assembly.handling.pull",
         steps -> new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON).people(steps));
     to.add("assembly.handling.tackle", steps -> new Tackle(4, 4, 0.1).pullNewtons(500, steps));
