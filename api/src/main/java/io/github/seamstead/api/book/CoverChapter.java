@@ -64,15 +64,35 @@ final class CoverChapter {
     Table edges =
         new Table(
             "Edges of " + name(shape), "edge", "joint", "what", "#finished length", "#allowance");
+    List<List<String>> rows = new ArrayList<>();
     for (PieceEdge edge : piece.edges()) {
-      edges.row(
-          edge.letter().isEmpty() ? "–" : edge.letter(),
-          edge.joint().isEmpty() ? "–" : edge.joint(),
-          edge.allowance().role().label(),
-          w.length(edge.finishedLength()),
-          w.small(edge.allowance().width()));
+      rows.add(
+          List.of(
+              edge.letter().isEmpty() ? "–" : edge.letter(),
+              edge.joint().isEmpty() ? "–" : edge.joint(),
+              edge.allowance().role().label(),
+              w.length(edge.finishedLength()),
+              w.small(edge.allowance().width())));
     }
+    addRuns(edges, rows);
     book.table(edges);
+  }
+
+  /** A rounded edge has many like sides: rows in a run that read the same become one. */
+  private static void addRuns(Table table, List<List<String>> rows) {
+    int start = 0;
+    while (start < rows.size()) {
+      List<String> row = new ArrayList<>(rows.get(start));
+      int end = start + 1;
+      while (end < rows.size() && rows.get(end).equals(row)) {
+        end++;
+      }
+      if (end - start > 1) {
+        row.set(3, (end - start) + " × " + row.get(3));
+      }
+      table.row(row.toArray(String[]::new));
+      start = end;
+    }
   }
 
   /** Names a shape by what is written on its pieces. */
@@ -82,7 +102,9 @@ final class CoverChapter {
     return labels.contains(kind) ? labels : kind + " " + labels;
   }
 
-  /** Joins labels with commas, and runs of three or more following numbers with a dash. */
+  /**
+   * Joins labels with commas, runs of three or more following numbers with a dash, counts equals.
+   */
   static String runs(List<String> labels) {
     StringBuilder text = new StringBuilder();
     int start = 0;
@@ -93,6 +115,16 @@ final class CoverChapter {
       }
       if (end - start < 2) {
         end = start;
+      }
+      int same = start;
+      while (same + 1 < labels.size() && labels.get(same + 1).equals(labels.get(start))) {
+        same++;
+      }
+      if (same > start) {
+        text.append(text.isEmpty() ? "" : ", ").append(same - start + 1).append(" × ");
+        text.append(labels.get(start));
+        start = same + 1;
+        continue;
       }
       text.append(text.isEmpty() ? "" : ", ").append(labels.get(start));
       if (end > start) {

@@ -60,7 +60,7 @@ public final class Page {
         h2,h3,h4,caption{break-after:avoid}
         figure,tr,.caution,.card,.short{break-inside:avoid}
         thead,tr:first-child{break-after:avoid}
-        figure svg{max-height:150mm}
+        figure svg{max-height:125mm}
         details::details-content{content-visibility:visible;height:auto}
         summary{list-style:none}
         .scroll,.chain{overflow:visible}

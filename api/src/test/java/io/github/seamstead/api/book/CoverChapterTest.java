@@ -13,5 +13,7 @@ class CoverChapterTest {
     assertThat(CoverChapter.runs(List.of("1", "4", "5"))).isEqualTo("1, 4, 5");
     assertThat(CoverChapter.runs(List.of("1", "2", "5", "6", "7", "9"))).isEqualTo("1, 2, 5–7, 9");
     assertThat(CoverChapter.runs(List.of("1 door flap"))).isEqualTo("1 door flap");
+    assertThat(CoverChapter.runs(List.of("cap", "skirt", "skirt", "skirt")))
+        .isEqualTo("cap, 3 × skirt");
   }
 }
