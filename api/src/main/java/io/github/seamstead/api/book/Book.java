@@ -53,7 +53,7 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
             part ->
                 LayoutChapter.write(
                     book, part, plan.cover().map(CoverPart::cuts).orElse(List.of())));
-    plan.joining().ifPresent(part -> JoiningChapter.write(book, part));
+    plan.joining().ifPresent(part -> JoiningChapter.write(book, part, plan.schedule()));
     plan.fixings().ifPresent(part -> RiggingChapters.fixings(book, part));
     plan.handling().ifPresent(part -> RiggingChapters.handling(book, part));
     plan.anchoring().ifPresent(part -> RiggingChapters.anchoring(book, part));

@@ -3,25 +3,33 @@ package io.github.seamstead.api.book;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.api.plan.Chapter;
 import io.github.seamstead.api.plan.JoiningPart;
+import io.github.seamstead.api.plan.SchedulePart;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanCost;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
 final class JoiningChapter {
 
   private JoiningChapter() {}
 
-  static void write(BookContext book, JoiningPart part) {
+  static void write(BookContext book, JoiningPart part, Optional<SchedulePart> schedule) {
     book.paragraph(part.ring().count().text());
     book.note(
         "Every joint has one name that both its edges carry, with a check mark behind it. Join two"
             + " edges only if name and mark are the same on both.");
     book.figure(JoinDrawings.map(part.standing()));
     book.figure(JoinDrawings.map(part.lying()));
-    part.order().ifPresent(order -> order(book, order));
+    part.order()
+        .ifPresent(
+            order -> {
+              order(book, order);
+              book.figure(ScheduleSection.tree(order));
+            });
+    schedule.ifPresent(s -> ScheduleSection.write(book, s));
     compare(book, part);
     book.end(Chapter.JOINING);
   }

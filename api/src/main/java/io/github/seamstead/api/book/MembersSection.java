@@ -1,11 +1,13 @@
 package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.geometry.frame.BarPlan;
 import io.github.seamstead.geometry.frame.FrameMember;
 import io.github.seamstead.geometry.frame.FrameMember.EndCut;
 import io.github.seamstead.geometry.frame.FrameMembers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The cut list of the frame with the saw settings at every joint. */
 final class MembersSection {
@@ -43,5 +45,31 @@ final class MembersSection {
     members.bends().forEach(b -> bends.row(b.name(), w.angle(b.angle())));
     book.table(bends);
     book.list("frame-members.csv", csv);
+  }
+
+  /** Writes how the members are cut from bars. */
+  static void bars(BookContext book, BarPlan plan) {
+    Words w = book.words();
+    Table table = new Table("Bars", "#bars", "bar", "cut from each, in this order", "#left over");
+    for (BarPlan.CutBar bar : plan.bars()) {
+      String pieces =
+          bar.pieces().stream()
+              .map(p -> p.count() + " × " + p.name() + " " + w.length(p.length()))
+              .collect(Collectors.joining(", "));
+      table.row(
+          Integer.toString(bar.times()),
+          bar.stock().name() + ", " + w.length(bar.stock().length()),
+          pieces,
+          w.length(bar.offcut()));
+    }
+    book.table(table);
+    book.note(
+        plan.barCount()
+            + " bars; a saw cut takes "
+            + w.small(plan.kerf())
+            + ". "
+            + (plan.proven()
+                ? "Proved: no plan uses less."
+                : "Best found, at most " + w.percent(plan.gapRatio()) + " off."));
   }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param markout how each panel shape is drawn with a tape
  * @param layout where each piece is cut
  * @param joining how the panels are joined
+ * @param schedule how long the joining takes
  * @param fixings what holds seams and hem
  * @param handling lifting, turning and raising the cover
  * @param anchoring wind screening of edge and pegs
@@ -40,6 +41,7 @@ public record JobPlan(
     List<MarkoutPart> markout,
     Optional<LayoutPart> layout,
     Optional<JoiningPart> joining,
+    Optional<SchedulePart> schedule,
     Optional<FixingsPart> fixings,
     Optional<HandlingPart> handling,
     Optional<AnchoringPart> anchoring,
@@ -65,6 +67,7 @@ public record JobPlan(
    * @param markout how each panel shape is drawn with a tape
    * @param layout where each piece is cut
    * @param joining how the panels are joined
+   * @param schedule how long the joining takes
    * @param fixings what holds seams and hem
    * @param handling lifting, turning and raising the cover
    * @param anchoring wind screening of edge and pegs

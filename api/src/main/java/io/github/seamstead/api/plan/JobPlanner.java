@@ -38,6 +38,7 @@ public final class JobPlanner {
     List<MarkoutPart> markout = cover.map(c -> MarkoutPlanner.plan(run, c)).orElse(List.of());
     Optional<LayoutPart> layout = cover.flatMap(c -> LayoutPlanner.plan(run, c));
     Optional<JoiningPart> joining = cover.flatMap(c -> JoiningPlanner.plan(run, c));
+    Optional<SchedulePart> schedule = joining.flatMap(j -> SchedulePlanner.plan(run, j));
     Optional<FixingsPart> fixings =
         joining.flatMap(j -> FixingsPlanner.plan(run, cover.orElseThrow(), j));
     Optional<HandlingPart> handling =
@@ -63,6 +64,7 @@ public final class JobPlanner {
         markout,
         layout,
         joining,
+        schedule,
         fixings,
         handling,
         anchoring,

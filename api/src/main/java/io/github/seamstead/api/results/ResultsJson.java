@@ -5,6 +5,7 @@ import io.github.seamstead.api.json.JsonWriter;
 import io.github.seamstead.api.plan.ChapterCaution;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.NotPlanned;
+import io.github.seamstead.api.plan.SchedulePart;
 import io.github.seamstead.api.plan.Unmet;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
@@ -54,6 +55,7 @@ public final class ResultsJson {
         .many("markout", "marking-out tables", MarkoutFacts.markout(), JobPlan::markout)
         .maybe("layout", "where each piece is cut", LayoutFacts.layout(), JobPlan::layout)
         .maybe("joining", "how the panels are joined", JoiningFacts.joining(), JobPlan::joining)
+        .maybe("schedule", "how long the joining takes", schedule(), JobPlan::schedule)
         .maybe("fixings", "what holds the seams", RiggingFacts.fixings(), JobPlan::fixings)
         .maybe("handling", "turning and raising", RiggingFacts.handling(), JobPlan::handling)
         .maybe("anchoring", "wind screening", RiggingFacts.anchoring(), JobPlan::anchoring)
@@ -67,6 +69,16 @@ public final class ResultsJson {
         .many("assumptions", "values that were assumed", assumption(), JobPlan::assumptions)
         .many("cautions", "cautions", caution(), JobPlan::cautions)
         .many("worked", "worked steps, if asked for", derivation(), JobPlan::derivations);
+  }
+
+  private static Facts<SchedulePart> schedule() {
+    return new Facts<SchedulePart>()
+        .number("mean_s", "every seam in its mean time", s -> s.schedule().lengthSeconds())
+        .number("bound_s", "no schedule is shorter", s -> s.schedule().lowerBoundSeconds())
+        .flag("proved", "whether none can be shorter", s -> s.schedule().proved())
+        .number("p50_s", "done by then one time in two", s -> s.simulation().p50())
+        .number("p80_s", "four times in five", s -> s.simulation().p80())
+        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95());
   }
 
   private static Facts<NotPlanned> notPlanned() {
