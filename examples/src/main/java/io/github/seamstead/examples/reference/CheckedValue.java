@@ -57,11 +57,12 @@ public record CheckedValue(
   }
 
   /**
-   * Tells whether the difference is within the tolerance.
+   * Tells whether the difference is within the tolerance, but for what the subtraction itself
+   * rounds.
    *
    * @return true if the check holds
    */
   public boolean holds() {
-    return Math.abs(difference()) <= tolerance;
+    return Math.abs(difference()) <= tolerance + Math.ulp(expected);
   }
 }
