@@ -5,9 +5,11 @@ import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.CoverPart;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The book of a plan as texts: one self-contained page, drawings, lists.
@@ -15,8 +17,13 @@ import java.util.Map;
  * @param html the page
  * @param drawings SVG drawings by name
  * @param lists CSV lists by file name
+ * @param printSheets pieces of a model's size true to scale on paper; empty if none is small enough
  */
-public record Book(String html, Map<String, Drawing> drawings, Map<String, String> lists) {
+public record Book(
+    String html,
+    Map<String, Drawing> drawings,
+    Map<String, String> lists,
+    Optional<String> printSheets) {
 
   /**
    * Copies the maps.
@@ -24,6 +31,7 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
    * @param html the page
    * @param drawings SVG drawings by name
    * @param lists CSV lists by file name
+   * @param printSheets small pieces true to scale on paper, if any
    */
   public Book {
     drawings = Map.copyOf(drawings);
@@ -71,6 +79,11 @@ public record Book(String html, Map<String, Drawing> drawings, Map<String, Strin
     if (!plan.derivations().isEmpty()) {
       WorkedChapter.write(book, plan.derivations());
     }
-    return new Book(page.html(), book.drawings(), book.lists());
+    PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
+    return new Book(
+        page.html(),
+        book.drawings(),
+        book.lists(),
+        plan.cover().flatMap(part -> PrintSheets.html(part, paper)));
   }
 }

@@ -33,6 +33,9 @@ public final class BookWriter {
       for (Map.Entry<String, String> list : pages.lists().entrySet()) {
         book.write("lists/" + list.getKey(), list.getValue());
       }
+      if (pages.printSheets().isPresent()) {
+        book.write("print-sheets.html", pages.printSheets().get());
+      }
       if (!plan.derivations().isEmpty()) {
         book.write("worked.md", WorkedText.markdown(plan.derivations()));
         book.write("worked.tex", WorkedText.latex(plan.derivations()));

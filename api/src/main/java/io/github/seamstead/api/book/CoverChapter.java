@@ -45,7 +45,9 @@ final class CoverChapter {
     book.list("cut-list.csv", csv);
     book.paragraph(
         "All drawings show the good side. Full line: cut here. Dashed line: stitch or fold here. In"
-            + " the folder drawings each shape stands true to size in millimetres.");
+            + " the folder drawings each shape stands true to size in millimetres;"
+            + " print-sheets.html, where there is one, has pieces of a model's size ready to"
+            + " print.");
     for (CutShape shape : part.cuts()) {
       shape(book, shape);
     }

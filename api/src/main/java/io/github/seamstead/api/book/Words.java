@@ -21,6 +21,10 @@ final class Words {
     this.imperial = units == UnitSystem.IMPERIAL;
   }
 
+  boolean isImperial() {
+    return imperial;
+  }
+
   /** Writes a length to a millimetre or a sixteenth of an inch. */
   String length(double metres) {
     return imperial
