@@ -5,6 +5,7 @@ import io.github.seamstead.geometry.plane.Outline;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Plans a job: runs the modules in the order of the work. A part that the document does not ask for
@@ -36,7 +37,7 @@ public final class JobPlanner {
             .flatMap(faces -> CoverPlanner.plan(run, faces, JoiningPlanner.marks(faces), frame));
     run.progress(0.5, "joining");
     List<MarkoutPart> markout = cover.map(c -> MarkoutPlanner.plan(run, c)).orElse(List.of());
-    Optional<LayoutPart> layout = cover.flatMap(c -> LayoutPlanner.plan(run, c));
+    Supplier<Optional<LayoutPart>> layout = LayoutPlanner.start(run, cover);
     Optional<JoiningPart> joining = cover.flatMap(c -> JoiningPlanner.plan(run, c));
     Optional<SchedulePart> schedule = joining.flatMap(j -> SchedulePlanner.plan(run, j));
     Optional<FixingsPart> fixings =
@@ -53,6 +54,7 @@ public final class JobPlanner {
     Optional<FloorPart> floor = FloorPlanner.plan(run, frame, survey, mixes);
     run.progress(0.9, "drying");
     List<DryingPart> drying = DryingPlanner.plan(run, floor, soils, mixes);
+    Optional<LayoutPart> laid = layout.get();
     run.requireNoFaults();
     run.progress(1, "done");
     return new JobPlan(
@@ -62,7 +64,7 @@ public final class JobPlanner {
         survey,
         cover,
         markout,
-        layout,
+        laid,
         joining,
         schedule,
         fixings,

@@ -8,7 +8,6 @@ import io.github.seamstead.api.job.StockSheet;
 import io.github.seamstead.geometry.layout.CuttingLayout;
 import io.github.seamstead.geometry.layout.Grain;
 import io.github.seamstead.geometry.layout.LayoutRequest;
-import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Objective;
 import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.Rotations;
@@ -25,6 +24,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Lays the shapes on the stock. */
@@ -35,13 +37,37 @@ final class LayoutPlanner {
 
   private LayoutPlanner() {}
 
-  static Optional<LayoutPart> plan(Run run, CoverPart cover) {
+  /**
+   * Starts the layout beside the rest of the plan: it takes the longest and nothing else waits for
+   * it. What it has to say is noted when the result is fetched, by the thread that plans.
+   */
+  static Supplier<Optional<LayoutPart>> start(Run run, Optional<CoverPart> cover) {
+    if (cover.isEmpty()) {
+      return Optional::empty;
+    }
     Optional<Stock> stated = run.document().stock();
     if (stated.isEmpty()) {
       run.skip(Chapter.LAYOUT, "the document has no stock");
-      return Optional.empty();
+      return Optional::empty;
     }
-    return run.attempt("$.stock", () -> lay(run, cover, stated.get()));
+    CompletableFuture<LayoutPart> layout =
+        CompletableFuture.supplyAsync(() -> lay(run, cover.get(), stated.get()));
+    return () -> run.attempt("$.stock", () -> finished(run, layout));
+  }
+
+  private static LayoutPart finished(Run run, CompletableFuture<LayoutPart> layout) {
+    try {
+      LayoutPart part = layout.join();
+      for (Shortfall shortfall : part.result().unplaced()) {
+        run.unmet(Chapter.LAYOUT, shortfall.message());
+      }
+      return part;
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof IllegalArgumentException refused) {
+        throw refused;
+      }
+      throw e;
+    }
   }
 
   private static LayoutPart lay(Run run, CoverPart cover, Stock stock) {
@@ -63,11 +89,7 @@ final class LayoutPlanner {
             run.options().seed(),
             (done, message) -> run.progress(0.3 + 0.2 * done, message),
             run.options().cancellation());
-    LayoutResult result = CuttingLayout.plan(request, work);
-    for (Shortfall shortfall : result.unplaced()) {
-      run.unmet(Chapter.LAYOUT, shortfall.message());
-    }
-    return new LayoutPart(items, outlines, result);
+    return new LayoutPart(items, outlines, CuttingLayout.plan(request, work));
   }
 
   private static Piece piece(CutShape shape, boolean keepGrain) {
