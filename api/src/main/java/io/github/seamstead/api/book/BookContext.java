@@ -117,6 +117,13 @@ final class BookContext {
     body.closeLine();
   }
 
+  /**
+   * Writes a small error to a tenth of a millimetre, in any unit system: tapes hardly show less.
+   */
+  static String millimetres(double metres) {
+    return Numbers.fixed(metres * 1000, 1) + "\u00a0mm";
+  }
+
   static String number(double value, int decimals) {
     return Numbers.fixed(value, decimals);
   }

@@ -16,7 +16,6 @@ import io.github.seamstead.geometry.layout.StockUse;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
-import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.geometry.stock.StockItem;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,7 +79,7 @@ final class LayoutChapter {
   private static Drawing drawing(
       BookContext book, LayoutPart part, List<CutShape> cuts, StockUse use, StockItem item) {
     Words w = book.words();
-    Outline whole = outline(item);
+    Outline whole = item.outline();
     Bounds b = whole.bounds();
     double right = item instanceof Roll ? Math.min(b.maxX(), use.usedLength() * 1.03) : b.maxX();
     Canvas canvas = Canvas.fit(b.minX(), b.minY(), right, b.maxY(), 12, 420);
@@ -95,10 +94,10 @@ final class LayoutChapter {
           Ink.CUT,
           Shade.NONE);
     } else {
-      canvas.path(points(whole), true, Ink.CUT, Shade.NONE);
+      canvas.path(PieceDrawing.points(whole), true, Ink.CUT, Shade.NONE);
     }
     for (Outline remnant : use.remnants()) {
-      canvas.path(clip(points(remnant), right), true, Ink.DOTTED, Shade.NONE);
+      canvas.path(clip(PieceDrawing.points(remnant), right), true, Ink.DOTTED, Shade.NONE);
     }
     for (int edge : item.reinforcedEdges()) {
       Vector2D from = whole.vertex(edge);
@@ -111,11 +110,11 @@ final class LayoutChapter {
           Ink.HEAVY);
     }
     for (Outline flaw : item.flaws()) {
-      canvas.path(points(flaw), true, Ink.CUT, Shade.HATCH);
+      canvas.path(PieceDrawing.points(flaw), true, Ink.CUT, Shade.HATCH);
     }
     for (Placement p : use.placements()) {
       Outline placed = part.placed(p);
-      canvas.path(points(placed), true, Ink.CUT, Shade.LIGHT);
+      canvas.path(PieceDrawing.points(placed), true, Ink.CUT, Shade.LIGHT);
     }
     Labels labels = new Labels(canvas);
     for (Placement p : use.placements()) {
@@ -145,14 +144,6 @@ final class LayoutChapter {
         .findFirst()
         .map(shape -> shape.pieces().get(p.copy() - 1).label())
         .orElse(p.pieceId());
-  }
-
-  private static Outline outline(StockItem item) {
-    return item instanceof Sheet sheet ? sheet.outline() : ((Roll) item).outline();
-  }
-
-  private static List<double[]> points(Outline outline) {
-    return outline.vertices().stream().map(v -> new double[] {v.getX(), v.getY()}).toList();
   }
 
   private static List<double[]> clip(List<double[]> points, double right) {

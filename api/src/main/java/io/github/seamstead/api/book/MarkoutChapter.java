@@ -14,7 +14,6 @@ import io.github.seamstead.geometry.markout.CheckLength;
 import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.markout.TapeDivision;
 import io.github.seamstead.geometry.markout.TwoTapeRow;
-import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 
 /** Tables from which a panel is drawn with tapes on the ground. */
@@ -45,7 +44,7 @@ final class MarkoutChapter {
           Integer.toString(row.corner()),
           d.write(row.markedStation()),
           d.write(row.markedOffset()),
-          millimetres(row.error()));
+          BookContext.millimetres(row.error()));
     }
     book.table(offsets);
     Table tapes =
@@ -56,7 +55,7 @@ final class MarkoutChapter {
           d.write(row.markedFirst()),
           d.write(row.markedSecond()),
           (row.left() ? "left" : "right") + (row.isPoor() ? ", poor crossing" : ""),
-          millimetres(row.error()));
+          BookContext.millimetres(row.error()));
     }
     book.table(tapes);
     Table checks = new Table("Then check: " + name, "from", "to", "#length");
@@ -71,7 +70,8 @@ final class MarkoutChapter {
         (m.baselineFit().fits() ? "By offsets the template fits" : "By offsets it does not fit")
             + (m.twoTapeFit().fits() ? ", by two tapes it fits" : ", by two tapes it does not fit")
             + ", worst corner off by "
-            + millimetres(Math.min(m.baselineFit().cornerError(), m.twoTapeFit().cornerError()))
+            + BookContext.millimetres(
+                Math.min(m.baselineFit().cornerError(), m.twoTapeFit().cornerError()))
             + ".");
   }
 
@@ -107,9 +107,5 @@ final class MarkoutChapter {
         "Marking out " + name,
         "The cut outline with its corners numbered; dash-dotted: the baseline through the marks A"
             + " and B.");
-  }
-
-  private static String millimetres(double metres) {
-    return Numbers.fixed(metres * 1000, 1) + "\u00a0mm";
   }
 }

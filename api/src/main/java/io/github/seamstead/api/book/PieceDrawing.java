@@ -107,7 +107,7 @@ final class PieceDrawing {
         + " the first above the base.";
   }
 
-  private static List<double[]> points(Outline outline) {
+  static List<double[]> points(Outline outline) {
     return outline.vertices().stream().map(v -> new double[] {v.getX(), v.getY()}).toList();
   }
 }

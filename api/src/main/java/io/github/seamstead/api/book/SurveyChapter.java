@@ -58,9 +58,9 @@ final class SurveyChapter {
               + ". It brings the worst panel edge ("
               + next.worstEdge().name()
               + ") from "
-              + millimetres(next.worstBefore())
+              + BookContext.millimetres(next.worstBefore())
               + " to "
-              + millimetres(next.edgeAfter())
+              + BookContext.millimetres(next.edgeAfter())
               + " standard uncertainty.");
     }
     templates(book, part);
@@ -73,11 +73,11 @@ final class SurveyChapter {
     book.body()
         .text(
             " is wrong by about "
-                + millimetres(blunder.error())
+                + BookContext.millimetres(blunder.error())
                 + ": the others say "
                 + book.words().length(blunder.predicted().value())
                 + " ± "
-                + millimetres(blunder.predicted().standardUncertainty())
+                + BookContext.millimetres(blunder.predicted().standardUncertainty())
                 + ". It was left out. Tape it again. "
                 + String.join(" ", blunder.hints()));
     book.body().close();
@@ -103,15 +103,15 @@ final class SurveyChapter {
       boolean chosen = set.templates().size() == part.chosen().templates().size();
       counts.row(
           set.templates().size() + (chosen ? " (taken)" : ""),
-          millimetres(set.worstMisfit()),
-          millimetres(set.lowerBound()),
+          BookContext.millimetres(set.worstMisfit()),
+          BookContext.millimetres(set.lowerBound()),
           set.isProvenBest() ? "proved" : "best found");
     }
     book.table(counts);
     book.note(
         "A template is made so large that no face of its group is short; what a smaller face has to"
             + " spare is eased into its seams. Wanted: at most "
-            + millimetres(part.templates().tolerance())
+            + BookContext.millimetres(part.templates().tolerance())
             + ".");
     List<FaceMeasure> measures = List.copyOf(part.chosen().templates().get(0).measures().keySet());
     String[] columns = new String[measures.size() + 2];
@@ -159,7 +159,7 @@ final class SurveyChapter {
           w.length(seam.length().value()),
           w.length(seam.leftPanelEdge()),
           w.length(seam.rightPanelEdge()),
-          millimetres(seam.ease()));
+          BookContext.millimetres(seam.ease()));
     }
     book.table(seams);
     Table hem = new Table("Base corners", "corner", "#above the lowest", "#taken up in the hem");
@@ -177,9 +177,5 @@ final class SurveyChapter {
         + " ± "
         + Numbers.fixed(value.standardUncertainty() * 1000, 0)
         + "\u00a0mm";
-  }
-
-  private static String millimetres(double metres) {
-    return Numbers.fixed(metres * 1000, 1) + "\u00a0mm";
   }
 }
