@@ -18,6 +18,7 @@ final class Mover {
   private final Nest nest;
   private final FastRandom random;
   private final double[] exit = new double[2];
+  private final int[] around;
   private final double[] keptLoss = new double[KEEP + 1];
   private final double[] keptX = new double[KEEP + 1];
   private final double[] keptY = new double[KEEP + 1];
@@ -29,6 +30,7 @@ final class Mover {
   Mover(Nest nest, FastRandom random) {
     this.nest = nest;
     this.random = random;
+    around = new int[nest.all];
     int part = nest.pieces > MANY ? 2 : 1;
     wide = 40 / part;
     near = 20 / part;
@@ -208,8 +210,9 @@ final class Mover {
       boolean better = false;
       double sumX = 0;
       double sumY = 0;
-      for (int j = 0; j < nest.all; j++) {
-        if (nest.exit(i, j, o, baseX, baseY, exit) <= 0) {
+      int count = nest.meet(i, o, baseX, baseY, around);
+      for (int m = 0; m < count; m++) {
+        if (nest.exit(around[m], o, baseX, baseY, exit) <= 0) {
           continue;
         }
         sumX += exit[0];

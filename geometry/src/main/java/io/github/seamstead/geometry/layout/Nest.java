@@ -20,10 +20,13 @@ final class Nest {
   final int[] region;
   final double[] x;
   final double[] y;
-  private final double[] left;
-  private final double[] right;
-  private final double[] low;
-  private final double[] high;
+  private final BoxIndex boxes;
+  private final int[] met;
+  private final NoFit[] metFit;
+  private final int[] metAt;
+  private final double[] metX;
+  private final double[] metY;
+  private final double[] metLeast;
 
   /** For each pair, once {@link #weigh} was called. */
   double[] weight = new double[0];
@@ -49,10 +52,13 @@ final class Nest {
     region = new int[pieces];
     x = new double[all];
     y = new double[all];
-    left = new double[all];
-    right = new double[all];
-    low = new double[all];
-    high = new double[all];
+    boxes = new BoxIndex(all);
+    met = new int[all];
+    metFit = new NoFit[all];
+    metAt = new int[all];
+    metX = new double[all];
+    metY = new double[all];
+    metLeast = new double[all];
     for (int i = 0; i < obstacles.length; i++) {
       int k = pieces + i;
       put(k, (int) obstacles[i][0], obstacles[i][1], obstacles[i][2]);
@@ -73,10 +79,12 @@ final class Nest {
     x[i] = px;
     y[i] = py;
     // Boxes grow by the distance to keep, so that a pair too close meets here.
-    left[i] = px + turns.minX[o] - turns.pad;
-    right[i] = px + turns.maxX[o] + turns.pad;
-    low[i] = py + turns.minY[o] - turns.pad;
-    high[i] = py + turns.maxY[o] + turns.pad;
+    boxes.put(
+        i,
+        px + turns.minX[o] - turns.pad,
+        px + turns.maxX[o] + turns.pad,
+        py + turns.minY[o] - turns.pad,
+        py + turns.maxY[o] + turns.pad);
   }
 
   /** Puts a piece without looking at overlaps. */
@@ -88,19 +96,39 @@ final class Nest {
   /** Takes a piece out of the way of all others. */
   void park(int i) {
     region[i] = Poses.PARKED;
-    left[i] = Double.POSITIVE_INFINITY;
-    right[i] = Double.NEGATIVE_INFINITY;
+    boxes.hide(i);
     x[i] = 0;
     y[i] = 0;
   }
 
   void load(Poses poses) {
+    span(poses);
     for (int i = 0; i < pieces; i++) {
       if (poses.region[i] == Poses.PARKED) {
         park(i);
       } else {
         place(i, poses.region[i], poses.x[i], poses.y[i]);
       }
+    }
+  }
+
+  /** Spreads the index of boxes over where the pieces are to lie. */
+  private void span(Poses poses) {
+    double x0 = Double.POSITIVE_INFINITY;
+    double x1 = Double.NEGATIVE_INFINITY;
+    double y0 = x0;
+    double y1 = x1;
+    for (int i = 0; i < pieces; i++) {
+      if (poses.region[i] != Poses.PARKED) {
+        int o = regions.orientation[poses.region[i]];
+        x0 = Math.min(x0, poses.x[i] + turns.minX[o]);
+        x1 = Math.max(x1, poses.x[i] + turns.maxX[o]);
+        y0 = Math.min(y0, poses.y[i] + turns.minY[o]);
+        y1 = Math.max(y1, poses.y[i] + turns.maxY[o]);
+      }
+    }
+    if (x0 < x1) {
+      boxes.span(x0, x1, y0, y1);
     }
   }
 
@@ -111,30 +139,79 @@ final class Nest {
   }
 
   /**
-   * Sum of weighted depths of a piece at a place; stops early once it exceeds a limit.
+   * Sum of weighted depths of a piece at a place; stops early once it exceeds a limit. Most places
+   * looked at are poor, so the least depths that the regions' grids vouch for are summed first; the
+   * exact ones replace them one by one.
    *
    * @return the sum, or any value of at least {@code limit} if the sum is at least that
    */
   double evaluate(int i, int o, double px, double py, double limit) {
     work++;
-    double a = px + turns.minX[o];
-    double b = px + turns.maxX[o];
-    double c = py + turns.minY[o];
-    double d = py + turns.maxY[o];
-    double sum = 0;
+    boxes.aim(px + turns.minX[o], px + turns.maxX[o], py + turns.minY[o], py + turns.maxY[o]);
     int row = i * all;
-    for (int j = 0; j < all; j++) {
-      if (a < right[j] && b > left[j] && c < high[j] && d > low[j] && j != i) {
-        double deep = pairDepth(j, o, px, py);
-        if (deep > 0) {
-          sum += weight.length == 0 ? deep : weight[row + j] * deep;
-          if (sum >= limit) {
-            return sum;
+    boolean weighted = weight.length != 0;
+    double bound = 0;
+    int deep = 0;
+    for (int w = 0; w < boxes.words; w++) {
+      long bits = boxes.near(w);
+      if (w == i >> 6) {
+        bits &= ~(1L << i);
+      }
+      while (bits != 0) {
+        int j = (w << 6) + Long.numberOfTrailingZeros(bits);
+        bits &= bits - 1;
+        int oj = orientation[j];
+        double dx = px - x[j];
+        double dy = py - y[j];
+        double cos = turns.cos[oj];
+        double sin = turns.sin[oj];
+        double rx = cos * dx + sin * dy;
+        double ry = cos * dy - sin * dx;
+        NoFit fit = turns.fit(oj, o);
+        int cell = fit.cell(rx, ry);
+        if (cell < 0) {
+          continue;
+        }
+        double least = fit.least(cell);
+        if (least > 0) {
+          least *= weighted ? weight[row + j] : 1;
+          bound += least;
+          if (bound >= limit) {
+            return bound;
           }
+        }
+        met[deep] = j;
+        metFit[deep] = fit;
+        metAt[deep] = cell;
+        metX[deep] = rx;
+        metY[deep] = ry;
+        metLeast[deep++] = least;
+      }
+    }
+    double sum = 0;
+    for (int m = 0; m < deep; m++) {
+      double depth = metFit[m].depthIn(metAt[m], metX[m], metY[m]);
+      if (depth > 0) {
+        depth *= weighted ? weight[row + met[m]] : 1;
+        sum += depth;
+        bound += depth - metLeast[m];
+        if (sum >= limit || bound >= limit) {
+          return Math.max(sum, bound);
         }
       }
     }
     return sum;
+  }
+
+  /**
+   * Finds the shapes whose boxes meet a piece's box at a place.
+   *
+   * @param found takes their indices
+   * @return how many
+   */
+  int meet(int i, int o, double px, double py, int[] found) {
+    return boxes.find(
+        i, px + turns.minX[o], px + turns.maxX[o], py + turns.minY[o], py + turns.maxY[o], found);
   }
 
   private double pairDepth(int j, int o, double px, double py) {
@@ -147,21 +224,15 @@ final class Nest {
   }
 
   /**
-   * Gives the move that ends the overlap of a piece at a place with one other shape.
+   * Gives the move that ends the overlap of a piece at a place with another shape whose box it
+   * meets.
    *
    * @param exit takes the move
    * @return its length, 0 if they do not overlap
    */
-  double exit(int i, int j, int o, double px, double py, double[] exit) {
+  double exit(int j, int o, double px, double py, double[] exit) {
     exit[0] = 0;
     exit[1] = 0;
-    if (j == i
-        || !(px + turns.minX[o] < right[j]
-            && px + turns.maxX[o] > left[j]
-            && py + turns.minY[o] < high[j]
-            && py + turns.maxY[o] > low[j])) {
-      return 0;
-    }
     int oj = orientation[j];
     double dx = px - x[j];
     double dy = py - y[j];
@@ -187,15 +258,17 @@ final class Nest {
 
   /** Renews the depths of a piece's overlaps after it moved. */
   void refresh(int i) {
-    for (int j = 0; j < all; j++) {
-      double deep = 0;
-      if (left[i] < right[j]
-          && right[i] > left[j]
-          && low[i] < high[j]
-          && high[i] > low[j]
-          && j != i) {
-        deep = pairDepth(j, orientation[i], x[i], y[i]);
-      }
+    Arrays.fill(depth, i * all, (i + 1) * all, 0);
+    for (int j = 0; j < pieces; j++) {
+      depth[j * all + i] = 0;
+    }
+    if (region[i] == Poses.PARKED) {
+      return;
+    }
+    int count = meet(i, orientation[i], x[i], y[i], met);
+    for (int m = 0; m < count; m++) {
+      int j = met[m];
+      double deep = pairDepth(j, orientation[i], x[i], y[i]);
       depth[i * all + j] = deep;
       if (j < pieces) {
         depth[j * all + i] = deep;

@@ -19,6 +19,7 @@ final class NoFitBuilder {
 
   private int gridSize;
   private int[] cells = new int[0];
+  private double[] least = new double[0];
   private int[] pool = new int[256];
   private int poolSize;
 
@@ -53,6 +54,8 @@ final class NoFitBuilder {
     }
     gridSize = 1 << levels;
     cells = new int[gridSize * gridSize];
+    least = new double[gridSize * gridSize];
+    Arrays.fill(least, -1);
     int[] allSegments = new int[segmentCount];
     for (int i = 0; i < segmentCount; i++) {
       allSegments[i] = 5 * i;
@@ -62,6 +65,7 @@ final class NoFitBuilder {
       allParts[i] = i;
     }
     refine(bounds, 0, 0, gridSize, allSegments, allParts);
+    double step = Math.max(1e-300, Arrays.stream(least).max().orElse(0) / 253);
     return new NoFit(
         bounds,
         Arrays.copyOf(segments, 5 * segmentCount),
@@ -69,7 +73,18 @@ final class NoFitBuilder {
         partStart,
         gridSize,
         cells,
+        steps(least, step),
+        step,
         Arrays.copyOf(pool, poolSize));
+  }
+
+  /** Depths in whole steps, rounded down so that they stay bounds. */
+  private static byte[] steps(double[] least, double step) {
+    byte[] steps = new byte[least.length];
+    for (int i = 0; i < steps.length; i++) {
+      steps[i] = (byte) (least[i] < 0 ? 0 : 1 + (int) (least[i] / step * (1 - 1e-9)));
+    }
+    return steps;
   }
 
   private void halfPlanes() {
@@ -267,7 +282,6 @@ final class NoFitBuilder {
       }
     }
     if (partCount == 0) {
-      fill(ix, iy, span, -1);
       return;
     }
     double[] far = new double[segmentsNear.length];
@@ -286,7 +300,8 @@ final class NoFitBuilder {
     near = Arrays.copyOf(near, nearCount);
     parts = Arrays.copyOf(parts, partCount);
     if (span == 1 || (whole && nearCount == 1)) {
-      fill(ix, iy, span, store(cx, cy, r, near, whole ? new int[0] : parts));
+      int at = store(cx, cy, r, near, whole ? new int[0] : parts);
+      fill(bounds, ix, iy, span, at, whole ? near : new int[0]);
       return;
     }
     int half = span / 2;
@@ -296,9 +311,20 @@ final class NoFitBuilder {
     refine(bounds, ix + half, iy + half, half, near, parts);
   }
 
-  private void fill(int ix, int iy, int span, int value) {
+  /** Fills cells; if they lie inside the region, with the least depth from the segments near. */
+  private void fill(double[] bounds, int ix, int iy, int span, int at, int[] near) {
+    double w = (bounds[2] - bounds[0]) / gridSize;
+    double h = (bounds[3] - bounds[1]) / gridSize;
+    double r = Math.hypot(w, h) / 2 * (1 + 1e-6) + 1e-12;
     for (int y = iy; y < iy + span; y++) {
-      Arrays.fill(cells, y * gridSize + ix, y * gridSize + ix + span, value);
+      for (int x = ix; x < ix + span; x++) {
+        double far = near.length == 0 ? 0 : Double.POSITIVE_INFINITY;
+        for (int k : near) {
+          far = Math.min(far, distance(k, bounds[0] + w * (x + 0.5), bounds[1] + h * (y + 0.5)));
+        }
+        least[y * gridSize + x] = Math.max(0, far - r);
+        cells[y * gridSize + x] = at;
+      }
     }
   }
 
