@@ -19,6 +19,7 @@ final class Filler {
   private double bestY;
   private double bestKey;
   private int bestRegion;
+  private double bestAngle;
 
   Filler(NestSetup setup, Nest nest) {
     this.setup = setup;
@@ -59,23 +60,37 @@ final class Filler {
   private boolean placeIn(int i, int bin) {
     bestKey = Double.POSITIVE_INFINITY;
     for (int r : nest.regions.ofKind(nest.kind[i])) {
-      if (nest.regions.bin[r] == bin) {
+      if (nest.regions.bin[r] != bin) {
+        continue;
+      }
+      if (nest.isFree(r)) {
+        for (double angle : setup.startAngles(nest.kind[i])) {
+          nest.turns.turn(nest.turnIn(i, r), angle);
+          candidates(i, r);
+        }
+      } else {
         candidates(i, r);
       }
     }
     if (bestKey == Double.POSITIVE_INFINITY) {
       return false;
     }
-    nest.place(i, bestRegion, bestX, bestY);
+    nest.place(i, bestRegion, bestX, bestY, bestAngle);
     return true;
   }
 
   private void candidates(int i, int r) {
     Regions g = nest.regions;
-    offer(i, r, g.x0[r], g.y0[r]);
-    offer(i, r, g.x0[r], g.y1[r]);
-    offer(i, r, g.x1[r], g.y0[r]);
-    offer(i, r, g.x1[r], g.y1[r]);
+    int o = nest.turnIn(i, r);
+    if (!nest.hasRoom(r, o)) {
+      return;
+    }
+    double x0 = nest.minX(r, o);
+    double x1 = nest.maxX(r, o);
+    offer(i, r, x0, nest.minY(r, o));
+    offer(i, r, x0, nest.maxY(r, o));
+    offer(i, r, x1, nest.minY(r, o));
+    offer(i, r, x1, nest.maxY(r, o));
     for (int j = nest.pieces; j < nest.all; j++) {
       touches(i, j, r);
     }
@@ -90,9 +105,13 @@ final class Filler {
   }
 
   private void touches(int i, int j, int r) {
-    Regions g = nest.regions;
     int oj = nest.orientation[j];
-    NoFit fit = nest.turns.fit(oj, g.orientation[r]);
+    int o = nest.turnIn(i, r);
+    if (nest.turns.byParts(oj, o)) {
+      corners(i, j, r);
+      return;
+    }
+    NoFit fit = nest.turns.fit(oj, o);
     double c = nest.turns.cos[oj];
     double s = nest.turns.sin[oj];
     for (int k = 0; k < fit.segments.length; k += 5) {
@@ -107,23 +126,45 @@ final class Filler {
 
   /** Where a boundary segment meets the lower, upper and left side of the region. */
   private void crossing(int i, int r, double ax, double ay, double ux, double uy, double length) {
-    Regions g = nest.regions;
+    int o = nest.turnIn(i, r);
+    double x0 = nest.minX(r, o);
     for (int side = 0; side < 3; side++) {
-      double along = side == 2 ? (g.x0[r] - ax) / ux : ((side == 0 ? g.y0[r] : g.y1[r]) - ay) / uy;
+      double y = side == 0 ? nest.minY(r, o) : nest.maxY(r, o);
+      double along = side == 2 ? (x0 - ax) / ux : (y - ay) / uy;
       if (along > 0 && along < length) {
-        double py = side == 0 ? g.y0[r] : side == 1 ? g.y1[r] : ay + along * uy;
-        double px = side == 2 ? g.x0[r] : ax + along * ux;
-        offer(i, r, px, py);
+        offer(i, r, side == 2 ? x0 : ax + along * ux, side == 2 ? ay + along * uy : y);
+      }
+    }
+  }
+
+  /** Corner to corner, where there is no no-fit region; overlapping places are rejected. */
+  private void corners(int i, int j, int r) {
+    int o = nest.turnIn(i, r);
+    int oj = nest.orientation[j];
+    double[] there = nest.turns.outline(oj);
+    double[] own = nest.turns.outline(o);
+    double away = nest.turns.pad * (1 + 1e-9);
+    for (int a = 0; a < there.length; a += 2) {
+      double ax = nest.x[j] + nest.turns.cos[oj] * there[a] - nest.turns.sin[oj] * there[a + 1];
+      double ay = nest.y[j] + nest.turns.sin[oj] * there[a] + nest.turns.cos[oj] * there[a + 1];
+      for (int b = 0; b < own.length; b += 2) {
+        double bx = nest.turns.cos[o] * own[b] - nest.turns.sin[o] * own[b + 1];
+        double by = nest.turns.sin[o] * own[b] + nest.turns.cos[o] * own[b + 1];
+        offer(i, r, ax - bx + away, ay - by);
+        if (away > 0) {
+          offer(i, r, ax - bx, ay - by + away);
+        }
       }
     }
   }
 
   private void offer(int i, int r, double px, double py) {
     Regions g = nest.regions;
-    double loX = Math.min(g.x0[r], g.x1[r]);
-    double hiX = Math.max(g.x0[r], g.x1[r]);
-    double loY = Math.min(g.y0[r], g.y1[r]);
-    double hiY = Math.max(g.y0[r], g.y1[r]);
+    int o = nest.turnIn(i, r);
+    double loX = Math.min(nest.minX(r, o), nest.maxX(r, o));
+    double hiX = Math.max(nest.minX(r, o), nest.maxX(r, o));
+    double loY = Math.min(nest.minY(r, o), nest.maxY(r, o));
+    double hiY = Math.max(nest.minY(r, o), nest.maxY(r, o));
     double slack = NoFit.TOUCH;
     if (px < loX - slack || px > hiX + slack || py < loY - slack || py > hiY + slack) {
       return;
@@ -133,13 +174,13 @@ final class Filler {
     if (g.line[r] && !onLine(r, x, y)) {
       return;
     }
-    int o = g.orientation[r];
     double key = x + nest.turns.maxX[o] + 1e-3 * (y + nest.turns.maxY[o]);
     if (key < bestKey && nest.evaluate(i, o, x, y, Double.MIN_VALUE) <= 0) {
       bestKey = key;
       bestX = x;
       bestY = y;
       bestRegion = r;
+      bestAngle = nest.turns.angle[o];
     }
   }
 

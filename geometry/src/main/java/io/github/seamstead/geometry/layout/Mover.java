@@ -2,7 +2,9 @@ package io.github.seamstead.geometry.layout;
 
 /**
  * Finds a better place for one piece: samples over all that its kind may choose from, samples near
- * where it lies and corner-to-corner touches, then lets the best few descend.
+ * where it lies and corner-to-corner touches, then lets the best few descend. A piece that may lie
+ * at any angle is turned as well: along the stock, along a neighbour's edge, at random, and in ever
+ * smaller steps as it descends.
  */
 final class Mover {
 
@@ -11,25 +13,28 @@ final class Mover {
   /** Few pieces need a wider look, for many the next pass is worth more. */
   private static final int MANY = 60;
 
+  /** First and last step of a turn on the way down, in radians. */
+  private static final double TURN = 0.05;
+
+  private static final double LEAST_TURN = 1e-4;
+
   private final int wide;
   private final int near;
   private final int touch;
 
   private final Nest nest;
   private final FastRandom random;
+  private final Touches touches;
   private final double[] exit = new double[2];
   private final int[] around;
-  private final double[] keptLoss = new double[KEEP + 1];
-  private final double[] keptX = new double[KEEP + 1];
-  private final double[] keptY = new double[KEEP + 1];
-  private final int[] keptRegion = new int[KEEP + 1];
-  private int kept;
+  private final Kept kept = new Kept(KEEP);
   private double clampedX;
   private double clampedY;
 
   Mover(Nest nest, FastRandom random) {
     this.nest = nest;
     this.random = random;
+    touches = new Touches(nest, random);
     around = new int[nest.all];
     int part = nest.pieces > MANY ? 2 : 1;
     wide = 40 / part;
@@ -39,82 +44,90 @@ final class Mover {
 
   /** Moves a piece to the best place found; false if none is better than where it lies. */
   boolean move(int i) {
-    Regions r = nest.regions;
-    int[] choice = r.ofKind(nest.kind[i]);
-    double now =
-        nest.evaluate(i, nest.orientation[i], nest.x[i], nest.y[i], Double.POSITIVE_INFINITY);
+    int[] choice = nest.regions.ofKind(nest.kind[i]);
+    int o = nest.orientation[i];
+    int home = nest.region[i];
+    double angle = nest.turns.angle[o];
+    double now = nest.evaluate(i, o, nest.x[i], nest.y[i], Double.POSITIVE_INFINITY);
     if (now <= 0) {
       return false;
     }
-    kept = 0;
-    for (int s = 0; s < wide; s++) {
-      int region = choice[random.below(choice.length)];
-      offer(i, region, between(r.x0[region], r.x1[region]), between(r.y0[region], r.y1[region]));
-    }
-    int o = nest.orientation[i];
+    kept.count = 0;
     double size =
         Math.min(nest.turns.maxX[o] - nest.turns.minX[o], nest.turns.maxY[o] - nest.turns.minY[o]);
+    for (int s = 0; s < wide; s++) {
+      offerAnywhere(i, choice[random.below(choice.length)], angle);
+    }
     for (int s = 0; s < near; s++) {
-      int region = random.below(2) == 0 ? nest.region[i] : choice[random.below(choice.length)];
+      int r = random.below(2) == 0 ? home : choice[random.below(choice.length)];
       double reach = size * random.next();
-      offer(i, region, nest.x[i] + between(-reach, reach), nest.y[i] + between(-reach, reach));
+      if (nest.isFree(r)) {
+        turn(i, r, random.below(2) == 0 ? angle : angle + between(-4 * TURN, 4 * TURN));
+      }
+      offer(i, r, nest.x[i] + between(-reach, reach), nest.y[i] + between(-reach, reach));
     }
     for (int s = 0; s < touch; s++) {
-      offerTouch(i, choice[random.below(choice.length)]);
-    }
-    // Where it lies takes part, so that a small slide is found too.
-    insert(now, nest.region[i], nest.x[i], nest.y[i], true);
-    double best = now;
-    int bestRegion = -1;
-    double bestX = 0;
-    double bestY = 0;
-    for (int k = 0; k < kept; k++) {
-      double loss = descend(i, k, size);
-      if (loss < best) {
-        best = loss;
-        bestRegion = keptRegion[k];
-        bestX = keptX[k];
-        bestY = keptY[k];
-        if (loss <= 0) {
-          break;
-        }
+      int r = choice[random.below(choice.length)];
+      turn(i, r, angle);
+      if (touches.next(i, r)) {
+        offer(i, r, touches.x(), touches.y());
       }
     }
-    if (bestRegion < 0) {
+    // Where it lies takes part, so that a small slide is found too.
+    kept.insert(now, home, nest.x[i], nest.y[i], angle, true);
+    int best = -1;
+    double least = now;
+    for (int k = 0; k < kept.count && least > 0; k++) {
+      double loss = descend(i, k, size);
+      if (loss < least) {
+        least = loss;
+        best = k;
+      }
+    }
+    if (best < 0) {
+      turn(i, home, angle);
       return false;
     }
-    nest.place(i, bestRegion, bestX, bestY);
+    nest.place(i, kept.region[best], kept.x[best], kept.y[best], kept.angle[best]);
     nest.refresh(i);
     return true;
+  }
+
+  private void offerAnywhere(int i, int r, double angle) {
+    int o = nest.turnIn(i, r);
+    if (nest.isFree(r)) {
+      switch (random.below(3)) {
+        case 0 -> nest.turns.turn(o, angle);
+        case 1 -> nest.turns.turn(o, touches.alongStock(o));
+        default -> nest.turns.turn(o, 2 * Math.PI * random.next());
+      }
+    }
+    offer(
+        i, r, between(nest.minX(r, o), nest.maxX(r, o)), between(nest.minY(r, o), nest.maxY(r, o)));
+  }
+
+  private void turn(int i, int r, double angle) {
+    if (nest.isFree(r)) {
+      nest.turns.turn(nest.turnIn(i, r), angle);
+    }
   }
 
   private double between(double a, double b) {
     return a + (b - a) * random.next();
   }
 
-  private void offer(int i, int region, double px, double py) {
-    clamp(region, px, py);
-    double limit = kept < KEEP ? Double.POSITIVE_INFINITY : keptLoss[KEEP - 1];
-    double loss = nest.evaluate(i, nest.regions.orientation[region], clampedX, clampedY, limit);
-    if (loss < limit) {
-      insert(loss, region, clampedX, clampedY, false);
-    }
-  }
-
-  private void offerTouch(int i, int region) {
-    int j = random.below(nest.all);
-    if (j == i) {
+  /** Looks at a place in a region, at the angle at which the piece is turned for it. */
+  private void offer(int i, int r, double px, double py) {
+    int o = nest.turnIn(i, r);
+    if (nest.isFree(r) && !nest.hasRoom(r, o)) {
       return;
     }
-    int oj = nest.orientation[j];
-    int o = nest.regions.orientation[region];
-    NoFit fit = nest.turns.fit(oj, o);
-    int k = 5 * random.below(fit.segments.length / 5);
-    double dx = fit.segments[k];
-    double dy = fit.segments[k + 1];
-    double c = nest.turns.cos[oj];
-    double s = nest.turns.sin[oj];
-    offer(i, region, nest.x[j] + c * dx - s * dy, nest.y[j] + s * dx + c * dy);
+    clamp(r, o, px, py);
+    double limit = kept.limit();
+    double loss = nest.evaluate(i, o, clampedX, clampedY, limit);
+    if (loss < limit) {
+      kept.insert(loss, r, clampedX, clampedY, nest.turns.angle[o], false);
+    }
   }
 
   double clampedX() {
@@ -125,8 +138,8 @@ final class Mover {
     return clampedY;
   }
 
-  /** Finds the point of a region nearest to a place. */
-  void clamp(int region, double px, double py) {
+  /** Finds the point of a region nearest to a place for a piece in an orientation. */
+  void clamp(int region, int o, double px, double py) {
     Regions r = nest.regions;
     if (r.line[region]) {
       double ex = r.x1[region] - r.x0[region];
@@ -137,47 +150,42 @@ final class Mover {
       clampedX = r.x0[region] + t * ex;
       clampedY = r.y0[region] + t * ey;
     } else {
-      clampedX = Math.max(r.x0[region], Math.min(r.x1[region], px));
-      clampedY = Math.max(r.y0[region], Math.min(r.y1[region], py));
+      clampedX = Math.max(nest.minX(region, o), Math.min(nest.maxX(region, o), px));
+      clampedY = Math.max(nest.minY(region, o), Math.min(nest.maxY(region, o), py));
     }
   }
 
-  /** Keeps a candidate in rising order of loss; {@code extra} takes one place more. */
-  private void insert(double loss, int region, double px, double py, boolean extra) {
-    int limit = extra ? KEEP + 1 : KEEP;
-    int at = kept < limit ? kept++ : limit - 1;
-    while (at > 0 && keptLoss[at - 1] > loss) {
-      keptLoss[at] = keptLoss[at - 1];
-      keptRegion[at] = keptRegion[at - 1];
-      keptX[at] = keptX[at - 1];
-      keptY[at] = keptY[at - 1];
-      at--;
-    }
-    keptLoss[at] = loss;
-    keptRegion[at] = region;
-    keptX[at] = px;
-    keptY[at] = py;
-  }
-
-  /** Walks downhill from a kept candidate by axis and diagonal steps and by clean exits. */
+  /** Walks downhill from a kept place by axis and diagonal steps, turns and clean exits. */
   private double descend(int i, int k, double size) {
-    int region = keptRegion[k];
-    int o = nest.regions.orientation[region];
-    double px = keptX[k];
-    double py = keptY[k];
-    double loss = keptLoss[k];
+    int r = kept.region[k];
+    int o = nest.turnIn(i, r);
+    boolean free = nest.isFree(r);
+    double px = kept.x[k];
+    double py = kept.y[k];
+    double angle = kept.angle[k];
+    double loss = kept.loss[k];
     double stepX = 0.05 * size;
     double stepY = stepX;
+    double stepTurn = free ? TURN : 0;
     double least = 1e-3 * size;
-    while (loss > 0 && (stepX > least || stepY > least)) {
-      int axis = random.below(4);
-      double sx = axis == 1 ? 0 : stepX;
-      double sy = axis == 0 ? 0 : axis == 3 ? -stepY : stepY;
+    turn(i, r, angle);
+    while (loss > 0 && (stepX > least || stepY > least || stepTurn > LEAST_TURN)) {
+      int axis = random.below(free ? 5 : 4);
+      double sx = axis == 1 || axis == 4 ? 0 : stepX;
+      double sy = axis == 0 || axis == 4 ? 0 : axis == 3 ? -stepY : stepY;
       double ox = px;
       double oy = py;
+      double from = angle;
       boolean better = false;
       for (int sign = 1; sign >= -1; sign -= 2) {
-        clamp(region, ox + sign * sx, oy + sign * sy);
+        double turned = axis == 4 ? from + sign * stepTurn : from;
+        if (axis == 4) {
+          nest.turns.turn(o, turned);
+          if (!nest.hasRoom(r, o)) {
+            continue;
+          }
+        }
+        clamp(r, o, ox + sign * sx, oy + sign * sy);
         double tx = clampedX;
         double ty = clampedY;
         double l = nest.evaluate(i, o, tx, ty, loss);
@@ -185,10 +193,15 @@ final class Mover {
           loss = l;
           px = tx;
           py = ty;
+          angle = turned;
           better = true;
         }
       }
       double factor = better ? 1.1 : 0.5;
+      if (axis == 4) {
+        nest.turns.turn(o, angle);
+        stepTurn *= factor;
+      }
       if (sx != 0) {
         stepX *= axis >= 2 && !better ? Math.sqrt(factor) : factor;
       }
@@ -196,49 +209,42 @@ final class Mover {
         stepY *= axis >= 2 && !better ? Math.sqrt(factor) : factor;
       }
     }
-    keptX[k] = px;
-    keptY[k] = py;
-    return leave(i, k, o, loss);
+    kept.set(k, loss, px, py, angle);
+    return leave(i, k, o);
   }
 
   /** Tries the clean exits from each overlap left, the shortest way first to zero overlap. */
-  private double leave(int i, int k, int o, double start) {
-    double loss = start;
-    for (int round = 0; round < 6 && loss > 0; round++) {
-      double baseX = keptX[k];
-      double baseY = keptY[k];
+  private double leave(int i, int k, int o) {
+    int r = kept.region[k];
+    for (int round = 0; round < 6 && kept.loss[k] > 0; round++) {
+      double baseX = kept.x[k];
+      double baseY = kept.y[k];
       boolean better = false;
       double sumX = 0;
       double sumY = 0;
       int count = nest.meet(i, o, baseX, baseY, around);
       for (int m = 0; m < count; m++) {
-        if (nest.exit(around[m], o, baseX, baseY, exit) <= 0) {
-          continue;
-        }
-        sumX += exit[0];
-        sumY += exit[1];
-        clamp(keptRegion[k], baseX + exit[0], baseY + exit[1]);
-        double l = nest.evaluate(i, o, clampedX, clampedY, loss);
-        if (l < loss) {
-          loss = l;
-          keptX[k] = clampedX;
-          keptY[k] = clampedY;
-          better = true;
+        if (nest.exit(around[m], o, baseX, baseY, exit) > 0) {
+          sumX += exit[0];
+          sumY += exit[1];
+          better |= slide(i, k, r, o, baseX + exit[0], baseY + exit[1]);
         }
       }
-      clamp(keptRegion[k], baseX + sumX, baseY + sumY);
-      double l = nest.evaluate(i, o, clampedX, clampedY, loss);
-      if (l < loss) {
-        loss = l;
-        keptX[k] = clampedX;
-        keptY[k] = clampedY;
-        better = true;
-      }
+      better |= slide(i, k, r, o, baseX + sumX, baseY + sumY);
       if (!better) {
         break;
       }
     }
-    keptLoss[k] = loss;
-    return loss;
+    return kept.loss[k];
+  }
+
+  private boolean slide(int i, int k, int r, int o, double px, double py) {
+    clamp(r, o, px, py);
+    double l = nest.evaluate(i, o, clampedX, clampedY, kept.loss[k]);
+    if (l >= kept.loss[k]) {
+      return false;
+    }
+    kept.set(k, l, clampedX, clampedY, kept.angle[k]);
+    return true;
   }
 }

@@ -1,6 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
 import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Pieces on stock, perhaps overlapping, with the depth of each overlap and a weight on each pair.
@@ -16,6 +18,10 @@ final class Nest {
   final int pieces;
   final int all;
   final int[] kind;
+
+  /** The orientation of each piece that may be turned to any angle; the next one is turned over. */
+  private final int[] free;
+
   final int[] orientation;
   final int[] region;
   final double[] x;
@@ -28,10 +34,7 @@ final class Nest {
   private final double[] metY;
   private final double[] metLeast;
 
-  /** For each pair, once {@link #weigh} was called. */
-  double[] weight = new double[0];
-
-  double[] depth = new double[0];
+  private @Nullable Pairs pairs;
 
   /** Placements evaluated so far. */
   long work;
@@ -40,10 +43,26 @@ final class Nest {
    * Makes a nest without places.
    *
    * @param kind kind of each piece, an index of {@link Regions#ofKind}
+   * @param freeShapes for each kind the shapes, as drawn and turned over, that may lie at any
+   *     angle; an empty array for a kind that may not
    * @param obstacles orientation index, x and y of each fixed shape
    */
-  Nest(Orientations turns, Regions regions, int[] kind, double[][] obstacles) {
-    this.turns = turns;
+  Nest(
+      Orientations turns,
+      Regions regions,
+      int[] kind,
+      List<int[]> freeShapes,
+      double[][] obstacles) {
+    free = new int[kind.length];
+    int[] shapes = new int[2 * kind.length];
+    int slots = 0;
+    for (int i = 0; i < kind.length; i++) {
+      free[i] = turns.count + slots;
+      for (int shape : freeShapes.get(kind[i])) {
+        shapes[slots++] = shape;
+      }
+    }
+    this.turns = turns.own(Arrays.copyOf(shapes, slots));
     this.regions = regions;
     this.kind = kind;
     pieces = kind.length;
@@ -65,13 +84,12 @@ final class Nest {
     }
   }
 
-  /** Sets every pair's weight to 1; needs the square of the number of pieces in memory. */
-  void weigh() {
-    if (weight.length == 0) {
-      weight = new double[pieces * all];
-      depth = new double[pieces * all];
+  /** Depths and weights of pairs, made on first use: until then every weight is 1. */
+  Pairs pairs() {
+    if (pairs == null) {
+      pairs = new Pairs(pieces, all);
     }
-    Arrays.fill(weight, 1);
+    return pairs;
   }
 
   private void put(int i, int o, double px, double py) {
@@ -87,10 +105,53 @@ final class Nest {
         py + turns.maxY[o] + turns.pad);
   }
 
-  /** Puts a piece without looking at overlaps. */
+  /** The orientation in which a piece lies in a region. */
+  int turnIn(int i, int r) {
+    int o = regions.orientation[r];
+    return o >= 0 ? o : free[i] + Regions.ANY - o;
+  }
+
+  /** Whether a piece may be turned in a region. */
+  boolean isFree(int r) {
+    return regions.orientation[r] < 0;
+  }
+
+  /** Least x of a piece's reference point in a region. */
+  double minX(int r, int o) {
+    return regions.line[r] ? regions.x0[r] : regions.x0[r] - turns.minX[o];
+  }
+
+  /** Greatest x of a piece's reference point in a region; less than the least if it is too long. */
+  double maxX(int r, int o) {
+    return regions.line[r] ? regions.x1[r] : regions.x1[r] - turns.maxX[o];
+  }
+
+  double minY(int r, int o) {
+    return regions.line[r] ? regions.y0[r] : regions.y0[r] - turns.minY[o];
+  }
+
+  double maxY(int r, int o) {
+    return regions.line[r] ? regions.y1[r] : regions.y1[r] - turns.maxY[o];
+  }
+
+  /** Whether a piece is no larger than a region. */
+  boolean hasRoom(int r, int o) {
+    double most = -NoFit.TOUCH;
+    return regions.line[r] || (maxX(r, o) - minX(r, o) >= most && maxY(r, o) - minY(r, o) >= most);
+  }
+
+  /** Puts a piece without looking at overlaps, at the angle at which it lies. */
   void place(int i, int r, double px, double py) {
     region[i] = r;
-    put(i, regions.orientation[r], px, py);
+    put(i, turnIn(i, r), px, py);
+  }
+
+  /** Puts a piece at an angle, which counts only in a region where it may be turned. */
+  void place(int i, int r, double px, double py, double angle) {
+    if (isFree(r)) {
+      turns.turn(turnIn(i, r), angle);
+    }
+    place(i, r, px, py);
   }
 
   /** Takes a piece out of the way of all others. */
@@ -107,7 +168,7 @@ final class Nest {
       if (poses.region[i] == Poses.PARKED) {
         park(i);
       } else {
-        place(i, poses.region[i], poses.x[i], poses.y[i]);
+        place(i, poses.region[i], poses.x[i], poses.y[i], poses.angle[i]);
       }
     }
   }
@@ -120,7 +181,7 @@ final class Nest {
     double y1 = x1;
     for (int i = 0; i < pieces; i++) {
       if (poses.region[i] != Poses.PARKED) {
-        int o = regions.orientation[poses.region[i]];
+        int o = turnIn(i, poses.region[i]);
         x0 = Math.min(x0, poses.x[i] + turns.minX[o]);
         x1 = Math.max(x1, poses.x[i] + turns.maxX[o]);
         y0 = Math.min(y0, poses.y[i] + turns.minY[o]);
@@ -136,6 +197,9 @@ final class Nest {
     System.arraycopy(region, 0, poses.region, 0, pieces);
     System.arraycopy(x, 0, poses.x, 0, pieces);
     System.arraycopy(y, 0, poses.y, 0, pieces);
+    for (int i = 0; i < pieces; i++) {
+      poses.angle[i] = region[i] == Poses.PARKED ? 0 : turns.angle[orientation[i]];
+    }
   }
 
   /**
@@ -148,9 +212,9 @@ final class Nest {
   double evaluate(int i, int o, double px, double py, double limit) {
     work++;
     boxes.aim(px + turns.minX[o], px + turns.maxX[o], py + turns.minY[o], py + turns.maxY[o]);
-    int row = i * all;
-    boolean weighted = weight.length != 0;
+    Pairs weights = pairs;
     double bound = 0;
+    double sum = 0;
     int deep = 0;
     for (int w = 0; w < boxes.words; w++) {
       long bits = boxes.near(w);
@@ -163,6 +227,16 @@ final class Nest {
         int oj = orientation[j];
         double dx = px - x[j];
         double dy = py - y[j];
+        if (turns.byParts(oj, o)) {
+          double depth = turns.depthOfParts(oj, o, dx, dy, null);
+          depth *= weights != null ? weights.weight(i, j) : 1;
+          bound += depth;
+          sum += depth;
+          if (bound >= limit) {
+            return bound;
+          }
+          continue;
+        }
         double cos = turns.cos[oj];
         double sin = turns.sin[oj];
         double rx = cos * dx + sin * dy;
@@ -174,7 +248,7 @@ final class Nest {
         }
         double least = fit.least(cell);
         if (least > 0) {
-          least *= weighted ? weight[row + j] : 1;
+          least *= weights != null ? weights.weight(i, j) : 1;
           bound += least;
           if (bound >= limit) {
             return bound;
@@ -188,11 +262,10 @@ final class Nest {
         metLeast[deep++] = least;
       }
     }
-    double sum = 0;
     for (int m = 0; m < deep; m++) {
       double depth = metFit[m].depthIn(metAt[m], metX[m], metY[m]);
       if (depth > 0) {
-        depth *= weighted ? weight[row + met[m]] : 1;
+        depth *= weights != null ? weights.weight(i, met[m]) : 1;
         sum += depth;
         bound += depth - metLeast[m];
         if (sum >= limit || bound >= limit) {
@@ -218,6 +291,9 @@ final class Nest {
     int oj = orientation[j];
     double dx = px - x[j];
     double dy = py - y[j];
+    if (turns.byParts(oj, o)) {
+      return turns.depthOfParts(oj, o, dx, dy, null);
+    }
     double cos = turns.cos[oj];
     double sin = turns.sin[oj];
     return turns.fit(oj, o).depth(cos * dx + sin * dy, cos * dy - sin * dx);
@@ -236,6 +312,9 @@ final class Nest {
     int oj = orientation[j];
     double dx = px - x[j];
     double dy = py - y[j];
+    if (turns.byParts(oj, o)) {
+      return turns.depthOfParts(oj, o, dx, dy, exit);
+    }
     double cos = turns.cos[oj];
     double sin = turns.sin[oj];
     double deep = turns.fit(oj, o).exit(cos * dx + sin * dy, cos * dy - sin * dx, exit);
@@ -258,20 +337,16 @@ final class Nest {
 
   /** Renews the depths of a piece's overlaps after it moved. */
   void refresh(int i) {
-    Arrays.fill(depth, i * all, (i + 1) * all, 0);
-    for (int j = 0; j < pieces; j++) {
-      depth[j * all + i] = 0;
-    }
+    Pairs kept = pairs();
+    kept.clear(i);
     if (region[i] == Poses.PARKED) {
       return;
     }
     int count = meet(i, orientation[i], x[i], y[i], met);
     for (int m = 0; m < count; m++) {
-      int j = met[m];
-      double deep = pairDepth(j, orientation[i], x[i], y[i]);
-      depth[i * all + j] = deep;
-      if (j < pieces) {
-        depth[j * all + i] = deep;
+      double deep = pairDepth(met[m], orientation[i], x[i], y[i]);
+      if (deep > 0) {
+        kept.add(i, met[m], deep);
       }
     }
   }
@@ -280,33 +355,5 @@ final class Nest {
     for (int i = 0; i < pieces; i++) {
       refresh(i);
     }
-  }
-
-  /** Sum of the depths of one piece's overlaps, weights aside. */
-  double overlapOf(int i) {
-    double sum = 0;
-    for (int k = i * all; k < (i + 1) * all; k++) {
-      sum += depth[k];
-    }
-    return sum;
-  }
-
-  /** Sum over all pairs of the depths of overlap. */
-  double overlap() {
-    double sum = 0;
-    for (int i = 0; i < pieces; i++) {
-      for (int j = i + 1; j < all; j++) {
-        sum += depth[i * all + j];
-      }
-    }
-    return sum;
-  }
-
-  double weightedOverlapOf(int i) {
-    double sum = 0;
-    for (int k = i * all; k < (i + 1) * all; k++) {
-      sum += weight[k] * depth[k];
-    }
-    return sum;
   }
 }

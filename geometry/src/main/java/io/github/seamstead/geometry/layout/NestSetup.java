@@ -31,8 +31,16 @@ final class NestSetup {
 
   private final double spacing;
   private final double margin;
+
+  /** Of each shape: whether it is a piece turned over, and its reference point as drawn. */
   private final List<Boolean> mirrored = new ArrayList<>();
+
   private final List<Vector2D> reference = new ArrayList<>();
+
+  /** For each kind that may lie at any angle its shapes, as drawn and turned over; else none. */
+  private final List<int[]> freeShapes = new ArrayList<>();
+
+  private final List<double[]> startAngles = new ArrayList<>();
   private final List<double[]> obstacles = new ArrayList<>();
   private final Map<String, Integer> shapes = new HashMap<>();
 
@@ -78,39 +86,72 @@ final class NestSetup {
     for (int i = 0; i < kinds.length; i++) {
       kinds[i] = kind[members[i]];
     }
-    return new Nest(turns, regions.on(onBin), kinds, obstacles.toArray(new double[0][]));
+    return new Nest(
+        turns, regions.on(onBin), kinds, freeShapes, obstacles.toArray(new double[0][]));
   }
 
-  /** Where a placement's reference point lies in a region of its turn; empty if there is none. */
+  /** The shape with which a kind lies in a region. */
+  private int shapeIn(int kindIndex, int r) {
+    int o = regions.orientation[r];
+    return o >= 0 ? turns.shape[o] : freeShapes.get(kindIndex)[Regions.ANY - o];
+  }
+
+  private double angleIn(int r, double angle) {
+    int o = regions.orientation[r];
+    return o >= 0 ? turns.angle[o] : angle;
+  }
+
+  /** Angles from which a kind that may lie at any of them starts; 0 alone for another. */
+  double[] startAngles(int kindIndex) {
+    return startAngles.get(kindIndex);
+  }
+
+  /** How far a copy reaches beyond its reference point along x. */
+  double reachX(int i, int r, double angle) {
+    int o = regions.orientation[r];
+    return o >= 0 ? turns.maxX[o] : turns.greatestX(shapeIn(kind[i], r), angle);
+  }
+
+  /** Region, place and turn of a placement in the search's terms; empty if no region allows it. */
   Optional<double[]> pose(int kindIndex, int bin, Placement p) {
     for (int r : regions.ofKind(kindIndex)) {
-      int o = regions.orientation[r];
-      double off = Math.IEEEremainder(turns.angle[o] - p.rotation(), 2 * Math.PI);
+      double angle = angleIn(r, p.rotation());
+      int s = shapeIn(kindIndex, r);
       if (regions.bin[r] != bin
           || regions.line[r] != p.onReinforcedEdge()
-          || mirrored.get(o) != p.mirrored()
-          || Math.abs(off) > 1e-9) {
+          || mirrored.get(s) != p.mirrored()
+          || Math.abs(Math.IEEEremainder(angle - p.rotation(), 2 * Math.PI)) > 1e-9) {
         continue;
       }
-      Vector2D c = reference.get(o);
-      double x = p.shift().getX() + turns.cos[o] * c.getX() - turns.sin[o] * c.getY();
-      double y = p.shift().getY() + turns.sin[o] * c.getX() + turns.cos[o] * c.getY();
-      return Optional.of(new double[] {r, (x + bins.get(bin).offset()) / unit, y / unit});
+      Vector2D c = reference.get(s);
+      double cos = Turns.cos(angle);
+      double sin = Turns.sin(angle);
+      double x = p.shift().getX() + cos * c.getX() - sin * c.getY();
+      double y = p.shift().getY() + sin * c.getX() + cos * c.getY();
+      return Optional.of(new double[] {r, (x + bins.get(bin).offset()) / unit, y / unit, angle});
     }
     return Optional.empty();
   }
 
   private void addKind(Piece piece) {
     List<Integer> own = new ArrayList<>();
+    List<Integer> free = new ArrayList<>();
     boolean mustHem = piece.hem().isPresent() && piece.hem().get().required();
     boolean turnedOver = piece.mayMirror() || bins.stream().allMatch(b -> b.item().bothSidesGood());
     for (int side = 0; side < (turnedOver ? 2 : 1); side++) {
       boolean mirror = side == 1;
       Outline outline = mirror ? piece.outline().mirrored() : piece.outline();
-      for (double angle : mustHem ? List.<Double>of() : PieceTurns.of(piece)) {
-        int o = orientation(piece, outline, mirror, angle);
-        for (int b = 0; b < bins.size(); b++) {
-          addBox(own, o, b);
+      if (!mustHem && PieceTurns.isFree(piece)) {
+        free.add(shape(piece, outline, mirror));
+        addRooms(own, piece, outline, Regions.ANY - side);
+      } else if (!mustHem) {
+        for (double angle : PieceTurns.of(piece)) {
+          int o = orientation(piece, outline, mirror, angle);
+          for (int b = 0; b < bins.size(); b++) {
+            if (fits(turns.maxX[o] - turns.minX[o], turns.maxY[o] - turns.minY[o], b)) {
+              addRoom(own, o, b);
+            }
+          }
         }
       }
       if (piece.hem().isPresent()) {
@@ -125,9 +166,12 @@ final class NestSetup {
       }
     }
     regions.addKind(own.stream().mapToInt(Integer::intValue).toArray());
+    freeShapes.add(free.stream().mapToInt(Integer::intValue).toArray());
+    startAngles.add(
+        free.isEmpty() ? new double[1] : StartAngles.of(piece, unit, bins.size(), this::fits));
   }
 
-  private int orientation(Piece piece, Outline outline, boolean mirror, double angle) {
+  private int shape(Piece piece, Outline outline, boolean mirror) {
     String key = piece.id() + (mirror ? "/over" : "/up");
     Integer known = shapes.get(key);
     Vector2D centre = outline.centroid();
@@ -135,30 +179,56 @@ final class NestSetup {
       double[] corners = Obstacles.corners(outline, centre, unit);
       known = turns.addShape(corners, ConvexParts.of(corners), spacing / unit, false);
       shapes.put(key, known);
+      mirrored.add(mirror);
+      reference.add(centre);
     }
+    return known;
+  }
+
+  private int orientation(Piece piece, Outline outline, boolean mirror, double angle) {
+    int known = shape(piece, outline, mirror);
     for (int o = 0; o < turns.count; o++) {
       if (turns.shape[o] == known
           && Math.abs(Math.IEEEremainder(turns.angle[o] - angle, 2 * Math.PI)) < 1e-10) {
         return o;
       }
     }
-    mirrored.add(mirror);
-    reference.add(centre);
     return turns.addTurn(known, angle);
   }
 
-  /** The box in which a piece stays within the stock's bounds less the margin. */
-  private void addBox(List<Integer> own, int o, int b) {
+  /** The bins that hold a piece in at least one of the turns with an edge along them. */
+  private void addRooms(List<Integer> own, Piece piece, Outline outline, int orientation) {
+    List<Bounds> sizes = new ArrayList<>();
+    for (double angle : PieceTurns.of(piece)) {
+      sizes.add(Turns.box(outline.vertices(), angle));
+    }
+    for (int b = 0; b < bins.size(); b++) {
+      int at = b;
+      if (sizes.stream().anyMatch(s -> fits(s.width() / unit, s.height() / unit, at))) {
+        addRoom(own, orientation, b);
+      }
+    }
+  }
+
+  private boolean fits(double width, double height, int b) {
+    Bounds box = bins.get(b).bounds();
+    return width <= (box.width() - 2 * margin) / unit + NoFit.TOUCH
+        && height <= (box.height() - 2 * margin) / unit + NoFit.TOUCH;
+  }
+
+  /** The stock's bounds less the margin. */
+  private void addRoom(List<Integer> own, int o, int b) {
     Bin bin = bins.get(b);
     Bounds box = bin.bounds();
-    double x0 = (box.minX() + bin.offset() + margin) / unit - turns.minX[o];
-    double x1 = (box.maxX() + bin.offset() - margin) / unit - turns.maxX[o];
-    double y0 = (box.minY() + margin) / unit - turns.minY[o];
-    double y1 = (box.maxY() - margin) / unit - turns.maxY[o];
-    double tolerance = NoFit.TOUCH;
-    if (x1 >= x0 - tolerance && y1 >= y0 - tolerance) {
-      own.add(regions.add(o, b, x0, y0, Math.max(x0, x1), Math.max(y0, y1), false));
-    }
+    own.add(
+        regions.add(
+            o,
+            b,
+            (box.minX() + bin.offset() + margin) / unit,
+            (box.minY() + margin) / unit,
+            (box.maxX() + bin.offset() - margin) / unit,
+            (box.maxY() - margin) / unit,
+            false));
   }
 
   /** The line along which a piece's hem lies on a reinforced edge. */
@@ -178,58 +248,10 @@ final class NestSetup {
       return;
     }
     int o = orientation(piece, outline, mirror, angle);
-    Vector2D toCentre = outline.centroid().subtract(h0);
-    double c = Turns.cos(angle);
-    double s = Turns.sin(angle);
-    double rx = s0.getX() + bin.offset() + c * toCentre.getX() - s * toCentre.getY();
-    double ry = s0.getY() + s * toCentre.getX() + c * toCentre.getY();
-    Vector2D unitWay = stockWay.multiply(1 / stockWay.norm());
-    double[] stretch = {0, Math.max(0, spare)};
-    Bounds box = bin.bounds();
-    // The other edges keep their margin; across the hem's own edge there is none.
-    clip(
-        stretch,
-        rx / unit,
-        unitWay.getX(),
-        turns.minX[o],
-        turns.maxX[o],
-        (box.minX() + bin.offset()) / unit,
-        (box.maxX() + bin.offset()) / unit);
-    clip(
-        stretch,
-        ry / unit,
-        unitWay.getY(),
-        turns.minY[o],
-        turns.maxY[o],
-        box.minY() / unit,
-        box.maxY() / unit);
-    if (stretch[0] <= stretch[1]) {
-      own.add(
-          regions.add(
-              o,
-              b,
-              (rx + stretch[0] * unitWay.getX()) / unit,
-              (ry + stretch[0] * unitWay.getY()) / unit,
-              (rx + stretch[1] * unitWay.getX()) / unit,
-              (ry + stretch[1] * unitWay.getY()) / unit,
-              true));
+    double[] line = HemLine.of(bin, edge, outline, e, turns, o, margin, unit);
+    if (line.length > 0) {
+      own.add(regions.add(o, b, line[0], line[1], line[2], line[3], true));
     }
-  }
-
-  private void clip(
-      double[] stretch, double at, double way, double min, double max, double low, double high) {
-    double tolerance = NoFit.TOUCH;
-    if (Math.abs(way) < 1e-12) {
-      if (at + min < low - tolerance || at + max > high + tolerance) {
-        stretch[1] = Double.NEGATIVE_INFINITY;
-      }
-      return;
-    }
-    double m = margin / unit;
-    double a = (low + m - min - at) / way * unit;
-    double b = (high - m - max - at) / way * unit;
-    stretch[0] = Math.max(stretch[0], Math.min(a, b));
-    stretch[1] = Math.min(stretch[1], Math.max(a, b));
   }
 
   private void addObstacles(Bin bin) {
@@ -250,19 +272,16 @@ final class NestSetup {
   }
 
   /** The placement of one copy in the coordinates of its stock. */
-  Placement placement(int i, int region, double x, double y, boolean onHem) {
-    int o = regions.orientation[region];
-    double c = turns.cos[o];
-    double s = turns.sin[o];
-    Vector2D r = reference.get(o);
+  Placement placement(int i, int region, double x, double y, double freeAngle, boolean onHem) {
+    double angle = angleIn(region, freeAngle);
+    angle -= 2 * Math.PI * Math.floor(angle / (2 * Math.PI));
+    double c = Turns.cos(angle);
+    double s = Turns.sin(angle);
+    int shape = shapeIn(kind[i], region);
+    Vector2D r = reference.get(shape);
     double px = x * unit - (c * r.getX() - s * r.getY()) - bins.get(regions.bin[region]).offset();
     double py = y * unit - (s * r.getX() + c * r.getY());
     return new Placement(
-        pieces.get(kind[i]).id(),
-        copy[i],
-        mirrored.get(o),
-        turns.angle[o],
-        Vector2D.of(px, py),
-        onHem);
+        pieces.get(kind[i]).id(), copy[i], mirrored.get(shape), angle, Vector2D.of(px, py), onHem);
   }
 }

@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,14 +13,24 @@ import org.jspecify.annotations.Nullable;
  * on the two shapes and their relative turn alone, so they are built once for each of those, on
  * first use. Safe for use by several threads: a region is immutable, and whoever builds it builds
  * the same.
+ *
+ * <p>{@link #own} gives a copy for one thread with further orientations that may be turned to any
+ * angle. Pairs with one of those, and all pairs where there are too many to build regions for, are
+ * told apart from their parts ({@link Solid}).
  */
 final class Orientations {
 
-  private final List<List<double[]>> shapes = new ArrayList<>();
-  private final List<double[]> outlines = new ArrayList<>();
-  private final List<Double> clearances = new ArrayList<>();
-  private final List<Boolean> fixed = new ArrayList<>();
-  private final Map<Key, NoFit> built = new ConcurrentHashMap<>();
+  /** Building a region takes some tenths of a millisecond, so that these take seconds. */
+  private static final int MOST_REGIONS = 60_000;
+
+  private static final int MOST_PAIRS = 4_000_000;
+
+  private final List<List<double[]>> shapes;
+  private final List<double[]> outlines;
+  private final List<Solid> drawn;
+  private final List<Double> clearances;
+  private final List<Boolean> fixed;
+  private final Map<Key, NoFit> built;
 
   /** The greatest distance that any pair keeps. */
   double pad;
@@ -34,8 +45,62 @@ final class Orientations {
   double[] minY = new double[8];
   double[] maxY = new double[8];
   private @Nullable NoFit[] table = new NoFit[0];
+  private @Nullable Solid[] solids = new Solid[0];
+
+  /** Orientations from this index on may be turned. */
+  private int given;
+
+  private boolean many;
 
   private record Key(int a, int b, long relative) {}
+
+  Orientations() {
+    shapes = new ArrayList<>();
+    outlines = new ArrayList<>();
+    drawn = new ArrayList<>();
+    clearances = new ArrayList<>();
+    fixed = new ArrayList<>();
+    built = new ConcurrentHashMap<>();
+  }
+
+  private Orientations(Orientations of, int[] shapeOfFree) {
+    shapes = of.shapes;
+    outlines = of.outlines;
+    drawn = of.drawn;
+    clearances = of.clearances;
+    fixed = of.fixed;
+    built = of.built;
+    table = of.table;
+    given = of.given;
+    many = of.many;
+    pad = of.pad;
+    count = of.count;
+    int all = count + shapeOfFree.length;
+    shape = Arrays.copyOf(of.shape, all);
+    angle = Arrays.copyOf(of.angle, all);
+    cos = Arrays.copyOf(of.cos, all);
+    sin = Arrays.copyOf(of.sin, all);
+    minX = Arrays.copyOf(of.minX, all);
+    maxX = Arrays.copyOf(of.maxX, all);
+    minY = Arrays.copyOf(of.minY, all);
+    maxY = Arrays.copyOf(of.maxY, all);
+    solids = new Solid[all];
+    for (int s : shapeOfFree) {
+      int o = count++;
+      shape[o] = s;
+      solids[o] = drawn.get(s).copy();
+      turn(o, 0);
+    }
+  }
+
+  /**
+   * A copy for one thread.
+   *
+   * @param shapeOfFree the shape of each further orientation, which may be turned to any angle
+   */
+  Orientations own(int[] shapeOfFree) {
+    return new Orientations(this, shapeOfFree);
+  }
 
   /**
    * Adds a shape.
@@ -51,6 +116,7 @@ final class Orientations {
     pad = Math.max(pad, clearance);
     outlines.add(outline);
     shapes.add(parts);
+    drawn.add(new Solid(parts));
     clearances.add(clearance);
     return shapes.size() - 1;
   }
@@ -70,31 +136,107 @@ final class Orientations {
     }
     int o = count++;
     shape[o] = shapeIndex;
-    angle[o] = turn;
-    cos[o] = Turns.cos(turn);
-    sin[o] = Turns.sin(turn);
-    double[] p = Convex.turned(outlines.get(shapeIndex), cos[o], sin[o]);
-    minX[o] = Double.POSITIVE_INFINITY;
-    minY[o] = Double.POSITIVE_INFINITY;
-    maxX[o] = Double.NEGATIVE_INFINITY;
-    maxY[o] = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < p.length; i += 2) {
-      minX[o] = Math.min(minX[o], p[i]);
-      maxX[o] = Math.max(maxX[o], p[i]);
-      minY[o] = Math.min(minY[o], p[i + 1]);
-      maxY[o] = Math.max(maxY[o], p[i + 1]);
-    }
+    setAngle(o, turn);
     return o;
+  }
+
+  private void setAngle(int o, double turn) {
+    double[] p = outlines.get(shape[o]);
+    double c = Turns.cos(turn);
+    double s = Turns.sin(turn);
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double low = left;
+    double high = right;
+    for (int i = 0; i < p.length; i += 2) {
+      double x = c * p[i] - s * p[i + 1];
+      double y = s * p[i] + c * p[i + 1];
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      low = Math.min(low, y);
+      high = Math.max(high, y);
+    }
+    angle[o] = turn;
+    cos[o] = c;
+    sin[o] = s;
+    minX[o] = left;
+    maxX[o] = right;
+    minY[o] = low;
+    maxY[o] = high;
   }
 
   /** Ends the adding. */
   void close() {
-    table = new NoFit[count * count];
+    given = count;
+    Map<Integer, Integer> turnsOf = new HashMap<>();
+    for (int o = 0; o < count; o++) {
+      turnsOf.merge(shape[o], 1, Integer::sum);
+    }
+    int most = turnsOf.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+    many =
+        (long) shapes.size() * shapes.size() * most > MOST_REGIONS
+            || (long) count * count > MOST_PAIRS;
+    table = new NoFit[many ? 0 : count * count];
+  }
+
+  /** Turns an orientation of those that {@link #own} added. */
+  void turn(int o, double to) {
+    setAngle(o, to);
+    Solid solid = solids[o];
+    if (solid != null) {
+      solid.turn(drawn.get(shape[o]), cos[o], sin[o]);
+    }
+  }
+
+  /** Whether a pair is told apart from its parts and not by a no-fit region. */
+  boolean byParts(int a, int b) {
+    return many || a >= given || b >= given;
+  }
+
+  /**
+   * Depth of the overlap of orientation b at a move from orientation a, from their parts.
+   *
+   * @param exit takes the move of b that ends it; null if not wanted
+   */
+  double depthOfParts(int a, int b, double dx, double dy, double @Nullable [] exit) {
+    return solid(a).depth(solid(b), dx, dy, keep(a, b), exit);
+  }
+
+  private double keep(int a, int b) {
+    return clearances.get(fixed.get(shape[b]) ? shape[b] : shape[a]);
+  }
+
+  private Solid solid(int o) {
+    Solid known = solids[o];
+    if (known != null) {
+      return known;
+    }
+    Solid made = drawn.get(shape[o]).copy();
+    made.turn(drawn.get(shape[o]), cos[o], sin[o]);
+    solids[o] = made;
+    return made;
+  }
+
+  /** Greatest x of a shape turned to an angle. */
+  double greatestX(int ofShape, double turn) {
+    double[] p = outlines.get(ofShape);
+    double c = Turns.cos(turn);
+    double s = Turns.sin(turn);
+    double right = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < p.length; i += 2) {
+      right = Math.max(right, c * p[i] - s * p[i + 1]);
+    }
+    return right;
+  }
+
+  /** Corners of an orientation about its reference point, not turned. */
+  double[] outline(int o) {
+    return outlines.get(shape[o]);
   }
 
   /** The no-fit region of orientation b around orientation a, in a's own frame. */
   NoFit fit(int a, int b) {
-    NoFit fit = table[a * count + b];
+    NoFit fit = table[a * given + b];
     return fit != null ? fit : build(a, b);
   }
 
@@ -117,12 +259,9 @@ final class Orientations {
               for (double[] part : shapes.get(shape[b])) {
                 turned.add(Convex.turned(part, c, s));
               }
-              return NoFitBuilder.build(
-                  shapes.get(shape[a]),
-                  turned,
-                  clearances.get(fixed.get(shape[b]) ? shape[b] : shape[a]));
+              return NoFitBuilder.build(shapes.get(shape[a]), turned, keep(a, b));
             });
-    table[a * count + b] = fit;
+    table[a * given + b] = fit;
     return fit;
   }
 }

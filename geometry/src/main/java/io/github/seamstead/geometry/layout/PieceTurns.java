@@ -7,8 +7,8 @@ import java.util.List;
 final class PieceTurns {
 
   private static final double SAME = 1e-9;
-  private static final int MOST_EDGES = 12;
-  private static final int FREE_STEPS = 24;
+  private static final int MOST_EDGES = 60;
+  private static final int STEPS = 72;
 
   private PieceTurns() {}
 
@@ -23,28 +23,35 @@ final class PieceTurns {
         .anyMatch(a -> Math.abs(Math.IEEEremainder(a - angle, 2 * Math.PI)) < SAME);
   }
 
+  /** Whether a piece may lie at every angle, neither rotations nor grain holding it. */
+  static boolean isFree(Piece piece) {
+    return piece.rotations().any() && piece.grain().isEmpty();
+  }
+
   /**
-   * A finite list of turns for the search: the allowed ones, or for a piece that may lie at any
-   * angle those that lay a long edge along x or y and a fan between.
+   * The allowed turns; for a piece that may lie at any angle, from which the search then turns it
+   * freely, those that lay an edge along x or y and every 5°. The narrowest way to lay a convex
+   * piece is among the first, the way into the corners of a sheet near one of the others.
    */
   static List<Double> of(Piece piece) {
     List<Double> candidates = new ArrayList<>();
     if (!piece.rotations().any()) {
       candidates.addAll(piece.rotations().angles());
-    } else if (piece.grain().isPresent()) {
+    } else if (!isFree(piece)) {
       candidates.add(-piece.grain().get().angle());
       candidates.add(Math.PI - piece.grain().get().angle());
     } else {
       int edges = Math.min(piece.outline().size(), MOST_EDGES);
       for (int e = 0; e < edges; e++) {
         var along = piece.outline().vertex(e + 1).subtract(piece.outline().vertex(e));
-        double flat = -Math.atan2(along.getY(), along.getX());
+        // Rounded to a billionth, so that a figure moved elsewhere gives the very same turns.
+        double flat = -Math.rint(Math.atan2(along.getY(), along.getX()) * 0x1p30) * 0x1p-30;
         for (int q = 0; q < 4; q++) {
           candidates.add(flat + q * Math.PI / 2);
         }
       }
-      for (int i = 0; i < FREE_STEPS; i++) {
-        candidates.add(2 * Math.PI * i / FREE_STEPS);
+      for (int i = 0; i < STEPS; i++) {
+        candidates.add(2 * Math.PI * i / STEPS);
       }
     }
     List<Double> out = new ArrayList<>();

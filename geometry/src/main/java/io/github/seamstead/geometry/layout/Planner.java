@@ -122,12 +122,7 @@ final class Planner {
       }
       Nest nest = setup.nest();
       nest.load(best);
-      int r = choice[random.below(choice.length)];
-      nest.place(
-          i,
-          r,
-          between(nest.regions.x0[r], nest.regions.x1[r]),
-          between(nest.regions.y0[r], nest.regions.y1[r]));
+      strew(nest, i, choice[random.below(choice.length)]);
       double share = spent() + (until - spent()) / 4;
       if (separate(nest, share)) {
         offer(nest, false);
@@ -191,15 +186,18 @@ final class Planner {
         if (choice.length == 0) {
           return false;
         }
-        int r = choice[random.below(choice.length)];
-        nest.place(
-            i,
-            r,
-            between(nest.regions.x0[r], nest.regions.x1[r]),
-            between(nest.regions.y0[r], nest.regions.y1[r]));
+        strew(nest, i, choice[random.below(choice.length)]);
       }
     }
     return true;
+  }
+
+  private void strew(Nest nest, int i, int r) {
+    double[] starts = setup.startAngles(setup.kind[i]);
+    nest.place(i, r, 0, 0, starts[random.below(starts.length)]);
+    int o = nest.orientation[i];
+    nest.place(
+        i, r, between(nest.minX(r, o), nest.maxX(r, o)), between(nest.minY(r, o), nest.maxY(r, o)));
   }
 
   private double between(double a, double b) {
@@ -241,6 +239,7 @@ final class Planner {
       start.region[k] = best.region[members[k]];
       start.x[k] = best.x[members[k]];
       start.y[k] = best.y[members[k]];
+      start.angle[k] = best.angle[members[k]];
     }
     Bin b = setup.bins.get(bin);
     double origin = (b.bounds().minX() + b.offset()) / setup.unit;
@@ -259,6 +258,7 @@ final class Planner {
       poses.region[members[k]] = run.poses().region[k];
       poses.x[members[k]] = run.poses().x[k];
       poses.y[members[k]] = run.poses().y[k];
+      poses.angle[members[k]] = run.poses().angle[k];
     }
     offer(poses, false);
   }

@@ -10,16 +10,29 @@ final class Poses {
   final double[] x;
   final double[] y;
 
+  /** Turn of a piece that lies at any angle, in radians; of no meaning for others. */
+  final double[] angle;
+
   Poses(int pieces) {
     region = new int[pieces];
     x = new double[pieces];
     y = new double[pieces];
+    angle = new double[pieces];
   }
 
   void set(Poses other) {
     System.arraycopy(other.region, 0, region, 0, region.length);
     System.arraycopy(other.x, 0, x, 0, x.length);
     System.arraycopy(other.y, 0, y, 0, y.length);
+    System.arraycopy(other.angle, 0, angle, 0, angle.length);
+  }
+
+  /** Takes over where one piece lies. */
+  void take(int i, Poses other) {
+    region[i] = other.region[i];
+    x[i] = other.x[i];
+    y[i] = other.y[i];
+    angle[i] = other.angle[i];
   }
 
   Poses copy() {

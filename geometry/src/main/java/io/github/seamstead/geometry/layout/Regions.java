@@ -6,14 +6,22 @@ import java.util.List;
 import java.util.function.IntPredicate;
 
 /**
- * Where reference points may lie: for each orientation and each stock copy an upright rectangle in
- * which the piece stays inside the stock's bounds, or a line along which its hem lies on a
+ * Where pieces may lie: for each orientation and each stock copy the upright rectangle that the
+ * piece must not leave, or the line along which its reference point moves when its hem lies on a
  * reinforced edge. Also holds which regions each kind of piece may choose from.
  */
 final class Regions {
 
+  /**
+   * Stands for the orientation of a piece that lies at any angle; one less if it is turned over.
+   */
+  static final int ANY = -1;
+
   int count;
+
+  /** Index of the orientation, or {@link #ANY}, or {@link #ANY} less 1. */
   int[] orientation = new int[8];
+
   int[] bin = new int[8];
   double[] x0 = new double[8];
   double[] y0 = new double[8];

@@ -46,6 +46,7 @@ final class RowsStart {
         poses.region[done] = (int) pose.get()[0];
         poses.x[done] = pose.get()[1];
         poses.y[done] = pose.get()[2];
+        poses.angle[done] = pose.get()[3];
         done++;
       }
     }

@@ -53,7 +53,7 @@ record Score(double missingArea, List<Double> values) {
       if (r != Poses.PARKED) {
         int b = setup.regions.bin[r];
         Bin bin = setup.bins.get(b);
-        double right = poses.x[i] + setup.turns.maxX[setup.regions.orientation[r]];
+        double right = poses.x[i] + setup.reachX(i, r, poses.angle[i]);
         double end = right * setup.unit - bin.offset() - bin.bounds().minX() + setup.margin();
         reach[b] = Math.max(reach[b], Math.min(end, bin.bounds().width()));
       }

@@ -10,13 +10,6 @@ import java.util.function.BooleanSupplier;
  */
 final class Separator {
 
-  private static final double GROW_LEAST = 1.2;
-  private static final double GROW_MOST = 2.0;
-  private static final double FADE = 0.95;
-
-  /** Keeps sums of weighted depths finite however long a pair resists. */
-  private static final double MOST_WEIGHT = 1e100;
-
   private final Nest nest;
   private final FastRandom random;
   final Mover mover;
@@ -46,9 +39,10 @@ final class Separator {
    * @return true if no overlap is left
    */
   boolean separate(int patience, int strikes, BooleanSupplier stop) {
-    nest.weigh();
+    Pairs pairs = nest.pairs();
+    pairs.reset();
     nest.refreshAll();
-    bestOverlap = nest.overlap();
+    bestOverlap = pairs.overlap();
     nest.save(best);
     // Counted as work, so that even tries that need no move use up the budget.
     nest.work += nest.pieces;
@@ -64,7 +58,7 @@ final class Separator {
           strike = strikes;
           break;
         }
-        double overlap = nest.overlap();
+        double overlap = pairs.overlap();
         if (overlap < bestOverlap) {
           idle = overlap < 0.98 * bestOverlap ? 0 : idle + 1;
           bestOverlap = overlap;
@@ -72,7 +66,7 @@ final class Separator {
         } else {
           idle++;
         }
-        growWeights();
+        pairs.grow();
       }
       if (bestOverlap < 0.98 * atStart) {
         strike = strike >= strikes ? strike : -1;
@@ -86,7 +80,7 @@ final class Separator {
   private boolean pass(BooleanSupplier stop) {
     int count = 0;
     for (int i = 0; i < nest.pieces; i++) {
-      if (nest.overlapOf(i) > 0) {
+      if (nest.pairs().overlaps(i)) {
         int at = random.below(count + 1);
         order[count] = order[at];
         order[at] = i;
@@ -101,24 +95,5 @@ final class Separator {
       mover.move(order[k]);
     }
     return true;
-  }
-
-  private void growWeights() {
-    double most = 0;
-    for (double d : nest.depth) {
-      most = Math.max(most, d);
-    }
-    if (most <= 0) {
-      return;
-    }
-    for (int k = 0; k < nest.weight.length; k++) {
-      double d = nest.depth[k];
-      if (d > 0) {
-        double grown = nest.weight[k] * (GROW_LEAST + (GROW_MOST - GROW_LEAST) * d / most);
-        nest.weight[k] = Math.min(MOST_WEIGHT, grown);
-      } else {
-        nest.weight[k] = Math.max(1, nest.weight[k] * FADE);
-      }
-    }
   }
 }

@@ -12,7 +12,7 @@ final class SizeBounds {
 
   /** The least length along the strip over the turns that fit its width; infinite if none fits. */
   static double leastLength(Piece piece, double width, boolean over) {
-    if (piece.rotations().any() && piece.grain().isEmpty()) {
+    if (PieceTurns.isFree(piece)) {
       // Any strip that holds the piece is at least as long as its area needs.
       return piece.outline().area() / width;
     }
@@ -28,7 +28,7 @@ final class SizeBounds {
 
   /** Length of the strip's middle line that a piece covers at least, wherever it lies. */
   static double leastMiddleChord(Piece piece, double width, boolean over) {
-    if (piece.rotations().any() && piece.grain().isEmpty()) {
+    if (PieceTurns.isFree(piece)) {
       return 0;
     }
     double least = Double.POSITIVE_INFINITY;

@@ -14,15 +14,20 @@ import java.util.stream.IntStream;
  * The search on one strip of free length.
  *
  * <p>Shortens the strip step by step and takes the overlaps out each time, by guided local search
- * over exact no-fit regions; the last fifth of the budget presses the best layout together. Two
- * threads search apart and meet at fixed counts of work. It can be stopped at any time and returns
- * the best layout so far, which is always valid. A work unit is one placement evaluated, O(k) for k
- * pieces near it. The result depends on the seed and the work units alone if there is no time
- * limit.
+ * over exact no-fit regions. A piece that may lie at any angle is turned as it moves, without
+ * steps; its overlaps, and those of pieces of more kinds than regions could be built for in
+ * seconds, are found from convex parts instead. The last fifth of the budget presses the best
+ * layout together. Two threads search apart and meet at fixed counts of work. It can be stopped at
+ * any time and returns the best layout so far, which is always valid. A work unit is one placement
+ * evaluated, O(k) for k pieces near it. The result depends on the seed and the work units alone if
+ * there is no time limit.
  */
 public final class StripLayout {
 
   private static final int FEW = 150;
+
+  /** What part of the budget a tight start may take. */
+  private static final double START_PART = 0.3;
 
   private StripLayout() {}
 
@@ -45,11 +50,22 @@ public final class StripLayout {
     NestSetup setup = new NestSetup(free, List.of(bin), problem.spacing(), problem.margin());
     double least = bound(problem, Steps.none());
     double floor = (least - problem.margin()) / setup.unit * (1 + 1e-9);
-    StripRun run = StripRun.from(setup::nest, start(setup, problem, work), 0, floor, work);
+    Clock clock = new Clock(work, 1);
+    Nest first = setup.nest();
+    Poses start = start(setup, problem, first, clock);
+    Work rest =
+        new Work(clock.share(first.work, 1), work.seed(), work.progress(), work.cancellation());
+    StripRun run = StripRun.from(setup::nest, start, 0, floor, rest);
     List<Placement> placements = new ArrayList<>();
     for (int i = 0; i < setup.kind.length; i++) {
       placements.add(
-          setup.placement(i, run.poses().region[i], run.poses().x[i], run.poses().y[i], false));
+          setup.placement(
+              i,
+              run.poses().region[i],
+              run.poses().x[i],
+              run.poses().y[i],
+              run.poses().angle[i],
+              false));
     }
     double length = run.length() * setup.unit + problem.margin();
     double area = area(problem.pieces());
@@ -60,7 +76,7 @@ public final class StripLayout {
         bound,
         (length - bound) / length,
         placements,
-        run.work());
+        first.work + run.work());
   }
 
   /**
@@ -83,14 +99,13 @@ public final class StripLayout {
         area(problem.pieces()), problem.width(), longest, stacked, problem.margin(), steps);
   }
 
-  /** The shorter of boxes in columns and of corner-to-corner touches. */
-  private static Poses start(NestSetup setup, StripProblem problem, Work work) {
+  /** The shorter of boxes in columns and of corner-to-corner touches, those while time allows. */
+  private static Poses start(NestSetup setup, StripProblem problem, Nest nest, Clock clock) {
     Poses shelf = Shelf.start(setup, problem);
     if (setup.kind.length <= FEW) {
       // A loose start is soon pressed together and leaves the search freer than a tight one.
       return shelf;
     }
-    Nest nest = setup.nest();
     int[] order =
         IntStream.range(0, setup.kind.length)
             .boxed()
@@ -98,11 +113,9 @@ public final class StripLayout {
                 Comparator.comparingDouble(i -> -setup.pieces.get(setup.kind[i]).outline().area()))
             .mapToInt(Integer::intValue)
             .toArray();
-    new Filler(setup, nest).fill(order, new int[] {0}, work.cancellation()::isCancelled);
-    Poses filled = new Poses(order.length);
-    nest.save(filled);
-    boolean all = IntStream.of(filled.region).noneMatch(r -> r == Poses.PARKED);
-    boolean shorter = all && StripRun.reach(nest, filled) < StripRun.reach(setup.nest(), shelf);
+    new Filler(setup, nest).fill(order, new int[] {0}, () -> clock.spent(nest.work) >= START_PART);
+    Poses filled = Shelf.complete(setup, problem, nest);
+    boolean shorter = StripRun.reach(nest, filled) < StripRun.reach(nest, shelf);
     return shorter ? filled : shelf;
   }
 
@@ -133,14 +146,7 @@ public final class StripLayout {
     boolean fits =
         PieceTurns.of(piece).stream()
             .anyMatch(
-                a ->
-                    Turns.placed(
-                                piece.outline(),
-                                a,
-                                org.apache.commons.geometry.euclidean.twod.Vector2D.ZERO)
-                            .bounds()
-                            .height()
-                        <= inside * (1 + 1e-10));
+                a -> Turns.box(piece.outline().vertices(), a).height() <= inside * (1 + 1e-10));
     Args.require(
         fits,
         "piece "

@@ -75,11 +75,12 @@ record StripRun(Poses poses, double length, long work) {
     return new StripRun(exchange.poses(best), exchange.length(best), work);
   }
 
+  /** How far all pieces reach when they lie so; the nest holds them then. */
   static double reach(Nest nest, Poses poses) {
+    nest.load(poses);
     double reach = 0;
-    for (int i = 0; i < poses.x.length; i++) {
-      int o = nest.regions.orientation[poses.region[i]];
-      reach = Math.max(reach, poses.x[i] + nest.turns.maxX[o]);
+    for (int i = 0; i < nest.pieces; i++) {
+      reach = Math.max(reach, nest.x[i] + nest.turns.maxX[nest.orientation[i]]);
     }
     return reach;
   }

@@ -189,11 +189,11 @@ final class StripWorker implements Runnable {
   private void setEnd(double end) {
     Regions r = nest.regions;
     for (int k = 0; k < r.count; k++) {
-      double most = end - nest.turns.maxX[r.orientation[k]];
       if (!r.line[k]) {
-        r.x1[k] = Math.max(r.x0[k], most);
+        r.x1[k] = end;
       } else if (r.y0[k] == r.y1[k]) {
         // A hem along the strip; hems across keep their line and are checked when accepted.
+        double most = end - nest.turns.maxX[r.orientation[k]];
         r.x0[k] = Math.min(r.x0[k], most);
         r.x1[k] = Math.min(r.x1[k], most);
       }
@@ -237,7 +237,7 @@ final class StripWorker implements Runnable {
 
   private void clamped(int i, double px, double py) {
     int r = nest.region[i];
-    separator.mover.clamp(r, px, py);
+    separator.mover.clamp(r, nest.orientation[i], px, py);
     nest.place(i, r, separator.mover.clampedX(), separator.mover.clampedY());
   }
 

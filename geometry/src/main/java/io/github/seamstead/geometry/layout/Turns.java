@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +20,25 @@ final class Turns {
 
   static double sin(double angle) {
     return cos(angle - Math.PI / 2);
+  }
+
+  /** The box of a figure's corners turned about the origin. */
+  static Bounds box(List<Vector2D> corners, double angle) {
+    double c = cos(angle);
+    double s = sin(angle);
+    double left = Double.POSITIVE_INFINITY;
+    double right = Double.NEGATIVE_INFINITY;
+    double low = left;
+    double high = right;
+    for (Vector2D v : corners) {
+      double x = c * v.getX() - s * v.getY();
+      double y = s * v.getX() + c * v.getY();
+      left = Math.min(left, x);
+      right = Math.max(right, x);
+      low = Math.min(low, y);
+      high = Math.max(high, y);
+    }
+    return new Bounds(left, low, right, high);
   }
 
   static Outline placed(Outline outline, double angle, Vector2D shift) {

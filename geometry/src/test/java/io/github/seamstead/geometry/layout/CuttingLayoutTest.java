@@ -54,6 +54,36 @@ class CuttingLayoutTest {
   }
 
   @Test
+  void aBattenThatMayBeTurnedLiesFromCornerToCorner() {
+    Piece batten = Piece.of("batten", outline(0, 0, 1.35, 0, 1.35, 0.02, 0, 0.02));
+    List<StockItem> sheet = List.of(Sheet.rectangle("offcut", 1, 1));
+    LayoutRequest held = LayoutRequest.of(List.of(batten), sheet);
+    assertThat(plan(held, 2_000).isComplete()).isFalse();
+    LayoutRequest free =
+        LayoutRequest.of(List.of(batten.withRotations(Rotations.anyAngle())), sheet);
+    LayoutResult r = plan(free, 2_000);
+    assertThat(r.isComplete()).isTrue();
+    // 1.35 cos a + 0.02 sin a is at most 1 from 42.9° on.
+    double turn = Math.toDegrees(r.used().get(0).placements().get(0).rotation()) % 90;
+    assertThat(turn).isBetween(42.9, 47.1);
+  }
+
+  @Test
+  void piecesThatMayBeTurnedLeanAgainstOneAnother() {
+    // Two right triangles make a rectangle at an angle that no side of the strip suggests.
+    Piece wedge =
+        Piece.of("wedge", outline(0, 0, 0.9, 0.1, 0.3, 0.55))
+            .withCount(6)
+            .withRotations(Rotations.anyAngle());
+    StripProblem free = StripProblem.of(1, List.of(wedge));
+    StripResult turned = StripLayout.solve(free, Work.of(Budget.ofWork(300_000), 1));
+    LayoutVerifier.verify(free, turned);
+    StripProblem held = StripProblem.of(1, List.of(wedge.withRotations(Rotations.halfTurn())));
+    StripResult straight = StripLayout.solve(held, Work.of(Budget.ofWork(300_000), 1));
+    assertThat(turned.length()).isLessThan(straight.length());
+  }
+
+  @Test
   void mixedPiecesKeepSpacingMarginAndFlaws() {
     Sheet sheet =
         Sheet.of("tarp", outline(0, 0, 4, 0, 5, 2, 4, 3.5, 0, 3))

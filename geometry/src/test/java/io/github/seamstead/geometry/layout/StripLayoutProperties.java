@@ -39,9 +39,10 @@ class StripLayoutProperties {
     List<Piece> out = new ArrayList<>();
     for (int k = 0; k < 3; k++) {
       Rotations turns =
-          switch (random.nextInt(3)) {
+          switch (random.nextInt(4)) {
             case 0 -> Rotations.none();
             case 1 -> Rotations.halfTurn();
+            case 2 -> Rotations.anyAngle();
             default -> Rotations.of(0, 0.7, 2.1);
           };
       out.add(
