@@ -39,7 +39,7 @@ public class LayoutBenchmark {
   private static final long EFFORT = 20_000;
 
   /** Equal panels to lay. */
-  @Param({"12", "24", "48"})
+  @Param({"12", "50", "200", "800"})
   public int panels;
 
   /** Panels on rolls of 3.2 m at a work budget of 20 000 placements. */

@@ -361,6 +361,8 @@ final class NoFitBuilder {
     double ry = y - segments[k + 1];
     double along = rx * segments[k + 2] + ry * segments[k + 3];
     along = Math.max(0, Math.min(segments[k + 4], along));
-    return Math.hypot(rx - along * segments[k + 2], ry - along * segments[k + 3]);
+    double ex = rx - along * segments[k + 2];
+    double ey = ry - along * segments[k + 3];
+    return Math.sqrt(ex * ex + ey * ey);
   }
 }
