@@ -11,15 +11,20 @@ import io.github.seamstead.api.plan.DryingPart;
 import io.github.seamstead.materials.drying.DryingCurve;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 
 /** How long each wet layer dries, how it cracks, and what mends it. */
 final class DryingChapter {
 
   private static final double DAY = 86_400;
   private static final int CHART_POINTS = 60;
+
+  /** In days; less is not worth a sentence. */
+  private static final double LEAST_SAVING = 0.05;
 
   private DryingChapter() {}
 
@@ -32,12 +37,41 @@ final class DryingChapter {
         table.row(m.name(), days(m.soonest(), m), days(m.likely(), m), days(m.latest(), m));
       }
       book.table(table);
+      part.aired().ifPresent(aired -> aired(book, aired));
       cracks(book, part);
     }
     book.note(
         "Published rates scatter widely, so the range is wide. Weigh a test tile of the same mix on"
             + " a few days: its weighings narrow the forecast more than any table.");
     book.end(Chapter.DRYING);
+  }
+
+  /** Says what more air does; by the likely runs, since both have the same wide range. */
+  private static void aired(BookContext book, DryingForecast.Comparison aired) {
+    StringJoiner saved = new StringJoiner(", ");
+    for (int i = 0; i < aired.daysSaved().size(); i++) {
+      OptionalDouble days = aired.daysSaved().get(i);
+      if (days.isPresent()) {
+        saved.add(aired.asIs().milestones().get(i).name() + " " + sooner(days.getAsDouble()));
+      }
+    }
+    if (saved.length() > 0) {
+      book.paragraph(
+          "With "
+              + Numbers.plain(DryingPart.AIRED)
+              + " times the air over the floor, as with doors and vents wide open: "
+              + saved
+              + ". Dry it evenly: a draught on one side opens cracks.");
+    }
+  }
+
+  private static String sooner(double days) {
+    return Math.abs(days) < LEAST_SAVING
+        ? "no sooner"
+        : "about "
+            + Numbers.significant(Math.abs(days), Math.abs(days) < 10 ? 1 : 2)
+            + "\u00a0d "
+            + (days > 0 ? "sooner" : "later");
   }
 
   private static void cracks(BookContext book, DryingPart part) {

@@ -49,6 +49,7 @@ final class FloorChapter {
     floor.timings().stream()
         .map(JointTiming::warning)
         .forEach(warning -> warning.ifPresent(book::note));
+    FloorLabourSection.write(book, floor);
     floor.orders().ifPresent(orders -> orders(book, orders));
     book.end(Chapter.FLOOR);
   }

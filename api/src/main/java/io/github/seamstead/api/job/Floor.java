@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
  * @param longestOpenTime longest time in which a wet edge still joins, in seconds
  * @param reserve material ordered over the need, as a part of one
+ * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
  */
 public record Floor(
     double edging,
@@ -24,7 +25,8 @@ public record Floor(
     List<MixSpec> mixes,
     double shortestOpenTime,
     double longestOpenTime,
-    double reserve) {
+    double reserve,
+    Optional<Double> softBase) {
 
   /**
    * Copies the lists.
@@ -38,6 +40,7 @@ public record Floor(
    * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
    * @param longestOpenTime longest time in which a wet edge still joins, in seconds
    * @param reserve material ordered over the need, as a part of one
+   * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
    */
   public Floor {
     gaps = List.copyOf(gaps);

@@ -200,6 +200,11 @@ final class FloorShapes {
             0.1,
             "10 %",
             "common practice: spill and uneven ground");
+    Shape.Key<Double> softBase =
+        s.optional(
+            "softBase",
+            Quantities.length("mm", 0, 2000),
+            "thickness of turf and topsoil left under the floor; 0 mm if stripped to the subsoil");
     s.rule(
         (v, faults) -> {
           if (v.get(shortestOpenTime) > v.get(longestOpenTime)) {
@@ -220,6 +225,7 @@ final class FloorShapes {
                 v.get(mixes),
                 v.get(shortestOpenTime),
                 v.get(longestOpenTime),
-                v.get(reserve)));
+                v.get(reserve),
+                v.find(softBase)));
   }
 }

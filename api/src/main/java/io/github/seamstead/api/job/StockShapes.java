@@ -30,6 +30,32 @@ final class StockShapes {
         v -> new StockFlaw(v.get(x), v.get(y), v.get(width), v.get(height), v.find(note)));
   }
 
+  private static Shape.Key<Integer> count(Shape<?> s, String one) {
+    return s.assumed(
+        "count",
+        Kinds.count(1, 10000),
+        "how many there are",
+        1,
+        "1",
+        "one " + one + " unless the document says more");
+  }
+
+  private static Shape.Key<List<SheetEdge>> reinforced(Shape<?> s) {
+    return s.or(
+        "reinforced",
+        Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
+        "edges with a reinforced border worth keeping for the hem",
+        List.of());
+  }
+
+  private static Shape.Key<List<StockFlaw>> flaws(Shape<?> s) {
+    return s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
+  }
+
+  private static Shape.Key<Integer> preference(Shape<?> s) {
+    return s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
+  }
+
   static Shape<StockSheet> stockSheet() {
     Shape<StockSheet> s = Shape.of(StockSheet.class, "sheets of one size, measured as they are");
     Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the sheet");
@@ -37,29 +63,15 @@ final class StockShapes {
         s.required("length", Quantities.length("m", 0.01, 200), "measured length, along x");
     Shape.Key<Double> width =
         s.required("width", Quantities.length("m", 0.01, 200), "measured width, along y");
-    Shape.Key<Integer> count =
-        s.assumed(
-            "count",
-            Kinds.count(1, 10000),
-            "how many there are",
-            1,
-            "1",
-            "one sheet unless the document says more");
-    Shape.Key<List<SheetEdge>> reinforced =
-        s.or(
-            "reinforced",
-            Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
-            "edges with a reinforced border worth keeping for the hem",
-            List.of());
-    Shape.Key<List<StockFlaw>> flaws =
-        s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
+    Shape.Key<Integer> count = count(s, "sheet");
+    Shape.Key<List<SheetEdge>> reinforced = reinforced(s);
+    Shape.Key<List<StockFlaw>> flaws = flaws(s);
     Shape.Key<Double> cost =
         s.optional(
             "cost",
             Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
             "price of one sheet, in the money of the site");
-    Shape.Key<Integer> preference =
-        s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
+    Shape.Key<Integer> preference = preference(s);
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->
@@ -81,29 +93,15 @@ final class StockShapes {
         s.required("width", Quantities.length("m", 0.01, 20), "usable width, along y");
     Shape.Key<Double> length =
         s.required("length", Quantities.length("m", 0.01, 5000), "length on the roll, along x");
-    Shape.Key<Integer> count =
-        s.assumed(
-            "count",
-            Kinds.count(1, 10000),
-            "how many there are",
-            1,
-            "1",
-            "one roll unless the document says more");
-    Shape.Key<List<SheetEdge>> reinforced =
-        s.or(
-            "reinforced",
-            Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
-            "edges with a reinforced border worth keeping for the hem",
-            List.of());
-    Shape.Key<List<StockFlaw>> flaws =
-        s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
+    Shape.Key<Integer> count = count(s, "roll");
+    Shape.Key<List<SheetEdge>> reinforced = reinforced(s);
+    Shape.Key<List<StockFlaw>> flaws = flaws(s);
     Shape.Key<Double> costPerMetre =
         s.optional(
             "costPerMetre",
             Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
             "price of one metre off the roll, in the money of the site");
-    Shape.Key<Integer> preference =
-        s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
+    Shape.Key<Integer> preference = preference(s);
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->

@@ -26,6 +26,9 @@ final class DryingPlanner {
   /** Thickness of a skim of slip over the mended coat, in metres (common practice). */
   private static final double SKIM = 0.001;
 
+  /** Air over the floor beyond which no more of it is advised, in m/s (Beaufort 8, from memory). */
+  private static final double GALE = 17.2;
+
   private DryingPlanner() {}
 
   static List<DryingPart> plan(
@@ -65,19 +68,31 @@ final class DryingPlanner {
         io.github.seamstead.materials.drying.Weather.constant(
             new AirState(stated.temperature(), stated.humidity(), stated.airSpeed()));
     double firm = Math.min(MIX_PLASTIC_LIMIT, layer.mix().placingMoisture());
+    DryingCriteria criteria = DryingCriteria.ofPlasticLimit(firm);
+    double days = stated.horizon() / io.github.seamstead.materials.drying.Weather.DAY;
+    Optional<DryingForecast.Comparison> aired =
+        stated.airSpeed() * DryingPart.AIRED > GALE
+            ? Optional.empty()
+            : Optional.of(
+                DryingForecast.compare(
+                    slab,
+                    weather,
+                    weather.changed(0, DryingPart.AIRED),
+                    criteria,
+                    DryingDoubt.published(),
+                    days));
     DryingForecast forecast =
-        DryingForecast.of(
-            slab,
-            weather,
-            DryingCriteria.ofPlasticLimit(firm),
-            DryingDoubt.published(),
-            stated.horizon() / io.github.seamstead.materials.drying.Weather.DAY);
+        aired
+            .map(DryingForecast.Comparison::asIs)
+            .orElseGet(
+                () -> DryingForecast.of(slab, weather, criteria, DryingDoubt.published(), days));
     Optional<Cracking> cracking = cracking(run, layer, soils, mixes);
     return new DryingPart(
         layer,
         forecast,
         cracking,
-        cracking.map(c -> c.slip(quantity.area(), layer.thickness(), SKIM, layer.mix())));
+        cracking.map(c -> c.slip(quantity.area(), layer.thickness(), SKIM, layer.mix())),
+        aired);
   }
 
   private static Optional<Cracking> cracking(

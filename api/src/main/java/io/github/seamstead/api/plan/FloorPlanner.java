@@ -25,6 +25,7 @@ import io.github.seamstead.materials.floor.Mixer;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.floor.Supply;
 import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
@@ -39,6 +40,9 @@ final class FloorPlanner {
 
   /** The step in which dug soil is reckoned, in kg. */
   private static final double DUG_STEP = 100;
+
+  /** In kg/m³, wet (common practice). */
+  private static final double DENSEST_MIX = 2200;
 
   private FloorPlanner() {}
 
@@ -146,11 +150,21 @@ final class FloorPlanner {
   private static FloorPart part(Run run, Floor floor, BuildUp buildUp) {
     SectorPlan sectors = SectorPlan.of(buildUp.footprint(), doorEdge(run, floor));
     Optional<Plant> plant = run.document().plant();
+    Optional<Settlement> settlement =
+        floor.softBase().map(thickness -> FloorLabour.settlement(run, thickness, buildUp));
     boolean oiled = !buildUp.finishes().isEmpty();
     if (plant.flatMap(Plant::mixer).isEmpty()) {
       run.skip(Chapter.FLOOR, "loads and orders: the document has no mixer under plant");
       run.cautions(Chapter.FLOOR, FloorCautions.forJob(0, oiled));
-      return new FloorPart(buildUp, sectors, List.of(), List.of(), Optional.empty());
+      return new FloorPart(
+          buildUp,
+          sectors,
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          settlement);
     }
     Mixer mixer = mixer(run, plant.get());
     double cycle = plant.get().mixer().orElseThrow().cycle();
@@ -179,7 +193,19 @@ final class FloorPlanner {
             .orElse(0);
     run.cautions(Chapter.FLOOR, FloorCautions.forJob(heaviest, oiled));
     trailer.ifPresent(t -> run.caution(Chapter.FLOOR, t.caution()));
-    return new FloorPart(buildUp, sectors, batches, timings, Optional.of(orders));
+    return new FloorPart(
+        buildUp,
+        sectors,
+        batches,
+        timings,
+        Optional.of(orders),
+        FloorLabour.work(run, buildUp, batches, cycle),
+        plant
+            .get()
+            .barrow()
+            .map(barrow -> FloorLabour.barrowTrips(run, barrow, batches))
+            .orElse(List.of()),
+        settlement);
   }
 
   private static Mixer mixer(Run run, Plant plant) {
@@ -187,17 +213,18 @@ final class FloorPlanner {
     double limit =
         mixer
             .massLimit()
-            .orElseGet(
-                () -> {
-                  double heaviest = mixer.workingVolume() * 2200;
-                  run.assume(
-                      "$.plant.mixer.massLimit",
-                      Math.round(heaviest) + " kg",
-                      "no limit stated: the mass of the densest wet mix, 2200 kg/m3, that the"
-                          + " working volume holds");
-                  return heaviest;
-                });
+            .orElseGet(() -> densest(run, "$.plant.mixer.massLimit", mixer.workingVolume()));
     return Mixer.of(mixer.workingVolume(), limit, plant.bucket());
+  }
+
+  /** Assumes that a vessel may hold whatever fits into it. */
+  static double densest(Run run, String path, double volume) {
+    double heaviest = volume * DENSEST_MIX;
+    run.assume(
+        path,
+        Math.round(heaviest) + " kg",
+        "no limit stated: the mass of the densest wet mix, 2200 kg/m3, that the volume holds");
+    return heaviest;
   }
 
   private static List<Supply> supplies(Run run) {

@@ -2,8 +2,10 @@ package io.github.seamstead.api.results;
 
 import io.github.seamstead.api.plan.DryingPart;
 import io.github.seamstead.materials.drying.Cracking;
+import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,8 +21,18 @@ final class DryingFacts {
         .number(
             "balanceMoisture", "water over dry mass when dry", d -> d.forecast().balanceMoisture())
         .many("milestones", "days to each state", milestone(), d -> d.forecast().milestones())
+        .maybe(
+            "aired",
+            "the same with " + Numbers.plain(DryingPart.AIRED) + " times the air speed",
+            aired(),
+            DryingPart::aired)
         .maybe("cracks", "cracks to expect", cracks(), DryingPart::cracking)
         .maybe("repair", "slip that fills them", repair(), DryingPart::repair);
+  }
+
+  private static Facts<DryingForecast.Comparison> aired() {
+    return new Facts<DryingForecast.Comparison>()
+        .many("milestones", "days to each state", milestone(), c -> c.changed().milestones());
   }
 
   private static Facts<Milestone> milestone() {

@@ -1,6 +1,8 @@
 package io.github.seamstead.api.results;
 
+import io.github.seamstead.api.plan.BarrowTrips;
 import io.github.seamstead.api.plan.FloorPart;
+import io.github.seamstead.api.plan.FloorWork;
 import io.github.seamstead.api.plan.MixPart;
 import io.github.seamstead.api.plan.SoilPart;
 import io.github.seamstead.materials.floor.BatchPart;
@@ -11,6 +13,7 @@ import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.Sector;
+import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.soil.TextureClass;
 import java.util.Map;
@@ -86,7 +89,43 @@ final class EarthFacts {
         .many("sectors", "sectors round the centre", sector(), f -> f.sectors().sectors())
         .many("batches", "mixer loads of each mixed layer", batches(), FloorPart::batches)
         .maybe("orders", "what to order", orders(), FloorPart::orders)
+        .maybe("work", "the crew's hours on the earth layers", work(), FloorPart::work)
+        .many(
+            "barrowTrips",
+            "barrow trips from mixer to floor, likely",
+            barrowTrips(),
+            FloorPart::barrowTrips)
+        .maybe("settlement", "how far soft ground sinks", settlement(), FloorPart::settlement)
         .texts("advice", "what the build-up calls attention to", f -> f.buildUp().advice());
+  }
+
+  private static Facts<FloorWork> work() {
+    return new Facts<FloorWork>()
+        .many("layers", "each earth layer", layerWork(), FloorWork::layers)
+        .range("personHours_h", "work of all hands together", FloorWork::personHours)
+        .range("clockHours_h", "by the clock", FloorWork::clockHours)
+        .range("days_d", "working days of the crew", FloorWork::days);
+  }
+
+  private static Facts<FloorWork.LayerWork> layerWork() {
+    return new Facts<FloorWork.LayerWork>()
+        .text("layer", "its name", FloorWork.LayerWork::layer)
+        .range("personHours_h", "work of all hands together", w -> w.time().personHours())
+        .range("clockHours_h", "by the clock", w -> w.time().elapsedHours());
+  }
+
+  private static Facts<BarrowTrips> barrowTrips() {
+    return new Facts<BarrowTrips>()
+        .text("layer", "the layer", BarrowTrips::layer)
+        .whole("trips", "barrow trips", BarrowTrips::trips);
+  }
+
+  private static Facts<Settlement> settlement() {
+    return new Facts<Settlement>()
+        .range("squeeze_m", "by the floor's weight", Settlement::squeeze)
+        .range("decay_m", "by roots and humus that rot away", Settlement::decay)
+        .range("total_m", "both", Settlement::total)
+        .texts("advice", "what to do", Settlement::advice);
   }
 
   private static Facts<EarthQuantity> earth() {

@@ -158,6 +158,60 @@ class DemoResultsTest {
     assertThat(sectors).isCloseTo(area, within(1e-9));
   }
 
+  /** Loads of 12 min with two at the mixer, and 0.4 to 1.5 hours for a square metre of layer. */
+  @Test
+  void theSeedLoftsHoursAndBarrowTrips() throws IOException {
+    JsonNode floor = results("seed-loft").get("floor");
+    double area = floor.get("area_m2").asDouble();
+    JsonNode work = floor.get("work");
+    double hours = 4 * area * 0.8;
+    double least = 4 * area * 0.4;
+    int trips = 0;
+    for (JsonNode batch : floor.get("batches")) {
+      hours += batch.at("/loads/likely").asDouble() * 12 * 2 / 60;
+      least += batch.at("/loads/low").asDouble() * 12 * 8 / 11 * 2 / 60;
+      // The barrow takes 85 l and 150 kg; buckets of 12 l tell the loose volume of a load.
+      double litres = 0;
+      for (JsonNode part : batch.get("parts")) {
+        litres += 12 * part.get("buckets").asDouble();
+      }
+      double barrows = Math.max(litres / 85, batch.get("mass_kg").asDouble() / 150);
+      trips += batch.at("/loads/likely").asInt() * (int) Math.ceil(barrows);
+    }
+    check(work.get("personHours_h"), "likely", hours);
+    check(work.get("personHours_h"), "low", least);
+    assertThat(work.get("layers").size()).isEqualTo(4);
+    // Levelling and gravel are tipped as they come: six people share their laying.
+    check(work.at("/layers/0/clockHours_h"), "likely", area * 0.8 / 6);
+    check(work.get("days_d"), "likely", work.at("/clockHours_h/likely").asDouble() / 7);
+    assertThat(floor.at("/barrowTrips/0/trips").asInt() + floor.at("/barrowTrips/1/trips").asInt())
+        .isEqualTo(trips);
+    assertThat(floor.has("settlement")).isFalse();
+  }
+
+  @Test
+  void theClayBanksSoftGround() throws IOException {
+    JsonNode floor = results("clay-bank").get("floor");
+    double pressure = 9.80665 * floor.at("/massPerArea_kgPerM2/likely").asDouble();
+    check(floor.at("/settlement/squeeze_m"), "likely", 0.08 * 0.8e-6 * pressure);
+    check(floor.at("/settlement/total_m"), "high", 0.08 * (2.0e-6 * pressure + 0.35));
+    assertThat(floor.has("work")).isFalse();
+  }
+
+  @Test
+  void moreAirDriesTheSeedLoftSooner() throws IOException {
+    for (JsonNode layer : results("seed-loft").get("drying")) {
+      JsonNode firm = layer.at("/milestones/0/likely_d");
+      JsonNode aired = layer.at("/aired/milestones/0/likely_d");
+      assertThat(firm.isNumber() && aired.isNumber()).isTrue();
+      assertThat(aired.asDouble()).isLessThanOrEqualTo(firm.asDouble());
+    }
+    // The coat is laid wet, so that air over it counts.
+    JsonNode coat = results("seed-loft").at("/drying/1");
+    assertThat(coat.at("/aired/milestones/0/likely_d").asDouble())
+        .isLessThan(coat.at("/milestones/0/likely_d").asDouble() - 0.1);
+  }
+
   @Test
   void theSeedLoftsMixHasItsClay() throws IOException {
     JsonNode r = results("seed-loft");

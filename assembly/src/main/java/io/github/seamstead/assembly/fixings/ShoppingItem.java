@@ -17,6 +17,9 @@ import io.github.seamstead.shared.source.Source;
  */
 public record ShoppingItem(String name, String unit, double need, double spare, double packSize) {
 
+  /** Unit symbols are shorter than this. */
+  private static final int LEAST_WORD = 3;
+
   private static final Source DERIVED = Source.derived("whole packs that hold need and spare");
 
   /**
@@ -124,18 +127,16 @@ public record ShoppingItem(String name, String unit, double need, double spare, 
   }
 
   /**
-   * Writes the line.
+   * Writes the line. What is sold singly is counted without packs.
    *
-   * @return for example {@code staples: 3 packs of 1000 piece (need 2215, with 10 % spare 2436.5)}
+   * @return for example {@code staples: 3 packs of 1000 pieces (need 2215, with 10 % spare
+   *     2436.5)}, or {@code adhesive: 4 cartridges (need 3.2, with 10 % spare 3.52)}
    */
   public String text() {
+    String many = packs() == 1 ? "1 pack of " : packs() + " packs of ";
     return name
         + ": "
-        + packs()
-        + (packs() == 1 ? " pack of " : " packs of ")
-        + Numbers.significant(packSize, 6)
-        + " "
-        + unit
+        + (packSize == 1 ? counted(packs()) : many + counted(packSize))
         + " (need "
         + Numbers.significant(need, 6)
         + ", with "
@@ -143,5 +144,13 @@ public record ShoppingItem(String name, String unit, double need, double spare, 
         + " % spare "
         + Numbers.significant(withSpare(), 6)
         + ")";
+  }
+
+  /** A word takes its plural; a symbol such as m or kg stays. */
+  private String counted(double amount) {
+    boolean word = unit.chars().allMatch(Character::isLetter) && unit.length() >= LEAST_WORD;
+    boolean plural = word && amount != 1 && !unit.endsWith("s");
+    boolean hissing = unit.endsWith("x") || unit.endsWith("ch") || unit.endsWith("sh");
+    return Numbers.significant(amount, 6) + " " + unit + (plural ? hissing ? "es" : "s" : "");
   }
 }

@@ -24,6 +24,9 @@ import java.util.Set;
  */
 public final class JoinLog {
 
+  private static final String REST =
+      "what is left are joints of the finished cover, so no more need be.";
+
   private final PieceRing ring;
   private final List<Fault> faults = new ArrayList<>();
   private final Set<Seam> present = new LinkedHashSet<>();
@@ -211,12 +214,12 @@ public final class JoinLog {
   }
 
   private static String proof(int count) {
-    return count == 0
-        ? "Nothing is to undo: every seam is a joint of the finished cover."
-        : "None of these "
-            + count
-            + " is in the finished cover, so each must be undone; what is left are joints of the"
-            + " finished cover, so no more need be.";
+    return switch (count) {
+      case 0 -> "Nothing is to undo: every seam is a joint of the finished cover.";
+      case 1 -> "This one is not in the finished cover, so it must be undone; " + REST;
+      default ->
+          "None of these " + count + " is in the finished cover, so each must be undone; " + REST;
+    };
   }
 
   private void fault(Fault.Kind kind, int entry, String message) {

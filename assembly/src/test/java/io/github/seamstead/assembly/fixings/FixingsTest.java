@@ -24,7 +24,7 @@ class FixingsTest {
     assertThat(count.item().bought()).isEqualTo(2000);
     assertThat(count.item().left()).isEqualTo(380);
     assertThat(count.item().text())
-        .isEqualTo("staples: 2 packs of 1000 piece (need 1620, with 10 % spare 1782)");
+        .isEqualTo("staples: 2 packs of 1000 pieces (need 1620, with 10 % spare 1782)");
   }
 
   @Test
@@ -70,7 +70,7 @@ class FixingsTest {
     assertThat(list.items()).hasSize(2);
     assertThat(list.items().get(0).packs()).isEqualTo(1);
     assertThat(list.items().get(0).withSpare()).isCloseTo(495 + 420, within());
-    assertThat(list.text()).contains("pegs: 3 packs of 10 piece");
+    assertThat(list.text()).contains("pegs: 3 packs of 10 pieces");
     assertThat(ShoppingList.of(List.of()).text()).isEmpty();
   }
 
@@ -145,6 +145,20 @@ class FixingsTest {
     assertThatThrownBy(
             () -> FixingCount.of(FixingPattern.of(FixingKind.SCREWS, 1, 1), List.of(), 0, 1))
         .hasMessage("joints: given none, must have at least one");
+  }
+
+  @Test
+  void whatIsSoldSinglyIsNotPacked() {
+    assertThat(ShoppingItem.of("adhesive", "cartridge", 3.2, 0.1, 1).text())
+        .isEqualTo("adhesive: 4 cartridges (need 3.2, with 10 % spare 3.52)");
+    assertThat(ShoppingItem.of("adhesive", "cartridge", 0.5, 0, 1).text())
+        .startsWith("adhesive: 1 cartridge (");
+    assertThat(ShoppingItem.of("rope", "m", 41, 0, 20).text())
+        .startsWith("rope: 3 packs of 20 m (");
+    assertThat(ShoppingItem.of("rope", "m", 41, 0, 1).text()).startsWith("rope: 41 m (");
+    assertThat(ShoppingItem.of("screws", "box", 2, 0, 1).text()).startsWith("screws: 2 boxes (");
+    assertThat(ShoppingItem.of("staples", "piece", 9, 0, 1000).text())
+        .startsWith("staples: 1 pack of 1000 pieces (");
   }
 
   @Test

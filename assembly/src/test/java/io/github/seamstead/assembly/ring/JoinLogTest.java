@@ -38,6 +38,8 @@ class JoinLogTest {
             "3R was joined to 6L, but 3R belongs to 4L (C-32) and 6L belongs to 5R (E-31): undo"
                 + " this seam");
     assertThat(report.undo()).extracting(Seam::text).containsExactly("entry 2: 3R to 6L");
+    assertThat(report.proof())
+        .startsWith("This one is not in the finished cover, so it must be undone; what is left");
     assertThat(report.kept()).extracting(Joint::number).containsExactly(1);
   }
 
@@ -63,6 +65,8 @@ class JoinLogTest {
     LogReport run = verify(LogEntry.joined("1R", "3L"), LogEntry.joined("3R", "2L"));
     assertThat(kinds(run)).containsExactly(Fault.Kind.WRONG_ORDER, Fault.Kind.WRONG_ORDER);
     assertThat(run.undo()).hasSize(2);
+    assertThat(run.proof())
+        .startsWith("None of these 2 is in the finished cover, so each must be undone; what is");
   }
 
   @Test

@@ -94,7 +94,11 @@ final class JoinsCommand implements Callable<Integer> {
                           + " and rename the pieces (piece to place): "
                           + r.newNames()));
     }
-    print.println(report.kept().size() + " joints stand, " + report.open().size() + " are open.");
+    int kept = report.kept().size();
+    int open = report.open().size();
+    print.println(
+        (kept == 1 ? "1 joint stands, " : kept + " joints stand, ")
+            + (open == 1 ? "1 is open." : open + " are open."));
     return report.isClean();
   }
 

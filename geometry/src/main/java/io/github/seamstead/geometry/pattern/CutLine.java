@@ -19,6 +19,9 @@ record CutLine(Outline outline, List<Integer> owners) {
   /** Sine of the angle below which two edges count as one straight line. */
   private static final double STRAIGHT = 1e-9;
 
+  /** Part of a full mitre from which on it counts as whole. */
+  private static final double WHOLE = 1 - 1e-12;
+
   /** So many widths can still be read in a message. */
   private static final int MOST_LISTED = 8;
 
@@ -78,7 +81,7 @@ record CutLine(Outline outline, List<Integer> owners) {
     double full = mitre.norm();
     double angle = Math.PI - Math.atan2(turn, e1.dot(e2));
     double reach = Mitre.reach(angle, a, b, mitreLimit);
-    if (full == 0 || reach >= full * (1 - 1e-12)) {
+    if (full == 0 || reach >= full * WHOLE) {
       return List.of(v.add(mitre));
     }
     if (angle >= Math.PI / 2) {
@@ -88,6 +91,12 @@ record CutLine(Outline outline, List<Integer> owners) {
     Vector2D before = mitre.subtract(e1.multiply((full - reach) / e1.dot(along)));
     Vector2D after = mitre.subtract(e2.multiply((full - reach) / e2.dot(along)));
     return step(v, before, after);
+  }
+
+  /** Tells whether two allowances end square to their edges at a corner, and not in a mitre. */
+  static boolean endsSquare(double angle, double a, double b, double mitreLimit) {
+    double full = Mitre.reach(angle, a, b, Double.MAX_VALUE);
+    return angle >= Math.PI / 2 && Mitre.reach(angle, a, b, mitreLimit) < full * WHOLE;
   }
 
   private static List<Vector2D> step(Vector2D v, Vector2D first, Vector2D second) {

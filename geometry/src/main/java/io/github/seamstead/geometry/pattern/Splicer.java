@@ -90,6 +90,9 @@ final class Splicer {
     double rise =
         cut.width() > rule.maxWidth() ? Math.max(0, spec.mitreLimit() * widest - rule.lap()) : 0;
     double after = cut.maxY() - stitch.maxY();
+    double keep = after + 2 * rule.lap();
+    double[] leans =
+        leans(whole, Vector2D.of(-1, 0), stitch.minY() + rule.lap(), stitch.maxY() - keep);
     Stations stations =
         new Stations(
             stitch.minY(),
@@ -98,7 +101,9 @@ final class Splicer {
             Math.max(after, rise),
             rule.maxHeight() - rise,
             rule.lap(),
-            after + 2 * rule.lap(),
+            leans[1],
+            -leans[0],
+            keep,
             levels);
     Part rest = whole;
     int band = 0;
@@ -125,6 +130,9 @@ final class Splicer {
       guard(spans, x, reach(bandPart, i), stitch.minX(), stitch.maxX());
     }
     double after = cut.maxX() - stitch.maxX();
+    double keep = after + 2 * rule.lap();
+    double[] leans =
+        leans(bandPart, Vector2D.of(0, 1), stitch.minX() + rule.lap(), stitch.maxX() - keep);
     Stations stations =
         new Stations(
             stitch.minX(),
@@ -133,7 +141,9 @@ final class Splicer {
             after,
             rule.maxWidth(),
             rule.lap(),
-            after + 2 * rule.lap(),
+            leans[1],
+            -leans[0],
+            keep,
             spans);
     // Upright splices of neighbouring bands are kept apart, so that four layers never meet.
     double apart = Math.min(3 * rule.lap(), rule.maxWidth() / 4);
@@ -174,6 +184,47 @@ final class Splicer {
       off = Math.max(off, (fold * Math.abs(in.dot(out)) + side) / turn);
     }
     return guarding * off;
+  }
+
+  /**
+   * Tells how far the allowances of the edges that splices meet reach beyond a splice's own lap.
+   * The splices run along a unit vector u, with the lap to its right, between {@code first} and
+   * {@code last}. A fold of width w along e ends as the mirror image of the splice, which leans by
+   * {@code 2 w (e · u)}; an allowance too blunt for a mitre ends square, {@code w (e · u)} beside
+   * the corner.
+   *
+   * @return the furthest reach back over the splice, 0 or less, and ahead of the lap, 0 or more
+   */
+  private double[] leans(Part part, Vector2D u, double first, double last) {
+    double back = 0;
+    double ahead = 0;
+    Outline outline = part.outline();
+    for (int i = 0; i < outline.size(); i++) {
+      double from = outline.vertex(i).signedArea(u);
+      double to = outline.vertex(i + 1).signedArea(u);
+      if (Math.min(from, to) >= last || Math.max(from, to) <= first) {
+        continue;
+      }
+      EdgeAllowance allowance = part.allowances().get(i);
+      Vector2D edge = outline.vertex(i + 1).subtract(outline.vertex(i)).normalize();
+      double width = allowance.width();
+      double lean = width * edge.dot(u);
+      if (allowance.folds()) {
+        back = Math.min(back, 2 * lean);
+        ahead = Math.max(ahead, 2 * lean);
+      } else {
+        double turn = Math.abs(edge.signedArea(u));
+        double under = Math.PI - Math.atan2(turn, edge.dot(u));
+        double over = Math.PI - Math.atan2(turn, -edge.dot(u));
+        if (CutLine.endsSquare(under, width, rule.lap(), spec.mitreLimit())) {
+          ahead = Math.max(ahead, lean - rule.lap());
+        }
+        if (CutLine.endsSquare(over, width, 0, spec.mitreLimit())) {
+          back = Math.min(back, lean);
+        }
+      }
+    }
+    return new double[] {back, ahead};
   }
 
   private void keep(Part part) {

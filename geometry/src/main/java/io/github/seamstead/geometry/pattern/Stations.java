@@ -15,6 +15,8 @@ import java.util.List;
  * @param after cloth that the last piece needs beyond its end
  * @param size the cloth's size
  * @param lap cloth of each piece but the last beyond its splice line
+ * @param ahead by how much the end of a fold beside a splice reaches beyond that lap
+ * @param behind by how much the end of a fold beside a splice reaches back over its line
  * @param keep the least finished length of the last piece
  * @param zones intervals that no lap may touch
  */
@@ -25,6 +27,8 @@ record Stations(
     double after,
     double size,
     double lap,
+    double ahead,
+    double behind,
     double keep,
     List<double[]> zones) {
 
@@ -35,7 +39,7 @@ record Stations(
 
   /** Tells whether the cloth leaves no room for a shift. */
   boolean isTight(double shift) {
-    return before + LEAST_PIECE_LAPS * lap + shift > size;
+    return before + LEAST_PIECE_LAPS * lap + ahead + shift > size;
   }
 
   /**
@@ -60,20 +64,21 @@ record Stations(
     }
     // Lines at three heights, each a stagger apart, must not meet the next round of lines either.
     double least =
-        Math.max(before + LEAST_PIECE_LAPS * lap + greatestShift, lap + 1.5 * greatestShift);
+        ahead
+            + Math.max(before + LEAST_PIECE_LAPS * lap + greatestShift, lap + 1.5 * greatestShift);
     return greedy(where, Math.min(size, Math.max(high, least)), shift);
   }
 
   private boolean reaches(double limit, int count) {
     double at = start;
     for (int i = 0; i < count; i++) {
-      double next = next(at, limit, i == 0 ? before : 0, 0);
+      double next = next(at, limit, i == 0 ? before : behind, 0);
       if (next <= at + lap) {
         return false;
       }
       at = next;
     }
-    return end - at + after <= limit;
+    return behind + end - at + after <= limit;
   }
 
   private List<Double> greedy(String where, double limit, double shift) {
@@ -94,7 +99,7 @@ record Stations(
               + " and reach past the corners of the face");
       lines.add(next);
       at = next;
-      below = 0;
+      below = behind;
       held = 0;
     }
     return lines;
@@ -102,7 +107,7 @@ record Stations(
 
   private double next(double at, double limit, double below, double shift) {
     // A last piece that is kept long is kept so by each neighbour at another height.
-    double next = Math.min(at + limit - lap - below, end - keep - shift);
+    double next = Math.min(at + limit - lap - ahead - below, end - keep - shift);
     // A zone may push the line into a lower one: as many rounds as there are zones suffice.
     for (int round = 0; round <= zones.size(); round++) {
       for (double[] zone : zones) {

@@ -31,7 +31,7 @@ final class BlunderHints {
 
   static List<String> of(Reading reading, Uncertain predicted, Adjustment accepted) {
     BlunderHints search = new BlunderHints(reading, predicted);
-    search.swappedDigits();
+    search.written();
     search.wholeUnits();
     search.wrongUnit();
     search.wrongNode(accepted);
@@ -49,13 +49,19 @@ final class BlunderHints {
     }
   }
 
-  private void swappedDigits() {
+  private void written() {
     String written = WrittenDigits.textOf(reading);
+    meant(written, "digits swapped", WrittenDigits.swaps(written));
+    meant(written, "feet and inches exchanged", WrittenDigits.exchanged(written));
+    meant(written, "tenths of a foot taken for inches", WrittenDigits.decimalFeet(written));
+  }
+
+  private void meant(String written, String slip, List<WrittenDigits.Variant> variants) {
     double correction = WrittenDigits.correction(reading);
-    for (WrittenDigits.Variant swapped : WrittenDigits.swaps(written)) {
-      double meant = swapped.metres() + correction;
+    for (WrittenDigits.Variant variant : variants) {
+      double meant = variant.metres() + correction;
       if (Math.abs(meant - reading.metres()) > FITS * reading.standardUncertainty()) {
-        offer(meant, 0, "digits swapped: written " + written + ", probably " + swapped.text());
+        offer(meant, 0, slip + ": written " + written + ", probably " + variant.text());
       }
     }
   }

@@ -5,11 +5,21 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
-/** A reading as it stands in the field book, and the same with two neighbouring digits swapped. */
+/** A reading as it stands in the field book, and what its digits may have been meant to say. */
 final class WrittenDigits {
 
   private static final double MOST_CORRECTION = 0.01;
+
+  private static final int INCHES_IN_A_FOOT = 12;
+
+  private static final String FEET = "(ft|feet|foot|')";
+  private static final Pattern FEET_AND_INCHES =
+      Pattern.compile("(\\d+)(\\s*" + FEET + "\\s*)(\\d+)(\\D.*)");
+  private static final Pattern DECIMAL_FEET =
+      Pattern.compile("(\\d+)[.,](\\d{1,2})\\s*" + FEET + "\\s*");
 
   private WrittenDigits() {}
 
@@ -47,6 +57,30 @@ final class WrittenDigits {
         swapped.setCharAt(next, text.charAt(i));
         add(variants, swapped.toString());
       }
+    }
+    return variants;
+  }
+
+  /** Exchanges feet and inches, where the feet could be inches. */
+  static List<Variant> exchanged(String text) {
+    List<Variant> variants = new ArrayList<>();
+    Matcher m = FEET_AND_INCHES.matcher(text);
+    if (m.matches() && Integer.parseInt(m.group(1)) < INCHES_IN_A_FOOT) {
+      add(variants, m.group(4) + m.group(2) + m.group(1) + m.group(5));
+    }
+    return variants;
+  }
+
+  /** Takes inches for a decimal of the foot, and a decimal of the foot for inches. */
+  static List<Variant> decimalFeet(String text) {
+    List<Variant> variants = new ArrayList<>();
+    Matcher whole = FEET_AND_INCHES.matcher(text);
+    if (whole.matches() && whole.group(5).chars().noneMatch(Character::isDigit)) {
+      add(variants, whole.group(1) + "." + whole.group(4) + " ft");
+    }
+    Matcher decimal = DECIMAL_FEET.matcher(text);
+    if (decimal.matches() && Integer.parseInt(decimal.group(2)) < INCHES_IN_A_FOOT) {
+      add(variants, decimal.group(1) + " ft " + Integer.parseInt(decimal.group(2)) + " in");
     }
     return variants;
   }

@@ -27,14 +27,7 @@ class SplicerProperties {
       @ForAll @Scale(3) @DoubleRange(min = 1.2, max = 6) double clothHeight,
       @ForAll @Scale(3) @DoubleRange(min = 0.03, max = 0.1) double lap,
       @ForAll @Scale(3) @DoubleRange(min = -0.08, max = 0.08) double lean) {
-    Outline regular = Demo.trapezoid(base, height, part);
-    // As built: one top corner stands higher or lower than the other.
-    Outline face =
-        Outline.of(
-            regular.vertex(0),
-            regular.vertex(1),
-            regular.vertex(2).add(Demo.v(lean / 3, lean)),
-            regular.vertex(3));
+    Outline face = leaning(base, height, part, lean);
     PanelSpec whole = PanelSpec.of("P1", Demo.PLAN);
     Panel panel = Panel.of(face, whole.withSplices(SpliceRule.of(clothWidth, clothHeight, lap)));
     Geometry union = Jts.polygon(panel.parts().get(0).stitch());
@@ -57,6 +50,56 @@ class SplicerProperties {
       assertThat(same.notchesMatch(1e-9)).isTrue();
     }
     assertLapsShedWater(panel);
+  }
+
+  /** As built: one top corner stands higher or lower than the other. */
+  private static Outline leaning(double base, double height, double part, double lean) {
+    Outline regular = Demo.trapezoid(base, height, part);
+    return Outline.of(
+        regular.vertex(0),
+        regular.vertex(1),
+        regular.vertex(2).add(Demo.v(lean / 3, lean)),
+        regular.vertex(3));
+  }
+
+  /** Faces that need all of the cloth, where the allowance beside a splice outreaches its lap. */
+  @Example
+  void allowancesBesideASpliceFitTheClothToo() {
+    // The turn-in of a crooked top ends aslant beside an upright splice, ahead of the lap …
+    assertPartsFit(leaning(2.266, 1, 0.5, 0.001), 1.209, 1.2, 0.031);
+    // … or back over it.
+    assertPartsFit(leaning(2.557, 1, 0.5, -0.004), 1.359, 1.2, 0.03);
+    // Beside a splice that meets a steep hip, the seam's allowance ends square and not mitred.
+    assertPartsFit(leaning(4.478, 4.258, 0.538, 0), 1.2, 2.521, 0.03);
+  }
+
+  @Example
+  void hemmedSidesLeanBesideALevelSplice() {
+    EdgeAllowance hem = EdgeAllowance.hem(0.06);
+    PanelSpec flap = PanelSpec.of("P1", new EdgePlan(hem, hem, EdgeAllowance.turnIn(0.06), hem));
+    Panel panel =
+        Panel.of(Demo.trapezoid(2, 4, 0.8), flap.withSplices(SpliceRule.of(3, 1.145, 0.05)));
+    // Three parts of (3.2 + 0.06 + 0.06 + 2 · 0.05) / 3 = 1.140 m would do but for the lean.
+    assertThat(panel.parts()).hasSize(4);
+    // The mirrored hem reaches 2 w cos β above the splice line, for sides of slope β.
+    double above = 2 * 0.06 / Math.hypot(1, 4);
+    PatternPiece lowest = panel.parts().get(0);
+    assertThat(lowest.cut().bounds().maxY() - lowest.stitch().bounds().maxY())
+        .isCloseTo(0.05 + above, within(1e-9));
+    assertThat(panel.parts())
+        .allSatisfy(p -> assertThat(p.cut().bounds().height()).isLessThanOrEqualTo(1.145 + 1e-9));
+  }
+
+  private static void assertPartsFit(Outline face, double width, double height, double lap) {
+    SpliceRule rule = SpliceRule.of(width, height, lap);
+    Panel panel = Panel.of(face, PanelSpec.of("P1", Demo.PLAN).withSplices(rule));
+    assertThat(panel.parts()).hasSizeGreaterThan(1);
+    assertThat(panel.parts())
+        .allSatisfy(
+            p -> {
+              assertThat(p.cut().bounds().width()).isLessThanOrEqualTo(width + 1e-9);
+              assertThat(p.cut().bounds().height()).isLessThanOrEqualTo(height + 1e-9);
+            });
   }
 
   /** The lower part goes on beneath the upper by the lap; the upper ends on the line. */

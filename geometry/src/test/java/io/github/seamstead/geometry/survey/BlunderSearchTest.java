@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -76,6 +77,56 @@ class BlunderSearchTest {
     assertThat(WrittenDigits.swaps("5.38 m").stream().map(WrittenDigits.Variant::text))
         .containsExactly("3.58 m", "5.83 m");
     assertThat(WrittenDigits.swaps("about the width of the gate 12")).isEmpty();
+  }
+
+  @Test
+  void exchangedFeetAndInchesAreExplained() {
+    assertMeans(WrittenDigits.exchanged("7 ft 5 in"), "5 ft 7 in", 67 * 0.0254);
+    assertMeans(WrittenDigits.exchanged("7' 5 1/2\""), "5' 7 1/2\"", 67.5 * 0.0254);
+    // 14 in would be written 1 ft 2 in; a length without inches has nothing to exchange.
+    assertThat(WrittenDigits.exchanged("14 ft 5 in")).isEmpty();
+    assertThat(WrittenDigits.exchanged("7 ft")).isEmpty();
+    assertThat(WrittenDigits.exchanged("7.05 m")).isEmpty();
+    bookInches(
+        (feet, inches) -> inches + " ft " + feet + " in",
+        (feet, inches) -> (12 * inches + feet) * 0.0254);
+    assertThat(only(search()).hints().get(0)).startsWith("feet and inches exchanged: written ");
+  }
+
+  @Test
+  void tenthsOfAFootTakenForInchesAreExplained() {
+    assertMeans(WrittenDigits.decimalFeet("7 ft 5 in"), "7.5 ft", 7.5 * 0.3048);
+    assertMeans(WrittenDigits.decimalFeet("7.05 ft"), "7 ft 5 in", 89 * 0.0254);
+    assertThat(WrittenDigits.decimalFeet("7.5 m")).isEmpty();
+    bookInches(
+        (feet, inches) -> feet + "." + inches + " ft",
+        (feet, inches) -> Double.parseDouble(feet + "." + inches) * 0.3048);
+    assertThat(only(search()).hints())
+        .anyMatch(h -> h.startsWith("tenths of a foot taken for inches: written "));
+  }
+
+  private static void assertMeans(
+      List<WrittenDigits.Variant> variants, String text, double metres) {
+    assertThat(variants).extracting(WrittenDigits.Variant::text).containsExactly(text);
+    assertThat(variants.get(0).metres()).isCloseTo(metres, within(1e-12));
+  }
+
+  /** Books a reading near a whole inch wrongly: the first whose slip would be large. */
+  private void bookInches(
+      BiFunction<Long, Long, String> text, BiFunction<Long, Long, Double> metres) {
+    for (Reading reading : List.copyOf(readings)) {
+      long inches = Math.round(reading.metres() / 0.0254);
+      double off = Math.abs(inches * 0.0254 - reading.metres());
+      if (!(reading instanceof Reading.Distance) || inches % 12 == 0 || off > 0.002) {
+        continue;
+      }
+      double wrong = metres.apply(inches / 12, inches % 12);
+      if (Math.abs(wrong - reading.metres()) > 0.02) {
+        book(reading.name(), wrong, text.apply(inches / 12, inches % 12));
+        return;
+      }
+    }
+    throw new AssertionError("no reading near a whole inch");
   }
 
   @Test

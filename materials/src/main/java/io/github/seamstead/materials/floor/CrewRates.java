@@ -18,15 +18,15 @@ public record CrewRates(
    * Checks the numbers.
    *
    * @param people 1 to 100
-   * @param minutesPerLoad 1 to 120 minutes
+   * @param minutesPerLoad 0.25 to 480 minutes
    * @param peopleAtMixer 1 to {@code people}
    * @param layingHoursPerSquareMetre 0.01 to 20 person-hours
    * @throws IllegalArgumentException if a value is out of range
    */
   public CrewRates {
     Args.within("people", people, 1, 100);
-    Args.within("minutes per load (low)", minutesPerLoad.low(), 1, 120, "min");
-    Args.within("minutes per load (high)", minutesPerLoad.high(), 1, 120, "min");
+    Args.within("minutes per load (low)", minutesPerLoad.low(), 0.25, 480, "min");
+    Args.within("minutes per load (high)", minutesPerLoad.high(), 0.25, 480, "min");
     Args.within("people at the mixer", peopleAtMixer, 1, people);
     Args.within("laying rate (low)", layingHoursPerSquareMetre.low(), 0.01, 20, "h/m2");
     Args.within("laying rate (high)", layingHoursPerSquareMetre.high(), 0.01, 20, "h/m2");
@@ -43,5 +43,20 @@ public record CrewRates(
   public static CrewRates beginners(int people) {
     return new CrewRates(
         people, new Range(8, 11, 15), Math.min(2, people), new Range(0.4, 0.8, 1.5));
+  }
+
+  /**
+   * Keeps the spread of the minutes per load and moves their likely value.
+   *
+   * @param likely minutes from load to load
+   * @return the rates with low, likely and high in the same proportion to one another
+   * @throws IllegalArgumentException if an end of the range leaves 0.25 to 480 minutes
+   */
+  public CrewRates withUsualMinutesPerLoad(double likely) {
+    return new CrewRates(
+        people,
+        minutesPerLoad.times(likely / minutesPerLoad.likely()),
+        peopleAtMixer,
+        layingHoursPerSquareMetre);
   }
 }

@@ -22,7 +22,7 @@ import java.util.Optional;
 public record Settlement(Range squeeze, Range decay, Range total, List<String> advice) {
 
   /** Volume compressibility of turf and topsoil, in m²/N (0.3 to 2 m²/MN). */
-  private static final Range COMPRESSIBILITY = new Range(0.3e-6, 0.8e-6, 2.0e-6);
+  public static final Range COMPRESSIBILITY = new Range(0.3e-6, 0.8e-6, 2.0e-6);
 
   /** Share of the thickness that rots away in time. */
   private static final Range ROT = new Range(0.03, 0.12, 0.35);

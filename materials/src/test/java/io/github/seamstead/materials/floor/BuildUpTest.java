@@ -101,6 +101,17 @@ class BuildUpTest {
   }
 
   @Test
+  void theUsualMinutesMoveTheWholeRange() {
+    CrewRates slow = CrewRates.beginners(3).withUsualMinutesPerLoad(22);
+    assertThat(slow.minutesPerLoad().low()).isCloseTo(16, within(1e-12));
+    assertThat(slow.minutesPerLoad().likely()).isCloseTo(22, within(1e-12));
+    assertThat(slow.minutesPerLoad().high()).isCloseTo(30, within(1e-12));
+    assertThatThrownBy(() -> CrewRates.beginners(3).withUsualMinutesPerLoad(400))
+        .hasMessageContaining("minutes per load (high)")
+        .hasMessageContaining("480");
+  }
+
+  @Test
   void theWorkOfAWeekLiesInTheRange() {
     Footprint fifteen = Footprint.of(new double[] {0, 5, 5, 0}, new double[] {0, 0, 3, 3});
     EarthQuantity base =

@@ -9,11 +9,20 @@ import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
 class SoilProperties {
+
+  /**
+   * In standard deviations, how far the mean may lie beyond the 5 % or 95 % quantile: Cantelli's
+   * inequality P(m - X ≥ k s) ≤ 1 / (1 + k²) = 0.95, from memory. Where tests contradict each other
+   * the probability has two heaps, and the mean need not lie between the quantiles. A quantile is
+   * moreover placed within one step of the grid.
+   */
+  private static final double MEAN_BEYOND = Math.sqrt(0.05 / 0.95);
 
   @Property(tries = 60)
   void sharesAddToOneAndProbabilitiesToo(@ForAll("evidence") List<SoilEvidence> tests) {
@@ -21,8 +30,25 @@ class SoilProperties {
     assertThat(p.clay().value() + p.silt().value() + p.sand().value()).isCloseTo(1, within(1e-9));
     assertThat(p.classProbabilities().values().stream().mapToDouble(v -> v).sum())
         .isBetween(0.98, 1.0 + 1e-9);
-    assertThat(p.clayRange().low()).isLessThanOrEqualTo(p.clay().value());
-    assertThat(p.clayRange().high()).isGreaterThanOrEqualTo(p.clay().value());
+    assertThat(p.clayRange().low()).isLessThanOrEqualTo(p.clayRange().likely());
+    assertThat(p.clayRange().high()).isGreaterThanOrEqualTo(p.clayRange().likely());
+    double beyond = MEAN_BEYOND * p.clay().standardUncertainty() + 1.0 / TextureGrid.STEPS;
+    assertThat(p.clayRange().low() - p.clay().value()).isLessThanOrEqualTo(beyond);
+    assertThat(p.clay().value() - p.clayRange().high()).isLessThanOrEqualTo(beyond);
+  }
+
+  /** Two sheets of pure sand and one of clay: hardly any probability, but far off. */
+  @Example
+  void oneTestAgainstTwoMayDrawTheMeanBeyondTheRange() {
+    LaboratoryTexture sand = LaboratoryTexture.of(Texture.ofClayAndSand(0, 0.99), SizeLimits.USDA);
+    LaboratoryTexture clay =
+        LaboratoryTexture.of(Texture.ofClayAndSand(0.54, 0.39), SizeLimits.USDA);
+    TexturePosterior p =
+        SoilAssessment.assess(List.of(new BendTest(BendTest.Outcome.SMOOTH_RING), sand, sand, clay))
+            .texture();
+    assertThat(p.clay().value()).isGreaterThan(p.clayRange().high());
+    assertThat(p.clay().value() - p.clayRange().high())
+        .isLessThan(MEAN_BEYOND * p.clay().standardUncertainty());
   }
 
   @Property(tries = 60)
