@@ -21,11 +21,13 @@ import java.util.Optional;
  *   <li>rows of one kind and above them a band of equal rows across the strip;
  *   <li>rows across the whole width, level or with the least free height that lets each hold more;
  *   <li>rows of triangles head to tail that slide together along straight cuts ({@link
- *       SlidSection}).
+ *       SlidSection});
+ *   <li>rows along the strip of trapezoids that stand on a leg, head to tail with one rise ({@link
+ *       LegSection}).
  * </ul>
  *
- * <p>Every base with a parallel top may be used, each edge of a triangle too. Turns, grain, spacing
- * and margin of the piece are kept.
+ * <p>Every base with a parallel top may be used, each edge of a triangle too, and in the last kind
+ * each leg. Turns, grain, spacing and margin of the piece are kept.
  *
  * <p><b>One row.</b> Let c be the run of the leg in contact per height and {@code tau = t / (cR +
  * cL)}. A contact at which the turned panel lies by {@code tau + g} above the standing one is
@@ -53,9 +55,9 @@ import java.util.Optional;
  * the class.
  *
  * <p><b>Not in the class,</b> and shorter at times by some percent: panels of one row on different
- * bases or at slanting angles, trapezoids standing on a leg, rows that interlock other than by the
- * slides above, slides that come nearer one another at a section's ends, and rows across that slide
- * together. {@link CuttingLayout} searches on from here.
+ * bases or at slanting angles, rows that interlock other than by the slides above, slides that come
+ * nearer one another at a section's ends, and rows across that slide together. {@link
+ * CuttingLayout} searches on from here.
  *
  * <p>Costs O(s n + n²) for n panels and s sections tried, with up to 1500 operations for a panel of
  * a row: some 10 ms for 200.
@@ -111,6 +113,7 @@ public final class PanelRows {
     }
     SectionTable table = new SectionTable(count, spacing);
     new LaneSections(piece, inside, spacing, table).offerAll();
+    LegSection.offerAll(piece, inside, spacing, table);
     int n = table.solve((mostLength - 2 * margin) * (1 + 1e-12));
     if (n == 0) {
       return Optional.empty();

@@ -177,6 +177,29 @@ class PanelRowsTest {
     assertThat(a.length()).isCloseTo(10.4 - 3 * 0.2 * 0.8 / 1.9, within(1e-9));
   }
 
+  /**
+   * Derived by hand. A panel stands on a leg at the lower edge; turned by half a turn about the
+   * point of its other leg at half the width it hangs from the upper edge, leg against leg. Its
+   * long base is then the line on which the next panel's long base stands.
+   */
+  @Test
+  void trapezoidsOnALegLieSideBySide() {
+    Piece piece =
+        Piece.of("p", CuttingLayoutTest.outline(0, 0, 2, 0, 1.3, 1.7, 0.7, 1.7))
+            .withRotations(Rotations.anyAngle());
+    PanelRows.Arrangement a =
+        PanelRows.onStrip(piece, 20, 2.4, Double.POSITIVE_INFINITY, 0, 0).orElseThrow();
+    verify(piece, a, 2.4, 0, 0);
+    double leg = Math.hypot(0.7, 1.7);
+    double cos = 0.7 / leg;
+    double sin = 1.7 / leg;
+    double part = (1.2 - 0.6 * sin) / (2 * sin - 0.6 * sin);
+    double middle = leg + 0.6 * cos + part * (2 * cos - leg - 0.6 * cos);
+    double pair = 2 * middle - 2.4 * cos / sin;
+    assertThat(pair).isGreaterThan(leg);
+    assertThat(a.length()).isCloseTo(9 * pair + 2 * middle, within(1e-9));
+  }
+
   /** Derived by hand, as {@link StaggeredRowsTest}; the level row has 201 m. */
   @Test
   void aRowUsesTheWidthLeftOver() {
