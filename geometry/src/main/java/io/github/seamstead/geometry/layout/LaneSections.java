@@ -8,8 +8,8 @@ final class LaneSections {
 
   private static final int MOST_ROWS = 200;
 
-  /** With more rows than this the height left over is small beside them; it stays unshared. */
-  private static final int MOST_MIXED = 12;
+  /** Where more rows than this fit, what is left over is small beside them: they only share it. */
+  static final int MOST_MIXED = 12;
 
   private final String id;
   private final double width;
@@ -36,9 +36,9 @@ final class LaneSections {
       for (int a = 1; a <= most; a++) {
         double left = width - a * (row.shape().h() + spacing);
         rows(row, a, left + spacing);
-        for (int j = i + 1; j < along.size() && a < MOST_MIXED; j++) {
+        for (int j = i + 1; j < along.size() && most <= MOST_MIXED; j++) {
           PanelStand other = along.get(j);
-          int more = Math.min(MOST_MIXED - a, fitting(other, left));
+          int more = Math.min(MOST_MIXED, fitting(other, left));
           for (int b = 1; b <= more; b++) {
             mixed(row, a, other, b, left - b * (other.shape().h() + spacing) + spacing);
           }
@@ -83,7 +83,7 @@ final class LaneSections {
     if (height <= 1e-12 * width) {
       return;
     }
-    for (int r = Math.min(a, MOST_MIXED); r > 0; r--) {
+    for (int r = a; r > 0 && (r == a || a <= MOST_MIXED); r--) {
       for (Lane lane : staggered(row, r, height)) {
         if (r == a) {
           offer(lane);
@@ -129,7 +129,7 @@ final class LaneSections {
     }
     double most = contacts.usable(band.shape().h());
     int limit = new Lane(band, most, 1, false).most(width, spacing);
-    while (++k <= Math.min(limit, table.count())) {
+    while (++k <= Math.min(limit, table.count()) && k <= MOST_MIXED) {
       offer(new Lane(band, leastFree(band, k, most), k, false));
     }
   }

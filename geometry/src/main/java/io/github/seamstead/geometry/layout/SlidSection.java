@@ -66,7 +66,7 @@ final class SlidSection implements SectionTable.Section {
     if (stand.shape().t() > 0 || stand.across() || !stand.headToTail()) {
       return;
     }
-    for (int a = 2; ; a++) {
+    for (int a = 2; a <= LaneSections.MOST_MIXED; a++) {
       SlidSection pattern = new SlidSection(id, stand, a, width, spacing, 0);
       if (pattern.free <= 1e-12 * width) {
         return;
