@@ -34,16 +34,17 @@ final class SlidSection implements SectionTable.Section {
   private final double insetX;
   private final double insetY;
   private final double from;
+  private final List<Spot> spots;
 
   /** A panel of the pattern by its drawn base corner and its extent along the strip. */
   private record Spot(double left, double right, double x, double y, boolean turned) {}
 
   private SlidSection(
-      String id, PanelStand stand, int rows, double width, double spacing, double from) {
+      String id, PanelStand stand, int rows, double width, double spacing, int count) {
     this.id = id;
     this.stand = stand;
     this.rows = rows;
-    this.from = from;
+    from = 0;
     PanelShape p = stand.shape();
     double rightLeg = Math.hypot(p.b() - p.l(), p.h());
     double leftLeg = Math.hypot(p.l(), p.h());
@@ -58,6 +59,21 @@ final class SlidSection implements SectionTable.Section {
     insetX = (grown - 1) * centreX;
     insetY = spacing / 2;
     free = Math.min(h, width + spacing - rows * h);
+    spots = free > 1e-12 * width ? spots(count) : List.of();
+  }
+
+  private SlidSection(SlidSection pattern, double from) {
+    id = pattern.id;
+    stand = pattern.stand;
+    rows = pattern.rows;
+    b = pattern.b;
+    h = pattern.h;
+    l = pattern.l;
+    insetX = pattern.insetX;
+    insetY = pattern.insetY;
+    free = pattern.free;
+    spots = pattern.spots;
+    this.from = from;
   }
 
   /** Offers all sections of the kind that fit across the width, two rows and more. */
@@ -67,24 +83,23 @@ final class SlidSection implements SectionTable.Section {
       return;
     }
     for (int a = 2; a <= LaneSections.MOST_MIXED; a++) {
-      SlidSection pattern = new SlidSection(id, stand, a, width, spacing, 0);
-      if (pattern.free <= 1e-12 * width) {
+      SlidSection pattern = new SlidSection(id, stand, a, width, spacing, table.count());
+      if (pattern.spots.isEmpty()) {
         return;
       }
-      pattern.offerWindows(width, spacing, table);
+      pattern.offerWindows(table);
     }
   }
 
   /** Every panel of the pattern may be the one that begins a section; the pattern repeats. */
-  private void offerWindows(double width, double spacing, SectionTable table) {
-    List<Spot> spots = spots(table.count());
-    double period = 2 * (rows + 2) * b - (b / h) * 2 * free;
+  private void offerWindows(SectionTable table) {
+    double period = (rows + 2) * b - (b / h) * free;
     double start = (rows + 2) * b + Math.abs(l) * rows;
     for (Spot first : spots) {
       if (first.left() < start || first.left() >= start + period) {
         continue;
       }
-      SlidSection section = new SlidSection(id, stand, rows, width, spacing, first.left());
+      SlidSection section = new SlidSection(this, first.left());
       int held = 0;
       for (Spot spot : spots) {
         if (spot.left() >= first.left() - 1e-12 * b) {
@@ -103,7 +118,7 @@ final class SlidSection implements SectionTable.Section {
   private List<Spot> spots(int n) {
     List<Spot> out = new ArrayList<>();
     int periods = n / (2 * rows * (rows + 2)) + 5;
-    int columns = periods * (rows + 2);
+    int columns = periods * (rows + 2) + (int) Math.ceil(Math.abs(l) * rows / b);
     for (int r = 0; r < rows; r++) {
       for (int k = 0; k < columns; k++) {
         out.add(spot(r, k, false));
@@ -137,7 +152,7 @@ final class SlidSection implements SectionTable.Section {
   @Override
   public void place(List<Placement> out, int m, double length, double x, double y) {
     int left = m;
-    for (Spot spot : spots(m)) {
+    for (Spot spot : spots) {
       if (left > 0 && spot.left() >= from - 1e-12 * b) {
         out.add(stand.at(id, out.size() + 1, x + spot.x() - from, y + spot.y(), spot.turned()));
         left--;
