@@ -82,15 +82,41 @@ final class Convex {
     return out;
   }
 
-  /** A regular polygon around the circle of the given radius about the origin. */
-  static double[] aroundCircle(double radius, int sides) {
-    double[] out = new double[2 * sides];
-    double r = radius / Math.cos(Math.PI / sides);
-    for (int i = 0; i < sides; i++) {
-      // Half a step off the axes, so that the flats face along x and y and straight gaps are exact.
-      double angle = 2 * Math.PI * (i + 0.5) / sides;
-      out[2 * i] = r * Math.cos(angle);
-      out[2 * i + 1] = r * Math.sin(angle);
+  /**
+   * A polygon around the circle of the given radius about the origin. Its sides face along x and y
+   * and along the sides of the given polygon, so that gaps straight across and along sides are
+   * exact; between, it leaves the circle by no more than a regular one of so many sides does.
+   */
+  static double[] aroundCircle(double radius, int sides, double[] polygon) {
+    double step = 2 * Math.PI / sides;
+    java.util.List<Double> facing = new java.util.ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      facing.add(i * Math.PI / 2);
+    }
+    for (int i = 0; i < polygon.length; i += 2) {
+      int k = (i + 2) % polygon.length;
+      double angle = Math.atan2(polygon[i] - polygon[k], polygon[k + 1] - polygon[i + 1]);
+      facing.add(angle < 0 ? angle + 2 * Math.PI : angle);
+    }
+    java.util.Collections.sort(facing);
+    facing.add(2 * Math.PI);
+    java.util.List<Double> all = new java.util.ArrayList<>(java.util.List.of(0.0));
+    double last = 0;
+    for (double angle : facing) {
+      if (angle - last > 1e-9) {
+        int parts = (int) Math.ceil((angle - last) / step - 1e-9);
+        for (int i = 1; i <= parts; i++) {
+          all.add(last + (angle - last) * i / parts);
+        }
+        last = angle;
+      }
+    }
+    double[] out = new double[2 * (all.size() - 1)];
+    for (int i = 0; i + 1 < all.size(); i++) {
+      double middle = (all.get(i) + all.get(i + 1)) / 2;
+      double r = radius / Math.cos((all.get(i + 1) - all.get(i)) / 2);
+      out[2 * i] = r * Math.cos(middle);
+      out[2 * i + 1] = r * Math.sin(middle);
     }
     return out;
   }

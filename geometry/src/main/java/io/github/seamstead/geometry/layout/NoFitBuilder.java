@@ -17,6 +17,9 @@ final class NoFitBuilder {
   private double[] segments = new double[0];
   private int segmentCount;
 
+  /** The circle of the spacing is held to a polygon around it, at most 2% further out. */
+  static final int SPACING_SIDES = 16;
+
   private int gridSize;
   private int[] cells = new int[0];
   private double[] least = new double[0];
@@ -34,11 +37,11 @@ final class NoFitBuilder {
    */
   static NoFit build(List<double[]> a, List<double[]> b, double spacing) {
     NoFitBuilder builder = new NoFitBuilder();
-    double[] round = spacing > 0 ? Convex.aroundCircle(spacing, 16) : new double[0];
     for (double[] pa : a) {
       for (double[] pb : b) {
         double[] sum = Convex.sum(pa, Convex.negated(pb));
-        builder.sums.add(spacing > 0 ? Convex.sum(sum, round) : sum);
+        builder.sums.add(
+            spacing > 0 ? Convex.sum(sum, Convex.aroundCircle(spacing, SPACING_SIDES, sum)) : sum);
       }
     }
     return builder.finish();

@@ -1,51 +1,74 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.shared.check.Args;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The everyday case in closed form: one triangle or trapezoid many times on a strip of given width.
  *
- * <p><b>Class of arrangements.</b> The strip is divided by straight cuts across it into sections. A
- * section holds some rows along the strip, one above the other, all on the same base, and above
- * them at most one band of rows across the strip, each row of the band equally long. In a row all
- * bases are parallel to it and every second panel is turned by half a turn (head to tail) where the
- * half turn is allowed, else all stand the same way up. Every base with a parallel top may be used,
- * each edge of a triangle too. Turns, grain, spacing and margin of the piece are kept.
+ * <p><b>Class of arrangements.</b> The strip is divided by straight cuts across it into sections.
+ * In a row all panels stand on the same base, which is parallel to the row; every second one is
+ * turned by half a turn (head to tail) where the half turn is allowed, else all stand the same way
+ * up. Each panel of a row may be moved up across it within the row's free height, a row's legs keep
+ * the spacing line by line, and the heights are those of {@link RowContacts#levels}. A section is
+ * one of these:
  *
- * <p><b>Optimal within the class.</b> (1) In one row the pitch cannot be less: neighbours touch (or
- * keep the spacing) along a whole leg, so the row of n is the shortest for its order, and rotating
- * the row by half a turn shows that beginning with a turned panel gives the same lengths. (2) Rows
- * of one section are independent, so for a rows the section's length for m panels is the least L at
- * which {@code a N(L) + k c(L) >= m}, where N(L) is the most panels of a row of length L, k the
- * most panels of a row across the width that the a rows leave, and c(L) the number of such rows;
- * two bands side by side hold no more than one of their joint width, because a row's length is
- * subadditive. Both counts step only at lengths of rows or of whole columns, so trying those finds
- * the least L exactly. (3) All a and all pairs of bases are tried, which gives the shortest section
- * g(m) for each m; (4) an arrangement is a sequence of sections, so {@code F(n) = min over m of F(n
- * - m) + s + g(m)} is the least length. All steps are exhaustive, hence F(n) is the optimum of the
- * class.
+ * <ul>
+ *   <li>rows along the strip of one kind or of two, each with its own lane; the width left over is
+ *       free height, shared evenly by some or all rows of one kind, or had by all in phase where
+ *       panels stand one way up;
+ *   <li>rows of one kind and above them a band of equal rows across the strip;
+ *   <li>rows across the whole width, level or, up to twelve panels each, with the least free height
+ *       that lets them hold more;
+ *   <li>rows of triangles head to tail that slide together along straight cuts ({@link
+ *       SlidSection});
+ *   <li>rows along the strip of trapezoids that stand on a leg, head to tail with one rise ({@link
+ *       LegSection}).
+ * </ul>
  *
- * <p>Costs O(n r log n + n²) for n panels and r rows across the width: some milliseconds for 200.
+ * <p>Every base with a parallel top may be used, each edge of a triangle too, and in the last kind
+ * each leg. Turns, grain, spacing and margin of the piece are kept.
+ *
+ * <p>Where more than twelve rows fit one above the other, all rows are of one kind and share the
+ * free height evenly.
+ *
+ * <p><b>One row.</b> Let c be the run of the leg in contact per height and {@code tau = t / (cR +
+ * cL)}. A contact at which the turned panel lies by {@code tau + g} above the standing one is
+ * shorter by {@code c (tau + g)}. No g exceeds {@code e = D - tau} for the free height D; of two
+ * successive contacts one has g at most 0, or the outer panels would overlap; and {@code g1 - g2 +
+ * g3} at most e, being a difference of two heights. If g2 is at most 0 then {@code g1 + g2 + g3} is
+ * at most {@code e + 2 g2}, else g1 and g3 are at most 0 and the sum is at most g2: in each case at
+ * most e. So with equal legs n panels gain at most {@code (n - 1) c tau + ceil((n - 1) / 3) c e},
+ * and all of {@code (n - 1) c D} if D is at most tau; the heights 0, D, e and tau reach it. With
+ * unequal legs these rules are differences of heights bounded by constants, and the length is a sum
+ * of heights, so that some shortest row has its heights at sums of the constants, which are the
+ * levels; {@link RowGrowth} takes the shortest of all sequences of them. That holds while no second
+ * panel begins before the first ({@code cR D} at most {@code l + t}, {@code cL D} at most {@code b
+ * - l}) and without spacing; beyond, the row is the shortest on those levels.
+ *
+ * <p><b>Panels one way up.</b> Moving up gains {@code cR} a metre and moving down {@code cL}; with
+ * heights within D up and down in turn at every contact gains most.
+ *
+ * <p><b>Sections and their sequence.</b> The lanes of a section do not depend on one another, so
+ * its length for m panels is the least at which the lanes' counts add up to m; the counts step only
+ * at the lengths of rows or columns, and all of those are tried. All numbers of rows, pairs of
+ * bases and sharings of the free height that the class names are tried, which gives the shortest
+ * section g(m) for each m. An arrangement is a sequence of sections, so {@code F(n) = min over m of
+ * F(n - m) + s + g(m)} is the least length. All steps are exhaustive, hence F(n) is the optimum of
+ * the class.
+ *
+ * <p><b>Not in the class,</b> and shorter at times by some percent: panels of one row on different
+ * bases or at slanting angles, rows that interlock other than by the slides above, slides that come
+ * nearer one another at a section's ends, and rows across that slide together. {@link
+ * CuttingLayout} searches on from here.
+ *
+ * <p>Costs O(s n + n²) for n panels and s sections tried, with up to 1500 operations for a panel of
+ * a row: some 10 ms for 200 panels of a shelter.
  */
 public final class PanelRows {
 
-  private static final int MOST_ROWS = 200;
-
-  private final Piece piece;
-  private final double width;
-  private final double spacing;
-  private final List<PanelStand> along = new ArrayList<>();
-  private final List<PanelStand> across = new ArrayList<>();
-  private final Section[] best;
-  private final double[] total;
-  private final int[] lastSection;
-
-  /** Some rows along and a band of rows across, over a stretch of the strip. */
-  private record Section(
-      double length, int rows, PanelStand rowStand, int perBandRow, PanelStand bandStand) {}
+  private PanelRows() {}
 
   /**
    * Panels on a strip.
@@ -68,19 +91,6 @@ public final class PanelRows {
     }
   }
 
-  private PanelRows(Piece piece, int count, double width, double spacing) {
-    this.piece = piece;
-    this.width = width;
-    this.spacing = spacing;
-    for (PanelStand stand : PanelStand.all(piece)) {
-      (stand.across() ? across : along).add(stand);
-    }
-    best = new Section[count + 1];
-    total = new double[count + 1];
-    lastSection = new int[count + 1];
-    solve(count);
-  }
-
   /**
    * Lays panels on a strip as short as the class of arrangements allows.
    *
@@ -94,7 +104,7 @@ public final class PanelRows {
    *     neither a triangle nor a trapezoid
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static java.util.Optional<Arrangement> onStrip(
+  public static Optional<Arrangement> onStrip(
       Piece piece, int count, double width, double mostLength, double spacing, double margin) {
     Args.within("count", count, 1, LayoutRequest.MOST_COPIES);
     Args.positive("width", width, "m");
@@ -103,156 +113,15 @@ public final class PanelRows {
     Args.notNegative("margin", margin, "m");
     double inside = width - 2 * margin;
     if (inside <= 0) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
-    PanelRows rows = new PanelRows(piece, count, inside, spacing);
-    double limit = (mostLength - 2 * margin) * (1 + 1e-12);
-    int n = count;
-    while (n > 0 && (rows.total[n] > limit || rows.total[n] == Double.POSITIVE_INFINITY)) {
-      n--;
-    }
+    SectionTable table = new SectionTable(count, spacing);
+    new LaneSections(piece, inside, spacing, table).offerAll();
+    LegSection.offerAll(piece, inside, spacing, table);
+    int n = table.solve((mostLength - 2 * margin) * (1 + 1e-12));
     if (n == 0) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
-    return java.util.Optional.of(
-        new Arrangement(rows.total[n] + 2 * margin, rows.placements(n, margin)));
+    return Optional.of(new Arrangement(table.total(n) + 2 * margin, table.placements(n, margin)));
   }
-
-  private void solve(int count) {
-    Arrays.fill(total, Double.POSITIVE_INFINITY);
-    total[0] = -spacing;
-    for (int m = 1; m <= count; m++) {
-      best[m] = shortest(m);
-    }
-    for (int n = 1; n <= count; n++) {
-      for (int m = 1; m <= n; m++) {
-        double length = total[n - m] + spacing + best[m].length();
-        // A longer last section wins a tie: fewer cuts across.
-        if (length <= total[n] * (1 + 1e-13)) {
-          total[n] = Math.min(length, total[n]);
-          lastSection[n] = m;
-        }
-      }
-    }
-  }
-
-  private Section shortest(int m) {
-    Section found = new Section(Double.POSITIVE_INFINITY, 0, NONE, 0, NONE);
-    for (PanelStand row : along) {
-      double h = row.shape().h();
-      int most = fitting(h);
-      for (int a = 1; a <= most; a++) {
-        found = shorter(found, new Section(rowsLength(row, a, m), a, row, 0, NONE));
-        for (PanelStand band : across) {
-          double left = width - a * (h + spacing);
-          found = shorter(found, withBand(row, a, band, left, m));
-        }
-      }
-    }
-    for (PanelStand band : across) {
-      found = shorter(found, withBand(NONE, 0, band, width, m));
-    }
-    return found;
-  }
-
-  /** How many rows of a height fit across the width. */
-  private int fitting(double h) {
-    double room = (width * (1 + 1e-12) + spacing) / (h + spacing);
-    return (int) Math.min(MOST_ROWS, Math.floor(room));
-  }
-
-  private double rowsLength(PanelStand row, int a, int m) {
-    return row.rowLength((m + a - 1) / a, spacing);
-  }
-
-  private static Section shorter(Section a, Section b) {
-    return b.length() < a.length() * (1 - 1e-13) || a.length() == Double.POSITIVE_INFINITY ? b : a;
-  }
-
-  /** The shortest section of m panels with a rows along and a band in the width left. */
-  private Section withBand(PanelStand row, int a, PanelStand band, double left, int m) {
-    int k = left > 0 ? band.most(left, spacing) : 0;
-    if (k == 0) {
-      return new Section(Double.POSITIVE_INFINITY, a, row, 0, NONE);
-    }
-    double h = band.shape().h();
-    int low = 1;
-    int high = (m + k - 1) / k;
-    while (low < high) {
-      int c = (low + high) >>> 1;
-      double length = c * (h + spacing) - spacing;
-      int inRow = a == 0 ? 0 : row.most(length, spacing);
-      if ((long) a * inRow + (long) k * c >= m) {
-        high = c;
-      } else {
-        low = c + 1;
-      }
-    }
-    double least = low * (h + spacing) - spacing;
-    if (a > 0) {
-      int from = 1;
-      int to = (m + a - 1) / a;
-      while (from < to) {
-        int n = (from + to) >>> 1;
-        double length = row.rowLength(n, spacing);
-        if ((long) a * n + (long) k * columns(length, h) >= m) {
-          to = n;
-        } else {
-          from = n + 1;
-        }
-      }
-      least = Math.min(least, row.rowLength(from, spacing));
-    }
-    return new Section(least, a, row, k, band);
-  }
-
-  private int columns(double length, double h) {
-    return (int) Math.floor((length * (1 + 1e-12) + spacing) / (h + spacing));
-  }
-
-  private List<Placement> placements(int count, double margin) {
-    List<Placement> out = new ArrayList<>(count);
-    double x = margin;
-    int n = count;
-    while (n > 0) {
-      int m = lastSection[n];
-      Section s = best[m];
-      place(out, s, m, x, margin);
-      x += s.length() + spacing;
-      n -= m;
-    }
-    return out;
-  }
-
-  private void place(List<Placement> out, Section s, int m, double x, double y0) {
-    int left = m;
-    double y = y0;
-    for (int a = 0; a < s.rows() && left > 0; a++) {
-      PanelStand row = s.rowStand();
-      // Without a band the rows share the panels evenly, so that no row is longer than it must be.
-      int n =
-          s.perBandRow() == 0
-              ? (left + s.rows() - a - 1) / (s.rows() - a)
-              : Math.min(left, row.most(s.length(), spacing));
-      if (n > 0) {
-        row.place(out, piece.id(), n, x, y, spacing);
-      }
-      left -= n;
-      y += row.shape().h() + spacing;
-    }
-    double at = x;
-    while (left > 0) {
-      int n = Math.min(left, s.perBandRow());
-      s.bandStand().place(out, piece.id(), n, at, y, spacing);
-      left -= n;
-      at += s.bandStand().shape().h() + spacing;
-    }
-  }
-
-  private static final PanelStand NONE =
-      new PanelStand(
-          new PanelShape(1, 0, 1, 0, 0, org.apache.commons.geometry.euclidean.twod.Vector2D.ZERO),
-          false,
-          false,
-          false);
 }

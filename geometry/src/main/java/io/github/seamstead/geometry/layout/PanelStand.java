@@ -31,31 +31,38 @@ record PanelStand(PanelShape shape, boolean across, boolean headToTail, boolean 
     return out;
   }
 
-  double rowLength(int n, double spacing) {
-    return PanelRow.length(shape, n, spacing, headToTail);
+  RowContacts contacts(double spacing) {
+    return new RowContacts(shape, spacing, headToTail);
   }
 
-  int most(double room, double spacing) {
-    return PanelRow.most(shape, room, spacing, headToTail);
-  }
-
-  /** Adds n panels of a row whose box has its lower left corner at (x, y). */
-  void place(List<Placement> out, String id, int n, double x, double y, double spacing) {
-    double length = rowLength(n, spacing);
+  /**
+   * Adds the first panels of a row.
+   *
+   * @param out takes the placements, numbered from its size on
+   * @param id the piece
+   * @param row panels and heights
+   * @param n how many of its panels
+   * @param lane height of the lane in which the row lies, free height included, in metres
+   * @param x left end of the lane's box, in metres
+   * @param y lower end of the lane's box, in metres
+   */
+  void place(List<Placement> out, String id, PanelRow row, int n, double lane, double x, double y) {
+    double[] corners = row.corners();
+    double length = upsideDown ? row.length() : 0;
     for (int i = 0; i < n; i++) {
-      boolean turned = headToTail && i % 2 == 1;
-      double u = PanelRow.start(shape, i, spacing, headToTail);
-      double v = 0;
+      boolean turned = row.turned(i);
+      double u = corners[i];
+      double v = row.height(i);
       if (turned) {
         u += shape.l() + shape.t();
-        v = shape.h();
+        v += shape.h();
       }
       if (upsideDown) {
         u = length - u;
-        v = shape.h() - v;
+        v = lane - v;
         turned = true;
       }
-      double px = across ? x + shape.h() - v : x + u;
+      double px = across ? x + lane - v : x + u;
       double py = across ? y + u : y + v;
       out.add(at(id, out.size() + 1, px, py, turned));
     }

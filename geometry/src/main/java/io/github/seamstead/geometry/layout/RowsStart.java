@@ -14,6 +14,15 @@ final class RowsStart {
 
   /** Fills the bins in order; empty if the request is not of that kind or nothing could be laid. */
   static Optional<Poses> lay(NestSetup setup, LayoutRequest request, int[] binOrder) {
+    // The search holds the spacing's circle to a polygon around it; corners that face one another
+    // may have to stand further apart for it.
+    double wider = request.spacing() / Math.cos(Math.PI / NoFitBuilder.SPACING_SIDES);
+    return lay(setup, request, binOrder, request.spacing())
+        .or(() -> lay(setup, request, binOrder, wider));
+  }
+
+  private static Optional<Poses> lay(
+      NestSetup setup, LayoutRequest request, int[] binOrder, double spacing) {
     if (request.pieces().size() != 1) {
       return Optional.empty();
     }
@@ -26,7 +35,8 @@ final class RowsStart {
       if (done == piece.count() || !bin.isRectangle() || !bin.item().flaws().isEmpty()) {
         continue;
       }
-      Optional<PanelRows.Arrangement> laid = onBin(piece, piece.count() - done, bin, request);
+      Optional<PanelRows.Arrangement> laid =
+          onBin(piece, piece.count() - done, bin, request, spacing);
       if (laid.isEmpty()) {
         continue;
       }
@@ -56,9 +66,8 @@ final class RowsStart {
   }
 
   private static Optional<PanelRows.Arrangement> onBin(
-      Piece piece, int count, Bin bin, LayoutRequest request) {
+      Piece piece, int count, Bin bin, LayoutRequest request, double spacing) {
     Bounds box = bin.bounds();
-    double spacing = request.spacing();
     double margin = request.edgeMargin();
     if (piece.hem().map(HemEdge::required).orElse(false)) {
       boolean low = false;
