@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -11,8 +12,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * <p>With {@code q(x)} the least distance along the row at which the second of two panels is clear
  * of the first, pairs repeat at {@code P = max(qUT(x) + qTU(-x), qUU(0))}. The no-fit region of two
  * convex panels is convex, so each q is a concave function of x and P is least where x is as large
- * as the free height allows, upwards or downwards. Both are tried, and no rise. Panels further
- * apart are clear because a convex region, once left to the right, is not entered again.
+ * as the free height allows, upwards or downwards. A short row is least where its second panel
+ * begins level with the first, because beyond that it only reaches further back. All these are
+ * tried, and no rise. Panels further apart are clear because a convex region, once left to the
+ * right, is not entered again.
  */
 final class LegSection implements SectionTable.Section {
 
@@ -73,10 +76,41 @@ final class LegSection implements SectionTable.Section {
     PanelStand stand = new PanelStand(shape, false, true, false);
     for (int a = 1; a * (h + spacing) - spacing <= width * (1 + 1e-12); a++) {
       double free = Math.max(0, Math.min(h, (width + spacing) / a - h - spacing));
-      for (double rise : new double[] {0, free, -free}) {
-        new LegSection(piece.id(), stand, standing, a, rise, spacing).offerTo(table);
+      int rows = a;
+      DoubleFunction<LegSection> raised =
+          rise -> new LegSection(piece.id(), stand, standing, rows, rise, spacing);
+      raised.apply(0).offerTo(table);
+      for (double most : new double[] {free, -free}) {
+        raised.apply(most).offerTo(table);
+        raised.apply(levelStart(raised, most, false)).offerTo(table);
+        raised.apply(levelStart(raised, most, true)).offerTo(table);
       }
     }
+  }
+
+  /**
+   * The most rise up to the one given, 0 aside, at which no second panel begins before the first.
+   */
+  private static double levelStart(
+      DoubleFunction<LegSection> raised, double most, boolean firstTurned) {
+    double low = 0;
+    double high = 1;
+    if (raised.apply(most).beginsLater(firstTurned)) {
+      return most;
+    }
+    for (int i = 0; i < 45; i++) {
+      double mid = (low + high) / 2;
+      if (raised.apply(mid * most).beginsLater(firstTurned)) {
+        low = mid;
+      } else {
+        high = mid;
+      }
+    }
+    return low * most;
+  }
+
+  private boolean beginsLater(boolean firstTurned) {
+    return reach(1, firstTurned, false) >= reach(0, firstTurned, false);
   }
 
   private void offerTo(SectionTable table) {

@@ -71,6 +71,10 @@ final class NestSetup {
     turns.close();
   }
 
+  double spacing() {
+    return spacing;
+  }
+
   double margin() {
     return margin;
   }

@@ -47,6 +47,9 @@ import java.util.Optional;
  * panel begins before the first ({@code cR D} at most {@code l + t}, {@code cL D} at most {@code b
  * - l}) and without spacing; beyond, the row is the shortest on those levels.
  *
+ * <p>So with equal legs a wider strip is never used worse. With unequal ones its greater free
+ * height can make the ends of a row of few panels reach further, by a percent or two.
+ *
  * <p><b>Panels one way up.</b> Moving up gains {@code cR} a metre and moving down {@code cL}; with
  * heights within D up and down in turn at every contact gains most.
  *

@@ -27,12 +27,12 @@ final class Poses {
     System.arraycopy(other.angle, 0, angle, 0, angle.length);
   }
 
-  /** Takes over where one piece lies. */
-  void take(int i, Poses other) {
-    region[i] = other.region[i];
-    x[i] = other.x[i];
-    y[i] = other.y[i];
-    angle[i] = other.angle[i];
+  /** Takes over where a piece lies from another's piece. */
+  void take(int i, Poses other, int from) {
+    region[i] = other.region[from];
+    x[i] = other.x[from];
+    y[i] = other.y[from];
+    angle[i] = other.angle[from];
   }
 
   Poses copy() {

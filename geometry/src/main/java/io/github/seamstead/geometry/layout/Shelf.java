@@ -4,7 +4,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
-/** A valid layout at once: bounding boxes in columns across the strip. O(n log n). */
+/**
+ * A valid layout at once, if the stock is long enough: bounding boxes in columns across a strip.
+ * O(n log n).
+ */
 final class Shelf {
 
   private final Nest nest;
@@ -16,9 +19,9 @@ final class Shelf {
   private final double[] angle;
   private final double[] width;
 
-  private Shelf(NestSetup setup) {
+  private Shelf(NestSetup setup, Nest nest) {
     this.setup = setup;
-    nest = setup.nest();
+    this.nest = nest;
     region = new int[setup.pieces.size()];
     angle = new double[region.length];
     width = new double[region.length];
@@ -31,27 +34,25 @@ final class Shelf {
     }
   }
 
-  /** Places all copies; boxes keep the spacing, the first column keeps the margin. */
-  static Poses start(NestSetup setup, StripProblem problem) {
-    Nest empty = setup.nest();
-    for (int i = 0; i < empty.pieces; i++) {
-      empty.park(i);
+  /** Places all copies that a nest is for, in the one bin that it allows. */
+  static Poses start(NestSetup setup, Nest nest) {
+    for (int i = 0; i < nest.pieces; i++) {
+      nest.park(i);
     }
-    return complete(setup, problem, empty);
+    return complete(setup, nest);
   }
 
   /** Places the copies that a nest has parked, behind those that it holds. */
-  static Poses complete(NestSetup setup, StripProblem problem, Nest begun) {
-    Poses poses = new Poses(begun.pieces);
-    begun.save(poses);
-    double reach = 0;
-    for (int i = 0; i < begun.pieces; i++) {
-      if (begun.region[i] != Poses.PARKED) {
-        reach = Math.max(reach, begun.x[i] + begun.turns.maxX[begun.orientation[i]]);
+  static Poses complete(NestSetup setup, Nest nest) {
+    Poses poses = new Poses(nest.pieces);
+    nest.save(poses);
+    double reach = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < nest.pieces; i++) {
+      if (nest.region[i] != Poses.PARKED) {
+        reach = Math.max(reach, nest.x[i] + nest.turns.maxX[nest.orientation[i]]);
       }
     }
-    double from = reach > 0 ? reach * setup.unit + problem.spacing() : problem.margin();
-    return new Shelf(setup).poses(poses, problem, from);
+    return new Shelf(setup, nest).poses(poses, reach);
   }
 
   private void narrowest(int i) {
@@ -70,10 +71,8 @@ final class Shelf {
     }
   }
 
-  private Poses poses(Poses begun, StripProblem problem, double from) {
-    double spacing = problem.spacing() / setup.unit;
-    double margin = problem.margin() / setup.unit;
-    double top = problem.width() / setup.unit - margin;
+  private Poses poses(Poses begun, double reach) {
+    double spacing = setup.spacing() / setup.unit;
     int[] order =
         IntStream.range(0, nest.pieces)
             .filter(i -> begun.region[i] == Poses.PARKED)
@@ -81,32 +80,33 @@ final class Shelf {
             .sorted(Comparator.comparingDouble(i -> -width[nest.kind[i]]))
             .mapToInt(Integer::intValue)
             .toArray();
-    double x = from / setup.unit;
-    double y = margin;
+    double x = reach + spacing;
+    double y = 0;
     double column = 0;
+    boolean first = true;
     for (int i : order) {
       int k = nest.kind[i];
       nest.place(i, region[k], 0, 0, angle[k]);
       int o = nest.orientation[i];
       double h = nest.turns.maxY[o] - nest.turns.minY[o];
-      if (y > margin && y + h > top) {
+      double low = nest.regions.y0[region[k]];
+      if (first) {
+        x = Math.max(x, nest.regions.x0[region[k]]);
+        y = low;
+        first = false;
+      } else if (y > low && y + h > nest.regions.y1[region[k]] + NoFit.TOUCH) {
         x += column + spacing;
-        y = margin;
+        y = low;
         column = 0;
       }
-      nest.place(
-          i,
-          region[k],
-          x - nest.turns.minX[o],
-          Math.min(
-              y - nest.turns.minY[o], Math.max(nest.minY(region[k], o), nest.maxY(region[k], o))));
+      nest.place(i, region[k], x - nest.turns.minX[o], y - nest.turns.minY[o]);
       y += h + spacing;
       column = Math.max(column, width[k]);
     }
     Poses placed = new Poses(nest.pieces);
     nest.save(placed);
     for (int i : order) {
-      begun.take(i, placed);
+      begun.take(i, placed, i);
     }
     return begun;
   }

@@ -52,7 +52,7 @@ public final class StripLayout {
     double floor = (least - problem.margin()) / setup.unit * (1 + 1e-9);
     Clock clock = new Clock(work, 1);
     Nest first = setup.nest();
-    Poses start = start(setup, problem, first, clock);
+    Poses start = start(setup, first, clock);
     Work rest =
         new Work(clock.share(first.work, 1), work.seed(), work.progress(), work.cancellation());
     StripRun run = StripRun.from(setup::nest, start, 0, floor, rest);
@@ -100,8 +100,8 @@ public final class StripLayout {
   }
 
   /** The shorter of boxes in columns and of corner-to-corner touches, those while time allows. */
-  private static Poses start(NestSetup setup, StripProblem problem, Nest nest, Clock clock) {
-    Poses shelf = Shelf.start(setup, problem);
+  private static Poses start(NestSetup setup, Nest nest, Clock clock) {
+    Poses shelf = Shelf.start(setup, nest);
     if (setup.kind.length <= FEW) {
       // A loose start is soon pressed together and leaves the search freer than a tight one.
       return shelf;
@@ -114,7 +114,7 @@ public final class StripLayout {
             .mapToInt(Integer::intValue)
             .toArray();
     new Filler(setup, nest).fill(order, new int[] {0}, () -> clock.spent(nest.work) >= START_PART);
-    Poses filled = Shelf.complete(setup, problem, nest);
+    Poses filled = Shelf.complete(setup, nest);
     boolean shorter = StripRun.reach(nest, filled) < StripRun.reach(nest, shelf);
     return shorter ? filled : shelf;
   }
