@@ -85,6 +85,8 @@ public final class BenchmarkReport {
     Map<String, List<Measured>> byName =
         all.stream()
             .filter(m -> m.number().isPresent())
+            // Of two sizes a curve could follow only one.
+            .filter(m -> m.sizes().indexOf(',') < 0)
             .collect(Collectors.groupingBy(Measured::name, TreeMap::new, Collectors.toList()));
     List<Drawing> curves = new ArrayList<>();
     for (Map.Entry<String, List<Measured>> entry : byName.entrySet()) {

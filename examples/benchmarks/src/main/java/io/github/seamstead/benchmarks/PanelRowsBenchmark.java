@@ -18,7 +18,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Equal panels on a strip in closed form, at every angle, by their number and the strip's width. */
+/**
+ * Equal panels on a strip in closed form, at every angle, by their number and the strip's width.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)

@@ -16,7 +16,7 @@ record StripRun(Poses poses, double length, long work) {
   private static final int WORKERS = 2;
 
   /** Beyond so many pieces the table of pairs would not fit a small machine's memory. */
-  static final int MOST_SEARCHED = 2500;
+  static final int MOST_SEARCHED = 2000;
 
   /**
    * Runs the workers from a valid start and gives the best layout of any of them.
