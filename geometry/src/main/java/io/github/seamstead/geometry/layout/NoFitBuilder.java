@@ -270,14 +270,17 @@ final class NoFitBuilder {
     double h = (bounds[3] - bounds[1]) / gridSize;
     double cx = bounds[0] + w * (ix + span / 2.0);
     double cy = bounds[1] + h * (iy + span / 2.0);
-    double r = Math.hypot(w, h) * span / 2 * (1 + 1e-9) + 1e-12;
+    double r = Math.sqrt(w * w + h * h) * span / 2 * (1 + 1e-9) + 1e-12;
     int[] parts = new int[partsNear.length];
     int partCount = 0;
     boolean whole = false;
     for (int part : partsNear) {
       double worst = Double.NEGATIVE_INFINITY;
       for (int k = partStart[part]; k < partStart[part + 1]; k += 3) {
-        worst = Math.max(worst, planes[k] * cx + planes[k + 1] * cy - planes[k + 2]);
+        double out = planes[k] * cx + planes[k + 1] * cy - planes[k + 2];
+        if (out > worst) {
+          worst = out;
+        }
       }
       if (worst < r) {
         parts[partCount++] = part;
@@ -290,13 +293,16 @@ final class NoFitBuilder {
     double[] far = new double[segmentsNear.length];
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < far.length; i++) {
-      far[i] = distance(segmentsNear[i], cx, cy);
-      least = Math.min(least, far[i]);
+      far[i] = square(segmentsNear[i], cx, cy);
+      if (far[i] < least) {
+        least = far[i];
+      }
     }
+    double limit = (Math.sqrt(least) + 2 * r) * (Math.sqrt(least) + 2 * r);
     int[] near = new int[far.length];
     int nearCount = 0;
     for (int i = 0; i < far.length; i++) {
-      if (far[i] <= least + 2 * r) {
+      if (far[i] <= limit) {
         near[nearCount++] = segmentsNear[i];
       }
     }
@@ -318,14 +324,17 @@ final class NoFitBuilder {
   private void fill(double[] bounds, int ix, int iy, int span, int at, int[] near) {
     double w = (bounds[2] - bounds[0]) / gridSize;
     double h = (bounds[3] - bounds[1]) / gridSize;
-    double r = Math.hypot(w, h) / 2 * (1 + 1e-6) + 1e-12;
+    double r = Math.sqrt(w * w + h * h) / 2 * (1 + 1e-6) + 1e-12;
     for (int y = iy; y < iy + span; y++) {
       for (int x = ix; x < ix + span; x++) {
         double far = near.length == 0 ? 0 : Double.POSITIVE_INFINITY;
         for (int k : near) {
-          far = Math.min(far, distance(k, bounds[0] + w * (x + 0.5), bounds[1] + h * (y + 0.5)));
+          double its = square(k, bounds[0] + w * (x + 0.5), bounds[1] + h * (y + 0.5));
+          if (its < far) {
+            far = its;
+          }
         }
-        least[y * gridSize + x] = Math.max(0, far - r);
+        least[y * gridSize + x] = Math.max(0, Math.sqrt(far) - r);
         cells[y * gridSize + x] = at;
       }
     }
@@ -359,13 +368,16 @@ final class NoFitBuilder {
     pool[poolSize++] = value;
   }
 
-  private double distance(int k, double x, double y) {
+  /** Square of a point's distance from a segment. Plain branches, for cold starts too. */
+  private double square(int k, double x, double y) {
     double rx = x - segments[k];
     double ry = y - segments[k + 1];
     double along = rx * segments[k + 2] + ry * segments[k + 3];
-    along = Math.max(0, Math.min(segments[k + 4], along));
-    double ex = rx - along * segments[k + 2];
-    double ey = ry - along * segments[k + 3];
-    return Math.sqrt(ex * ex + ey * ey);
+    if (along <= 0) {
+      return rx * rx + ry * ry;
+    }
+    double over = along - segments[k + 4];
+    double across = ry * segments[k + 2] - rx * segments[k + 3];
+    return over <= 0 ? across * across : across * across + over * over;
   }
 }
