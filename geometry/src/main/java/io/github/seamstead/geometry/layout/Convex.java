@@ -1,5 +1,10 @@
 package io.github.seamstead.geometry.layout;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
 /**
  * Convex polygons as {@code [x0, y0, x1, y1, ...]}, counter-clockwise. Static helpers; nothing here
  * is called in the hot loop.
@@ -50,7 +55,7 @@ final class Convex {
         j++;
       }
     }
-    return java.util.Arrays.copyOf(out, 2 * size);
+    return Arrays.copyOf(out, 2 * size);
   }
 
   private static int lowest(double[] p) {
@@ -89,7 +94,7 @@ final class Convex {
    */
   static double[] aroundCircle(double radius, int sides, double[] polygon) {
     double step = 2 * Math.PI / sides;
-    java.util.List<Double> facing = new java.util.ArrayList<>();
+    List<Double> facing = new ArrayList<>();
     for (int i = 0; i < 4; i++) {
       facing.add(i * Math.PI / 2);
     }
@@ -98,9 +103,9 @@ final class Convex {
       double angle = Math.atan2(polygon[i] - polygon[k], polygon[k + 1] - polygon[i + 1]);
       facing.add(angle < 0 ? angle + 2 * Math.PI : angle);
     }
-    java.util.Collections.sort(facing);
+    Collections.sort(facing);
     facing.add(2 * Math.PI);
-    java.util.List<Double> all = new java.util.ArrayList<>(java.util.List.of(0.0));
+    List<Double> all = new ArrayList<>(List.of(0.0));
     double last = 0;
     for (double angle : facing) {
       if (angle - last > 1e-9) {

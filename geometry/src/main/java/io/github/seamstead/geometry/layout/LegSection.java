@@ -80,7 +80,7 @@ final class LegSection implements SectionTable.Section {
       DoubleFunction<LegSection> raised =
           rise -> new LegSection(piece.id(), stand, standing, rows, rise, spacing);
       raised.apply(0).offerTo(table);
-      for (double most : new double[] {free, -free}) {
+      for (double most : free > 0 ? new double[] {free, -free} : new double[0]) {
         raised.apply(most).offerTo(table);
         raised.apply(levelStart(raised, most, false)).offerTo(table);
         raised.apply(levelStart(raised, most, true)).offerTo(table);
@@ -125,10 +125,7 @@ final class LegSection implements SectionTable.Section {
 
   /** The least distance to the right at which b, raised against a, is clear of it. */
   private double apart(double[] a, double[] b, double raised) {
-    double[] sum = Convex.sum(a, Convex.negated(b));
-    if (spacing > 0) {
-      sum = Convex.sum(sum, Convex.aroundCircle(spacing, NoFitBuilder.SPACING_SIDES, sum));
-    }
+    double[] sum = NoFitBuilder.tooNear(a, b, spacing);
     double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < sum.length; i += 2) {
       int k = (i + 2) % sum.length;

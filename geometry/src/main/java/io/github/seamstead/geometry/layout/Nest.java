@@ -324,6 +324,17 @@ final class Nest {
     return deep;
   }
 
+  /** How far the pieces that are placed reach along x; negative infinity if none is. */
+  double reach() {
+    double reach = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < pieces; i++) {
+      if (region[i] != Poses.PARKED) {
+        reach = Math.max(reach, x[i] + turns.maxX[orientation[i]]);
+      }
+    }
+    return reach;
+  }
+
   /** Tells whether no piece that is placed overlaps anything. O(n²) box tests. */
   boolean isApart() {
     for (int i = 0; i < pieces; i++) {

@@ -140,14 +140,22 @@ final class NestSetup {
   private void addKind(Piece piece) {
     List<Integer> own = new ArrayList<>();
     List<Integer> free = new ArrayList<>();
+    double[] starts = new double[1];
     boolean mustHem = piece.hem().isPresent() && piece.hem().get().required();
     boolean turnedOver = piece.mayMirror() || bins.stream().allMatch(b -> b.item().bothSidesGood());
     for (int side = 0; side < (turnedOver ? 2 : 1); side++) {
       boolean mirror = side == 1;
       Outline outline = mirror ? piece.outline().mirrored() : piece.outline();
       if (!mustHem && PieceTurns.isFree(piece)) {
-        free.add(shape(piece, outline, mirror));
-        addRooms(own, piece, outline, Regions.ANY - side);
+        int s = shape(piece, outline, mirror);
+        StartAngles angles = new StartAngles(piece, turns.corners(s), this::fits);
+        for (int b = 0; b < bins.size(); b++) {
+          if (angles.fitting(b).isPresent()) {
+            addRoom(own, Regions.ANY - side, b);
+          }
+        }
+        free.add(s);
+        starts = mirror ? starts : angles.few(bins.size());
       } else if (!mustHem) {
         for (double angle : PieceTurns.of(piece)) {
           int o = orientation(piece, outline, mirror, angle);
@@ -171,8 +179,7 @@ final class NestSetup {
     }
     regions.addKind(own.stream().mapToInt(Integer::intValue).toArray());
     freeShapes.add(free.stream().mapToInt(Integer::intValue).toArray());
-    startAngles.add(
-        free.isEmpty() ? new double[1] : StartAngles.of(piece, unit, bins.size(), this::fits));
+    startAngles.add(starts);
   }
 
   private int shape(Piece piece, Outline outline, boolean mirror) {
@@ -198,20 +205,6 @@ final class NestSetup {
       }
     }
     return turns.addTurn(known, angle);
-  }
-
-  /** The bins that hold a piece in at least one of the turns with an edge along them. */
-  private void addRooms(List<Integer> own, Piece piece, Outline outline, int orientation) {
-    List<Bounds> sizes = new ArrayList<>();
-    for (double angle : PieceTurns.of(piece)) {
-      sizes.add(Turns.box(outline.vertices(), angle));
-    }
-    for (int b = 0; b < bins.size(); b++) {
-      int at = b;
-      if (sizes.stream().anyMatch(s -> fits(s.width() / unit, s.height() / unit, at))) {
-        addRoom(own, orientation, b);
-      }
-    }
   }
 
   private boolean fits(double width, double height, int b) {
@@ -275,17 +268,19 @@ final class NestSetup {
     }
   }
 
-  /** The placement of one copy in the coordinates of its stock. */
-  Placement placement(int i, int region, double x, double y, double freeAngle, boolean onHem) {
-    double angle = angleIn(region, freeAngle);
+  /** The placement of one copy in the coordinates of its stock; a hem is marked by {@link Hems}. */
+  Placement placement(int i, Poses poses) {
+    int region = poses.region[i];
+    double angle = angleIn(region, poses.angle[i]);
     angle -= 2 * Math.PI * Math.floor(angle / (2 * Math.PI));
     double c = Turns.cos(angle);
     double s = Turns.sin(angle);
     int shape = shapeIn(kind[i], region);
     Vector2D r = reference.get(shape);
-    double px = x * unit - (c * r.getX() - s * r.getY()) - bins.get(regions.bin[region]).offset();
-    double py = y * unit - (s * r.getX() + c * r.getY());
+    double px =
+        poses.x[i] * unit - (c * r.getX() - s * r.getY()) - bins.get(regions.bin[region]).offset();
+    double py = poses.y[i] * unit - (s * r.getX() + c * r.getY());
     return new Placement(
-        pieces.get(kind[i]).id(), copy[i], mirrored.get(shape), angle, Vector2D.of(px, py), onHem);
+        pieces.get(kind[i]).id(), copy[i], mirrored.get(shape), angle, Vector2D.of(px, py), false);
   }
 }

@@ -39,12 +39,18 @@ final class NoFitBuilder {
     NoFitBuilder builder = new NoFitBuilder();
     for (double[] pa : a) {
       for (double[] pb : b) {
-        double[] sum = Convex.sum(pa, Convex.negated(pb));
-        builder.sums.add(
-            spacing > 0 ? Convex.sum(sum, Convex.aroundCircle(spacing, SPACING_SIDES, sum)) : sum);
+        builder.sums.add(tooNear(pa, pb, spacing));
       }
     }
     return builder.finish();
+  }
+
+  /**
+   * The moves of convex part b from convex part a at which they overlap or do not keep a spacing.
+   */
+  static double[] tooNear(double[] a, double[] b, double spacing) {
+    double[] sum = Convex.sum(a, Convex.negated(b));
+    return spacing > 0 ? Convex.sum(sum, Convex.aroundCircle(spacing, SPACING_SIDES, sum)) : sum;
   }
 
   private NoFit finish() {

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.plane.Bounds;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -88,7 +89,6 @@ final class Orientations {
     for (int s : shapeOfFree) {
       int o = count++;
       shape[o] = s;
-      solids[o] = drawn.get(s).copy();
       turn(o, 0);
     }
   }
@@ -141,28 +141,14 @@ final class Orientations {
   }
 
   private void setAngle(int o, double turn) {
-    double[] p = outlines.get(shape[o]);
-    double c = Turns.cos(turn);
-    double s = Turns.sin(turn);
-    double left = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    double low = left;
-    double high = right;
-    for (int i = 0; i < p.length; i += 2) {
-      double x = c * p[i] - s * p[i + 1];
-      double y = s * p[i] + c * p[i + 1];
-      left = Math.min(left, x);
-      right = Math.max(right, x);
-      low = Math.min(low, y);
-      high = Math.max(high, y);
-    }
+    cos[o] = Turns.cos(turn);
+    sin[o] = Turns.sin(turn);
     angle[o] = turn;
-    cos[o] = c;
-    sin[o] = s;
-    minX[o] = left;
-    maxX[o] = right;
-    minY[o] = low;
-    maxY[o] = high;
+    Bounds box = Turns.box(outline(o), cos[o], sin[o]);
+    minX[o] = box.minX();
+    maxX[o] = box.maxX();
+    minY[o] = box.minY();
+    maxY[o] = box.maxY();
   }
 
   /** Ends the adding. */
@@ -182,10 +168,7 @@ final class Orientations {
   /** Turns an orientation of those that {@link #own} added. */
   void turn(int o, double to) {
     setAngle(o, to);
-    Solid solid = solids[o];
-    if (solid != null) {
-      solid.turn(drawn.get(shape[o]), cos[o], sin[o]);
-    }
+    solid(o).turn(drawn.get(shape[o]), cos[o], sin[o]);
   }
 
   /** Whether a pair is told apart from its parts and not by a no-fit region. */
@@ -219,19 +202,17 @@ final class Orientations {
 
   /** Greatest x of a shape turned to an angle. */
   double greatestX(int ofShape, double turn) {
-    double[] p = outlines.get(ofShape);
-    double c = Turns.cos(turn);
-    double s = Turns.sin(turn);
-    double right = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < p.length; i += 2) {
-      right = Math.max(right, c * p[i] - s * p[i + 1]);
-    }
-    return right;
+    return Turns.box(corners(ofShape), turn).maxX();
   }
 
   /** Corners of an orientation about its reference point, not turned. */
   double[] outline(int o) {
-    return outlines.get(shape[o]);
+    return corners(shape[o]);
+  }
+
+  /** Corners of a shape about its reference point. */
+  double[] corners(int ofShape) {
+    return outlines.get(ofShape);
   }
 
   /** The no-fit region of orientation b around orientation a, in a's own frame. */

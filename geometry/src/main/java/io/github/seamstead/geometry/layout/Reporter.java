@@ -102,7 +102,7 @@ final class Reporter {
     for (int i = 0; i < best.x.length; i++) {
       int r = best.region[i];
       if (r != Poses.PARKED && setup.regions.bin[r] == bin) {
-        Placement p = setup.placement(i, r, best.x[i], best.y[i], best.angle[i], false);
+        Placement p = setup.placement(i, best);
         Piece piece = setup.pieces.get(setup.kind[i]);
         out.add(Hems.marked(p, piece, setup.bins.get(bin).item()));
       }

@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -33,7 +34,7 @@ final class SectionTable {
     this.spacing = spacing;
     length = new double[count + 1];
     Arrays.fill(length, Double.POSITIVE_INFINITY);
-    section = new ArrayList<>(java.util.Collections.nCopies(count + 1, NONE));
+    section = new ArrayList<>(Collections.nCopies(count + 1, NONE));
     total = new double[count + 1];
     lastSection = new int[count + 1];
   }

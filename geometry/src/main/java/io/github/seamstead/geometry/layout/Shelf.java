@@ -46,12 +46,8 @@ final class Shelf {
   static Poses complete(NestSetup setup, Nest nest) {
     Poses poses = new Poses(nest.pieces);
     nest.save(poses);
-    double reach = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < nest.pieces; i++) {
-      if (nest.region[i] != Poses.PARKED) {
-        reach = Math.max(reach, nest.x[i] + nest.turns.maxX[nest.orientation[i]]);
-      }
-    }
+    // Trying out turns moves pieces, so that the reach is read first.
+    double reach = nest.reach();
     return new Shelf(setup, nest).poses(poses, reach);
   }
 

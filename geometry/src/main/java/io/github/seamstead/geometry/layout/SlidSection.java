@@ -22,7 +22,7 @@ import java.util.List;
  * <p><b>Spacing.</b> The pattern is laid with the triangles grown by half the spacing on all sides:
  * panels within grown ones that do not overlap keep the spacing.
  */
-final class SlidSection implements SectionTable.Section {
+final class SlidSection {
 
   private final String id;
   private final PanelStand stand;
@@ -33,7 +33,6 @@ final class SlidSection implements SectionTable.Section {
   private final double l;
   private final double insetX;
   private final double insetY;
-  private final double from;
   private final List<Spot> spots;
 
   /** A panel of the pattern by its drawn base corner and its extent along the strip. */
@@ -44,7 +43,6 @@ final class SlidSection implements SectionTable.Section {
     this.id = id;
     this.stand = stand;
     this.rows = rows;
-    from = 0;
     PanelShape p = stand.shape();
     double rightLeg = Math.hypot(p.b() - p.l(), p.h());
     double leftLeg = Math.hypot(p.l(), p.h());
@@ -60,20 +58,6 @@ final class SlidSection implements SectionTable.Section {
     insetY = spacing / 2;
     free = Math.min(h, width + spacing - rows * h);
     spots = free > 1e-12 * width ? spots(count) : List.of();
-  }
-
-  private SlidSection(SlidSection pattern, double from) {
-    id = pattern.id;
-    stand = pattern.stand;
-    rows = pattern.rows;
-    b = pattern.b;
-    h = pattern.h;
-    l = pattern.l;
-    insetX = pattern.insetX;
-    insetY = pattern.insetY;
-    free = pattern.free;
-    spots = pattern.spots;
-    this.from = from;
   }
 
   /** Offers all sections of the kind that fit across the width, two rows and more. */
@@ -99,7 +83,7 @@ final class SlidSection implements SectionTable.Section {
       if (first.left() < start || first.left() >= start + period) {
         continue;
       }
-      SlidSection section = new SlidSection(this, first.left());
+      Window section = new Window(this, first.left());
       int held = 0;
       for (Spot spot : spots) {
         if (spot.left() >= first.left() - 1e-12 * b) {
@@ -149,13 +133,18 @@ final class SlidSection implements SectionTable.Section {
         corner + Math.min(0, p.l()), corner + Math.max(p.b(), p.l()), corner, y + insetY, false);
   }
 
-  @Override
-  public void place(List<Placement> out, int m, double length, double x, double y) {
-    int left = m;
-    for (Spot spot : spots) {
-      if (left > 0 && spot.left() >= from - 1e-12 * b) {
-        out.add(stand.at(id, out.size() + 1, x + spot.x() - from, y + spot.y(), spot.turned()));
-        left--;
+  /** The pattern from one of its panels on. */
+  private record Window(SlidSection pattern, double from) implements SectionTable.Section {
+
+    @Override
+    public void place(List<Placement> out, int m, double length, double x, double y) {
+      int left = m;
+      for (Spot spot : pattern.spots) {
+        if (left > 0 && spot.left() >= from - 1e-12 * pattern.b) {
+          double px = x + spot.x() - from;
+          out.add(pattern.stand.at(pattern.id, out.size() + 1, px, y + spot.y(), spot.turned()));
+          left--;
+        }
       }
     }
   }

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A shape's convex parts in one turn, about its reference point, and how deep two such shapes lie
@@ -117,12 +118,7 @@ final class Solid {
    * @param exit takes the move of the other that ends the deepest overlap; null if not wanted
    * @return the depth, 0 if they do not overlap by more than {@link NoFit#TOUCH}
    */
-  double depth(
-      Solid other,
-      double dx,
-      double dy,
-      double keep,
-      double @org.jspecify.annotations.Nullable [] exit) {
+  double depth(Solid other, double dx, double dy, double keep, double @Nullable [] exit) {
     double deepest = 0;
     for (int p = 0; p + 1 < start.length; p++) {
       for (int q = 0; q + 1 < other.start.length; q++) {

@@ -1,20 +1,20 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.plane.Bounds;
-import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
-/** The few angles from which a piece that may lie at any of them is tried first. */
+/** The angles from which a piece that may lie at any of them is tried, smallest box first. */
 final class StartAngles {
 
   private static final int MOST = 8;
 
-  private StartAngles() {}
+  private final List<Box> boxes = new ArrayList<>();
+  private final Fits fits;
 
   /** Tells whether a box fits a stock copy. */
   interface Fits {
@@ -23,37 +23,37 @@ final class StartAngles {
 
   private record Box(double angle, double width, double height) {}
 
-  /** The turns with the smallest boxes, among them one that fits each stock copy if any does. */
-  static double[] of(Piece piece, double unit, int bins, Fits fits) {
-    List<Box> boxes = boxes(piece, unit);
-    Set<Double> chosen = new LinkedHashSet<>();
-    for (int b = 0; b < bins; b++) {
-      int at = b;
-      boxes.stream()
-          .filter(box -> fits.test(box.width(), box.height(), at))
-          .findFirst()
-          .ifPresent(box -> chosen.add(box.angle()));
-    }
-    boxes.stream().limit(MOST).forEach(box -> chosen.add(box.angle()));
-    return chosen.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  private static List<Box> boxes(Piece piece, double unit) {
-    // From rounded corners, so that the order is the same wherever the piece is drawn.
-    Outline drawn = piece.outline();
-    double[] corners = Obstacles.corners(drawn, drawn.centroid(), unit);
-    List<Vector2D> rounded = new ArrayList<>();
-    for (int i = 0; i < corners.length; i += 2) {
-      rounded.add(Vector2D.of(corners[i], corners[i + 1]));
-    }
-    List<Box> boxes = new ArrayList<>();
+  /**
+   * Looks at every angle of {@link PieceTurns#of}.
+   *
+   * @param corners of the piece, rounded, so that the order is the same wherever it is drawn
+   */
+  StartAngles(Piece piece, double[] corners, Fits fits) {
+    this.fits = fits;
     for (double angle : PieceTurns.of(piece)) {
-      Bounds size = Turns.box(rounded, angle);
+      Bounds size = Turns.box(corners, angle);
       boxes.add(new Box(angle, size.width(), size.height()));
     }
     boxes.sort(
         Comparator.comparingDouble((Box box) -> box.width() * box.height())
             .thenComparingDouble(Box::angle));
-    return boxes;
+  }
+
+  /** The first angle at which the piece fits a stock copy; empty if there is none. */
+  Optional<Double> fitting(int bin) {
+    return boxes.stream()
+        .filter(box -> fits.test(box.width(), box.height(), bin))
+        .findFirst()
+        .map(Box::angle);
+  }
+
+  /** A few of the first, among them one that fits each stock copy if any does. */
+  double[] few(int bins) {
+    Set<Double> chosen = new LinkedHashSet<>();
+    for (int b = 0; b < bins; b++) {
+      fitting(b).ifPresent(chosen::add);
+    }
+    boxes.stream().limit(MOST).forEach(box -> chosen.add(box.angle()));
+    return chosen.stream().mapToDouble(Double::doubleValue).toArray();
   }
 }

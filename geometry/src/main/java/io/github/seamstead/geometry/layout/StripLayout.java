@@ -58,14 +58,7 @@ public final class StripLayout {
     StripRun run = StripRun.from(setup::nest, start, 0, floor, rest);
     List<Placement> placements = new ArrayList<>();
     for (int i = 0; i < setup.kind.length; i++) {
-      placements.add(
-          setup.placement(
-              i,
-              run.poses().region[i],
-              run.poses().x[i],
-              run.poses().y[i],
-              run.poses().angle[i],
-              false));
+      placements.add(setup.placement(i, run.poses()));
     }
     double length = run.length() * setup.unit + problem.margin();
     double area = area(problem.pieces());
@@ -143,10 +136,11 @@ public final class StripLayout {
             + ": given a size below a millionth of the strip's width "
             + problem.width()
             + " m, must be larger");
+    double unit = problem.width();
+    double[] corners = Obstacles.corners(piece.outline(), piece.outline().centroid(), unit);
     boolean fits =
         PieceTurns.of(piece).stream()
-            .anyMatch(
-                a -> Turns.box(piece.outline().vertices(), a).height() <= inside * (1 + 1e-10));
+            .anyMatch(a -> Turns.box(corners, a).height() * unit <= inside * (1 + 1e-10));
     Args.require(
         fits,
         "piece "

@@ -78,10 +78,6 @@ record StripRun(Poses poses, double length, long work) {
   /** How far all pieces reach when they lie so; the nest holds them then. */
   static double reach(Nest nest, Poses poses) {
     nest.load(poses);
-    double reach = 0;
-    for (int i = 0; i < nest.pieces; i++) {
-      reach = Math.max(reach, nest.x[i] + nest.turns.maxX[nest.orientation[i]]);
-    }
-    return reach;
+    return nest.reach();
   }
 }

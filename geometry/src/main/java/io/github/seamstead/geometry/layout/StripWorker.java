@@ -162,10 +162,7 @@ final class StripWorker implements Runnable {
   }
 
   private void accept() {
-    double reach = 0;
-    for (int i = 0; i < nest.pieces; i++) {
-      reach = Math.max(reach, nest.x[i] + nest.turns.maxX[nest.orientation[i]]);
-    }
+    double reach = nest.reach();
     if (reach < bestLength) {
       bestLength = reach;
       nest.save(best);

@@ -22,17 +22,19 @@ final class Turns {
     return cos(angle - Math.PI / 2);
   }
 
-  /** The box of a figure's corners turned about the origin. */
-  static Bounds box(List<Vector2D> corners, double angle) {
-    double c = cos(angle);
-    double s = sin(angle);
+  /** The box of corners x, y, x, y and so on turned about the origin. */
+  static Bounds box(double[] corners, double angle) {
+    return box(corners, cos(angle), sin(angle));
+  }
+
+  static Bounds box(double[] corners, double c, double s) {
     double left = Double.POSITIVE_INFINITY;
     double right = Double.NEGATIVE_INFINITY;
     double low = left;
     double high = right;
-    for (Vector2D v : corners) {
-      double x = c * v.getX() - s * v.getY();
-      double y = s * v.getX() + c * v.getY();
+    for (int i = 0; i < corners.length; i += 2) {
+      double x = c * corners[i] - s * corners[i + 1];
+      double y = s * corners[i] + c * corners[i + 1];
       left = Math.min(left, x);
       right = Math.max(right, x);
       low = Math.min(low, y);
