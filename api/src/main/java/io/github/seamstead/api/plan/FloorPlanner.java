@@ -29,6 +29,7 @@ import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.floor.Supply;
 import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
@@ -223,7 +224,9 @@ final class FloorPlanner {
     run.assume(
         path,
         Math.round(heaviest) + " kg",
-        "no limit stated: the mass of the densest wet mix, 2200 kg/m3, that the volume holds");
+        "no limit stated: the mass of the densest wet mix, "
+            + Numbers.plain(DENSEST_MIX)
+            + " kg/m3, that the volume holds");
     return heaviest;
   }
 

@@ -5,14 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.api.results.ResultsJson;
+import io.github.seamstead.api.testing.DemoJobs;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,20 +21,30 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What is written does not depend on where the computer stands. */
 class AnyLocaleTest {
 
-  private final Locale locale = Locale.getDefault();
-  private final TimeZone zone = TimeZone.getDefault();
+  private static final Locale LOCALE = Locale.getDefault();
+  private static final TimeZone ZONE = TimeZone.getDefault();
+
+  private static String metric = "";
+  private static String imperial = "";
+  private static String faults = "";
+
+  @BeforeAll
+  static void writeAtHome() {
+    Locale.setDefault(Locale.ROOT);
+    TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
+    metric = written("seed-loft");
+    imperial = written("hill-hide");
+    faults = faults();
+  }
 
   @AfterEach
   void backHome() {
-    Locale.setDefault(locale);
-    TimeZone.setDefault(zone);
+    Locale.setDefault(LOCALE);
+    TimeZone.setDefault(ZONE);
   }
 
   private static String written(String job) {
-    JobPlan plan =
-        JobPlanner.plan(
-            JobReader.read(Path.of("../examples/jobs/" + job + ".json")),
-            PlanOptions.defaults().withWorkedSteps());
+    JobPlan plan = DemoJobs.plan(job, PlanOptions.defaults().withWorkedSteps());
     Book book = Book.of(plan);
     return ResultsJson.text(plan) + book.html() + book.lists() + book.printSheets();
   }
@@ -50,11 +61,6 @@ class AnyLocaleTest {
   @ParameterizedTest
   @ValueSource(strings = {"de-DE", "tr-TR", "ar-EG-u-nu-arab", "hi-IN-u-nu-deva"})
   void theSameJobGivesTheSameTexts(String tag) {
-    Locale.setDefault(Locale.ROOT);
-    TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
-    String metric = written("seed-loft");
-    String imperial = written("hill-hide");
-    String faults = faults();
     Locale.setDefault(Locale.forLanguageTag(tag));
     TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
     assertThat(written("seed-loft")).isEqualTo(metric);

@@ -2,20 +2,13 @@ package io.github.seamstead.api.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
-import java.nio.file.Path;
+import io.github.seamstead.api.testing.DemoJobs;
 import org.junit.jupiter.api.Test;
 
 class FloorLabourSectionTest {
 
   private static String page(String job) {
-    return Book.of(
-            JobPlanner.plan(
-                JobReader.read(Path.of("../examples/jobs/" + job + ".json")),
-                PlanOptions.defaults()))
-        .html();
+    return Book.of(DemoJobs.plan(job)).html();
   }
 
   @Test

@@ -2,27 +2,21 @@ package io.github.seamstead.api.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.CoverPart;
-import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.geometry.pattern.PaperSize;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PrintSheetsTest {
 
   private static CoverPart cover(String job) {
-    return JobPlanner.plan(
-            JobReader.read(Path.of("../examples/jobs").resolve(job)), PlanOptions.defaults())
-        .cover()
-        .orElseThrow();
+    return DemoJobs.plan(job).cover().orElseThrow();
   }
 
   @Test
   void aModelIsPrintedTrueToSize() {
-    Optional<String> page = PrintSheets.html(cover("class-model.json"), PaperSize.A4);
+    Optional<String> page = PrintSheets.html(cover("class-model"), PaperSize.A4);
     assertThat(page).isPresent();
     assertThat(page.get())
         .contains("width=\"210mm\" height=\"297mm\" viewBox=\"0 0 210 297\"")
@@ -34,6 +28,6 @@ class PrintSheetsTest {
 
   @Test
   void aShelterIsMarkedOutWithATapeInstead() {
-    assertThat(PrintSheets.html(cover("seed-loft.json"), PaperSize.LETTER)).isEmpty();
+    assertThat(PrintSheets.html(cover("seed-loft"), PaperSize.LETTER)).isEmpty();
   }
 }

@@ -5,13 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.io.IOException;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,12 +23,7 @@ class DemoResultsTest {
       Source.fromMemory("CRC", "Standard Mathematical Tables", "", "regular polygons");
 
   private static JsonNode results(String job) throws IOException {
-    String text =
-        ResultsJson.text(
-            JobPlanner.plan(
-                JobReader.read(Path.of("../examples/jobs/" + job + ".json")),
-                PlanOptions.defaults()));
-    return new ObjectMapper().readTree(text);
+    return new ObjectMapper().readTree(ResultsJson.text(DemoJobs.plan(job)));
   }
 
   private static void check(JsonNode at, String key, double byHand) {

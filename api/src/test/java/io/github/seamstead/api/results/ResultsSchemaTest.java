@@ -11,6 +11,7 @@ import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.job.JobSchema;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.api.testing.DemoJobs;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,7 +29,7 @@ class ResultsSchemaTest {
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
   static Stream<Path> demoJobs() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("../examples/jobs"))) {
+    try (Stream<Path> files = Files.list(DemoJobs.FOLDER)) {
       return files.filter(f -> f.toString().endsWith(".json")).sorted().toList().stream();
     }
   }

@@ -89,15 +89,9 @@ class HardLayoutsTest {
     RandomGenerator random = Seeds.stream(1, "many", 0);
     List<Piece> pieces = new ArrayList<>();
     for (int k = 0; k < kinds; k++) {
-      int corners = 3 + random.nextInt(4);
-      List<Vector2D> v = new ArrayList<>();
-      for (int i = 0; i < corners; i++) {
-        double a = 2 * Math.PI * (i + 0.6 * random.nextDouble()) / corners;
-        double r = 0.1 + 0.1 * random.nextDouble();
-        v.add(Vector2D.of(r * Math.cos(a), r * Math.sin(a)));
-      }
+      Outline star = StripLayoutProperties.star(random, 3 + random.nextInt(4), 0.1, 0.2);
       Rotations turns = free ? Rotations.anyAngle() : Rotations.halfTurn();
-      pieces.add(Piece.of("p" + k, new Outline(v)).withCount(copies).withRotations(turns));
+      pieces.add(Piece.of("p" + k, star).withCount(copies).withRotations(turns));
     }
     StripProblem problem = StripProblem.of(2, pieces);
     StripResult result = StripLayout.solve(problem, work(300_000));

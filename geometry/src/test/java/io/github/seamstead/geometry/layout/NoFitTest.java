@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 
 class NoFitTest {
 
-  private static final Outline SLOT =
+  static final Outline SLOT =
       CuttingLayoutTest.outline(0, 0, 3, 0, 3, 2, 2, 2, 2, 1, 1, 1, 1, 2, 0, 2);
-  private static final Outline CROSS =
+  static final Outline CROSS =
       CuttingLayoutTest.outline(
           0, 1, 1, 1, 1, 0, 2, 0, 2, 1, 3, 1, 3, 2, 2, 2, 2, 3, 1, 3, 1, 2, 0, 2);
 

@@ -20,6 +20,13 @@ import org.locationtech.jts.geom.Polygon;
 
 class PanelRowsTest {
 
+  /** A trapezoid, or a triangle where the top t is 0; the top begins at l. */
+  private static Outline panel(double b, double t, double h, double l) {
+    return t == 0
+        ? CuttingLayoutTest.outline(0, 0, b, 0, l, h)
+        : CuttingLayoutTest.outline(0, 0, b, 0, l + t, h, l, h);
+  }
+
   static void verify(
       Piece piece, PanelRows.Arrangement a, double width, double spacing, double margin) {
     List<Polygon> placed = new ArrayList<>();
@@ -49,10 +56,7 @@ class PanelRowsTest {
       @ForAll @DoubleRange(min = 1, max = 8) double width,
       @ForAll @DoubleRange(min = 0, max = 0.1) double spacing) {
     double t = topPart < 0.2 ? 0 : topPart * b;
-    Outline o =
-        t == 0
-            ? CuttingLayoutTest.outline(0, 0, b, 0, lean, h)
-            : CuttingLayoutTest.outline(0, 0, b, 0, lean + t, h, lean, h);
+    Outline o = panel(b, t, h, lean);
     for (Rotations turns : List.of(Rotations.halfTurn(), Rotations.none(), Rotations.anyAngle())) {
       Piece piece = Piece.of("p", o).withRotations(turns);
       double m = spacing / 2;
@@ -80,10 +84,7 @@ class PanelRowsTest {
       @ForAll @DoubleRange(min = 1, max = 2.5) double over,
       @ForAll @DoubleRange(min = 0, max = 0.1) double spacing) {
     double t = topPart < 0.2 ? 0 : topPart * b;
-    Outline o =
-        t == 0
-            ? CuttingLayoutTest.outline(0, 0, b, 0, lean, h)
-            : CuttingLayoutTest.outline(0, 0, b, 0, lean + t, h, lean, h);
+    Outline o = panel(b, t, h, lean);
     Piece piece = Piece.of("p", o).withHem(0, true);
     double width = h * over + spacing;
     for (int sides = 1; sides <= 3; sides++) {
@@ -147,15 +148,8 @@ class PanelRowsTest {
       @ForAll @DoubleRange(min = 0, max = 0.05) double spacing) {
     double t = topPart < 0.3 ? 0 : topPart * b;
     double l = lean * (b - t);
-    Outline o =
-        t == 0
-            ? CuttingLayoutTest.outline(0, 0, b, 0, l, h)
-            : CuttingLayoutTest.outline(0, 0, b, 0, l + t, h, l, h);
-    double half = (b - t) / 2;
-    Outline equalLegs =
-        t == 0
-            ? CuttingLayoutTest.outline(0, 0, b, 0, half, h)
-            : CuttingLayoutTest.outline(0, 0, b, 0, half + t, h, half, h);
+    Outline o = panel(b, t, h, l);
+    Outline equalLegs = panel(b, t, h, (b - t) / 2);
     double width = h * over;
     for (Rotations turns : List.of(Rotations.halfTurn(), Rotations.none(), Rotations.anyAngle())) {
       Piece piece = Piece.of("p", o).withRotations(turns);

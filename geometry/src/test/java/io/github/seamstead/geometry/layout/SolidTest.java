@@ -14,11 +14,8 @@ import org.junit.jupiter.api.Test;
 
 class SolidTest {
 
-  private static final Outline SLOT =
-      CuttingLayoutTest.outline(0, 0, 3, 0, 3, 2, 2, 2, 2, 1, 1, 1, 1, 2, 0, 2);
-  private static final Outline CROSS =
-      CuttingLayoutTest.outline(
-          0, 1, 1, 1, 1, 0, 2, 0, 2, 1, 3, 1, 3, 2, 2, 2, 2, 3, 1, 3, 1, 2, 0, 2);
+  private static final Outline SLOT = NoFitTest.SLOT;
+  private static final Outline CROSS = NoFitTest.CROSS;
 
   private static Solid solid(Outline o, double angle) {
     Solid drawn = new Solid(ConvexParts.of(Obstacles.corners(o, Vector2D.ZERO, 1)));

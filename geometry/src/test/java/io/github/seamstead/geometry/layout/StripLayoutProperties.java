@@ -23,12 +23,11 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 class StripLayoutProperties {
 
   /** A star-shaped outline, often not convex. */
-  private static Outline star(RandomGenerator random, double size) {
-    int n = 3 + random.nextInt(6);
+  static Outline star(RandomGenerator random, int n, double least, double most) {
     List<Vector2D> corners = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       double angle = 2 * Math.PI * (i + 0.8 * random.nextDouble()) / n;
-      double r = size * (0.3 + 0.7 * random.nextDouble());
+      double r = least + (most - least) * random.nextDouble();
       corners.add(Vector2D.of(r * Math.cos(angle), r * Math.sin(angle)));
     }
     return new Outline(corners);
@@ -46,7 +45,7 @@ class StripLayoutProperties {
             default -> Rotations.of(0, 0.7, 2.1);
           };
       out.add(
-          Piece.of("p" + k, star(random, size))
+          Piece.of("p" + k, star(random, 3 + random.nextInt(6), 0.3 * size, size))
               .withCount(1 + random.nextInt(4))
               .withRotations(turns));
     }

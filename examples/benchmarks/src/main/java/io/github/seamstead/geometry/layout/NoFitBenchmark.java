@@ -4,6 +4,7 @@ import io.github.seamstead.shared.work.Seeds;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.random.RandomGenerator;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -45,14 +46,7 @@ public class NoFitBenchmark {
   }
 
   private double[] star(RandomGenerator random) {
-    double[] p = new double[2 * corners];
-    for (int i = 0; i < corners; i++) {
-      double angle = 2 * Math.PI * (i + 0.7 * random.nextDouble()) / corners;
-      double r = 0.1 + 0.2 * random.nextDouble();
-      p[2 * i] = r * Math.cos(angle);
-      p[2 * i + 1] = r * Math.sin(angle);
-    }
-    return p;
+    return Obstacles.corners(Stars.star(random, corners, 0.1, 0.3), Vector2D.ZERO, 1);
   }
 
   /**

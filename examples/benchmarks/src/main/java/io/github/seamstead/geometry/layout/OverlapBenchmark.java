@@ -1,7 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.plane.Bounds;
-import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.work.Seeds;
 import java.util.ArrayList;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
-import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -65,7 +63,7 @@ public class OverlapBenchmark {
     List<Piece> kinds = new ArrayList<>();
     for (int k = 0; k < KINDS; k++) {
       kinds.add(
-          Piece.of("kind " + k, outline(random, 4 + k % 5))
+          Piece.of("kind " + k, Stars.star(random, 4 + k % 5, 0.09, 0.3))
               .withCount(copies / KINDS)
               .withRotations(turns));
     }
@@ -76,16 +74,6 @@ public class OverlapBenchmark {
     new Filler(setup, nest)
         .fill(IntStream.range(0, nest.pieces).toArray(), new int[] {0}, () -> false);
     return nest;
-  }
-
-  private static Outline outline(RandomGenerator random, int corners) {
-    List<Vector2D> v = new ArrayList<>();
-    for (int i = 0; i < corners; i++) {
-      double angle = 2 * Math.PI * (i + 0.7 * random.nextDouble()) / corners;
-      double r = 0.3 * (0.3 + 0.7 * random.nextDouble());
-      v.add(Vector2D.of(r * Math.cos(angle), r * Math.sin(angle)));
-    }
-    return new Outline(v);
   }
 
   /**
