@@ -3,10 +3,10 @@ package io.github.seamstead.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.api.book.Book;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.examples.lessons.LessonPage;
 import io.github.seamstead.examples.lessons.Lessons;
 import io.github.seamstead.examples.reference.CheckedValue;

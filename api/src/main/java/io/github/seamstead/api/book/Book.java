@@ -1,9 +1,13 @@
 package io.github.seamstead.api.book;
 
+import io.github.seamstead.api.chapter.cover.PrintSheets;
+import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.ChapterOf;
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Page;
-import io.github.seamstead.api.plan.CoverPart;
+import io.github.seamstead.api.plan.Chapters;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.UnitSystem;
@@ -48,34 +52,12 @@ public record Book(
     Words words =
         new Words(plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC));
     String title = plan.job().document().site().map(Site::name).orElse("Cover and floor");
-    Page page = new Page(title + ": job book", "en").lead(OverviewChapter.lead(plan, words));
-    BookContext book = new BookContext(plan, words, page);
-    plan.frame().ifPresent(part -> FrameChapter.write(book, part));
-    plan.survey().ifPresent(part -> SurveyChapter.write(book, part));
-    plan.cover().ifPresent(part -> CoverChapter.write(book, part));
-    if (!plan.markout().isEmpty()) {
-      MarkoutChapter.write(book, plan.markout());
+    Page page = new Page(title + ": job book", "en").lead(Overview.lead(plan, words));
+    BookContext book = new BookContext(plan.parts(), plan.cautions(), words, page);
+    for (ChapterOf<?> chapter : Chapters.all()) {
+      write(chapter, book);
     }
-    plan.layout()
-        .ifPresent(
-            part ->
-                LayoutChapter.write(
-                    book, part, plan.cover().map(CoverPart::cuts).orElse(List.of())));
-    plan.joining().ifPresent(part -> JoiningChapter.write(book, part, plan.schedule()));
-    plan.fixings().ifPresent(part -> RiggingChapters.fixings(book, part));
-    plan.handling().ifPresent(part -> RiggingChapters.handling(book, part));
-    plan.anchoring().ifPresent(part -> RiggingChapters.anchoring(book, part));
-    if (!plan.soils().isEmpty()) {
-      SoilChapter.write(book, plan.soils());
-    }
-    if (!plan.mixes().isEmpty()) {
-      SoilChapter.mixes(book, plan.mixes());
-    }
-    plan.floor().ifPresent(part -> FloorChapter.write(book, part));
-    if (!plan.drying().isEmpty()) {
-      DryingChapter.write(book, plan.drying());
-    }
-    OverviewChapter.assumed(book);
+    Overview.assumed(book, plan.assumptions());
     if (!plan.derivations().isEmpty()) {
       WorkedChapter.write(book, plan.derivations());
     }
@@ -85,5 +67,12 @@ public record Book(
         book.drawings(),
         book.lists(),
         plan.cover().flatMap(part -> PrintSheets.html(part, paper)));
+  }
+
+  private static <P> void write(ChapterOf<P> chapter, BookContext book) {
+    List<P> parts = book.parts().all(chapter.part());
+    if (!parts.isEmpty()) {
+      chapter.write(book, parts);
+    }
   }
 }

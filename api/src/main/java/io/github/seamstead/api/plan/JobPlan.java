@@ -1,5 +1,26 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.api.chapter.ChapterCaution;
+import io.github.seamstead.api.chapter.NotPlanned;
+import io.github.seamstead.api.chapter.Parts;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.chapter.cover.CoverPart;
+import io.github.seamstead.api.chapter.drying.DryingPart;
+import io.github.seamstead.api.chapter.floor.FloorPart;
+import io.github.seamstead.api.chapter.frame.FramePart;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.joining.JoiningPart;
+import io.github.seamstead.api.chapter.joining.SchedulePart;
+import io.github.seamstead.api.chapter.layout.LayoutPart;
+import io.github.seamstead.api.chapter.markout.MarkoutPart;
+import io.github.seamstead.api.chapter.rigging.AnchoringPart;
+import io.github.seamstead.api.chapter.rigging.FixingsPart;
+import io.github.seamstead.api.chapter.rigging.HandlingPart;
+import io.github.seamstead.api.chapter.soil.MixPart;
+import io.github.seamstead.api.chapter.soil.SoilPart;
+import io.github.seamstead.api.chapter.soil.TrialPart;
+import io.github.seamstead.api.chapter.survey.SurveyPart;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.shared.derivation.Derivation;
@@ -7,91 +28,242 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * All results of one run, as the modules gave them, in the order of the work.
+ * All results of one run, as the modules gave them, in the order of the work. Immutable.
  *
- * @param job the job as it was read
- * @param options the terms of the run
- * @param frame the ideal frame
- * @param survey the frame as it was taped
- * @param cover the pieces of the cover
- * @param markout how each panel shape is drawn with a tape
- * @param layout where each piece is cut
- * @param joining how the panels are joined
- * @param schedule how long the joining takes
- * @param fixings what holds seams and hem
- * @param handling lifting, turning and raising the cover
- * @param anchoring wind screening of edge and pegs
- * @param soils the local soils
- * @param mixes the mixes that the floor calls
- * @param trials what the trial samples say
- * @param floor the floor
- * @param drying how each mixed layer dries
- * @param notPlanned chapters left out, and why
- * @param unmet what the job asks for and cannot be met as stated
- * @param assumptions every value that the document leaves out and the plan took from elsewhere
- * @param cautions every caution, each once, with its chapter
- * @param derivations the worked steps of each calculation; empty unless asked for
+ * <p>Each chapter's part is found by its type in {@link #parts()}; the methods named after the
+ * stages are the short way there.
  */
-public record JobPlan(
-    Job job,
-    PlanOptions options,
-    Optional<FramePart> frame,
-    Optional<SurveyPart> survey,
-    Optional<CoverPart> cover,
-    List<MarkoutPart> markout,
-    Optional<LayoutPart> layout,
-    Optional<JoiningPart> joining,
-    Optional<SchedulePart> schedule,
-    Optional<FixingsPart> fixings,
-    Optional<HandlingPart> handling,
-    Optional<AnchoringPart> anchoring,
-    List<SoilPart> soils,
-    List<MixPart> mixes,
-    List<TrialPart> trials,
-    Optional<FloorPart> floor,
-    List<DryingPart> drying,
-    List<NotPlanned> notPlanned,
-    List<Unmet> unmet,
-    List<Assumption> assumptions,
-    List<ChapterCaution> cautions,
-    List<Derivation> derivations) {
+public final class JobPlan {
+
+  private final Job job;
+  private final PlanOptions options;
+  private final Parts parts;
+  private final List<NotPlanned> notPlanned;
+  private final List<Unmet> unmet;
+  private final List<Assumption> assumptions;
+  private final List<ChapterCaution> cautions;
+  private final List<Derivation> derivations;
+
+  JobPlan(Job job, PlanOptions options, Parts parts, Run run) {
+    this.job = job;
+    this.options = options;
+    this.parts = parts;
+    notPlanned = List.copyOf(run.notPlanned());
+    unmet = List.copyOf(run.unmet());
+    assumptions = List.copyOf(run.assumptions());
+    cautions = List.copyOf(run.cautions());
+    derivations = List.copyOf(run.derivations());
+  }
 
   /**
-   * Copies the lists.
+   * Gives the job.
    *
-   * @param job the job as it was read
-   * @param options the terms of the run
-   * @param frame the ideal frame
-   * @param survey the frame as it was taped
-   * @param cover the pieces of the cover
-   * @param markout how each panel shape is drawn with a tape
-   * @param layout where each piece is cut
-   * @param joining how the panels are joined
-   * @param schedule how long the joining takes
-   * @param fixings what holds seams and hem
-   * @param handling lifting, turning and raising the cover
-   * @param anchoring wind screening of edge and pegs
-   * @param soils the local soils
-   * @param mixes the mixes
-   * @param trials what the trial samples say
-   * @param floor the floor
-   * @param drying how each mixed layer dries
-   * @param notPlanned chapters left out
-   * @param unmet what cannot be met
-   * @param assumptions values taken from elsewhere
-   * @param cautions every caution
-   * @param derivations worked steps
+   * @return the job as it was read
    */
-  public JobPlan {
-    markout = List.copyOf(markout);
-    soils = List.copyOf(soils);
-    mixes = List.copyOf(mixes);
-    trials = List.copyOf(trials);
-    drying = List.copyOf(drying);
-    notPlanned = List.copyOf(notPlanned);
-    unmet = List.copyOf(unmet);
-    assumptions = List.copyOf(assumptions);
-    cautions = List.copyOf(cautions);
-    derivations = List.copyOf(derivations);
+  public Job job() {
+    return job;
+  }
+
+  /**
+   * Gives the terms of the run.
+   *
+   * @return the options
+   */
+  public PlanOptions options() {
+    return options;
+  }
+
+  /**
+   * Gives what the chapters found.
+   *
+   * @return the parts by type
+   */
+  public Parts parts() {
+    return parts;
+  }
+
+  /**
+   * Gives the ideal frame.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<FramePart> frame() {
+    return parts.one(FramePart.class);
+  }
+
+  /**
+   * Gives the frame as it was taped.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<SurveyPart> survey() {
+    return parts.one(SurveyPart.class);
+  }
+
+  /**
+   * Gives the pieces of the cover.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<CoverPart> cover() {
+    return parts.one(CoverPart.class);
+  }
+
+  /**
+   * Gives how each panel shape is drawn with a tape.
+   *
+   * @return the parts; empty if not planned
+   */
+  public List<MarkoutPart> markout() {
+    return parts.all(MarkoutPart.class);
+  }
+
+  /**
+   * Gives where each piece is cut.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<LayoutPart> layout() {
+    return parts.one(LayoutPart.class);
+  }
+
+  /**
+   * Gives how the panels are joined.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<JoiningPart> joining() {
+    return parts.one(JoiningPart.class);
+  }
+
+  /**
+   * Gives how long the joining takes.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<SchedulePart> schedule() {
+    return parts.one(SchedulePart.class);
+  }
+
+  /**
+   * Gives what holds seams and hem.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<FixingsPart> fixings() {
+    return parts.one(FixingsPart.class);
+  }
+
+  /**
+   * Gives lifting, turning and raising the cover.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<HandlingPart> handling() {
+    return parts.one(HandlingPart.class);
+  }
+
+  /**
+   * Gives wind screening of edge and pegs.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<AnchoringPart> anchoring() {
+    return parts.one(AnchoringPart.class);
+  }
+
+  /**
+   * Gives the local soils.
+   *
+   * @return the parts; empty if not planned
+   */
+  public List<SoilPart> soils() {
+    return parts.all(SoilPart.class);
+  }
+
+  /**
+   * Gives the mixes that the floor calls.
+   *
+   * @return the parts; empty if not planned
+   */
+  public List<MixPart> mixes() {
+    return parts.all(MixPart.class);
+  }
+
+  /**
+   * Gives what the trial samples say.
+   *
+   * @return the parts; empty if not planned
+   */
+  public List<TrialPart> trials() {
+    return parts.all(TrialPart.class);
+  }
+
+  /**
+   * Gives the floor.
+   *
+   * @return the part, if it was planned
+   */
+  public Optional<FloorPart> floor() {
+    return parts.one(FloorPart.class);
+  }
+
+  /**
+   * Gives how each mixed layer dries.
+   *
+   * @return the parts; empty if not planned
+   */
+  public List<DryingPart> drying() {
+    return parts.all(DryingPart.class);
+  }
+
+  /**
+   * Gives chapters left out, and why.
+   *
+   * @return the list
+   */
+  public List<NotPlanned> notPlanned() {
+    return notPlanned;
+  }
+
+  /**
+   * Gives what the job asks for and cannot be met as stated.
+   *
+   * @return the list
+   */
+  public List<Unmet> unmet() {
+    return unmet;
+  }
+
+  /**
+   * Gives every value that the document leaves out and the plan took from elsewhere.
+   *
+   * @return the list
+   */
+  public List<Assumption> assumptions() {
+    return assumptions;
+  }
+
+  /**
+   * Gives every caution, each once, with its chapter.
+   *
+   * @return the list
+   */
+  public List<ChapterCaution> cautions() {
+    return cautions;
+  }
+
+  /**
+   * Gives the worked steps of each calculation.
+   *
+   * @return the list; empty unless asked for
+   */
+  public List<Derivation> derivations() {
+    return derivations;
+  }
+
+  @Override
+  public String toString() {
+    return "JobPlan[" + unmet.size() + " unmet, " + notPlanned.size() + " not planned]";
   }
 }

@@ -1,12 +1,14 @@
 package io.github.seamstead.api.results;
 
+import io.github.seamstead.api.chapter.ChapterCaution;
+import io.github.seamstead.api.chapter.NotPlanned;
+import io.github.seamstead.api.chapter.Parts;
+import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.json.JsonWriter;
-import io.github.seamstead.api.plan.ChapterCaution;
+import io.github.seamstead.api.plan.Chapters;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.NotPlanned;
-import io.github.seamstead.api.plan.SchedulePart;
-import io.github.seamstead.api.plan.Unmet;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
 import java.util.LinkedHashMap;
@@ -49,21 +51,7 @@ public final class ResultsJson {
         .maybeText("job", "name of the job", p -> p.job().document().site().map(s -> s.name()))
         .whole("effort", "effort of the layout search", p -> p.options().effort())
         .text("seed", "seed of searches and simulations", p -> Long.toString(p.options().seed()))
-        .maybe("frame", "the ideal frame", CoverFacts.frame(), JobPlan::frame)
-        .maybe("survey", "the frame as it was taped", SurveyFacts.survey(), JobPlan::survey)
-        .maybe("cover", "the pieces of the cover", CoverFacts.cover(), JobPlan::cover)
-        .many("markout", "marking-out tables", MarkoutFacts.markout(), JobPlan::markout)
-        .maybe("layout", "where each piece is cut", LayoutFacts.layout(), JobPlan::layout)
-        .maybe("joining", "how the panels are joined", JoiningFacts.joining(), JobPlan::joining)
-        .maybe("schedule", "how long the joining takes", schedule(), JobPlan::schedule)
-        .maybe("fixings", "what holds the seams", RiggingFacts.fixings(), JobPlan::fixings)
-        .maybe("handling", "turning and raising", RiggingFacts.handling(), JobPlan::handling)
-        .maybe("anchoring", "wind screening", RiggingFacts.anchoring(), JobPlan::anchoring)
-        .many("soils", "the local soils", EarthFacts.soil(), JobPlan::soils)
-        .many("mixes", "the mixes", EarthFacts.mix(), JobPlan::mixes)
-        .many("trials", "what trial samples say", TrialFacts.trial(), JobPlan::trials)
-        .maybe("floor", "the earthen floor", EarthFacts.floor(), JobPlan::floor)
-        .many("drying", "how each mixed layer dries", DryingFacts.drying(), JobPlan::drying)
+        .flatten(chapters(), JobPlan::parts)
         .many("notPlanned", "chapters left out, and why", notPlanned(), JobPlan::notPlanned)
         .many("unmet", "what cannot be met as stated", unmet(), JobPlan::unmet)
         .many("assumptions", "values that were assumed", assumption(), JobPlan::assumptions)
@@ -71,14 +59,10 @@ public final class ResultsJson {
         .many("worked", "worked steps, if asked for", derivation(), JobPlan::derivations);
   }
 
-  private static Facts<SchedulePart> schedule() {
-    return new Facts<SchedulePart>()
-        .number("mean_s", "every seam in its mean time", s -> s.schedule().lengthSeconds())
-        .number("bound_s", "no schedule is shorter", s -> s.schedule().lowerBoundSeconds())
-        .flag("proved", "whether none can be shorter", s -> s.schedule().proved())
-        .number("p50_s", "done by then one time in two", s -> s.simulation().p50())
-        .number("p80_s", "four times in five", s -> s.simulation().p80())
-        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95());
+  private static Facts<Parts> chapters() {
+    Facts<Parts> facts = new Facts<>();
+    Chapters.all().forEach(chapter -> chapter.facts(facts));
+    return facts;
   }
 
   private static Facts<NotPlanned> notPlanned() {

@@ -2,10 +2,10 @@ package io.github.seamstead.api.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.api.testing.DemoJobs;
 import java.nio.file.Path;

@@ -3,8 +3,8 @@ package io.github.seamstead.api.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,9 +1,9 @@
 package io.github.seamstead.api.testing;
 
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import java.nio.file.Path;
 
 /** The bundled demo jobs, planned. */

@@ -1,11 +1,11 @@
 package io.github.seamstead.benchmarks;
 
 import io.github.seamstead.api.book.Book;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

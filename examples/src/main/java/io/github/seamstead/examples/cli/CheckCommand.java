@@ -1,10 +1,12 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -28,11 +30,12 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Job job = JobReader.read(file);
-    JobPlanner.plan(job, PlanOptions.defaults());
+    List<Unmet> unmet = JobPlanner.plan(job, PlanOptions.defaults()).unmet();
     var out = console.out();
-    out.println("No faults.");
+    out.println(unmet.isEmpty() ? "No faults." : "No faults, but not all of it can be met.");
+    Failures.print(unmet, console.err());
     job.assumptions()
         .forEach(a -> out.println("Assumed " + a.path() + " = " + a.value() + ": " + a.ground()));
-    return 0;
+    return unmet.isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }
 }

@@ -2,10 +2,11 @@ package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.shared.derivation.Derivation;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -30,8 +31,11 @@ final class EarthInput {
       description = "Write the charts into this folder: new, empty, or made by an earlier run.")
   private Path out = Path.of("");
 
-  /** Reads and plans; refuses a folder that may not be written before any work is done. */
-  JobPlan plan() {
+  /**
+   * Reads, and plans one chapter with what it builds on; refuses a folder that may not be written
+   * before any work is done.
+   */
+  JobPlan plan(Chapter chapter) {
     if (writes()) {
       BookFolder.refusal(out)
           .ifPresent(
@@ -39,7 +43,7 @@ final class EarthInput {
                 throw new IllegalArgumentException("--out: " + why);
               });
     }
-    PlanOptions options = PlanOptions.defaults();
+    PlanOptions options = PlanOptions.defaults().only(chapter);
     return JobPlanner.plan(JobReader.read(file), worked ? options.withWorkedSteps() : options);
   }
 

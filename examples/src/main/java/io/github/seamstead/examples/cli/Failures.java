@@ -1,9 +1,11 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.List;
 
 /** Turns what a command throws into messages and an exit code. */
 final class Failures {
@@ -12,6 +14,13 @@ final class Failures {
   static final int BAD_INPUT = 2;
 
   private Failures() {}
+
+  /** Prints what the job asks for and cannot be met. */
+  static void print(List<Unmet> unmet, PrintWriter err) {
+    for (Unmet what : unmet) {
+      err.println("Cannot be met: " + what.chapter().title() + ": " + what.what());
+    }
+  }
 
   /** Prints what went wrong and gives the exit code. */
   static int report(Exception e, PrintWriter err) {

@@ -1,11 +1,12 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.job.JoinLogReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.JoiningPart;
-import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.assembly.merge.HandledMass;
 import io.github.seamstead.assembly.merge.JoinPlanner;
 import io.github.seamstead.assembly.merge.JoinStep;
@@ -56,7 +57,9 @@ final class JoinsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<LogEntry> entries = log.map(JoinLogReader::read).orElse(List.of());
-    JobPlan plan = JobPlanner.plan(JobReader.read(file), PlanOptions.defaults());
+    JobPlan plan =
+        JobPlanner.plan(JobReader.read(file), PlanOptions.defaults().only(Chapter.JOINING));
+    Failures.print(plan.unmet(), console.err());
     JoiningPart joining =
         plan.joining()
             .orElseThrow(

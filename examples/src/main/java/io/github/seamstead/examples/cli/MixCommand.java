@@ -1,8 +1,9 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.soil.MixPart;
+import io.github.seamstead.api.chapter.soil.TrialPart;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.MixPart;
-import io.github.seamstead.api.plan.TrialPart;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.MixCautions;
@@ -36,7 +37,7 @@ final class MixCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobPlan plan = input.plan();
+    JobPlan plan = input.plan(Chapter.MIX);
     if (plan.mixes().isEmpty()) {
       throw new IllegalArgumentException(
           "mixes: the document has none under floor; list at least one with its soil and sand");

@@ -2,13 +2,12 @@ package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
-import io.github.seamstead.api.plan.Unmet;
-import io.github.seamstead.shared.work.Cancellation;
+import io.github.seamstead.shared.work.Progress;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -43,14 +42,17 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
     Job job = JobReader.read(file);
     JobPlan plan;
     try (TerminalProgress progress = TerminalProgress.open(console.err())) {
-      plan =
-          JobPlanner.plan(job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
+      plan = JobPlanner.plan(job, options(progress));
       BookWriter.write(plan, out);
     }
     console.out().println("The book is in " + out);
-    for (Unmet unmet : plan.unmet()) {
-      console.err().println("Cannot be met: " + unmet.chapter().title() + ": " + unmet.what());
-    }
+    Failures.print(plan.unmet(), console.err());
     return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
+  }
+
+  private PlanOptions options(Progress progress) {
+    PlanOptions options =
+        PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
+    return worked ? options.withWorkedSteps() : options;
   }
 }

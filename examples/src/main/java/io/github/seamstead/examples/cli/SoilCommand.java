@@ -1,7 +1,8 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.soil.SoilPart;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.api.plan.SoilPart;
 import io.github.seamstead.materials.soil.Conflict;
 import io.github.seamstead.materials.soil.NextTest;
 import io.github.seamstead.materials.soil.Plasticity;
@@ -40,7 +41,7 @@ final class SoilCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    JobPlan plan = input.plan();
+    JobPlan plan = input.plan(Chapter.SOIL);
     if (plan.soils().isEmpty()) {
       throw new IllegalArgumentException("soils: the document has none; list at least one");
     }

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assumptions.abort;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.examples.lessons.LessonPage;
 import io.github.seamstead.examples.lessons.Lessons;
 import io.github.seamstead.examples.reference.CheckedValue;

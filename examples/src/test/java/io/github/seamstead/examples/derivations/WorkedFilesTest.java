@@ -3,11 +3,11 @@ package io.github.seamstead.examples.derivations;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.api.book.BookWriter;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.shared.derivation.Derivation;
 import java.io.IOException;
 import java.nio.file.Files;

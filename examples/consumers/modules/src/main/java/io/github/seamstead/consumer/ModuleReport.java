@@ -3,7 +3,7 @@ package io.github.seamstead.consumer;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -1,0 +1,63 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.api.chapter.internal.Corners;
+import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.Splice;
+import java.util.Locale;
+
+/** The cover as data. */
+final class CoverFacts {
+
+  private CoverFacts() {}
+
+  private static Facts<LiningPart> lining() {
+    return new Facts<LiningPart>()
+        .whole("count", "how many panels", LiningPart::count)
+        .points(
+            "cut_m",
+            "corners of the line to cut",
+            l -> Corners.data(l.panel().parts().get(0).cut()))
+        .number("clothArea_m2", "cloth in all panels", LiningPart::clothArea)
+        .number("clothMass_kg", "mass of all panels", LiningPart::clothMass);
+  }
+
+  static Facts<CoverPart> cover() {
+    return new Facts<CoverPart>()
+        .number("clothArea_m2", "cloth in all pieces", CoverPart::clothArea)
+        .number("clothMass_kg", "mass of all pieces", CoverPart::clothMass)
+        .many("panels", "one panel for each face", panel(), CoverPart::panels)
+        .many("shapes", "the shapes to cut", shape(), CoverPart::cuts)
+        .maybe("lining", "the lining", lining(), CoverPart::lining);
+  }
+
+  private static Facts<Panel> panel() {
+    return new Facts<Panel>()
+        .text("id", "its name", Panel::id)
+        .points("face_m", "corners of the finished face", p -> Corners.data(p.face()))
+        .number("faceArea_m2", "area of the finished face", p -> p.face().area())
+        .number("clothArea_m2", "cloth in its pieces", Panel::clothArea)
+        .many("splices", "where it is put together of parts", splice(), Panel::splices);
+  }
+
+  private static Facts<Splice> splice() {
+    return new Facts<Splice>()
+        .text("joint", "its name", Splice::joint)
+        .text("under", "the part below", Splice::under)
+        .text("over", "the part that laps over", Splice::over)
+        .number("length_m", "its length", Splice::length)
+        .number("lap_m", "its lap", Splice::lap);
+  }
+
+  private static Facts<CutShape> shape() {
+    return new Facts<CutShape>()
+        .text("id", "its name", CutShape::id)
+        .text("kind", "what the piece is", s -> s.pattern().kind().name().toLowerCase(Locale.ROOT))
+        .whole("count", "how many are cut", s -> s.pieces().size())
+        .texts("labels", "the label of each", s -> s.pieces().stream().map(p -> p.label()).toList())
+        .points("cut_m", "corners of the line to cut", s -> Corners.data(s.pattern().cut()))
+        .points(
+            "stitch_m", "corners of the finished outline", s -> Corners.data(s.pattern().stitch()))
+        .number("clothArea_m2", "cloth in one", s -> s.pattern().clothArea());
+  }
+}

@@ -1,0 +1,99 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.PieceEdge;
+import io.github.seamstead.geometry.plane.Bounds;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The pieces of the cover: a drawing and an edge table for each shape, the cut list. */
+final class CoverPages {
+
+  private CoverPages() {}
+
+  static void write(BookContext book, CoverPart part) {
+    Words w = book.words();
+    Table cuts = new Table("Cut list", "piece", "kind", "#count", "#width", "#height", "#cloth");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(List.of("shape", "label", "kind", "width_m", "height_m", "cloth_m2"));
+    for (CutShape shape : part.cuts()) {
+      PatternPiece piece = shape.pattern();
+      Bounds b = piece.cut().bounds();
+      cuts.row(
+          shape.name(),
+          piece.kind().label(),
+          Integer.toString(shape.pieces().size()),
+          w.length(b.width()),
+          w.length(b.height()),
+          w.area(piece.clothArea()));
+      for (PatternPiece each : shape.pieces()) {
+        csv.add(
+            List.of(
+                shape.id(),
+                each.label(),
+                each.kind().label(),
+                BookContext.number(b.width(), 4),
+                BookContext.number(b.height(), 4),
+                BookContext.number(each.clothArea(), 4)));
+      }
+    }
+    book.table(cuts);
+    book.list("cut-list.csv", csv);
+    book.paragraph(
+        "All drawings show the good side. Full line: cut here. Dashed line: stitch or fold here. In"
+            + " the folder drawings each shape stands true to size in millimetres;"
+            + " print-sheets.html, where there is one, has pieces of a model's size ready to"
+            + " print.");
+    for (CutShape shape : part.cuts()) {
+      shape(book, shape);
+    }
+    book.end(Chapter.PATTERN);
+  }
+
+  private static void shape(BookContext book, CutShape shape) {
+    Words w = book.words();
+    PatternPiece piece = shape.pattern();
+    Bounds b = piece.cut().bounds();
+    String sizes =
+        shape.pieces().size() + " to cut, " + w.length(b.width()) + " by " + w.length(b.height());
+    book.heading(shape.name());
+    book.figure(PieceDrawing.forBook(piece, sizes));
+    book.keep(PieceDrawing.trueSize(piece, sizes));
+    Table edges =
+        new Table(
+            "Edges of " + shape.name(), "edge", "joint", "what", "#finished length", "#allowance");
+    List<List<String>> rows = new ArrayList<>();
+    for (PieceEdge edge : piece.edges()) {
+      rows.add(
+          List.of(
+              edge.letter().isEmpty() ? "–" : edge.letter(),
+              edge.joint().isEmpty() ? "–" : edge.joint(),
+              edge.allowance().role().label(),
+              w.length(edge.finishedLength()),
+              w.small(edge.allowance().width())));
+    }
+    addRuns(edges, rows);
+    book.table(edges);
+  }
+
+  /** A rounded edge has many like sides: rows in a run that read the same become one. */
+  private static void addRuns(Table table, List<List<String>> rows) {
+    int start = 0;
+    while (start < rows.size()) {
+      List<String> row = new ArrayList<>(rows.get(start));
+      int end = start + 1;
+      while (end < rows.size() && rows.get(end).equals(row)) {
+        end++;
+      }
+      if (end - start > 1) {
+        row.set(3, (end - start) + " × " + row.get(3));
+      }
+      table.row(row.toArray(String[]::new));
+      start = end;
+    }
+  }
+}

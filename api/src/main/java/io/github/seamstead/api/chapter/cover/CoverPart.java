@@ -1,0 +1,52 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The pieces of the cover.
+ *
+ * @param panels one panel for each face, in the order of the faces
+ * @param trims the cap and the skirt, each with its count
+ * @param cuts the shapes to cut: panels, extras and trims of equal outline gathered
+ * @param clothArea area of cloth in all pieces, in square metres
+ * @param clothMass mass of all pieces, in kilograms
+ * @param lining the lining; empty if there is none
+ */
+public record CoverPart(
+    List<Panel> panels,
+    List<PatternPiece> trims,
+    List<CutShape> cuts,
+    double clothArea,
+    double clothMass,
+    Optional<LiningPart> lining) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param panels one panel for each face
+   * @param trims the cap and the skirt
+   * @param cuts the shapes to cut
+   * @param clothArea in square metres
+   * @param clothMass in kilograms
+   * @param lining the lining
+   */
+  public CoverPart {
+    panels = List.copyOf(panels);
+    trims = List.copyOf(trims);
+    cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * Gives the finished face of a panel.
+   *
+   * @param face the face, counted from 1
+   * @return its outline without allowances, in metres
+   */
+  public Outline face(int face) {
+    return panels.get(face - 1).face();
+  }
+}

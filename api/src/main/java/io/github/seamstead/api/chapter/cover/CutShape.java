@@ -1,0 +1,82 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import java.util.List;
+
+/**
+ * One shape to cut, as often as there are pieces of it.
+ *
+ * @param id its name, by which the layout calls it
+ * @param pieces the pieces of this shape, each with its own label; the layout's copy k is the k-th
+ */
+public record CutShape(String id, List<PatternPiece> pieces) {
+
+  /**
+   * Copies the list.
+   *
+   * @param id its name
+   * @param pieces at least one
+   */
+  public CutShape {
+    pieces = List.copyOf(pieces);
+  }
+
+  /**
+   * Gives the piece that stands for all.
+   *
+   * @return the first piece
+   */
+  public PatternPiece pattern() {
+    return pieces.get(0);
+  }
+
+  /**
+   * Names the shape by what is written on its pieces.
+   *
+   * @return for example {@code panel 1–12}
+   */
+  public String name() {
+    String kind = pattern().kind().label();
+    String labels = runs(pieces.stream().map(PatternPiece::label).toList());
+    return labels.contains(kind) ? labels : kind + " " + labels;
+  }
+
+  /**
+   * Joins labels with commas, runs of three or more following numbers with a dash, counts equals.
+   */
+  static String runs(List<String> labels) {
+    StringBuilder text = new StringBuilder();
+    int start = 0;
+    while (start < labels.size()) {
+      int end = start;
+      while (end + 1 < labels.size() && follows(labels.get(end), labels.get(end + 1))) {
+        end++;
+      }
+      if (end - start < 2) {
+        end = start;
+      }
+      int same = start;
+      while (same + 1 < labels.size() && labels.get(same + 1).equals(labels.get(start))) {
+        same++;
+      }
+      if (same > start) {
+        text.append(text.isEmpty() ? "" : ", ").append(same - start + 1).append(" × ");
+        text.append(labels.get(start));
+        start = same + 1;
+        continue;
+      }
+      text.append(text.isEmpty() ? "" : ", ").append(labels.get(start));
+      if (end > start) {
+        text.append("–").append(labels.get(end));
+      }
+      start = end + 1;
+    }
+    return text.toString();
+  }
+
+  private static boolean follows(String first, String second) {
+    return first.matches("\\d{1,6}")
+        && second.matches("\\d{1,6}")
+        && Integer.parseInt(second) == Integer.parseInt(first) + 1;
+  }
+}

@@ -1,0 +1,29 @@
+package io.github.seamstead.api.chapter.frame;
+
+import io.github.seamstead.geometry.frame.BarPlan;
+import io.github.seamstead.geometry.frame.FabricOffset;
+import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.FrameMembers;
+import io.github.seamstead.geometry.frame.FrameSolution;
+import io.github.seamstead.geometry.frame.RegularPyramid;
+import java.util.Optional;
+
+/**
+ * The ideal frame.
+ *
+ * @param pyramid the frame on its centre lines, whole or truncated
+ * @param measures all its measures
+ * @param solution how the stated measures fix it
+ * @param members its members with their cuts; empty if the document states no poles
+ * @param bars how the members are cut from the bars; empty if the document states no bars
+ * @param fabric the surface that the cover lies on; empty if the document has no cover
+ * @param lining the surface of the lining; empty if there is none
+ */
+public record FramePart(
+    RegularPyramid pyramid,
+    FrameMeasures measures,
+    FrameSolution solution,
+    Optional<FrameMembers> members,
+    Optional<BarPlan> bars,
+    Optional<FabricOffset> fabric,
+    Optional<FabricOffset> lining) {}

@@ -1,0 +1,173 @@
+package io.github.seamstead.api.chapter.frame;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.Frame;
+import io.github.seamstead.api.job.FrameMeasure;
+import io.github.seamstead.api.job.FrameOpening;
+import io.github.seamstead.api.job.PoleSection;
+import io.github.seamstead.api.job.Poles;
+import io.github.seamstead.geometry.frame.BarCutting;
+import io.github.seamstead.geometry.frame.BarPiece;
+import io.github.seamstead.geometry.frame.BarPlan;
+import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.frame.FabricOffset;
+import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.FrameMembers;
+import io.github.seamstead.geometry.frame.FrameSolution;
+import io.github.seamstead.geometry.frame.FrameSolver;
+import io.github.seamstead.geometry.frame.MemberSection;
+import io.github.seamstead.geometry.frame.MemberSpec;
+import io.github.seamstead.geometry.frame.PyramidMeasure;
+import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.shared.work.Work;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Solves the ideal frame from the measures stated. */
+final class FramePlanner {
+
+  private FramePlanner() {}
+
+  static Optional<FramePart> plan(Run run) {
+    Frame frame = run.document().frame();
+    if (frame.measures().isEmpty()) {
+      run.skip(Chapter.FRAME, "the document has no measures under frame, only a survey");
+      return Optional.empty();
+    }
+    Map<PyramidMeasure, Double> given = given(frame.measures().get());
+    Optional<FrameSolution> solution =
+        run.require("$.frame.measures", () -> solve(run, frame.sides(), given));
+    Optional<RegularPyramid> whole =
+        solution.flatMap(s -> run.require("$.frame.measures", s::single));
+    return whole
+        .flatMap(w -> run.require("$.frame.opening", () -> cut(w, frame.opening())))
+        .map(pyramid -> part(run, pyramid, solution.orElseThrow()));
+  }
+
+  private static FrameSolution solve(Run run, int sides, Map<PyramidMeasure, Double> given) {
+    return run.worked(
+        "geometry.frame.solve",
+        "The frame from the measures stated",
+        steps -> FrameSolver.solve(sides, given, FrameSolver.DEFAULT_AGREEMENT, steps));
+  }
+
+  private static FramePart part(Run run, RegularPyramid pyramid, FrameSolution solution) {
+    FrameMeasures measures =
+        run.worked("geometry.frame.measures", "The frame's measures", pyramid::measures);
+    Optional<Poles> poles = run.document().frame().poles();
+    Optional<Cover> cover = run.document().cover();
+    if (poles.isEmpty()) {
+      run.skip(Chapter.FRAME, "members and their cuts: the document has no poles under frame");
+      if (cover.isPresent()) {
+        run.assume(
+            "$.frame.poles.diameter",
+            "0 mm",
+            "measures are taken to the surface the fabric lies on");
+      }
+    }
+    double reach = poles.map(FramePlanner::reach).orElse(0.0);
+    Optional<FrameMembers> members =
+        poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p)));
+    return new FramePart(
+        pyramid,
+        measures,
+        solution,
+        members,
+        members.flatMap(m -> bars(run, m, poles.orElseThrow())),
+        cover.flatMap(
+            c ->
+                run.attempt(
+                    "$.cover.fabric.thickness",
+                    () -> FabricOffset.cover(pyramid, reach, c.fabric().thickness()))),
+        cover
+            .flatMap(Cover::lining)
+            .flatMap(
+                l ->
+                    run.attempt(
+                        "$.cover.lining.airGap",
+                        () -> FabricOffset.lining(pyramid, reach, l.airGap()))));
+  }
+
+  /** How far a member reaches out from its centre line towards the fabric. */
+  private static double reach(Poles poles) {
+    return poles.section() == PoleSection.ROUND
+        ? poles.diameter().orElseThrow() / 2
+        : poles.depth().orElseThrow() / 2;
+  }
+
+  private static Optional<BarPlan> bars(Run run, FrameMembers members, Poles poles) {
+    if (poles.bars().isEmpty()) {
+      run.skip(Chapter.FRAME, "cutting of bars: the document has no bars under frame.poles");
+      return Optional.empty();
+    }
+    List<BarPiece> pieces = members.cutList().values().stream().flatMap(List::stream).toList();
+    List<BarStock> stock = new ArrayList<>();
+    for (int i = 0; i < poles.bars().size(); i++) {
+      var bar = poles.bars().get(i);
+      String name = "bar-" + (i + 1);
+      stock.add(
+          bar.count()
+              .map(count -> BarStock.onHand(name, bar.length(), count))
+              .orElseGet(() -> BarStock.unlimited(name, bar.length())));
+    }
+    Work work = Work.of(BarCutting.DEFAULT_BUDGET, run.options().seed());
+    Optional<BarPlan> plan =
+        run.attempt(
+            "$.frame.poles.bars",
+            () ->
+                run.worked(
+                    "geometry.frame.bars",
+                    "The bars to cut",
+                    steps -> BarCutting.plan(pieces, stock, poles.kerf(), work, steps)));
+    plan.filter(p -> !p.missing().isEmpty())
+        .ifPresent(
+            p ->
+                run.unmet(
+                    Chapter.FRAME,
+                    "bars too few or too short for: "
+                        + p.missing().stream()
+                            .map(m -> m.count() + " × " + m.name())
+                            .collect(Collectors.joining(", "))));
+    return plan;
+  }
+
+  private static FrameMembers members(Run run, RegularPyramid pyramid, Poles poles) {
+    MemberSection section =
+        poles.section() == PoleSection.ROUND
+            ? MemberSection.pipe(poles.diameter().orElseThrow())
+            : MemberSection.timber(poles.width().orElseThrow(), poles.depth().orElseThrow());
+    MemberSpec spec =
+        MemberSpec.of(section, section)
+            .withSetBacks(poles.setback(), poles.setback(), poles.setback())
+            .withPurlinsAt(run.document().frame().purlins());
+    FrameMembers members = FrameMembers.of(pyramid, spec);
+    run.cautions(Chapter.FRAME, members.cautions());
+    return members;
+  }
+
+  private static Map<PyramidMeasure, Double> given(Map<FrameMeasure, Double> stated) {
+    Map<PyramidMeasure, Double> given = new EnumMap<>(PyramidMeasure.class);
+    stated.forEach((measure, value) -> given.put(PyramidMeasure.valueOf(measure.name()), value));
+    return given;
+  }
+
+  private static RegularPyramid cut(RegularPyramid whole, Optional<FrameOpening> opening) {
+    if (opening.isEmpty()) {
+      return whole;
+    }
+    FrameOpening o = opening.get();
+    if (o.side().isPresent()) {
+      return whole.withOpeningSide(o.side().get());
+    }
+    if (o.radius().isPresent()) {
+      return whole.withOpeningCircumradius(o.radius().get());
+    }
+    return whole.withOpeningAtHeight(o.cutHeight().orElseThrow());
+  }
+}

@@ -1,0 +1,290 @@
+package io.github.seamstead.api.chapter.internal;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.ChapterCaution;
+import io.github.seamstead.api.chapter.NotPlanned;
+import io.github.seamstead.api.chapter.Parts;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.job.Assumption;
+import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobDocument;
+import io.github.seamstead.api.job.JobFault;
+import io.github.seamstead.api.job.JobFaultsException;
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.derivation.Derivation;
+import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.derivation.Steps;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * One run over the chapters, and what it gathers beside their parts.
+ *
+ * <p>Not thread-safe, but for {@link #progress}: a chapter that works beside the others reports
+ * from its own thread.
+ */
+public final class Run {
+
+  private final Job job;
+  private final PlanOptions options;
+  private final Map<Class<?>, ChapterOf<?>> chapters = new LinkedHashMap<>();
+  private final Map<Class<?>, Supplier<? extends List<?>>> planned = new LinkedHashMap<>();
+  private final Deque<Chapter> under = new ArrayDeque<>();
+  private final Set<Chapter> stopped = EnumSet.noneOf(Chapter.class);
+  private final Set<JobFault> faults = new LinkedHashSet<>();
+  private final Set<JobFault> setbacks = new LinkedHashSet<>();
+  private final List<Assumption> assumptions = new ArrayList<>();
+  private final List<NotPlanned> notPlanned = new ArrayList<>();
+  private final List<Unmet> unmet = new ArrayList<>();
+  private final Set<ChapterCaution> cautions = new LinkedHashSet<>();
+  private final List<Derivation> derivations = new ArrayList<>();
+  private double reported;
+
+  /**
+   * Prepares a run.
+   *
+   * @param job the job as it was read
+   * @param options the terms
+   * @param chapters the chapters in the order of the work
+   */
+  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters) {
+    this.job = job;
+    this.options = options;
+    chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
+    assumptions.addAll(job.assumptions());
+  }
+
+  /** Plans the chapters that the options ask for, in order, and those that they build on. */
+  public Parts plan() {
+    int done = 0;
+    for (ChapterOf<?> chapter : chapters.values()) {
+      progress(0.95 * done++ / chapters.size(), chapter.chapter().title());
+      if (options.asksFor(chapter.chapter())) {
+        begin(chapter);
+      }
+    }
+    Map<Class<?>, List<?>> parts = new LinkedHashMap<>();
+    for (ChapterOf<?> chapter : chapters.values()) {
+      if (planned.containsKey(chapter.part())) {
+        parts.put(chapter.part(), result(chapter));
+      }
+    }
+    progress(1, "done");
+    return new Parts(parts);
+  }
+
+  /** Gives the part that a chapter found; plans that chapter first if it has not been yet. */
+  public <P> Optional<P> part(Class<P> type) {
+    return parts(type).stream().findFirst();
+  }
+
+  /** Gives the parts that a chapter found; plans that chapter first if it has not been yet. */
+  public <P> List<P> parts(Class<P> type) {
+    ChapterOf<?> chapter = chapters.get(type);
+    if (chapter == null) {
+      throw new IllegalStateException("no chapter plans " + type.getSimpleName());
+    }
+    begin(chapter);
+    List<P> found = result(chapter).stream().map(type::cast).toList();
+    Chapter asking = under.peek();
+    if (found.isEmpty() && stopped.contains(chapter.chapter()) && asking != null) {
+      skip(
+          asking,
+          "it builds on the chapter \""
+              + chapter.chapter().title()
+              + "\", which cannot be met as stated");
+    }
+    return found;
+  }
+
+  private void begin(ChapterOf<?> chapter) {
+    if (!planned.containsKey(chapter.part())) {
+      planned.put(chapter.part(), List::of);
+      planned.put(chapter.part(), within(chapter.chapter(), () -> chapter.start(this)));
+    }
+  }
+
+  private List<?> result(ChapterOf<?> chapter) {
+    Supplier<? extends List<?>> result = planned.getOrDefault(chapter.part(), List::of);
+    List<?> parts = within(chapter.chapter(), result::get);
+    planned.put(chapter.part(), () -> parts);
+    return parts;
+  }
+
+  private <T> T within(Chapter chapter, Supplier<T> work) {
+    under.push(chapter);
+    try {
+      return work.get();
+    } finally {
+      under.pop();
+    }
+  }
+
+  /** Gives the document. */
+  public JobDocument document() {
+    return job.document();
+  }
+
+  /** Gives the terms of the run. */
+  public PlanOptions options() {
+    return options;
+  }
+
+  /**
+   * Tries a part of a chapter. What a module refuses cannot be met as stated: it takes down the
+   * chapter and what builds on it, and nothing else.
+   */
+  public <T> Optional<T> attempt(String path, Supplier<T> part) {
+    try {
+      return Optional.of(part.get());
+    } catch (IllegalArgumentException e) {
+      setback(refused(path, String.valueOf(e.getMessage())));
+      return Optional.empty();
+    }
+  }
+
+  /** Tries what values of the document state together; what a module refuses is a fault of it. */
+  public <T> Optional<T> require(String path, Supplier<T> stated) {
+    try {
+      return Optional.of(stated.get());
+    } catch (IllegalArgumentException e) {
+      faults.add(refused(path, String.valueOf(e.getMessage())));
+      return Optional.empty();
+    }
+  }
+
+  /** Writes what a module says of a value as a fault: what was given, and what must be. */
+  private JobFault refused(String path, String message) {
+    int must = message.indexOf(", must");
+    int cut = must >= 0 ? must : message.lastIndexOf("; ");
+    String given = cut < 0 ? message : message.substring(0, cut);
+    String allowed =
+        cut < 0 ? "must not contradict each other or the rest" : message.substring(cut + 2);
+    return job.fault(
+        path,
+        given
+            .replaceFirst("^(.{1,60}?): given ([^,]{1,40})$", "$2 for $1")
+            .replaceFirst("^given ", ""),
+        allowed);
+  }
+
+  /** Notes a fault of the document: the run gives no plan. */
+  public void fault(String path, String given, String allowed) {
+    faults.add(job.fault(path, given, allowed));
+  }
+
+  /** Notes that the chapter under way cannot be met for a value of the document. */
+  public void setback(String path, String given, String allowed) {
+    setback(job.fault(path, given, allowed));
+  }
+
+  private void setback(JobFault fault) {
+    Chapter chapter = under.isEmpty() ? Chapter.SITE : under.peek();
+    setbacks.add(fault);
+    stopped.add(chapter);
+    unmet.add(Unmet.at(chapter, fault));
+  }
+
+  /** Notes a value that the document leaves out. */
+  public void assume(String path, String value, String ground) {
+    Assumption assumption = new Assumption(path, value, ground);
+    if (!assumptions.contains(assumption)) {
+      assumptions.add(assumption);
+    }
+  }
+
+  /** Notes what is left out of the plan, and why. */
+  public void skip(Chapter chapter, String reason) {
+    NotPlanned left = new NotPlanned(chapter, reason);
+    if (!notPlanned.contains(left)) {
+      notPlanned.add(left);
+    }
+  }
+
+  /** Notes what the job asks for and cannot be met as stated. */
+  public void unmet(Chapter chapter, String what) {
+    unmet.add(Unmet.of(chapter, what));
+  }
+
+  /** Notes a caution under its chapter. */
+  public void caution(Chapter chapter, Caution caution) {
+    cautions.add(new ChapterCaution(chapter, caution));
+  }
+
+  /** Notes cautions under their chapter. */
+  public void cautions(Chapter chapter, Collection<Caution> several) {
+    several.forEach(caution -> caution(chapter, caution));
+  }
+
+  /** Calls a published calculation, and keeps its steps if they are asked for. */
+  public <T> T worked(String id, String title, Function<Steps, T> calculation) {
+    if (!options.worked()) {
+      return calculation.apply(Steps.none());
+    }
+    StepRecorder recorder = new StepRecorder();
+    T result = calculation.apply(recorder);
+    if (!recorder.isEmpty()) {
+      derivations.add(recorder.derivation(id, title));
+    }
+    return result;
+  }
+
+  /** Reports progress; it never falls, whichever thread reports. */
+  public synchronized void progress(double doneRatio, String message) {
+    reported = Math.max(reported, doneRatio);
+    options.progress().report(reported, message);
+  }
+
+  /** What was assumed, in the order in which it was. */
+  public List<Assumption> assumptions() {
+    return assumptions;
+  }
+
+  /** What was left out, in the order of the chapters. */
+  public List<NotPlanned> notPlanned() {
+    return inOrder(notPlanned, NotPlanned::chapter);
+  }
+
+  /** What cannot be met, in the order of the chapters. */
+  public List<Unmet> unmet() {
+    return inOrder(unmet, Unmet::chapter);
+  }
+
+  /** Every caution once, in the order of the chapters. */
+  public List<ChapterCaution> cautions() {
+    return inOrder(List.copyOf(cautions), ChapterCaution::chapter);
+  }
+
+  private static <T> List<T> inOrder(List<T> list, Function<T, Chapter> chapter) {
+    return list.stream().sorted((a, b) -> chapter.apply(a).compareTo(chapter.apply(b))).toList();
+  }
+
+  /** The worked steps that were asked for. */
+  public List<Derivation> derivations() {
+    return derivations;
+  }
+
+  /** Ends the run if the document has faults, or if nothing of it can be met. */
+  public void requireNoFaults(Parts parts) {
+    if (!faults.isEmpty()) {
+      List<JobFault> all = new ArrayList<>(faults);
+      all.addAll(setbacks);
+      throw new JobFaultsException(all);
+    }
+    if (parts.isEmpty() && !setbacks.isEmpty()) {
+      throw new JobFaultsException(List.copyOf(setbacks));
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package io.github.seamstead.api.chapter.internal;
+
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.quantity.QuantityText;
+import io.github.seamstead.shared.quantity.UnitSystem;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.function.DoubleFunction;
+
+/** Writes quantities as the crew reads them, in metric or imperial units. */
+public final class Words {
+
+  private static final int TAPE_DIVISION = 16;
+
+  /** Keeps a number and its unit on one line. */
+  private static final char NO_BREAK = '\u00a0';
+
+  private final boolean imperial;
+
+  public Words(UnitSystem units) {
+    this.imperial = units == UnitSystem.IMPERIAL;
+  }
+
+  public boolean isImperial() {
+    return imperial;
+  }
+
+  /** Writes a length to a millimetre or a sixteenth of an inch. */
+  public String length(double metres) {
+    return imperial
+        ? QuantityText.feetAndInches(metres, TAPE_DIVISION).replace(' ', NO_BREAK)
+        : fixed(metres, 3, "m");
+  }
+
+  /** Writes a short length in millimetres or inches. */
+  public String small(double metres) {
+    return imperial
+        ? QuantityText.feetAndInches(metres, TAPE_DIVISION).replace(' ', NO_BREAK)
+        : fixed(metres * 1000, 0, "mm");
+  }
+
+  public String area(double squareMetres) {
+    return imperial ? in(squareMetres, Dimension.AREA, "ft2", 1) : fixed(squareMetres, 2, "m²");
+  }
+
+  public String volume(double cubicMetres) {
+    return imperial ? in(cubicMetres, Dimension.VOLUME, "ft3", 1) : fixed(cubicMetres, 2, "m³");
+  }
+
+  public String litres(double cubicMetres) {
+    return imperial
+        ? in(cubicMetres, Dimension.VOLUME, "US gal", 1)
+        : fixed(cubicMetres * 1000, 1, "l");
+  }
+
+  public String mass(double kilograms) {
+    if (imperial) {
+      return in(kilograms, Dimension.MASS, "lb", kilograms < 20 ? 1 : 0);
+    }
+    return kilograms >= 1000
+        ? fixed(kilograms / 1000, 2, "t")
+        : fixed(kilograms, kilograms < 20 ? 1 : 0, "kg");
+  }
+
+  public String density(double kilogramsPerCubicMetre) {
+    return imperial
+        ? in(kilogramsPerCubicMetre, Dimension.DENSITY, "lb/ft3", 0)
+        : fixed(kilogramsPerCubicMetre, 0, "kg/m³");
+  }
+
+  public String angle(double radians) {
+    return fixed(Math.toDegrees(radians), 1, "°");
+  }
+
+  public String percent(double ratio) {
+    return fixed(ratio * 100, Math.abs(ratio) < 0.1 ? 1 : 0, "%");
+  }
+
+  /** Writes a duration in minutes below three hours, in hours and minutes above. */
+  public String duration(double seconds) {
+    long minutes = Math.round(seconds / 60);
+    return minutes < 180
+        ? minutes + (NO_BREAK + "min")
+        : minutes / 60
+            + (NO_BREAK + "h")
+            + (minutes % 60 == 0 ? "" : " " + minutes % 60 + NO_BREAK + "min");
+  }
+
+  /** Writes the likely value and, unless they are the same text, the ends. */
+  public String range(Range range, DoubleFunction<String> write) {
+    String low = write.apply(range.low());
+    String high = write.apply(range.high());
+    String likely = write.apply(range.likely());
+    return low.equals(high) ? likely : likely + " (" + low + " to " + high + ")";
+  }
+
+  private static String in(double si, Dimension dimension, String unit, int decimals) {
+    String text = QuantityText.write(si, dimension, unit, decimals).replace(' ', NO_BREAK);
+    return text.replace("ft2", "ft²").replace("ft3", "ft³");
+  }
+
+  private static String fixed(double value, int decimals, String unit) {
+    return Numbers.fixed(value, decimals) + NO_BREAK + unit;
+  }
+}

@@ -1,0 +1,93 @@
+package io.github.seamstead.api.chapter.joining;
+
+import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.assembly.merge.JoinStep;
+import io.github.seamstead.assembly.merge.MergePlan;
+import io.github.seamstead.assembly.merge.Optimality;
+import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.Piece;
+import io.github.seamstead.assembly.ring.PlacedPiece;
+
+/** The joints and their order as data. */
+final class JoiningFacts {
+
+  private JoiningFacts() {}
+
+  static Facts<JoiningPart> joining() {
+    return new Facts<JoiningPart>()
+        .whole("joints", "how many joints", j -> j.ring().joints().size())
+        .whole("edgesToPrepare", "edges to prepare", j -> j.ring().count().edgesToPrepare())
+        .many("pieces", "the panels round the frame", piece(), j -> j.ring().pieces())
+        .many("ring", "the joints round the frame", joint(), j -> j.ring().joints())
+        .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
+        .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
+        .maybe("order", "the join order", plan(), JoiningPart::order)
+        .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans());
+  }
+
+  private static Facts<Piece> piece() {
+    return new Facts<Piece>()
+        .text("name", "its name", Piece::name)
+        .text("template", "the template it is cut by", Piece::template)
+        .number("mass_kg", "its mass", p -> p.load().massKg());
+  }
+
+  private static Facts<Joint> joint() {
+    return new Facts<Joint>()
+        .whole("number", "its place round the frame", Joint::number)
+        .text("mark", "the name that both edges carry", j -> j.mark().text())
+        .text("first", "the right edge of one panel", j -> j.first().label())
+        .text("second", "the left edge of the next", j -> j.second().label())
+        .number("length_m", "its length", Joint::lengthMetres);
+  }
+
+  private static Facts<PlacedPiece> placed() {
+    return new Facts<PlacedPiece>()
+        .whole("place", "its place on the map, from the left", PlacedPiece::place)
+        .text("piece", "the panel", PlacedPiece::name)
+        .text("onLeft", "the edge on its left", p -> p.onLeft().label())
+        .text("onRight", "the edge on its right", p -> p.onRight().label());
+  }
+
+  private static Facts<MergePlan> plan() {
+    return new Facts<MergePlan>()
+        .text("name", "what the order is called", MergePlan::name)
+        .number("handledMass_kg", "mass handled over all joints", p -> p.cost().handledMassKg())
+        .number("heaviestCarried_kg", "heaviest group carried", p -> p.cost().heaviestCarriedKg())
+        .number("work_s", "time of all joints one after another", p -> p.cost().workSeconds())
+        .number("elapsed_s", "time with the teams stated", p -> p.cost().elapsedSeconds())
+        .flag("withinLimits", "whether it keeps the limits", p -> p.cost().withinLimits())
+        .maybe("optimality", "how good it is proved to be", optimality(), MergePlan::optimality)
+        .many("steps", "the joints in order", step(), MergePlan::steps);
+  }
+
+  private static Facts<Optimality> optimality() {
+    return new Facts<Optimality>()
+        .flag("proved", "whether no order is better", Optimality::proved)
+        .number("value", "the value of the order in its objective", Optimality::value)
+        .number("lowerBound", "no order is below this", Optimality::lowerBound)
+        .text("method", "how it was found", Optimality::method);
+  }
+
+  private static Facts<JoinStep> step() {
+    return new Facts<JoinStep>()
+        .whole("number", "its place in the order", JoinStep::number)
+        .text("joint", "the joint", s -> s.joint().text())
+        .whole("team", "the team that does it", JoinStep::team)
+        .number("start_s", "when it starts", JoinStep::startSeconds)
+        .number("time_s", "how long it takes", JoinStep::seconds)
+        .number("inHand_kg", "mass in hand", JoinStep::inHandKg)
+        .number("carried_kg", "mass carried", JoinStep::carriedKg)
+        .flag("closing", "whether it closes the ring", JoinStep::closing);
+  }
+
+  static Facts<SchedulePart> schedule() {
+    return new Facts<SchedulePart>()
+        .number("mean_s", "every seam in its mean time", s -> s.schedule().lengthSeconds())
+        .number("bound_s", "no schedule is shorter", s -> s.schedule().lowerBoundSeconds())
+        .flag("proved", "whether none can be shorter", s -> s.schedule().proved())
+        .number("p50_s", "done by then one time in two", s -> s.simulation().p50())
+        .number("p80_s", "four times in five", s -> s.simulation().p80())
+        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95());
+  }
+}

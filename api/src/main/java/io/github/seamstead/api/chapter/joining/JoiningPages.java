@@ -1,0 +1,101 @@
+package io.github.seamstead.api.chapter.joining;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.assembly.merge.JoinStep;
+import io.github.seamstead.assembly.merge.MergePlan;
+import io.github.seamstead.assembly.merge.PlanCost;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The two maps, the join order as a tick-list, and the orders side by side. */
+final class JoiningPages {
+
+  private JoiningPages() {}
+
+  static void write(BookContext book, JoiningPart part, Optional<SchedulePart> schedule) {
+    book.paragraph(part.ring().count().text());
+    book.note(
+        "Every joint has one name that both its edges carry, with a check mark behind it. Join two"
+            + " edges only if name and mark are the same on both.");
+    book.figure(JoinDrawings.map(part.standing()));
+    book.figure(JoinDrawings.map(part.lying()));
+    part.order()
+        .ifPresent(
+            order -> {
+              order(book, order);
+              book.figure(ScheduleSection.tree(order));
+            });
+    schedule.ifPresent(s -> ScheduleSection.write(book, s));
+    compare(book, part);
+    book.end(Chapter.JOINING);
+  }
+
+  private static void order(BookContext book, MergePlan order) {
+    Words w = book.words();
+    int n = order.ring().size();
+    book.heading("The order, to tick off");
+    book.body().open("ol", "class", "tick");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(
+        List.of("step", "joint", "left_pieces", "right_pieces", "team", "in_hand_kg", "closes"));
+    for (JoinStep step : order.steps()) {
+      String what =
+          step.closing()
+              ? "close the ring"
+              : "pieces " + step.left().text(n) + " to " + step.right().text(n);
+      book.body()
+          .open("li")
+          .element("strong", step.number() + ". " + step.joint().text())
+          .text(": " + what + ", team " + step.team() + ", " + w.mass(step.inHandKg()) + " in hand")
+          .closeLine();
+      csv.add(
+          List.of(
+              Integer.toString(step.number()),
+              step.joint().mark().text(),
+              step.left().text(n),
+              step.right().text(n),
+              Integer.toString(step.team()),
+              BookContext.number(step.inHandKg(), 2),
+              step.closing() ? "yes" : "no"));
+    }
+    book.body().closeLine();
+    book.list("join-order.csv", csv);
+    order
+        .optimality()
+        .ifPresent(
+            o ->
+                book.note(
+                    (o.proved() ? "Proved best: " : "Best found: ")
+                        + o.method()
+                        + (o.proved() ? "." : ", at most " + w.percent(o.gapRatio()) + " off.")));
+  }
+
+  private static void compare(BookContext book, JoiningPart part) {
+    Words w = book.words();
+    Table table =
+        new Table(
+            "Orders side by side",
+            "order",
+            "#handled mass",
+            "#work",
+            "#elapsed",
+            "#heaviest in hand",
+            "within limits");
+    for (MergePlan plan : part.alternatives().plans()) {
+      PlanCost cost = plan.cost();
+      table.row(
+          plan.name(),
+          w.mass(cost.handledMassKg()),
+          w.duration(cost.workSeconds()),
+          w.duration(cost.elapsedSeconds()),
+          w.mass(cost.heaviestInHandKg()),
+          cost.withinLimits() ? "yes" : "no");
+    }
+    book.heading("Other orders");
+    book.table(table);
+  }
+}

@@ -1,0 +1,51 @@
+package io.github.seamstead.api.chapter.joining;
+
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.Crew;
+import io.github.seamstead.api.job.Joining;
+import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.merge.MergePlan;
+import io.github.seamstead.assembly.schedule.CriticalPath;
+import io.github.seamstead.assembly.schedule.GanttChart;
+import io.github.seamstead.assembly.schedule.JoinTasks;
+import io.github.seamstead.assembly.schedule.Network;
+import io.github.seamstead.assembly.schedule.ResourceSchedule;
+import io.github.seamstead.assembly.schedule.Simulation;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Work;
+import java.util.Map;
+import java.util.Optional;
+
+/** Puts the join order on the teams, with an honest range. */
+final class SchedulePlanner {
+
+  private static final long SEARCH_NODES = 5_000;
+
+  /** Enough for the 95 % quantile to settle to a few per cent; more at a higher effort. */
+  private static final long RUNS = 500;
+
+  private SchedulePlanner() {}
+
+  static Optional<SchedulePart> plan(Run run, JoiningPart joining) {
+    return joining.order().flatMap(order -> run.attempt("$.cover.joining", () -> part(run, order)));
+  }
+
+  private static SchedulePart part(Run run, MergePlan order) {
+    Optional<Joining> stated = run.document().cover().flatMap(c -> c.joining());
+    double quickest = stated.map(j -> j.quickestSeam() / j.usualSeam()).orElse(8 / 9.0);
+    double slowest = stated.map(j -> j.slowestSeam() / j.usualSeam()).orElse(10 / 9.0);
+    int teams = run.document().site().flatMap(Site::crew).map(Crew::teams).orElse(1);
+    Network network = JoinTasks.of(order, quickest, slowest, 0, Map.of());
+    Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
+    long seed = run.options().seed();
+    ResourceSchedule schedule =
+        ResourceSchedule.of(network, capacities, Work.of(Budget.ofWork(SEARCH_NODES), seed));
+    long runs = RUNS * run.options().effort();
+    Simulation simulation = Simulation.of(network, capacities, Work.of(Budget.ofWork(runs), seed));
+    run.worked(
+        "assembly.schedule.criticalpath",
+        "The longest chain of seams",
+        steps -> CriticalPath.of(network).length(steps));
+    return new SchedulePart(schedule, simulation, GanttChart.of(schedule, capacities));
+  }
+}

@@ -1,0 +1,111 @@
+package io.github.seamstead.api.chapter.joining;
+
+import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.page.Canvas;
+import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.Shade;
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.assembly.merge.MergePlan;
+import io.github.seamstead.assembly.merge.TreeLayout;
+import io.github.seamstead.assembly.schedule.GanttChart;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** The merge tree, and the joining on the teams with its range. */
+final class ScheduleSection {
+
+  private ScheduleSection() {}
+
+  static void write(BookContext book, SchedulePart part) {
+    Words w = book.words();
+    book.heading("How long it takes");
+    Table table = new Table("Time for all seams, with the teams stated", "what", "#time");
+    table.row("as likely sooner as later", w.duration(part.simulation().p50()));
+    table.row("four times out of five done within", w.duration(part.simulation().p80()));
+    table.row("nineteen times out of twenty within", w.duration(part.simulation().p95()));
+    table.row("every seam in its mean time", w.duration(part.schedule().lengthSeconds()));
+    table.row("no schedule is shorter than", w.duration(part.schedule().lowerBoundSeconds()));
+    book.table(table);
+    book.note(
+        "From "
+            + part.simulation().runs()
+            + " runs with seam times drawn between quickest and slowest, independently; a slow day"
+            + " slows all seams at once, so the true range is wider.");
+    book.figure(chart(part.chart()));
+  }
+
+  /** Draws the groups as a tree, leaves below. */
+  static Drawing tree(MergePlan order) {
+    TreeLayout layout = TreeLayout.of(order);
+    double height = Math.max(1, layout.height());
+    Canvas canvas =
+        Canvas.fit(-0.5, 0, layout.width() + 0.5, Math.max(1, layout.width()) * 0.7, 14, 330);
+    double up = Math.max(1, layout.width()) * 0.66 / height;
+    double low = layout.nodes().stream().mapToDouble(TreeLayout.Node::y).min().orElse(0);
+    for (TreeLayout.Node node : layout.nodes()) {
+      OptionalInt parent = node.parent();
+      if (parent.isPresent()) {
+        TreeLayout.Node above = layout.nodes().get(parent.getAsInt());
+        double y = up * (above.y() - low);
+        canvas.path(
+            List.of(
+                new double[] {node.x(), up * (node.y() - low)},
+                new double[] {node.x(), y},
+                new double[] {above.x(), y}),
+            false,
+            Ink.CUT,
+            Shade.NONE);
+      }
+    }
+    for (TreeLayout.Node node : layout.nodes()) {
+      String label =
+          node.step().isPresent() ? Integer.toString(node.step().getAsInt()) + "." : node.label();
+      double y = up * (node.y() - low);
+      canvas.dot(node.x(), y, node.step().isPresent() ? 9 : 8, Ink.THIN, Shade.PAPER);
+      canvas.text(node.x(), y, label, 9.5, "middle", 0);
+    }
+    return canvas.drawing(
+        "join-tree",
+        "The order as a tree",
+        "Pieces stand at the bottom. Each number with a point is a step of the order and joins the"
+            + " two groups below it; the last step closes the ring and has no place in the tree.");
+  }
+
+  private static Drawing chart(GanttChart chart) {
+    double end = Math.max(1, chart.endSeconds()) / 60;
+    double row = 15;
+    int n = chart.bars().size();
+    double scale = 280 / end;
+    Canvas canvas = Canvas.fit(-60, -row * (n + 1.2), 292, row * 0.4, 4, row * (n + 1.6) + 8);
+    for (int i = 0; i < n; i++) {
+      GanttChart.Bar bar = chart.bars().get(i);
+      double y = -row * (i + 0.5);
+      canvas.text(-6, y, bar.task().id(), 9, "end", 0);
+      bar.parts()
+          .forEach(
+              span ->
+                  canvas.path(
+                      List.of(
+                          new double[] {span.startSeconds() / 60 * scale, y - 5},
+                          new double[] {span.endSeconds() / 60 * scale, y - 5},
+                          new double[] {span.endSeconds() / 60 * scale, y + 5},
+                          new double[] {span.startSeconds() / 60 * scale, y + 5}),
+                      true,
+                      Ink.CUT,
+                      bar.critical() ? Shade.MIDDLE : Shade.PALE));
+    }
+    double step = end > 240 ? 60 : end > 100 ? 30 : end > 40 ? 10 : 5;
+    for (double minute = 0; minute <= end + 1e-9; minute += step) {
+      double x = minute * scale;
+      canvas.line(x, -row * n - 2, x, -row * n - 6, Ink.THIN);
+      canvas.text(x, -row * (n + 0.8), Long.toString(Math.round(minute)), 9, "middle", 0);
+    }
+    return canvas.drawing(
+        "join-schedule",
+        "The seams in time",
+        "Minutes from the start; each bar is a seam in its mean time. Dark bars decide the end:"
+            + " a delay there delays all.");
+  }
+}

@@ -1,0 +1,42 @@
+package io.github.seamstead.api.chapter.layout;
+
+import io.github.seamstead.geometry.layout.LayoutResult;
+import io.github.seamstead.geometry.layout.Placement;
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.geometry.stock.StockItem;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Where each piece is cut.
+ *
+ * @param stock the sheets and rolls, in the order of the document
+ * @param outlines the outline of each shape to cut, by its name
+ * @param result the layout
+ */
+public record LayoutPart(
+    List<StockItem> stock, Map<String, Outline> outlines, LayoutResult result) {
+
+  /**
+   * Copies the list and the map.
+   *
+   * @param stock the sheets and rolls
+   * @param outlines outlines by name of the shape
+   * @param result the layout
+   */
+  public LayoutPart {
+    stock = List.copyOf(stock);
+    outlines = Map.copyOf(outlines);
+  }
+
+  /**
+   * Gives a piece where it lies.
+   *
+   * @param placement one of the result's placements
+   * @return its cut outline in the stock's coordinates, in metres
+   */
+  public Outline placed(Placement placement) {
+    return placement.place(Objects.requireNonNull(outlines.get(placement.pieceId())));
+  }
+}

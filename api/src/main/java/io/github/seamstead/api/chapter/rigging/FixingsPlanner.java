@@ -1,0 +1,76 @@
+package io.github.seamstead.api.chapter.rigging;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.cover.CoverPart;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.joining.JoiningPart;
+import io.github.seamstead.api.job.Fixings;
+import io.github.seamstead.assembly.fixings.AdhesiveNeed;
+import io.github.seamstead.assembly.fixings.Bead;
+import io.github.seamstead.assembly.fixings.FixingCount;
+import io.github.seamstead.assembly.fixings.FixingKind;
+import io.github.seamstead.assembly.fixings.FixingPattern;
+import io.github.seamstead.assembly.fixings.HemPegs;
+import io.github.seamstead.assembly.fixings.ShoppingItem;
+import io.github.seamstead.assembly.fixings.ShoppingList;
+import io.github.seamstead.assembly.ring.Joint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Counts what holds seams and hem. */
+final class FixingsPlanner {
+
+  private static final double PEG_SPACING = 0.6;
+
+  private FixingsPlanner() {}
+
+  static Optional<FixingsPart> plan(Run run, CoverPart cover, JoiningPart joining) {
+    Optional<Fixings> stated = run.document().cover().flatMap(c -> c.fixings());
+    if (stated.isEmpty()) {
+      run.skip(Chapter.FIXINGS, "the document has no fixings under cover");
+      return Optional.empty();
+    }
+    return run.attempt("$.cover.fixings", () -> part(run, cover, joining, stated.get()));
+  }
+
+  private static FixingsPart part(Run run, CoverPart cover, JoiningPart joining, Fixings stated) {
+    List<Double> joints = joining.ring().joints().stream().map(Joint::lengthMetres).toList();
+    FixingKind kind =
+        switch (stated.method()) {
+          case STAPLES -> FixingKind.STAPLES;
+          case STITCHES -> FixingKind.STITCHES;
+          case SCREWS -> FixingKind.SCREWS;
+        };
+    FixingPattern pattern = FixingPattern.of(kind, stated.spacing(), stated.rows());
+    FixingCount count = FixingCount.of(pattern, joints, stated.spare(), stated.packSize());
+    run.worked(
+        "assembly.fixings.count",
+        "Fixings in one seam",
+        steps -> pattern.count(joints.get(0), steps));
+    Optional<AdhesiveNeed> adhesive =
+        stated
+            .adhesiveBead()
+            .map(
+                bead ->
+                    AdhesiveNeed.of(
+                        Bead.round(bead), joints, 1, stated.cartridge(), stated.spare()));
+    adhesive.ifPresent(
+        need -> {
+          run.worked("assembly.fixings.adhesive", "Cartridges of adhesive", need::cartridges);
+          run.caution(Chapter.FIXINGS, need.caution());
+        });
+    run.assume(
+        "(pegs)",
+        "at most 0.6 m apart round the hem",
+        "common practice; local ground and wind may need them closer");
+    double side = cover.face(1).edgeLength(0);
+    HemPegs pegs = new HemPegs(cover.panels().size(), side, PEG_SPACING);
+    run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
+    List<ShoppingItem> items = new ArrayList<>();
+    items.add(count.item());
+    adhesive.ifPresent(need -> items.add(need.item()));
+    items.add(pegs.item(stated.spare(), 1));
+    return new FixingsPart(count, adhesive, pegs, ShoppingList.of(items));
+  }
+}

@@ -1,0 +1,66 @@
+package io.github.seamstead.api.chapter.rigging;
+
+import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.assembly.fixings.ShoppingItem;
+import io.github.seamstead.assembly.handling.TurnRoute;
+import java.util.Locale;
+
+/** Fixings, handling and anchoring as data. */
+final class RiggingFacts {
+
+  private RiggingFacts() {}
+
+  static Facts<FixingsPart> fixings() {
+    return new Facts<FixingsPart>()
+        .text("kind", "what holds the seams", f -> f.fixings().pattern().kind().label())
+        .whole("total", "fixings in all seams", f -> f.fixings().total())
+        .whole("pegs", "pegs round the hem", f -> f.pegs().pegs())
+        .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacingMetres())
+        .many("shopping", "what to buy", item(), f -> f.shopping().items());
+  }
+
+  private static Facts<ShoppingItem> item() {
+    return new Facts<ShoppingItem>()
+        .text("name", "its name", ShoppingItem::name)
+        .text("unit", "what is counted", ShoppingItem::unit)
+        .number("need", "needed with spare, in the unit", ShoppingItem::withSpare)
+        .whole("packs", "packs to buy", ShoppingItem::packs)
+        .number("packSize", "units in a pack", ShoppingItem::packSize);
+  }
+
+  static Facts<HandlingPart> handling() {
+    return new Facts<HandlingPart>()
+        .number("mass_kg", "mass of the cover", h -> h.bundle().massKg())
+        .many("routes", "ways to turn it right side out", route(), h -> h.turning().routes())
+        .number("onePerson_kg", "what one person may lift", h -> h.lift().limit().kilograms())
+        .text("lift", "who may lift it", h -> h.lift().text())
+        .number("raise_N", "pull of all ropes to raise it", h -> h.pull().raiseNewtons())
+        .number("hold_N", "pull of all ropes to hold it", h -> h.pull().holdNewtons())
+        .whole("people", "people on the ropes", h -> h.pull().people())
+        .number("rope_m", "length of each rope", h -> h.zone().ropeMetres())
+        .number("dropZone_m", "radius in which nobody stands", h -> h.zone().radiusMetres())
+        .number("limitGust_m_per_s", "gust above which it stays down", h -> h.wind().limitGust());
+  }
+
+  private static Facts<TurnRoute> route() {
+    return new Facts<TurnRoute>()
+        .text("first", "what is pulled first", TurnRoute::first)
+        .text("through", "through which opening", TurnRoute::through)
+        .range("bundle_m", "the bundle across", TurnRoute::bundleMetres)
+        .number("opening_m", "the opening across", TurnRoute::openingMetres)
+        .text("passage", "whether it passes", r -> r.passage().name().toLowerCase(Locale.ROOT));
+  }
+
+  static Facts<AnchoringPart> anchoring() {
+    return new Facts<AnchoringPart>()
+        .number("pressure_Pa", "velocity pressure", a -> a.screen().pressure().pascals())
+        .number("drag_N", "sideways load", a -> a.screen().dragNewtons())
+        .number("uplift_N", "upward load", a -> a.screen().upliftNewtons())
+        .whole("pegs", "pegs round the hem", a -> a.screen().pegs())
+        .number("pegPull_N", "factored pull on each peg", a -> a.screen().pegPullNewtons())
+        .number("pullAngle_rad", "above the ground", a -> a.screen().pullAngleRadians())
+        .number("ballast_kg", "ballast instead of pegs", a -> a.ballast().massKg())
+        .number("ventilation_m2", "free area wanted", a -> a.ventilation().neededSquareMetres())
+        .text("drainage", "whether water runs off the top", a -> a.drainage().text());
+  }
+}

@@ -1,0 +1,139 @@
+package io.github.seamstead.api.chapter.rigging;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.assembly.anchor.WindScreen;
+import io.github.seamstead.assembly.fixings.ShoppingItem;
+import io.github.seamstead.assembly.handling.Packing;
+import io.github.seamstead.assembly.handling.TurnRoute;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Fixings, turning and raising, anchoring. */
+final class RiggingPages {
+
+  private RiggingPages() {}
+
+  static void fixings(BookContext book, FixingsPart part) {
+    Table table = new Table("To buy", "what", "#needed", "#packs", "#in a pack");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(List.of("item", "unit", "needed", "packs", "pack_size"));
+    for (ShoppingItem item : part.shopping().items()) {
+      table.row(
+          item.name(),
+          Numbers.significant(item.withSpare(), 4) + "\u00a0" + item.unit(),
+          Integer.toString(item.packs()),
+          Numbers.significant(item.packSize(), 6));
+      csv.add(
+          List.of(
+              item.name(),
+              item.unit(),
+              BookContext.number(item.withSpare(), 2),
+              Integer.toString(item.packs()),
+              BookContext.number(item.packSize(), 2)));
+    }
+    book.table(table);
+    book.list("fixings.csv", csv);
+    book.paragraph(
+        part.fixings().total()
+            + " "
+            + part.fixings().pattern().kind().label()
+            + " in all seams; a seam's count is on its line of the join order.");
+    Table seams = new Table("By seam", "seam", "#count");
+    for (int i = 0; i < part.fixings().perJoint().size(); i++) {
+      seams.row(Integer.toString(i + 1), Integer.toString(part.fixings().perJoint().get(i)));
+    }
+    book.table(seams);
+    book.paragraph(
+        part.pegs().pegs()
+            + " pegs round the hem, "
+            + book.words().length(part.pegs().spacingMetres())
+            + " apart.");
+    book.end(Chapter.FIXINGS);
+  }
+
+  static void handling(BookContext book, HandlingPart part) {
+    Words w = book.words();
+    book.heading("Turning right side out");
+    book.paragraph(part.turning().text());
+    Table routes =
+        new Table("Ways to turn", "pull first", "through", "#bundle across", "#opening", "passes?");
+    for (TurnRoute route : part.turning().routes()) {
+      routes.row(
+          route.first(),
+          route.through(),
+          w.range(route.bundleMetres(), w::small),
+          w.small(route.openingMetres()),
+          route.passage().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    }
+    book.table(routes);
+    book.heading("Lifting");
+    book.paragraph(part.lift().text());
+    Table lift = new Table("The lift", "what", "#value");
+    lift.row("the whole cover", w.mass(part.bundle().massKg()));
+    lift.row("one person at most, in this posture", w.mass(part.lift().limit().kilograms()));
+    lift.row(
+        "rolled on " + w.length(2) + " length, across",
+        w.range(part.bundle().rollDiameterMetres(2, Packing.ROLLED), w::small));
+    book.table(lift);
+    book.heading("Raising with ropes");
+    Table pull = new Table("The ropes", "what", "#value");
+    pull.row("ropes over the top", Integer.toString(part.pull().ropes()));
+    pull.row("pull to raise, each rope", force(part.pull().raiseNewtons() / part.pull().ropes()));
+    pull.row("pull to hold, each rope", force(part.pull().holdNewtons() / part.pull().ropes()));
+    pull.row("people on the ropes", Integer.toString(part.pull().people()));
+    pull.row("length of each rope", w.length(part.zone().ropeMetres()));
+    pull.row("nobody nearer than, from the centre", w.length(part.zone().radiusMetres()));
+    book.table(pull);
+    book.note(part.wind().text());
+    book.end(Chapter.HANDLING);
+  }
+
+  static void anchoring(BookContext book, AnchoringPart part) {
+    Words w = book.words();
+    WindScreen screen = part.screen();
+    book.note(
+        "This page screens; it certifies nothing. Its coefficients are for simple forms: "
+            + screen.coefficients().limits());
+    Table table = new Table("Wind on the whole and on each peg", "what", "#value");
+    table.row(
+        "design gust",
+        BookContext.number(screen.pressure().gustMetresPerSecond(), 1) + "\u00a0m/s");
+    table.row("velocity pressure", BookContext.number(screen.pressure().pascals(), 0) + "\u00a0Pa");
+    table.row(
+        "the same with air of "
+            + BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3)
+            + " kg/m³",
+        BookContext.number(screen.pressure().rivalPascals(), 0) + "\u00a0Pa");
+    table.row("drag, sideways", force(screen.dragNewtons()));
+    table.row("uplift", force(screen.upliftNewtons()));
+    table.row("pegs", Integer.toString(screen.pegs()));
+    table.row("pull on each peg, factored", force(screen.pegPullNewtons()));
+    table.row("angle of the pull above the ground", w.angle(screen.pullAngleRadians()));
+    table.row("ballast that would do instead", w.mass(part.ballast().massKg()));
+    book.table(table);
+    book.paragraph(
+        "Test the pegs in your own ground: drive three or more as they will stand, pull each with a"
+            + " scale at the angle above until it moves, and compare the lowest, halved, with the"
+            + " pull on each peg.");
+    book.heading("Air and water");
+    Table air = new Table("Openings", "what", "#value");
+    air.row(
+        "free area for air that is wanted, high and low each",
+        w.area(part.ventilation().neededSquareMetres()));
+    air.row("opening at the top", w.area(part.ventilation().highSquareMetres()));
+    book.table(air);
+    book.note(part.drainage().text());
+    book.end(Chapter.ANCHORING);
+  }
+
+  private static String force(double newtons) {
+    return newtons >= 10_000
+        ? BookContext.number(newtons / 1000, 1) + "\u00a0kN"
+        : BookContext.number(newtons, 0) + "\u00a0N";
+  }
+}

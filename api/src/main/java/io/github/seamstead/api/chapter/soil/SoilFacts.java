@@ -1,0 +1,67 @@
+package io.github.seamstead.api.chapter.soil;
+
+import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.materials.mix.Basis;
+import io.github.seamstead.materials.soil.TextureClass;
+import java.util.Map;
+
+/** Soils and mixes as data. */
+final class SoilFacts {
+
+  private SoilFacts() {}
+
+  static Facts<SoilPart> soil() {
+    return new Facts<SoilPart>()
+        .text("id", "its name", s -> s.sample().id())
+        .uncertain("clayRatio", "share of clay in dry mass", s -> s.finding().texture().clay())
+        .uncertain("siltRatio", "share of silt in dry mass", s -> s.finding().texture().silt())
+        .uncertain("sandRatio", "share of sand in dry mass", s -> s.finding().texture().sand())
+        .range(
+            "clayRange",
+            "5, 50 and 95 % of the share of clay",
+            s -> s.finding().texture().clayRange())
+        .many(
+            "classes",
+            "texture classes, the most probable first",
+            textureClass(),
+            s -> s.finding().texture().classProbabilities().entrySet().stream().toList())
+        .text("floorVerdict", "whether it suits a floor", s -> s.floor().verdict().label())
+        .texts("floorReasons", "why", s -> s.floor().reasons())
+        .maybeText(
+            "nextTest",
+            "the test that would tell most for its effort",
+            s -> s.nextTests().stream().findFirst().map(t -> t.kind().label()))
+        .texts("remarks", "what the tests call attention to", s -> s.finding().remarks())
+        .texts(
+            "conflicts",
+            "tests that disagree",
+            s -> s.finding().conflicts().stream().map(c -> c.message()).toList());
+  }
+
+  private static Facts<Map.Entry<TextureClass, Double>> textureClass() {
+    return new Facts<Map.Entry<TextureClass, Double>>()
+        .text("name", "the class", e -> e.getKey().label())
+        .number("probability", "its probability", Map.Entry::getValue);
+  }
+
+  static Facts<MixPart> mix() {
+    return new Facts<MixPart>()
+        .text("id", "its name", m -> m.spec().id())
+        .number("leastClayRatio", "least share of clay aimed at", m -> m.blend().band().least())
+        .number(
+            "greatestClayRatio",
+            "greatest share of clay aimed at",
+            m -> m.blend().band().greatest())
+        .number(
+            "sandPerSoilDryMass",
+            "dry mass of sand per dry mass of soil for the middle of the band",
+            m -> m.blend().sandPerSoilDryMass())
+        .text(
+            "proportionByVolume",
+            "rounded proportion in loose volume, both sides named",
+            m -> m.blend().rounded().proportion(Basis.LOOSE_VOLUME).text())
+        .uncertain(
+            "clayRatio", "share of clay of the rounded mix", m -> m.blend().rounded().clayRatio())
+        .maybeText("unmet", "what the proportion cannot meet", m -> m.blend().unmet());
+  }
+}

@@ -1,0 +1,136 @@
+package io.github.seamstead.api.chapter.soil;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.api.page.Table;
+import io.github.seamstead.materials.mix.Basis;
+import io.github.seamstead.materials.mix.ClayBlend;
+import io.github.seamstead.materials.mix.Recipe;
+import io.github.seamstead.materials.mix.TrialLadder;
+import io.github.seamstead.materials.soil.Conflict;
+import io.github.seamstead.materials.soil.SoilFinding;
+import java.util.List;
+
+/** What each soil is, with its doubt, and the mixes made of it. */
+final class SoilPages {
+
+  private static final double LEAST_SHOWN = 0.02;
+  private static final int TESTS_SHOWN = 4;
+  private static final int MOST_SAMPLES = 5;
+
+  private SoilPages() {}
+
+  static void write(BookContext book, List<SoilPart> soils) {
+    for (SoilPart soil : soils) {
+      soil(book, soil);
+    }
+    book.end(Chapter.SOIL);
+  }
+
+  static void mixes(BookContext book, List<MixPart> mixes) {
+    for (MixPart mix : mixes) {
+      mix(book, mix);
+    }
+    book.end(Chapter.MIX);
+  }
+
+  private static void soil(BookContext book, SoilPart part) {
+    Words w = book.words();
+    SoilFinding finding = part.finding();
+    String id = Markup.anchor(part.sample().id());
+    book.heading(part.sample().id());
+    Table table = new Table("Shares of dry mass", "fraction", "#likely (5 % to 95 %)");
+    table.row("clay", w.range(finding.texture().clayRange(), w::percent));
+    table.row("silt", w.range(finding.texture().siltRange(), w::percent));
+    table.row("sand", w.range(finding.texture().sandRange(), w::percent));
+    finding.gravelRatio().ifPresent(g -> table.row("gravel, of the whole", w.percent(g.value())));
+    book.table(table);
+    Table classes = new Table("Texture class", "class", "#probability");
+    finding
+        .texture()
+        .classProbabilities()
+        .forEach(
+            (kind, probability) -> {
+              if (probability >= LEAST_SHOWN) {
+                classes.row(kind.label(), w.percent(probability));
+              }
+            });
+    book.table(classes);
+    book.figure(SoilDrawings.triangle(id, finding));
+    book.figure(SoilDrawings.grading(id, finding));
+    suitability(book, part);
+    finding.conflicts().stream().map(Conflict::message).forEach(book::note);
+    if (!finding.remarks().isEmpty()) {
+      book.body().open("details").element("summary", "Remarks on the tests").open("ul");
+      finding.remarks().stream().distinct().forEach(remark -> book.body().element("li", remark));
+      book.body().close().closeLine();
+    }
+  }
+
+  private static void suitability(BookContext book, SoilPart part) {
+    book.paragraph(
+        "As " + part.floor().use().label() + ": " + part.floor().verdict().label() + ".");
+    part.floor().reasons().forEach(book::paragraph);
+    Table tests = new Table("Tests to make next", "test", "#tells (bits)", "#work (min)");
+    part.nextTests().stream()
+        .limit(TESTS_SHOWN)
+        .forEach(
+            next ->
+                tests.row(
+                    next.kind().label(),
+                    BookContext.number(next.expectedBits(), 2),
+                    BookContext.number(next.kind().handsOnSeconds() / 60, 0)));
+    book.table(tests);
+  }
+
+  private static void trials(BookContext book, ClayBlend blend) {
+    TrialLadder ladder =
+        TrialLadder.design(
+            blend.exact().portions().get(0).component(),
+            blend.exact().portions().get(1).component(),
+            blend.band(),
+            Basis.LOOSE_VOLUME,
+            1,
+            MOST_SAMPLES);
+    book.paragraph(
+        "Trial samples to make first, and to choose from by what dries without cracks"
+            + " and does not dust:");
+    book.body().open("ul");
+    for (int rung = 0; rung < ladder.sandParts().size(); rung++) {
+      book.body().element("li", ladder.proportion(rung).text());
+    }
+    book.body().closeLine();
+    ladder.reasons().forEach(book::note);
+  }
+
+  private static void mix(BookContext book, MixPart part) {
+    Words w = book.words();
+    ClayBlend blend = part.blend();
+    book.heading(part.spec().id());
+    Recipe rounded = blend.rounded();
+    book.body().element("p", rounded.proportion(Basis.LOOSE_VOLUME).text(), "class", "key");
+    Table table = new Table("The mix", "what", "#value");
+    table.row("clay in the dry mix", w.percent(rounded.clayRatio().value()));
+    table.row(
+        "clay wanted",
+        w.percent(blend.band().least()) + " to " + w.percent(blend.band().greatest()));
+    table.row(
+        "dry sand to one part of dry soil, by mass",
+        BookContext.number(blend.sandPerSoilDryMass(), 2)
+            + " ("
+            + BookContext.number(blend.leastSandPerSoilDryMass(), 2)
+            + " to "
+            + BookContext.number(blend.greatestSandPerSoilDryMass(), 2)
+            + ")");
+    table.row(
+        "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
+    book.table(table);
+    blend.unmet().ifPresent(book::note);
+    book.figure(SoilDrawings.mixGrading(Markup.anchor(part.spec().id()), rounded));
+    if (blend.unmet().isEmpty()) {
+      trials(book, blend);
+    }
+  }
+}

@@ -1,0 +1,188 @@
+package io.github.seamstead.api.chapter.soil;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.Aggregate;
+import io.github.seamstead.api.job.AggregateKind;
+import io.github.seamstead.api.job.HydrometerSheet;
+import io.github.seamstead.api.job.JarReading;
+import io.github.seamstead.api.job.LaboratorySheet;
+import io.github.seamstead.api.job.ShrinkageBar;
+import io.github.seamstead.api.job.SieveSheet;
+import io.github.seamstead.api.job.SizeSystem;
+import io.github.seamstead.api.job.SoilSample;
+import io.github.seamstead.materials.mix.BulkingCurve;
+import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.materials.soil.BendTest;
+import io.github.seamstead.materials.soil.ConsistencyLimits;
+import io.github.seamstead.materials.soil.DropTest;
+import io.github.seamstead.materials.soil.DryStrengthTest;
+import io.github.seamstead.materials.soil.HydrometerTest;
+import io.github.seamstead.materials.soil.JarTest;
+import io.github.seamstead.materials.soil.JarTiming;
+import io.github.seamstead.materials.soil.LaboratoryTexture;
+import io.github.seamstead.materials.soil.LinearShrinkage;
+import io.github.seamstead.materials.soil.NextTest;
+import io.github.seamstead.materials.soil.RibbonTest;
+import io.github.seamstead.materials.soil.RollTest;
+import io.github.seamstead.materials.soil.ShineTest;
+import io.github.seamstead.materials.soil.SieveAnalysis;
+import io.github.seamstead.materials.soil.SizeLimits;
+import io.github.seamstead.materials.soil.SoilAssessment;
+import io.github.seamstead.materials.soil.SoilEvidence;
+import io.github.seamstead.materials.soil.SoilFinding;
+import io.github.seamstead.materials.soil.SoilUse;
+import io.github.seamstead.materials.soil.SqueezeTest;
+import io.github.seamstead.materials.soil.Suitability;
+import io.github.seamstead.materials.soil.Texture;
+import io.github.seamstead.materials.soil.WarningSign;
+import io.github.seamstead.materials.soil.WashTest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Assesses the local soils and describes the aggregates. */
+public final class SoilPlanner {
+
+  private SoilPlanner() {}
+
+  static List<SoilPart> plan(Run run) {
+    List<SoilSample> samples = run.document().soils();
+    if (samples.isEmpty()) {
+      run.skip(Chapter.SOIL, "the document has no soils");
+    }
+    List<SoilPart> soils = new ArrayList<>();
+    for (int i = 0; i < samples.size(); i++) {
+      SoilSample sample = samples.get(i);
+      String path = "$.soils[" + i + "]";
+      run.attempt(path, () -> assess(run, sample)).ifPresent(soils::add);
+    }
+    return soils;
+  }
+
+  private static SoilPart assess(Run run, SoilSample sample) {
+    List<SoilEvidence> evidence = evidence(sample);
+    SoilFinding finding =
+        run.worked(
+            "materials.soil.assessment",
+            "What the soil " + sample.id() + " is",
+            steps -> SoilAssessment.assess(evidence, steps));
+    MixComponent component =
+        MixComponent.claySoil(sample.id(), finding.texture().clay())
+            .damp(sample.moisture(), sample.bulking());
+    if (sample.shrinkage().isPresent()) {
+      component = component.withLinearShrinkage(shrinkage(sample.shrinkage().get()).ratio());
+    }
+    if (sample.pricePerTonne().isPresent()) {
+      component = component.withPricePerTonne(sample.pricePerTonne().get());
+    }
+    return new SoilPart(
+        sample, finding, component, Suitability.of(finding, SoilUse.FLOOR), NextTest.rank(finding));
+  }
+
+  private static List<SoilEvidence> evidence(SoilSample sample) {
+    List<SoilEvidence> evidence = new ArrayList<>();
+    sample.squeeze().map(SqueezeTest::new).ifPresent(evidence::add);
+    sample.drop().map(DropTest::new).ifPresent(evidence::add);
+    sample.thread().map(RollTest::holding).ifPresent(evidence::add);
+    if (sample.cannotBeRolled()) {
+      evidence.add(RollTest.cannotBeRolled());
+    }
+    sample.bend().map(BendTest::new).ifPresent(evidence::add);
+    sample.ribbon().map(RibbonTest::ofLength).ifPresent(evidence::add);
+    sample.wash().map(WashTest::new).ifPresent(evidence::add);
+    sample.shine().map(ShineTest::new).ifPresent(evidence::add);
+    sample.dryStrength().map(DryStrengthTest::new).ifPresent(evidence::add);
+    sample.jar().map(SoilPlanner::jar).ifPresent(evidence::add);
+    sample.laboratory().map(SoilPlanner::laboratory).ifPresent(evidence::add);
+    sample.sieve().map(SoilPlanner::sieve).ifPresent(evidence::add);
+    sample.hydrometer().map(SoilPlanner::hydrometer).ifPresent(evidence::add);
+    sample
+        .liquidLimit()
+        .map(limit -> new ConsistencyLimits(limit, sample.plasticLimit().orElseThrow()))
+        .ifPresent(evidence::add);
+    sample.shrinkage().map(SoilPlanner::shrinkage).ifPresent(evidence::add);
+    sample.signs().stream().map(WarningSign::new).forEach(evidence::add);
+    return evidence;
+  }
+
+  /**
+   * Reads a shrinkage bar.
+   *
+   * @param bar the bar
+   * @return its linear shrinkage
+   */
+  public static LinearShrinkage shrinkage(ShrinkageBar bar) {
+    return LinearShrinkage.ofGap(bar.mould(), bar.gap());
+  }
+
+  private static SieveAnalysis sieve(SieveSheet sheet) {
+    return new SieveAnalysis(
+        sheet.sieves().stream()
+            .map(s -> new SieveAnalysis.Sieve(s.opening(), s.retained()))
+            .toList(),
+        sheet.pan(),
+        sheet.washed());
+  }
+
+  private static HydrometerTest hydrometer(HydrometerSheet sheet) {
+    return new HydrometerTest(
+        sheet.readings().stream()
+            .map(r -> new HydrometerTest.Reading(r.time(), r.density()))
+            .toList(),
+        sheet.soilPerVolume(),
+        sheet.temperature(),
+        sheet.blank(),
+        sheet.particleDensity());
+  }
+
+  private static JarTest jar(JarReading jar) {
+    List<JarTiming> timings =
+        jar.sandTime().isPresent()
+            ? List.of(
+                JarTiming.measured(
+                    jar.sandTime().get(),
+                    jar.siltTime().orElseThrow(),
+                    jar.totalTime().orElseThrow()))
+            : JarTiming.PUBLISHED;
+    return new JarTest(
+        jar.sandTop(),
+        jar.siltTop(),
+        jar.total(),
+        jar.fall(),
+        jar.temperature(),
+        jar.dispersed(),
+        timings);
+  }
+
+  private static LaboratoryTexture laboratory(LaboratorySheet sheet) {
+    SizeLimits limits = sheet.limits() == SizeSystem.ISO ? SizeLimits.ISO_14688 : SizeLimits.USDA;
+    return new LaboratoryTexture(
+        Texture.ofPercent(sheet.clay() * 100, sheet.silt() * 100, sheet.sand() * 100),
+        sheet.uncertainty(),
+        limits);
+  }
+
+  /**
+   * Describes an aggregate as a part of a mix.
+   *
+   * @param aggregate the aggregate
+   * @return the part, as damp as it lies
+   */
+  public static MixComponent component(Aggregate aggregate) {
+    MixComponent component =
+        aggregate.kind() == AggregateKind.SAND
+            ? MixComponent.washedSand(aggregate.id())
+            : MixComponent.gravel(
+                aggregate.id(),
+                aggregate.smallest().orElseThrow(),
+                aggregate.largest().orElseThrow());
+    double bulking =
+        aggregate.kind() == AggregateKind.SAND && aggregate.moisture() <= 0.05
+            ? BulkingCurve.published(aggregate.moisture())
+            : 0;
+    component = component.damp(aggregate.moisture(), bulking);
+    Optional<Double> price = aggregate.pricePerTonne();
+    return price.isPresent() ? component.withPricePerTonne(price.get()) : component;
+  }
+}

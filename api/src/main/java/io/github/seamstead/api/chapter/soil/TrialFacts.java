@@ -1,0 +1,33 @@
+package io.github.seamstead.api.chapter.soil;
+
+import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.materials.mix.TrialReading;
+import java.util.Optional;
+
+/** What trial samples say, as data. */
+final class TrialFacts {
+
+  private TrialFacts() {}
+
+  static Facts<TrialPart> trial() {
+    return new Facts<TrialPart>()
+        .text("mix", "the mix", t -> t.trials().mix())
+        .number(
+            "sandParts",
+            "parts of sand to one of soil that suit best",
+            t -> t.reading().sandParts())
+        .number("probability", "probability that this is right", t -> t.reading().probability())
+        .flag("decided", "whether the samples decide it", t -> t.reading().decided())
+        .maybeNumber("nextSandParts", "parts of sand to try next", TrialFacts::next)
+        .range("cracksBelow", "below these parts of sand it cracks", t -> t.reading().cracksBelow())
+        .range("dustsAbove", "above these parts of sand it dusts", t -> t.reading().dustsAbove())
+        .texts("advice", "what to do", t -> t.reading().advice());
+  }
+
+  private static Optional<Double> next(TrialPart part) {
+    TrialReading reading = part.reading();
+    return reading.nextSandParts().isPresent()
+        ? Optional.of(reading.nextSandParts().getAsDouble())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,118 @@
+package io.github.seamstead.api.chapter.survey;
+
+import io.github.seamstead.api.chapter.internal.Corners;
+import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.geometry.survey.Blunder;
+import io.github.seamstead.geometry.survey.EdgeLength;
+import io.github.seamstead.geometry.survey.FaceFit;
+import io.github.seamstead.geometry.survey.HemTakeUp;
+import io.github.seamstead.geometry.survey.ReadingResult;
+import io.github.seamstead.geometry.survey.SeamFit;
+import io.github.seamstead.geometry.survey.Template;
+import io.github.seamstead.geometry.survey.TemplateSet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The taped frame as data. */
+final class SurveyFacts {
+
+  private SurveyFacts() {}
+
+  static Facts<SurveyPart> survey() {
+    return new Facts<SurveyPart>()
+        .whole(
+            "degreesOfFreedom",
+            "readings beyond what the frame needs",
+            s -> s.report().accepted().degreesOfFreedom())
+        .maybeNumber(
+            "varianceFactor",
+            "weighted squares over degrees of freedom",
+            s -> s.report().accepted().globalTest().map(t -> t.varianceFactor()))
+        .maybeText(
+            "verdict",
+            "whether the readings agree with their uncertainties",
+            s -> s.report().accepted().globalTest().map(t -> t.verdict().name()))
+        .many("blunders", "readings found wrong", blunder(), s -> s.report().blunders())
+        .many("readings", "every reading", reading(), s -> s.report().accepted().readings())
+        .many("edges", "edges as they stand", edge(), s -> s.report().accepted().edges())
+        .many("templateSets", "sets of templates tried", set(), s -> s.templates().sets())
+        .whole(
+            "templatesChosen",
+            "templates the panels are cut by",
+            s -> s.chosen().templates().size());
+  }
+
+  private static Facts<Blunder> blunder() {
+    return new Facts<Blunder>()
+        .whole("number", "its place among the readings", Blunder::number)
+        .text("written", "as it was written", b -> b.reading().asWritten())
+        .number("error_m", "how far it is off", Blunder::error)
+        .uncertain("predicted_m", "what the other readings make it", Blunder::predicted)
+        .texts("hints", "how it may have come about", Blunder::hints);
+  }
+
+  private static Facts<ReadingResult> reading() {
+    return new Facts<ReadingResult>()
+        .whole("number", "its place among the readings", ReadingResult::number)
+        .text("written", "as it was written", r -> r.reading().asWritten())
+        .number("adjusted_m", "the adjusted value", ReadingResult::adjusted)
+        .number("residual_m", "adjusted less read", ReadingResult::residual)
+        .number("redundancy", "its redundancy number", ReadingResult::redundancy)
+        .maybeNumber("statistic", "its standardised residual", r -> boxed(r.statistic()))
+        .maybeNumber(
+            "minimalDetectableError_m",
+            "the least error that the test would find",
+            r -> boxed(r.minimalDetectableError()))
+        .flag("suspect", "whether it fails the test", ReadingResult::suspect);
+  }
+
+  private static Facts<EdgeLength> edge() {
+    return new Facts<EdgeLength>()
+        .text("name", "its nodes", e -> e.edge().name())
+        .uncertain("length_m", "its length", EdgeLength::length);
+  }
+
+  private static Facts<TemplateSet> set() {
+    return new Facts<TemplateSet>()
+        .number("worstMisfit_m", "the worst misfit of a face", TemplateSet::worstMisfit)
+        .number("lowerBound_m", "no set of as many is below this", TemplateSet::lowerBound)
+        .many("templates", "the templates", template(), TemplateSet::templates)
+        .many("faces", "how each face is fitted", face(), TemplateSet::faces)
+        .many("seams", "how the panels of each seam agree", seam(), TemplateSet::seams)
+        .many("hem", "what the hem takes up at each base corner", hem(), TemplateSet::hem);
+  }
+
+  private static Facts<Template> template() {
+    return new Facts<Template>()
+        .whole("number", "its number", Template::number)
+        .points("outline_m", "its corners", t -> Corners.data(t.outline()))
+        .numbers(
+            "faces", "the faces it fits", t -> t.faces().stream().map(f -> (double) f).toList());
+  }
+
+  private static Facts<FaceFit> face() {
+    return new Facts<FaceFit>()
+        .whole("face", "the face", FaceFit::face)
+        .whole("template", "its template", FaceFit::template)
+        .number("greatestFullness_m", "the most that it is full", FaceFit::greatest)
+        .number("leastFullness_m", "the least; negative is short", FaceFit::least);
+  }
+
+  private static Facts<SeamFit> seam() {
+    return new Facts<SeamFit>()
+        .whole("seam", "the seam", SeamFit::seam)
+        .uncertain("length_m", "length of the hip", SeamFit::length)
+        .number("ease_m", "how much longer one edge is than the other", SeamFit::ease)
+        .uncertain("fullness_m", "how much longer the panels are than the hip", SeamFit::fullness);
+  }
+
+  private static Facts<HemTakeUp> hem() {
+    return new Facts<HemTakeUp>()
+        .text("corner", "the base corner", h -> h.corner().name())
+        .uncertain("takeUp_m", "cloth that the hem takes up", HemTakeUp::takeUp);
+  }
+
+  private static Optional<Double> boxed(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+}

@@ -1,0 +1,60 @@
+package io.github.seamstead.api.chapter.survey;
+
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.geometry.survey.AsBuilt;
+import io.github.seamstead.geometry.survey.BlunderReport;
+import io.github.seamstead.geometry.survey.NextReading;
+import io.github.seamstead.geometry.survey.TemplatePlan;
+import io.github.seamstead.geometry.survey.TemplateSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The frame as it was taped.
+ *
+ * @param report the adjustment with its tests, and the readings found wrong
+ * @param asBuilt the faces, seams and base corners as they stand
+ * @param templates the sets of templates tried
+ * @param chosen the set that the panels are cut by
+ * @param nextReadings the readings that would help most, the best first
+ */
+public record SurveyPart(
+    BlunderReport report,
+    AsBuilt asBuilt,
+    TemplatePlan templates,
+    TemplateSet chosen,
+    List<NextReading> nextReadings) {
+
+  /**
+   * Copies the list.
+   *
+   * @param report the adjustment
+   * @param asBuilt the frame as it stands
+   * @param templates the sets tried
+   * @param chosen the set chosen
+   * @param nextReadings the readings that would help
+   */
+  public SurveyPart {
+    nextReadings = List.copyOf(nextReadings);
+  }
+
+  /**
+   * Gives the outline that each face's panel is cut by.
+   *
+   * @param sides the number of faces
+   * @return the template of each face, from face 1 on
+   */
+  public List<Outline> faces(int sides) {
+    List<Outline> faces = new ArrayList<>();
+    for (int face = 1; face <= sides; face++) {
+      int number = face;
+      faces.add(
+          chosen.templates().stream()
+              .filter(t -> t.faces().contains(number))
+              .findFirst()
+              .orElseThrow()
+              .outline());
+    }
+    return faces;
+  }
+}

@@ -1,0 +1,169 @@
+package io.github.seamstead.api.chapter.survey;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.frame.FramePart;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.HeightReading;
+import io.github.seamstead.api.job.PlumbReading;
+import io.github.seamstead.api.job.SurveyReadings;
+import io.github.seamstead.api.job.TapedDistance;
+import io.github.seamstead.api.job.WrittenQuantity;
+import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.survey.AdjustmentSummary;
+import io.github.seamstead.geometry.survey.AsBuilt;
+import io.github.seamstead.geometry.survey.Blunder;
+import io.github.seamstead.geometry.survey.BlunderReport;
+import io.github.seamstead.geometry.survey.Node;
+import io.github.seamstead.geometry.survey.Reading;
+import io.github.seamstead.geometry.survey.Survey;
+import io.github.seamstead.geometry.survey.SurveyShape;
+import io.github.seamstead.geometry.survey.TemplatePlan;
+import io.github.seamstead.geometry.survey.TemplateSet;
+import io.github.seamstead.geometry.survey.Templates;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Adjusts the taped frame and finds the templates that fit it. */
+final class SurveyPlanner {
+
+  private static final String PATH = "$.frame.survey";
+  private static final int NEXT_READINGS = 3;
+
+  private SurveyPlanner() {}
+
+  static Optional<SurveyPart> plan(Run run, Optional<FramePart> frame) {
+    Optional<SurveyReadings> stated = run.document().frame().survey();
+    if (stated.isEmpty()) {
+      run.skip(Chapter.SURVEY, "the document has no survey; the ideal measures are taken as built");
+      return Optional.empty();
+    }
+    Optional<List<Reading>> readings = readings(run, stated.get());
+    return readings.flatMap(r -> run.require(PATH, () -> adjust(run, stated.get(), r, frame)));
+  }
+
+  private static SurveyPart adjust(
+      Run run, SurveyReadings stated, List<Reading> readings, Optional<FramePart> frame) {
+    Survey survey = Survey.of(shape(run, frame, readings), readings);
+    BlunderReport report = survey.findBlunders();
+    for (Blunder blunder : report.blunders()) {
+      run.unmet(Chapter.SURVEY, words(blunder));
+    }
+    if (run.options().worked() && report.accepted().globalTest().isPresent()) {
+      run.worked(
+          "geometry.survey.global-test",
+          "Whether the readings agree with their uncertainties",
+          steps -> AdjustmentSummary.globalTest(report.accepted(), steps));
+    }
+    AsBuilt asBuilt = AsBuilt.of(report.accepted());
+    TemplatePlan templates = Templates.plan(asBuilt, stated.tolerance());
+    TemplateSet last = templates.sets().get(templates.sets().size() - 1);
+    if (templates.recommended().isEmpty()) {
+      run.unmet(
+          Chapter.SURVEY,
+          "no set of templates fits within the tolerance of "
+              + Numbers.plain(stated.tolerance() * 1000)
+              + " mm; the one with the least misfit is used");
+    }
+    run.assume(
+        PATH,
+        "readings along the outside of the members",
+        "the fabric lies on the surface that was taped");
+    return new SurveyPart(
+        report,
+        asBuilt,
+        templates,
+        templates.recommended().orElse(last),
+        report.accepted().nextReadings(NEXT_READINGS));
+  }
+
+  private static String words(Blunder blunder) {
+    String hints = blunder.hints().isEmpty() ? "" : ": " + String.join("; ", blunder.hints());
+    return "reading "
+        + blunder.number()
+        + " (taped "
+        + blunder.reading().asWritten()
+        + ") is wrong by about "
+        + Numbers.fixed(blunder.error() * 1000, 0)
+        + " mm"
+        + hints
+        + "; it is left out, measure it again";
+  }
+
+  private static SurveyShape shape(Run run, Optional<FramePart> frame, List<Reading> readings) {
+    int sides = run.document().frame().sides();
+    boolean truncated =
+        frame
+            .map(f -> f.pyramid().isTruncated())
+            .orElseGet(
+                () ->
+                    readings.stream()
+                        .flatMap(r -> r.nodes().stream())
+                        .anyMatch(node -> node.kind() == Node.Kind.OPENING));
+    SurveyShape shape = truncated ? SurveyShape.truncated(sides) : SurveyShape.whole(sides);
+    if (frame.isEmpty()) {
+      return shape;
+    }
+    FrameMeasures measures = frame.get().measures();
+    return shape.meant(
+        new SurveyShape.Ideal(
+            measures.circumradius(),
+            measures.apexHeight(),
+            truncated ? measures.frameHeight() : 0));
+  }
+
+  private static Optional<List<Reading>> readings(Run run, SurveyReadings stated) {
+    List<Reading> readings = new ArrayList<>();
+    int wanted = 0;
+    for (int i = 0; i < stated.distances().size(); i++, wanted++) {
+      TapedDistance d = stated.distances().get(i);
+      add(run, readings, "distances[" + i + "]", () -> distance(d, stated.uncertainty()));
+    }
+    for (int i = 0; i < stated.heights().size(); i++, wanted++) {
+      HeightReading h = stated.heights().get(i);
+      add(run, readings, "heights[" + i + "]", () -> height(h, stated.heightUncertainty()));
+    }
+    for (int i = 0; i < stated.plumbs().size(); i++, wanted++) {
+      PlumbReading p = stated.plumbs().get(i);
+      add(run, readings, "plumbs[" + i + "]", () -> plumb(p, stated.heightUncertainty()));
+    }
+    return readings.size() == wanted ? Optional.of(readings) : Optional.empty();
+  }
+
+  private static void add(Run run, List<Reading> readings, String key, Supplier<Reading> reading) {
+    run.require(PATH + "." + key, reading).ifPresent(readings::add);
+  }
+
+  private static Reading distance(TapedDistance d, double usual) {
+    Node from = Node.parse(d.from());
+    Node to = Node.parse(d.to());
+    WrittenQuantity q = d.distance();
+    double u = q.standardUncertainty().orElse(usual);
+    return d.level()
+        ? new Reading.LevelDistance(from, to, q.value(), u, q.text())
+        : new Reading.Distance(from, to, q.value(), u, q.text());
+  }
+
+  private static Reading height(HeightReading h, double usual) {
+    WrittenQuantity q = h.rise();
+    return new Reading.HeightDifference(
+        Node.parse(h.from()),
+        Node.parse(h.to()),
+        q.value(),
+        q.standardUncertainty().orElse(usual),
+        q.text());
+  }
+
+  private static Reading plumb(PlumbReading p, double usual) {
+    WrittenQuantity q = p.offset();
+    return new Reading.PlumbOffset(
+        Node.parse(p.hung()),
+        Node.parse(p.mark()),
+        Node.parse(p.towards()),
+        q.value(),
+        q.standardUncertainty().orElse(usual),
+        q.text());
+  }
+}
