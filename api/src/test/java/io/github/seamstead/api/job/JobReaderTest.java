@@ -28,7 +28,7 @@ class JobReaderTest {
 
   @Test
   void textWithUnitsAndBareNumbersBecomeSi() {
-    Frame frame = parse(job("")).document().frame();
+    Frame frame = parse(job("")).document().frame().orElseThrow();
     assertThat(frame.measures().orElseThrow().get(FrameMeasure.BASE_SIDE)).isEqualTo(1.25);
     // 7 ft 6 in = 90 in of 25.4 mm
     assertThat(frame.measures().orElseThrow().get(FrameMeasure.HEIGHT))
@@ -61,7 +61,7 @@ class JobReaderTest {
 
   @Test
   void aByteOrderMarkIsSkipped() {
-    assertThat(parse("\uFEFF" + job("")).document().frame().sides()).isEqualTo(9);
+    assertThat(parse("\uFEFF" + job("")).document().frame().orElseThrow().sides()).isEqualTo(9);
   }
 
   @Test

@@ -85,7 +85,7 @@ final class CoverPlanner {
 
   /** The faces that panels are drawn for: as surveyed, else as the fabric lies on the ideal. */
   private static List<Outline> faces(Run run, Optional<FramePart> frame) {
-    int sides = run.document().frame().sides();
+    int sides = run.document().frame().orElseThrow().sides();
     Optional<SurveyPart> survey = run.part(SurveyPart.class);
     if (survey.isPresent()) {
       return survey.get().faces(sides);

@@ -74,7 +74,7 @@ final class FloorPlanner {
       RegularPyramid pyramid = frame.orElseThrow().pyramid();
       return Footprint.regular(pyramid.sides(), pyramid.baseSide());
     }
-    int sides = run.document().frame().sides();
+    int sides = run.document().frame().orElseThrow().sides();
     Adjustment adjustment = survey.get().report().accepted();
     List<PlanPoint> corners = new ArrayList<>();
     for (int i = 0; i < sides; i++) {

@@ -35,7 +35,11 @@ final class FramePlanner {
   private FramePlanner() {}
 
   static Optional<FramePart> plan(Run run) {
-    Frame frame = run.document().frame();
+    if (run.document().frame().isEmpty()) {
+      run.skip(Chapter.FRAME, "the document has no frame");
+      return Optional.empty();
+    }
+    Frame frame = run.document().frame().get();
     if (frame.measures().isEmpty()) {
       run.skip(Chapter.FRAME, "the document has no measures under frame, only a survey");
       return Optional.empty();
@@ -60,7 +64,7 @@ final class FramePlanner {
   private static FramePart part(Run run, RegularPyramid pyramid, FrameSolution solution) {
     FrameMeasures measures =
         run.worked("geometry.frame.measures", "The frame's measures", pyramid::measures);
-    Optional<Poles> poles = run.document().frame().poles();
+    Optional<Poles> poles = run.document().frame().flatMap(Frame::poles);
     Optional<Cover> cover = run.document().cover();
     if (poles.isEmpty()) {
       run.skip(Chapter.FRAME, "members and their cuts: the document has no poles under frame");
@@ -145,7 +149,7 @@ final class FramePlanner {
     MemberSpec spec =
         MemberSpec.of(section, section)
             .withSetBacks(poles.setback(), poles.setback(), poles.setback())
-            .withPurlinsAt(run.document().frame().purlins());
+            .withPurlinsAt(run.document().frame().map(Frame::purlins).orElse(List.of()));
     FrameMembers members = FrameMembers.of(pyramid, spec);
     run.cautions(Chapter.FRAME, members.cautions());
     return members;

@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.survey;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.HeightReading;
 import io.github.seamstead.api.job.PlumbReading;
 import io.github.seamstead.api.job.SurveyReadings;
@@ -35,7 +36,7 @@ final class SurveyPlanner {
   private SurveyPlanner() {}
 
   static Optional<SurveyPart> plan(Run run, Optional<FramePart> frame) {
-    Optional<SurveyReadings> stated = run.document().frame().survey();
+    Optional<SurveyReadings> stated = run.document().frame().flatMap(Frame::survey);
     if (stated.isEmpty()) {
       run.skip(Chapter.SURVEY, "the document has no survey; the ideal measures are taken as built");
       return Optional.empty();
@@ -93,7 +94,7 @@ final class SurveyPlanner {
   }
 
   private static SurveyShape shape(Run run, Optional<FramePart> frame, List<Reading> readings) {
-    int sides = run.document().frame().sides();
+    int sides = run.document().frame().orElseThrow().sides();
     boolean truncated =
         frame
             .map(f -> f.pyramid().isTruncated())
