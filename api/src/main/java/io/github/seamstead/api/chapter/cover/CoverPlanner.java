@@ -19,6 +19,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.SameCut;
 import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -32,9 +33,6 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Draws a panel for each face and gathers the shapes to cut. */
 final class CoverPlanner {
-
-  /** Two outlines whose corners differ by less than this are cut by one template, in metres. */
-  private static final double SAME_SHAPE = 1e-6;
 
   private CoverPlanner() {}
 
@@ -254,39 +252,13 @@ final class CoverPlanner {
   }
 
   private static List<CutShape> cuts(List<Panel> panels, List<PatternPiece> trims) {
-    List<List<PatternPiece>> groups = new ArrayList<>();
-    Stream.concat(panels.stream().flatMap(panel -> panel.pieces().stream()), trims.stream())
-        .forEach(
-            piece ->
-                groups.stream()
-                    .filter(group -> same(group.get(0), piece))
-                    .findFirst()
-                    .orElseGet(
-                        () -> {
-                          List<PatternPiece> fresh = new ArrayList<>();
-                          groups.add(fresh);
-                          return fresh;
-                        })
-                    .addAll(Collections.nCopies(piece.count(), piece)));
+    List<PatternPiece> pieces =
+        Stream.concat(panels.stream().flatMap(panel -> panel.pieces().stream()), trims.stream())
+            .toList();
     List<CutShape> cuts = new ArrayList<>();
-    for (int i = 0; i < groups.size(); i++) {
-      cuts.add(new CutShape("shape-" + (i + 1), groups.get(i)));
+    for (List<PatternPiece> group : SameCut.groups(pieces)) {
+      cuts.add(new CutShape("shape-" + (cuts.size() + 1), group));
     }
     return cuts;
-  }
-
-  private static boolean same(PatternPiece a, PatternPiece b) {
-    if (a.kind() != b.kind()
-        || a.cut().size() != b.cut().size()
-        || !a.reinforcedCutEdge().equals(b.reinforcedCutEdge())
-        || a.holes().size() != b.holes().size()) {
-      return false;
-    }
-    for (int i = 0; i < a.cut().size(); i++) {
-      if (a.cut().vertex(i).distance(b.cut().vertex(i)) > SAME_SHAPE) {
-        return false;
-      }
-    }
-    return true;
   }
 }

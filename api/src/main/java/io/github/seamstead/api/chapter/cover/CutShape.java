@@ -31,6 +31,32 @@ public record CutShape(String id, List<PatternPiece> pieces) {
   }
 
   /**
+   * Tells whether different names are written on the edges of the pieces.
+   *
+   * @return whether at least two pieces differ in the name of an edge or of its joint
+   */
+  public boolean namesDiffer() {
+    return pieces.stream().map(CutShape::names).distinct().count() > 1;
+  }
+
+  private static List<String> names(PatternPiece piece) {
+    return piece.edges().stream().map(edge -> edge.letter() + " " + edge.joint()).toList();
+  }
+
+  /**
+   * Writes the name of an edge or joint where it holds for all pieces of the shape.
+   *
+   * @param name the name on the first piece; may be empty
+   * @return the name, a dash for none, or that each piece has its own
+   */
+  String named(String name) {
+    if (name.isEmpty()) {
+      return "–";
+    }
+    return namesDiffer() ? "see each" : name;
+  }
+
+  /**
    * Names the shape by what is written on its pieces.
    *
    * @return for example {@code panel 1–12}
