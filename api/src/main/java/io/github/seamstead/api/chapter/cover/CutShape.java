@@ -1,7 +1,11 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.SameCut;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One shape to cut, as often as there are pieces of it.
@@ -28,6 +32,24 @@ public record CutShape(String id, List<PatternPiece> pieces) {
    */
   public PatternPiece pattern() {
     return pieces.get(0);
+  }
+
+  /**
+   * Gathers the shapes of a cover.
+   *
+   * @param panels the panels with their parts
+   * @param trims the pieces beside them
+   * @return one shape for each group of congruent pieces
+   */
+  static List<CutShape> of(List<Panel> panels, List<PatternPiece> trims) {
+    List<PatternPiece> pieces =
+        Stream.concat(panels.stream().flatMap(panel -> panel.pieces().stream()), trims.stream())
+            .toList();
+    List<CutShape> shapes = new ArrayList<>();
+    for (List<PatternPiece> group : SameCut.groups(pieces)) {
+      shapes.add(new CutShape("shape-" + (shapes.size() + 1), group));
+    }
+    return shapes;
   }
 
   /**
