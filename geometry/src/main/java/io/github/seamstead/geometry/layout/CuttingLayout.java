@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.layout;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Work;
 
 /**
@@ -34,19 +35,27 @@ public final class CuttingLayout {
     for (StockItem item : request.stock()) {
       widest = Math.max(widest, item.outline().bounds().height());
     }
+    boolean noPlainSide = request.stock().stream().allMatch(StockItem::bothSidesGood);
     for (Piece piece : request.pieces()) {
+      boolean mayMirror = piece.mayMirror() || noPlainSide;
       Bounds b = piece.outline().bounds();
       Args.require(
-          !PieceTurns.of(piece).isEmpty(),
+          hasTurn(piece, false) || (mayMirror && hasTurn(piece, true)),
           "piece " + piece.id() + ": none of its rotations brings its grain along the stock");
       Args.require(
           Math.max(b.width(), b.height()) > 1e-6 * widest,
           "piece "
               + piece.id()
               + ": given a size below a millionth of the stock's width "
-              + widest
+              + Numbers.significant(widest, 4)
               + " m, must be larger");
     }
-    return new Planner(request, work).plan();
+    LayoutResult result = new Planner(request, work).plan();
+    LayoutCheck.require(request, result);
+    return result;
+  }
+
+  private static boolean hasTurn(Piece piece, boolean mirrored) {
+    return !PieceTurns.of(piece, mirrored).isEmpty();
   }
 }
