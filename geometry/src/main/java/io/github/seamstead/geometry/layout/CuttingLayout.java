@@ -13,9 +13,14 @@ import io.github.seamstead.shared.work.Work;
  * <p>Congruent triangles or trapezoids are first laid in closed form ({@link PanelRows}, {@link
  * HemRows}); everything else, and whatever the search can still better, goes to a search over exact
  * no-fit regions. The layout in closed form is the search's start, so the result is never worse
- * than either. It can be stopped at any time and then returns the best layout so far. A work unit
- * is one placement evaluated. The result depends on the seed and the work units alone if there is
- * no time limit.
+ * than either. Every layout is held to its request by {@link LayoutCheck} before it is returned.
+ *
+ * <p>A work unit is one placement evaluated. The filling from which the search starts is finished
+ * whatever the work units are, since a layout needs a start; {@link LayoutResult#workUsed} counts
+ * it. A time limit, a cancellation and an interrupt of the calling thread end any part of the work,
+ * filling included: the best layout so far is returned and {@link LayoutResult#stopped} tells why.
+ * The result depends on the seed and the work units alone if there is no time limit, whichever
+ * threads it runs on.
  */
 public final class CuttingLayout {
 

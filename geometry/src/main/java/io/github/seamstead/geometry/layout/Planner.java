@@ -73,7 +73,7 @@ final class Planner {
       if (ended.getAsBoolean()) {
         return;
       }
-      RowsStart.lay(setup, request, order).ifPresent(p -> offer(p, true));
+      RowsStart.lay(setup, request, order, ended).ifPresent(p -> offer(p, true));
       Nest nest = setup.nest();
       boolean laid = bestScore.missingArea() == 0;
       long before = work;

@@ -93,11 +93,15 @@ final class Shortfalls {
   private Reason reason(Piece piece, boolean boxFits) {
     List<StockItem> stock = request.stock();
     double margin = request.edgeMargin();
+    boolean mustHem = piece.hem().map(HemEdge::required).orElse(false);
+    if (!boxFits && !mustHem && margin == 0) {
+      // Known from the sizes alone, without a trial.
+      return Reason.LARGER_THAN_STOCK;
+    }
     Reason reason = Reason.LARGER_THAN_STOCK;
     if (boxFits && fitsEmpty(piece, stock, margin)) {
       reason = Reason.STOCK_USED_UP;
-    } else if (piece.hem().map(HemEdge::required).orElse(false)
-        && fitsEmpty(piece.withoutHem(), stock, margin)) {
+    } else if (mustHem && fitsEmpty(piece.withoutHem(), stock, margin)) {
       reason = Reason.NO_REINFORCED_EDGE;
     } else if (margin > 0 && fitsEmpty(piece, stock, 0)) {
       reason = Reason.MARGIN_TOO_LARGE;

@@ -71,7 +71,7 @@ final class SlidSection {
     if (stand.shape().t() > 0 || stand.across() || !stand.headToTail()) {
       return;
     }
-    for (int a = 2; a <= LaneSections.MOST_MIXED; a++) {
+    for (int a = 2; a <= LaneSections.MOST_MIXED && !table.isEnded(); a++) {
       SlidSection pattern = new SlidSection(id, stand, a, width, spacing, 1, table.count());
       if (pattern.spots.isEmpty()) {
         return;
@@ -79,6 +79,9 @@ final class SlidSection {
       pattern.offerWindows(table);
       SlidSection level = new SlidSection(id, stand, a, width, spacing, 0, table.count());
       for (double part : pattern.parts(level)) {
+        if (table.isEnded()) {
+          return;
+        }
         new SlidSection(id, stand, a, width, spacing, part, table.count()).offerWindows(table);
       }
     }

@@ -10,6 +10,7 @@ import io.github.seamstead.shared.work.Cancellation;
 import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
@@ -18,6 +19,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a search that is stopped says and does not say, and whose threads it runs on. */
 class StoppedLayoutsTest {
@@ -66,6 +69,42 @@ class StoppedLayoutsTest {
             List.of(Sheet.rectangle("sheet", 2, 2)));
     LayoutResult result = plan(request, new Work(Budget.ofWork(10), 1, Progress.NONE, off));
     assertThat(result.stopped()).contains(LayoutResult.Stop.CANCELLED);
+    assertThat(result.unplaced().get(0).reason()).isEqualTo(Shortfall.Reason.LARGER_THAN_STOCK);
+  }
+
+  /** Thousands of pieces to fill, rows of thousands of panels: each part of the work must hear. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 40})
+  void aCancellationIsHeardSoon(int kinds) throws InterruptedException {
+    List<Piece> pieces = new ArrayList<>();
+    for (int k = 0; k < kinds; k++) {
+      pieces.add(
+          Piece.of("p" + k, CuttingLayoutTest.outline(0, 0, 0.9, 0, 0.35 + 0.01 * k, 1.05))
+              .withCount(4000 / kinds)
+              .withRotations(Rotations.anyAngle()));
+    }
+    LayoutRequest request = LayoutRequest.of(pieces, List.of(Roll.of("wide", 13, 1000)));
+    Cancellation off = new Cancellation();
+    long[] cancelledAt = new long[1];
+    Thread timer =
+        new Thread(
+            () -> {
+              try {
+                Thread.sleep(400);
+              } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+              }
+              cancelledAt[0] = System.nanoTime();
+              off.cancel();
+            });
+    timer.start();
+    LayoutResult result =
+        CuttingLayout.plan(request, new Work(Budget.ofWork(100_000_000), 1, Progress.NONE, off));
+    long ended = System.nanoTime();
+    timer.join();
+    assertThat(result.stopped()).contains(LayoutResult.Stop.CANCELLED);
+    // Aimed at is a twentieth of a second; a busy machine and the check of what lies take longer.
+    assertThat((ended - cancelledAt[0]) / 1e9).isLessThan(2);
   }
 
   @Test
