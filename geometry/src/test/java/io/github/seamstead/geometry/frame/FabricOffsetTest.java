@@ -60,8 +60,7 @@ class FabricOffsetTest {
     assertThat(offset.surface().measures().faceSlope())
         .isCloseTo(frame.measures().faceSlope(), within(1e-11));
     // Sharp corner: two tangents from the offset hip to the faces' feet; rounded: the arc. On a
-    // steep
-    // three-sided frame the difference passes the distance itself (1.37 times at a bend of 120
+    // steep three-sided frame the difference passes the distance itself (1.37 times at a bend of 120
     // degrees).
     double tangents =
         2 * Math.sqrt(offset.hipDistance() * offset.hipDistance() - distance * distance);
@@ -112,8 +111,8 @@ class FabricOffsetTest {
                 + " (more than -0.707107 m)");
     assertThatThrownBy(() -> FabricOffset.by(frame, Double.NaN)).hasMessageContaining("NaN");
     assertThatThrownBy(() -> FabricOffset.lining(frame, 0.03, 0.05))
-        .hasMessageContaining("must be at least the pole's diameter of 0.06 m");
+        .hasMessageContaining("members take up square to a face, 0.06 m");
     assertThatThrownBy(() -> FabricOffset.cover(frame, -1, 0))
-        .hasMessageContaining("pole radius: given -1 m");
+        .hasMessageContaining("reach of the members: given -1 m");
   }
 }
