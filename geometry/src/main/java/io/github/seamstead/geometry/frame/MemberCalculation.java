@@ -110,9 +110,7 @@ final class MemberCalculation {
     boolean level = stance == Stance.LEVEL || spec.rings().shape() == Shape.PIPE;
     boolean square = spec.rings().endsSquareAt(spec.ringSetBack());
     CompoundCut cut =
-        square
-            ? SQUARE
-            : CompoundCut.ringCorner(frame.sides(), level ? 0 : measures.faceSlope());
+        square ? SQUARE : CompoundCut.ringCorner(frame.sides(), level ? 0 : measures.faceSlope());
     double length =
         RingLength.cutLength(
             name, plan.side(), cut, spec.rings(), spec.ringSetBack(), Steps.none());

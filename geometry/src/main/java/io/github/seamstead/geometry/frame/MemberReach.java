@@ -49,7 +49,8 @@ public record MemberReach(double hip, double ring, double purlin) {
   public static MemberReach of(RegularPyramid frame, MemberSpec spec, Steps steps) {
     FrameMeasures measures = frame.measures();
     double hip = hip(spec.hips(), measures.hipBend(), steps);
-    double ring = ring("x_r", "base and opening ring", spec.rings(), spec.stance(), measures, steps);
+    double ring =
+        ring("x_r", "base and opening ring", spec.rings(), spec.stance(), measures, steps);
     boolean purlins = !spec.purlinHeights().isEmpty();
     double purlin =
         purlins ? ring("x_p", "purlin rings", spec.rings(), Stance.IN_FACE, measures, steps) : 0;

@@ -15,8 +15,8 @@ import java.util.Optional;
  * @param outline the face seen from outside, base left at the origin, base right on +x
  * @param measures the lengths that fix its shape; the edges are those in space, the diagonal is
  *     that of the flat outline
- * @param otherDiagonal from base right to top left on the flat outline, which the measures fix; empty
- *     for a triangle
+ * @param otherDiagonal from base right to top left on the flat outline, which the measures fix;
+ *     empty for a triangle
  * @param middle from the middle of the base to the apex or to the middle of the top, in metres
  * @param outOfPlane how far its corners lie off their middle plane, in metres; 0 for a triangle
  */

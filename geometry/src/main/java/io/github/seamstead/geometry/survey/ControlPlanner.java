@@ -189,10 +189,7 @@ final class ControlPlanner {
       readings.add(
           check.quantity() == Quantity.DISTANCE
               ? Reading.distance(
-                  check.from(),
-                  check.to(),
-                  current.distance(check.from(), check.to()).value(),
-                  u)
+                  check.from(), check.to(), current.distance(check.from(), check.to()).value(), u)
               : new Reading.HeightDifference(
                   check.from(),
                   check.to(),

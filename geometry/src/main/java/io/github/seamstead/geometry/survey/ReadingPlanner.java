@@ -92,7 +92,9 @@ final class ReadingPlanner {
     return worst;
   }
 
-  /** A distance that may be read: its row, {@code e Q a'} for each edge e, and {@code u² + a Q a'}. */
+  /**
+   * A distance that may be read: its row, {@code e Q a'} for each edge e, and {@code u² + a Q a'}.
+   */
   private static final class Candidate {
 
     private final PanelEdge pair;

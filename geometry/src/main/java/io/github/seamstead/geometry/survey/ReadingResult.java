@@ -51,8 +51,8 @@ public record ReadingResult(
   }
 
   /**
-   * Gives what the other readings say this one should be: {@code observed + v / r} with {@code s
-   * u sqrt((1 - r) / r)}.
+   * Gives what the other readings say this one should be: {@code observed + v / r} with {@code s u
+   * sqrt((1 - r) / r)}.
    *
    * @return in metres; empty where the redundancy is 0
    */

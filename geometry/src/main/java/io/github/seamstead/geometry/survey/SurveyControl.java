@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
  * @param spareReadings readings beyond what the frame needs (the degrees of freedom); with 0 every
  *     residual is 0 and nothing is checked
  * @param uncontrolled the readings whose redundancy number is below {@value
- *     ReadingResult#CONTROLLED} and in which an error would move an edge or a diagonal of a panel, in the
- *     order of the field book
+ *     ReadingResult#CONTROLLED} and in which an error would move an edge or a diagonal of a panel,
+ *     in the order of the field book
  * @param proposed readings to take before cloth is cut, after which all are controlled, or as many
  *     as {@value #MOST_PROPOSED} steps allow; empty if all are
  */
@@ -58,7 +58,8 @@ public record SurveyControl(
    */
   public String message() {
     if (isAllControlled()) {
-      return "every reading that a panel depends on is controlled by others; readings to spare: " + spareReadings;
+      return "every reading that a panel depends on is controlled by others; readings to spare: "
+          + spareReadings;
     }
     String gap =
         isNothingChecked()

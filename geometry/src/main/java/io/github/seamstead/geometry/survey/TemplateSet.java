@@ -45,8 +45,8 @@ public record TemplateSet(
   /**
    * Tells whether no better assignment exists.
    *
-   * @return true if the worst misfit meets its lower bound; always so up to 24 triangular faces, and
-   *     with an opening where no template had to be lengthened for its other diagonal
+   * @return true if the worst misfit meets its lower bound; always so up to 24 triangular faces,
+   *     and with an opening where no template had to be lengthened for its other diagonal
    */
   public boolean isProvenBest() {
     return worstMisfit <= lowerBound;

@@ -60,7 +60,8 @@ class FabricOffsetTest {
     assertThat(offset.surface().measures().faceSlope())
         .isCloseTo(frame.measures().faceSlope(), within(1e-11));
     // Sharp corner: two tangents from the offset hip to the faces' feet; rounded: the arc. On a
-    // steep three-sided frame the difference passes the distance itself (1.37 times at a bend of 120
+    // steep three-sided frame the difference passes the distance itself (1.37 times at a bend of
+    // 120
     // degrees).
     double tangents =
         2 * Math.sqrt(offset.hipDistance() * offset.hipDistance() - distance * distance);

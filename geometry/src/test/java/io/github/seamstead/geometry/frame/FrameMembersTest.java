@@ -107,8 +107,7 @@ class FrameMembersTest {
     double b = set ? setBackPart * least(frame) : 0;
     for (MemberSection section : List.of(RAIL, PIPE)) {
       for (Stance stance : Stance.values()) {
-        MemberSpec spec =
-            MemberSpec.of(section, section).withStance(stance).withSetBacks(b, b, b);
+        MemberSpec spec = MemberSpec.of(section, section).withStance(stance).withSetBacks(b, b, b);
         for (FrameMember member : FrameMembers.of(frame, spec).members()) {
           assertThat(centreLineLeft(member))
               .as(member.name())

@@ -92,8 +92,7 @@ class MemberReachTest {
   /** At 45° both halves of the section count alike: (95 + 45) / 2 / sqrt(2). */
   @Test
   void aLevelRingAtFortyFiveDegrees() {
-    RegularPyramid frame =
-        RegularPyramid.ofBaseSideAndHeight(6, 3, 3 * Math.cos(Math.PI / 6));
+    RegularPyramid frame = RegularPyramid.ofBaseSideAndHeight(6, 3, 3 * Math.cos(Math.PI / 6));
     MemberSection section = MemberSection.timber(0.095, 0.045);
     MemberReach reach = MemberReach.of(frame, MemberSpec.of(section, section));
     assertThat(reach.ring()).isCloseTo(0.07 / Math.sqrt(2), within(1e-12));

@@ -112,7 +112,8 @@ class SurveyControlTest {
 
   @Test
   void aSoundSurveyIsControlledThroughout() {
-    SurveyControl control = TestFrames.survey(8, false, 0.03, 0.002, 5).adjust().orThrow().control();
+    SurveyControl control =
+        TestFrames.survey(8, false, 0.03, 0.002, 5).adjust().orThrow().control();
     assertThat(control.isAllControlled()).isTrue();
     assertThat(control.isNothingChecked()).isFalse();
     assertThat(control.proposed()).isEmpty();
@@ -139,8 +140,7 @@ class SurveyControlTest {
       double exact = nodes.get(Node.base(5)).distance(nodes.get(Node.APEX));
       var accepted = report.accepted().distance(Node.base(5), Node.APEX);
       assertThat(accepted.standardUncertainty()).isGreaterThan(0.005);
-      assertThat(accepted.value())
-          .isCloseTo(exact, within(4 * accepted.standardUncertainty()));
+      assertThat(accepted.value()).isCloseTo(exact, within(4 * accepted.standardUncertainty()));
       assertThat(report.control().message()).contains("height difference B1-B2");
     }
   }

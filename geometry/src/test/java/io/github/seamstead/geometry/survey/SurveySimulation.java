@@ -137,8 +137,7 @@ final class SurveySimulation {
     // Nothing was said of it at all, not even that nothing controls it.
     silent += !isListed && !isUncontrolled ? 1 : 0;
     goodThrownOut +=
-        (int)
-            report.blunders().stream().filter(b -> b.number() != number && b.isCertain()).count();
+        (int) report.blunders().stream().filter(b -> b.number() != number && b.isCertain()).count();
     boolean far =
         report.accepted().edges().stream()
             .anyMatch(edge -> Math.abs(normalisedError(edge, nodes)) > FAR);

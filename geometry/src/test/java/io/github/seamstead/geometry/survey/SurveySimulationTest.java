@@ -56,17 +56,18 @@ class SurveySimulationTest {
     assertThat(s.varianceFactor())
         .as(what)
         .isBetween(
-            1 - 4 * Math.sqrt(2.0 / s.degreesOfFreedom), 1 + 4 * Math.sqrt(2.0 / s.degreesOfFreedom));
+            1 - 4 * Math.sqrt(2.0 / s.degreesOfFreedom),
+            1 + 4 * Math.sqrt(2.0 / s.degreesOfFreedom));
     // Edges of one survey are correlated, so its survey counts once.
     assertThat(s.coverage()).as(what).isGreaterThan(0.95 - width(0.95, s.surveys));
+    // One alarm may bring its neighbours along: they are counted as if each came by threes.
     double alarms = (double) s.falseAlarms / s.readings;
-    assertThat(alarms).as(what).isLessThan(0.001 + 4 * Math.sqrt(0.001 / s.readings) + 0.001);
+    assertThat(alarms).as(what).isLessThan(0.001 + 4 * Math.sqrt(3 * 0.001 / s.readings));
     // A length far off what is stated is never passed over without a word.
     assertThat((double) s.trueEdgesFar / s.planted).as(what).isLessThan(0.01);
   }
 
-  private static void assertFootIsFound(
-      String what, SurveySimulation s, Kind kind, Planted which) {
+  private static void assertFootIsFound(String what, SurveySimulation s, Kind kind, Planted which) {
     assertThat((double) s.named / s.planted).as(what).isGreaterThan(0.95 - width(0.05, s.planted));
     if (kind == Kind.WHOLE_WITHOUT_LEVELS && which == Planted.A_HIP) {
       // Nothing controls a hip there: it is named by the regular frame, and that is said.
