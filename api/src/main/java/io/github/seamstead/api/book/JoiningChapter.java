@@ -7,9 +7,11 @@ import io.github.seamstead.api.plan.SchedulePart;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanCost;
+import io.github.seamstead.assembly.merge.TeamLift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
 final class JoiningChapter {
@@ -26,7 +28,7 @@ final class JoiningChapter {
     part.order()
         .ifPresent(
             order -> {
-              order(book, order);
+              order(book, order, part.lift());
               book.figure(ScheduleSection.tree(order));
             });
     schedule.ifPresent(s -> ScheduleSection.write(book, s));
@@ -34,10 +36,22 @@ final class JoiningChapter {
     book.end(Chapter.JOINING);
   }
 
-  private static void order(BookContext book, MergePlan order) {
+  private static void order(BookContext book, MergePlan order, Optional<TeamLift> lift) {
     Words w = book.words();
     int n = order.ring().size();
     book.heading("The order, to tick off");
+    lift.ifPresent(
+        team ->
+            book.note(
+                "One person lifts at most "
+                    + w.mass(team.massPerPersonKg())
+                    + " of cloth from the ground; a team of "
+                    + team.people()
+                    + " carries at most "
+                    + w.mass(team.capacityKg())
+                    + ", "
+                    + team.rule()
+                    + "."));
     book.body().open("ol", "class", "tick");
     List<List<String>> csv = new ArrayList<>();
     csv.add(
@@ -50,7 +64,17 @@ final class JoiningChapter {
       book.body()
           .open("li")
           .element("strong", step.number() + ". " + step.joint().text())
-          .text(": " + what + ", team " + step.team() + ", " + w.mass(step.inHandKg()) + " in hand")
+          .text(
+              ": "
+                  + what
+                  + ", team "
+                  + step.team()
+                  + ", "
+                  + w.mass(step.inHandKg())
+                  + " in hand, "
+                  + w.mass(step.carriedKg())
+                  + " carried"
+                  + lift.map(team -> hands(team, step.carriedKg())).orElse(""))
           .closeLine();
       csv.add(
           List.of(
@@ -72,6 +96,14 @@ final class JoiningChapter {
                     (o.proved() ? "Proved best: " : "Best found: ")
                         + o.method()
                         + (o.proved() ? "." : ", at most " + w.percent(o.gapRatio()) + " off.")));
+  }
+
+  /** How many people carry it, by the rule for teams. */
+  private static String hands(TeamLift team, double kilograms) {
+    OptionalInt people = TeamLift.peopleFor(kilograms, team.massPerPersonKg());
+    return people.isEmpty()
+        ? ": too much for " + TeamLift.MOST_PEOPLE + " people, drag it on a sheet"
+        : " by " + people.getAsInt() + (people.getAsInt() == 1 ? " person" : " people");
   }
 
   private static void compare(BookContext book, JoiningPart part) {

@@ -17,8 +17,6 @@ import java.util.Optional;
 /** Counts what holds seams and hem. */
 final class FixingsPlanner {
 
-  private static final double PEG_SPACING = 0.6;
-
   private FixingsPlanner() {}
 
   static Optional<FixingsPart> plan(Run run, CoverPart cover, JoiningPart joining) {
@@ -61,7 +59,7 @@ final class FixingsPlanner {
         "at most 0.6 m apart round the hem",
         "common practice; local ground and wind may need them closer");
     double side = cover.face(1).edgeLength(0);
-    HemPegs pegs = new HemPegs(cover.panels().size(), side, PEG_SPACING);
+    HemPegs pegs = new HemPegs(cover.panels().size(), side, HemPegs.USUAL_SPACING);
     run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
     List<ShoppingItem> items = new ArrayList<>();
     items.add(count.item());

@@ -2,6 +2,7 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.assembly.merge.Comparison;
 import io.github.seamstead.assembly.merge.MergePlan;
+import io.github.seamstead.assembly.merge.TeamLift;
 import io.github.seamstead.assembly.ring.JointMap;
 import io.github.seamstead.assembly.ring.PieceRing;
 import java.util.Optional;
@@ -12,7 +13,8 @@ import java.util.Optional;
  * @param ring the panels round the frame with their joints
  * @param standing the map as the cover stands, seen from outside
  * @param lying the map as the cover lies, inside out, seen from the plain side
- * @param order the join order; empty if no order keeps the limits
+ * @param order the join order; empty if there is none
+ * @param lift what one team may carry; empty if no crew is stated
  * @param alternatives the join order beside others
  * @param options the objective, limits, times and teams that the order was planned with
  */
@@ -21,5 +23,6 @@ public record JoiningPart(
     JointMap standing,
     JointMap lying,
     Optional<MergePlan> order,
+    Optional<TeamLift> lift,
     Comparison alternatives,
     io.github.seamstead.assembly.merge.PlanOptions options) {}

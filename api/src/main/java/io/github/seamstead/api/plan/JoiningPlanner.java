@@ -4,12 +4,15 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.handling.LiftLimit;
+import io.github.seamstead.assembly.handling.LiftTask;
 import io.github.seamstead.assembly.merge.HandledMass;
 import io.github.seamstead.assembly.merge.JoinPlanner;
 import io.github.seamstead.assembly.merge.JoinTimes;
 import io.github.seamstead.assembly.merge.Limits;
 import io.github.seamstead.assembly.merge.Objective;
 import io.github.seamstead.assembly.merge.PlanResult;
+import io.github.seamstead.assembly.merge.TeamLift;
 import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.assembly.ring.JointMap;
 import io.github.seamstead.assembly.ring.Load;
@@ -72,11 +75,11 @@ final class JoiningPlanner {
   }
 
   private static JoiningPart part(Run run, PieceRing ring, Cover stated) {
-    io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated);
-    PlanResult result = JoinPlanner.plan(ring, options);
-    if (result.plan().isEmpty()) {
-      run.unmet(Chapter.JOINING, result.reason());
-    }
+    Optional<TeamLift> lift = lift(run, stated);
+    io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated, lift);
+    PlanResult result = order(run, ring, options);
+    result.plan().ifPresent(plan -> run.cautions(Chapter.JOINING, plan.cautions()));
+    lift.ifPresent(team -> run.caution(Chapter.JOINING, team.caution()));
     result
         .plan()
         .ifPresent(
@@ -90,11 +93,39 @@ final class JoiningPlanner {
         JointMap.of(ring, View.AS_IT_STANDS),
         JointMap.of(ring, View.AS_IT_LIES),
         result.plan(),
+        lift,
         JoinPlanner.compare(ring, options),
         options);
   }
 
-  private static io.github.seamstead.assembly.merge.PlanOptions options(Run run, Cover stated) {
+  /** The order within the limits; if there is none, the one that asks the least of the crew. */
+  private static PlanResult order(
+      Run run, PieceRing ring, io.github.seamstead.assembly.merge.PlanOptions options) {
+    PlanResult result = JoinPlanner.plan(ring, options);
+    if (result.plan().isPresent()) {
+      return result;
+    }
+    run.unmet(
+        Chapter.JOINING,
+        result.reason()
+            + "; the order shown asks the least of the crew: drag the group on a sheet, bring the"
+            + " lighter to the heavier, or make larger teams");
+    return JoinPlanner.nearest(ring, options);
+  }
+
+  /**
+   * What one team may carry: the lower of the crew's own limit and the lifting equation for cloth
+   * from the ground, by the rule for teams that the handling chapter uses too.
+   */
+  private static Optional<TeamLift> lift(Run run, Cover stated) {
+    Optional<Crew> crew = run.document().site().flatMap(Site::crew);
+    double equation = LiftLimit.of(LiftTask.ofBundle()).kilograms();
+    double one = Math.min(equation, stated.joining().map(Joining::liftLimit).orElse(equation));
+    return crew.map(c -> TeamLift.ofCrew(c.people(), c.teams(), one));
+  }
+
+  private static io.github.seamstead.assembly.merge.PlanOptions options(
+      Run run, Cover stated, Optional<TeamLift> lift) {
     Optional<Crew> crew = run.document().site().flatMap(Site::crew);
     int teams = crew.map(Crew::teams).orElse(1);
     if (crew.isEmpty()) {
@@ -106,13 +137,11 @@ final class JoiningPlanner {
     }
     JoinTimes times =
         joining.map(j -> new JoinTimes(j.usualSeam(), 0, 0)).orElse(JoinTimes.commonPractice());
-    Limits limits = Limits.NONE;
-    if (joining.isPresent() && crew.isPresent()) {
-      limits = limits.withCarriedMass(joining.get().liftLimit() * crew.get().people() / teams);
-    }
+    lift.ifPresent(
+        team -> run.worked("assembly.merge.teamlift", "What one team may carry", team::capacity));
     return io.github.seamstead.assembly.merge.PlanOptions.least(Objective.HANDLED_MASS)
         .with(times)
-        .with(limits)
+        .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
         .withTeams(teams);
   }
 }

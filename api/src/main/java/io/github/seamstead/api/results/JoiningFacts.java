@@ -22,6 +22,8 @@ final class JoiningFacts {
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
         .maybe("order", "the join order", plan(), JoiningPart::order)
+        .maybeNumber(
+            "teamLift_kg", "what one team may carry", j -> j.lift().map(l -> l.capacityKg()))
         .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans());
   }
 

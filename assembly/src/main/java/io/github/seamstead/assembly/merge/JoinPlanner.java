@@ -97,9 +97,33 @@ public final class JoinPlanner {
     return switch (options.objective()) {
       case HANDLED_MASS -> summed(groups, fitting, IntervalPlanner.Rule.MASS);
       case WORK_TIME -> summed(groups, fitting, IntervalPlanner.Rule.WORK);
-      case HEAVIEST_CARRY -> lightest(groups, fitting);
+      case HEAVIEST_CARRY -> lightest(groups, fitting, fitting);
       case ELAPSED_TIME -> ElapsedPlanner.plan(groups, fitting);
     };
+  }
+
+  /**
+   * Plans the order that asks the least of the crew where no order keeps the limits: the lightest
+   * heaviest carry, as if there were no limits. Its cost still says that the limits are not kept.
+   *
+   * @param ring the pieces
+   * @param options the limits to come near to; the objective is not used
+   * @return the order, or why there is none
+   * @throws IllegalArgumentException as for {@link #plan(PieceRing, PlanOptions)}
+   */
+  public static PlanResult nearest(PieceRing ring, PlanOptions options) {
+    check(ring, Set.of(), options);
+    Groups groups = new Groups(ring, Set.of());
+    Args.within("groups to join with general costs", groups.size, 1, MOST_GENERAL);
+    PlanOptions free =
+        options.with(
+            new Limits(
+                options.limits().rule(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty()));
+    return lightest(groups, free, options);
   }
 
   /**
@@ -161,7 +185,7 @@ public final class JoinPlanner {
   }
 
   /** First the least heaviest carry, then among all trees within it the least handled mass. */
-  private static PlanResult lightest(Groups groups, PlanOptions options) {
+  private static PlanResult lightest(Groups groups, PlanOptions options, PlanOptions judged) {
     Optional<IntervalPlanner.Best> bound =
         IntervalPlanner.best(groups, options, IntervalPlanner.Rule.CARRY, FREE);
     if (bound.isEmpty()) {
@@ -172,7 +196,7 @@ public final class JoinPlanner {
         IntervalPlanner.best(groups, options, IntervalPlanner.Rule.MASS, heaviest * (1 + 1e-12))
             .orElse(bound.get());
     return found(
-        new PlanBuilder(groups, options, best.tree())
+        new PlanBuilder(groups, judged, best.tree())
             .build("least heaviest carry", Optional.of(exact(heaviest))));
   }
 
