@@ -4,6 +4,8 @@ import io.github.seamstead.api.page.Table;
 import io.github.seamstead.api.plan.Chapter;
 import io.github.seamstead.api.plan.JoiningPart;
 import io.github.seamstead.api.plan.SchedulePart;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanCost;
@@ -25,6 +27,7 @@ final class JoiningChapter {
             + " edges only if name and mark are the same on both.");
     book.figure(JoinDrawings.map(part.standing()));
     book.figure(JoinDrawings.map(part.lying()));
+    seams(book, part);
     part.order()
         .ifPresent(
             order -> {
@@ -96,6 +99,50 @@ final class JoiningChapter {
                     (o.proved() ? "Proved best: " : "Best found: ")
                         + o.method()
                         + (o.proved() ? "." : ", at most " + w.percent(o.gapRatio()) + " off.")));
+  }
+
+  /** Every seam by its place in the work; those of the ring follow in their own order. */
+  private static void seams(BookContext book, JoiningPart part) {
+    Words w = book.words();
+    Table table =
+        new Table(
+            "All seams, in the order of the work",
+            "seams",
+            "#length",
+            "#one team",
+            "which lies on top");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(List.of("seams", "seam", "length_m", "count"));
+    for (SeamKind kind : part.seams().kinds()) {
+      table.row(
+          kind.label(),
+          w.length(part.seams().metres(kind)),
+          w.duration(part.seams().workSeconds(kind, part.secondsPerMetre())),
+          kind.lap());
+      for (SeamRun run : part.seams().of(kind)) {
+        csv.add(
+            List.of(
+                kind.label(),
+                run.name(),
+                BookContext.number(run.metres(), 3),
+                Integer.toString(run.count())));
+      }
+    }
+    book.heading("Every seam");
+    book.table(table);
+    book.list("seams.csv", csv);
+    book.paragraph(
+        "Times are at the pace of the seams round the ring, for one team. Join the parts of a panel"
+            + " before its neighbours; put the cap on when the cover is right side out.");
+    book.body().open("ol", "class", "tick");
+    for (SeamRun splice : part.seams().of(SeamKind.SPLICE)) {
+      book.body()
+          .open("li")
+          .element("strong", splice.name())
+          .text(": " + w.length(splice.metres()))
+          .closeLine();
+    }
+    book.body().closeLine();
   }
 
   /** How many people carry it, by the rule for teams. */

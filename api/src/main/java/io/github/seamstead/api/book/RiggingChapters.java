@@ -8,6 +8,8 @@ import io.github.seamstead.api.plan.HandlingPart;
 import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.anchor.Ventilation;
 import io.github.seamstead.assembly.anchor.WindScreen;
+import io.github.seamstead.assembly.fixings.FixingPattern;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.handling.Packing;
 import io.github.seamstead.assembly.handling.TurnRoute;
@@ -41,16 +43,31 @@ final class RiggingChapters {
     }
     book.table(table);
     book.list("fixings.csv", csv);
+    FixingPattern pattern = part.fixings().pattern();
     book.paragraph(
         part.fixings().total()
             + " "
-            + part.fixings().pattern().kind().label()
-            + " in all seams; a seam's count is on its line of the join order.");
-    Table seams = new Table("By seam", "seam", "#count");
-    for (int i = 0; i < part.fixings().perJoint().size(); i++) {
-      seams.row(Integer.toString(i + 1), Integer.toString(part.fixings().perJoint().get(i)));
+            + pattern.kind().label()
+            + " in "
+            + book.words().length(part.seams().metres())
+            + " of seams, every seam of cover and lining counted.");
+    Table seams = new Table("By kind of seam", "seams", "#length", "#" + pattern.kind().label());
+    for (SeamKind kind : part.seams().kinds()) {
+      seams.row(
+          kind.label(),
+          book.words().length(part.seams().metres(kind)),
+          Integer.toString(part.seams().fixings(kind, pattern)));
     }
     book.table(seams);
+    part.glue()
+        .ifPresent(
+            glue ->
+                book.paragraph(
+                    "Glue at most "
+                        + book.words().length(glue.longestPortionMetres())
+                        + " at a time, and let a joint rest "
+                        + book.words().duration(glue.cureSeconds())
+                        + " before its group is handled."));
     book.paragraph(
         part.pegs().pegs()
             + " pegs round the hem, "

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.assembly.fixings.SeamBill;
 import io.github.seamstead.assembly.merge.Comparison;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.TeamLift;
@@ -11,6 +12,8 @@ import java.util.Optional;
  * How the panels are joined.
  *
  * @param ring the panels round the frame with their joints
+ * @param seams every seam of the cover, in the order of the work
+ * @param secondsPerMetre time for a metre of seam, from the usual time of a seam of the ring
  * @param standing the map as the cover stands, seen from outside
  * @param lying the map as the cover lies, inside out, seen from the plain side
  * @param order the join order; empty if there is none
@@ -20,6 +23,8 @@ import java.util.Optional;
  */
 public record JoiningPart(
     PieceRing ring,
+    SeamBill seams,
+    double secondsPerMetre,
     JointMap standing,
     JointMap lying,
     Optional<MergePlan> order,

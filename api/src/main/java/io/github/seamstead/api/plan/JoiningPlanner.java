@@ -4,6 +4,8 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.handling.LiftLimit;
 import io.github.seamstead.assembly.handling.LiftTask;
 import io.github.seamstead.assembly.merge.HandledMass;
@@ -22,6 +24,9 @@ import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -57,7 +62,7 @@ final class JoiningPlanner {
   static Optional<JoiningPart> plan(Run run, CoverPart cover) {
     Cover stated = run.document().cover().orElseThrow();
     return run.attempt("$.cover", () -> ring(cover, stated))
-        .flatMap(ring -> run.attempt("$.cover.joining", () -> part(run, ring, stated)));
+        .flatMap(ring -> run.attempt("$.cover.joining", () -> part(run, cover, ring, stated)));
   }
 
   private static PieceRing ring(CoverPart cover, Cover stated) {
@@ -74,7 +79,7 @@ final class JoiningPlanner {
     return PieceRing.ring(pieces, joints);
   }
 
-  private static JoiningPart part(Run run, PieceRing ring, Cover stated) {
+  private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {
     Optional<TeamLift> lift = lift(run, stated);
     io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated, lift);
     PlanResult result = order(run, ring, options);
@@ -88,8 +93,16 @@ final class JoiningPlanner {
                     "assembly.merge.handledmass",
                     "The mass handled over all joints",
                     steps -> HandledMass.of(plan, steps)));
+    SeamBill seams = SeamPlanner.bill(cover, stated, ring);
+    run.worked("assembly.fixings.seams", "Length of all seams", seams::metres);
+    double pace =
+        stated.joining().map(Joining::usualSeam).orElse(JoinTimes.commonPractice().seconds(1, 0))
+            * ring.joints().size()
+            / seams.metres(SeamKind.RING);
     return new JoiningPart(
         ring,
+        seams,
+        pace,
         JointMap.of(ring, View.AS_IT_STANDS),
         JointMap.of(ring, View.AS_IT_LIES),
         result.plan(),
@@ -142,6 +155,12 @@ final class JoiningPlanner {
     return io.github.seamstead.assembly.merge.PlanOptions.least(Objective.HANDLED_MASS)
         .with(times)
         .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
-        .withTeams(teams);
+        .withTeams(teams)
+        .searching(
+            new Work(
+                Budget.ofWork(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES),
+                run.options().seed(),
+                Progress.NONE,
+                run.options().cancellation()));
   }
 }

@@ -11,6 +11,7 @@ import io.github.seamstead.assembly.schedule.Network;
 import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
 import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
 import java.util.Map;
 import java.util.Optional;
@@ -34,17 +35,29 @@ final class SchedulePlanner {
     double quickest = stated.map(j -> j.quickestSeam() / j.usualSeam()).orElse(8 / 9.0);
     double slowest = stated.map(j -> j.slowestSeam() / j.usualSeam()).orElse(10 / 9.0);
     int teams = run.document().site().flatMap(Site::crew).map(Crew::teams).orElse(1);
-    Network network = JoinTasks.of(order, quickest, slowest, 0, Map.of());
+    double cure =
+        run.document()
+            .cover()
+            .flatMap(c -> c.fixings())
+            .filter(f -> f.adhesiveBead().isPresent())
+            .flatMap(f -> f.adhesive())
+            .map(a -> a.cureTime())
+            .orElse(0.0);
+    Network network = JoinTasks.of(order, quickest, slowest, cure, Map.of());
     Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
-    long seed = run.options().seed();
-    ResourceSchedule schedule =
-        ResourceSchedule.of(network, capacities, Work.of(Budget.ofWork(SEARCH_NODES), seed));
+    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, work(run, SEARCH_NODES));
     long runs = RUNS * run.options().effort();
-    Simulation simulation = Simulation.of(network, capacities, Work.of(Budget.ofWork(runs), seed));
+    Simulation simulation = Simulation.of(network, capacities, work(run, runs));
     run.worked(
         "assembly.schedule.criticalpath",
         "The longest chain of seams",
         steps -> CriticalPath.of(network).length(steps));
     return new SchedulePart(schedule, simulation, GanttChart.of(schedule, capacities));
+  }
+
+  /** The terms of the run: its seed and its switch. */
+  private static Work work(Run run, long units) {
+    return new Work(
+        Budget.ofWork(units), run.options().seed(), Progress.NONE, run.options().cancellation());
   }
 }
