@@ -10,9 +10,11 @@ import io.github.seamstead.assembly.schedule.JoinTasks;
 import io.github.seamstead.assembly.schedule.Network;
 import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
+import io.github.seamstead.assembly.schedule.WorkCalendar;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,6 +25,8 @@ final class SchedulePlanner {
 
   /** Enough for the 95 % quantile to settle to a few per cent; more at a higher effort. */
   private static final long RUNS = 500;
+
+  private static final double MORNING_SECONDS = 8 * 3600;
 
   private SchedulePlanner() {}
 
@@ -52,7 +56,24 @@ final class SchedulePlanner {
         "assembly.schedule.criticalpath",
         "The longest chain of seams",
         steps -> CriticalPath.of(network).length(steps));
-    return new SchedulePart(schedule, simulation, GanttChart.of(schedule, capacities));
+    return new SchedulePart(
+        schedule,
+        simulation,
+        GanttChart.of(schedule, capacities),
+        run.document()
+            .site()
+            .flatMap(Site::crew)
+            .map(crew -> days(run, schedule, capacities, crew.hoursPerDay())),
+        run.document().site().flatMap(Site::start));
+  }
+
+  /** The seams by working days of one shift. */
+  private static GanttChart days(
+      Run run, ResourceSchedule schedule, Map<String, Integer> capacities, double daySeconds) {
+    run.assume("(working day)", "one shift from 8 in the morning, every day", "common practice");
+    WorkCalendar calendar =
+        WorkCalendar.ofDaylight(MORNING_SECONDS, MORNING_SECONDS + daySeconds, List.of());
+    return GanttChart.of(schedule, capacities, calendar, MORNING_SECONDS);
   }
 
   /** The terms of the run: its seed and its switch. */

@@ -122,4 +122,15 @@ class RiggingPlanTest {
     assertThat(plan.fixings().orElseThrow().fixings().total()).isEqualTo(all);
     assertThat(seams.metres(SeamKind.HEM)).isCloseTo(8 * 1.6, within(0.3));
   }
+
+  @Test
+  void seamsAreLaidIntoWorkingDays() {
+    JobPlan plan = plan(", \"start\": \"2031-05-17\"", STEEP, "");
+    SchedulePart schedule = plan.schedule().orElseThrow();
+    // Eight seams of nine minutes by one team in a day of eight hours.
+    assertThat(schedule.lastDay()).contains(1);
+    assertThat(schedule.start()).contains(java.time.LocalDate.of(2031, 5, 17));
+    assertThat(schedule.days().orElseThrow().endSeconds())
+        .isCloseTo(8 * 3600 + 8 * 540.0, within(1.0));
+  }
 }
