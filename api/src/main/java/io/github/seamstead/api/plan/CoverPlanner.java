@@ -1,5 +1,6 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Hem;
@@ -170,7 +171,7 @@ final class CoverPlanner {
             .max(Comparator.comparingDouble(Cloth::allArea))
             .orElseThrow(
                 () ->
-                    new IllegalArgumentException(
+                    ArgumentFault.of(
                         "hem: given reinforced, but no stock has a reinforced edge, must be turned"
                             + " or raw"));
     double margin = stock.edgeMargin();

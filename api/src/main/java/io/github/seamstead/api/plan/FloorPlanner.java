@@ -1,5 +1,6 @@
 package io.github.seamstead.api.plan;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.api.job.Aggregate;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
@@ -127,7 +128,7 @@ final class FloorPlanner {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                ArgumentFault.of(
                     "layer: given the mix " + id + ", must be a mix that could be proportioned"));
   }
 
