@@ -2,6 +2,7 @@ package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.CoverPart;
 import io.github.seamstead.api.plan.CutShape;
 import io.github.seamstead.geometry.pattern.PaperSize;
@@ -41,7 +42,7 @@ final class PrintSheets {
       if (isSmall(drawing, paper)) {
         PrintTiles tiles = PrintTiles.plan(drawing, paper, PRINTER_MARGIN_MM, OVERLAP_MM);
         String name = CoverChapter.name(shape) + ", " + shape.pieces().size() + " to cut";
-        tiles.tiles().forEach(tile -> sheets.add(sheet(drawing, tiles, tile, name)));
+        tiles.tiles().forEach(tile -> sheets.add(sheet(drawing, tiles, tile, shape.id(), name)));
       }
     }
     return sheets.isEmpty() ? Optional.empty() : Optional.of(page(sheets, paper));
@@ -56,6 +57,7 @@ final class PrintSheets {
   private static String page(List<String> sheets, PaperSize paper) {
     Markup page = new Markup().raw("<!DOCTYPE html>\n").open("html", "lang", "en").open("head");
     page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", Page.POLICY);
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.element("title", "Print sheets, true size");
     page.open("style")
@@ -82,10 +84,11 @@ final class PrintSheets {
     return page.close().close().raw("\n").toString();
   }
 
-  private static String sheet(PieceDrawing drawing, PrintTiles tiles, Tile tile, String name) {
+  private static String sheet(
+      PieceDrawing drawing, PrintTiles tiles, Tile tile, String shape, String name) {
     double width = tiles.turned() ? tiles.paper().height() : tiles.paper().width();
     double height = tiles.turned() ? tiles.paper().width() : tiles.paper().height();
-    String id = Markup.anchor(drawing.pieceId()) + "-" + tile.number();
+    String id = shape + "-" + tile.number();
     String title =
         name
             + ": sheet "

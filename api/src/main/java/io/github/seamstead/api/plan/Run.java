@@ -6,6 +6,7 @@ import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
@@ -20,6 +21,9 @@ import java.util.function.Supplier;
 
 /** What one run gathers beside its results. Not thread-safe. */
 final class Run {
+
+  /** What was given reads well before the name of the argument up to this many characters. */
+  private static final int PLAIN_GIVEN = 40;
 
   private final Job job;
   private final PlanOptions options;
@@ -44,30 +48,29 @@ final class Run {
     return options;
   }
 
-  /** Tries a part of the plan; what a module refuses becomes a fault at the path. */
+  /**
+   * Tries a part of the plan; what a module refuses becomes a fault at the path. Any other failure
+   * of a module is a defect of the library, not of the document, and ends the run.
+   */
   <T> Optional<T> attempt(String path, Supplier<T> part) {
     try {
       return Optional.of(part.get());
-    } catch (IllegalArgumentException e) {
-      fault(path, String.valueOf(e.getMessage()));
+    } catch (ArgumentFault e) {
+      fault(path, e);
       return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      throw new IllegalStateException("a defect, met while " + path + " was planned: " + e, e);
     }
   }
 
   /** Notes what a module says of a value: what was given, and what must be. */
-  void fault(String path, String message) {
-    int must = message.indexOf(", must");
-    int cut = must >= 0 ? must : message.lastIndexOf("; ");
-    String given = cut < 0 ? message : message.substring(0, cut);
-    String allowed =
-        cut < 0 ? "must not contradict each other or the rest" : message.substring(cut + 2);
-    faults.add(
-        job.fault(
-            path,
-            given
-                .replaceFirst("^(.{1,60}?): given ([^,]{1,40})$", "$2 for $1")
-                .replaceFirst("^given ", ""),
-            allowed));
+  private void fault(String path, ArgumentFault refused) {
+    String given = refused.given();
+    if (!refused.name().isEmpty()) {
+      boolean plain = given.length() <= PLAIN_GIVEN && given.indexOf(',') < 0;
+      given = plain ? given + " for " + refused.name() : refused.name() + ": given " + given;
+    }
+    faults.add(job.fault(path, given, refused.allowed()));
   }
 
   void fault(String path, String given, String allowed) {
