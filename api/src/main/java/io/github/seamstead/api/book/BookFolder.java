@@ -32,14 +32,16 @@ public final class BookFolder implements AutoCloseable {
 
   private final Path folder;
   private final Path target;
+  private final Path parent;
   private final Path draft;
   private final MadeFiles made = new MadeFiles();
   private final Set<String> taken = new HashSet<>();
   private boolean published;
 
-  private BookFolder(Path folder, Path target, Path draft) {
+  private BookFolder(Path folder, Path target, Path parent, Path draft) {
     this.folder = folder;
     this.target = target;
+    this.parent = parent;
     this.draft = draft;
   }
 
@@ -77,7 +79,11 @@ public final class BookFolder implements AutoCloseable {
     for (Path input : inputs) {
       if (resolved(input).startsWith(target)) {
         return Optional.of(
-            "given " + folder + ", in which " + input + " lies, which this run reads; must be"
+            "given "
+                + folder
+                + ", in which "
+                + input
+                + " lies, which this run reads; must be"
                 + " another folder");
       }
     }
@@ -172,7 +178,7 @@ public final class BookFolder implements AutoCloseable {
       throw refused(refusal.get());
     }
     Path draft = Drafts.create(parent, target);
-    BookFolder book = new BookFolder(folder, target, draft);
+    BookFolder book = new BookFolder(folder, target, parent, draft);
     try {
       book.put(MARK, MadeFiles.bytes(MadeFiles.begun()));
     } catch (IOException e) {
@@ -270,7 +276,7 @@ public final class BookFolder implements AutoCloseable {
       throw e;
     }
     published = true;
-    sync(draft.getParent());
+    sync(parent);
     if (replaces) {
       try {
         KeptFiles.discard(aside, before, target);

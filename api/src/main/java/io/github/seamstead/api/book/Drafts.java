@@ -28,21 +28,24 @@ final class Drafts {
 
   private static final Duration DEAD = Duration.ofHours(1);
   private static final int LONGEST_NAME_BYTES = 100;
+  private static final int MOST_DRAWS = 100;
 
   private Drafts() {}
 
   /** Makes a folder for a draft; unlike a temporary folder it is open to whom the umask admits. */
   static Path create(Path parent, Path target) throws IOException {
-    while (true) {
+    IOException taken = new IOException("no name is free for a draft");
+    for (int i = 0; i < MOST_DRAWS; i++) {
       String random = Integer.toHexString(ThreadLocalRandom.current().nextInt());
       Path draft = parent.resolve(prefix(target) + ProcessHandle.current().pid() + "-" + random);
       try {
         return Files.createDirectory(draft);
       } catch (FileAlreadyExistsException e) {
         // Another draft drew the same number: draw again.
-        continue;
+        taken = e;
       }
     }
+    throw taken;
   }
 
   private static String prefix(Path target) {
@@ -59,7 +62,8 @@ final class Drafts {
    * empties one whose replacement stands, and deletes drafts more than an hour old.
    */
   static void sweep(Path parent, Path target) throws IOException {
-    Pattern form = Pattern.compile(Pattern.quote(prefix(target)) + "(\\d{1,18})-[0-9a-f]{1,8}(-old)?");
+    Pattern form =
+        Pattern.compile(Pattern.quote(prefix(target)) + "(\\d{1,18})-[0-9a-f]{1,8}(-old)?");
     List<Path> found = new ArrayList<>();
     try (DirectoryStream<Path> entries = Files.newDirectoryStream(parent)) {
       for (Path entry : entries) {

@@ -70,8 +70,7 @@ final class KeptFiles {
   }
 
   /** A folder that holds made files alone goes with them; an empty one is someone's. */
-  private static boolean holdsOtherThan(Path folder, Path from, MadeFiles made)
-      throws IOException {
+  private static boolean holdsOtherThan(Path folder, Path from, MadeFiles made) throws IOException {
     boolean empty = true;
     try (var entries = Files.newDirectoryStream(folder)) {
       for (Path entry : entries) {

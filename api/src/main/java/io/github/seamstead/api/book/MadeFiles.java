@@ -20,8 +20,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The list of the files that a run made in a folder, each with the SHA-256 of its content. Only what
- * stands on this list with this very content is ever deleted: all else belongs to someone.
+ * The list of the files that a run made in a folder, each with the SHA-256 of its content. Only
+ * what stands on this list with this very content is ever deleted: all else belongs to someone.
  */
 final class MadeFiles {
 
@@ -29,7 +29,8 @@ final class MadeFiles {
       "# A run made the files listed here, each with its SHA-256. The next run into this folder"
           + " replaces these and keeps all others.\n";
   private static final Pattern LINE = Pattern.compile("([0-9a-f]{64})  (.+)");
-  private static final Pattern OUTSIDE = Pattern.compile("(^|/)\\.{0,2}(/|$)|\\\\|\u0000|^[A-Za-z]:");
+  private static final Pattern OUTSIDE =
+      Pattern.compile("(^|/)\\.{0,2}(/|$)|\\\\|\u0000|^[A-Za-z]:");
   private static final long LARGEST_LIST = 4L * 1024 * 1024;
 
   private final SortedMap<String, String> hashes = new TreeMap<>();
