@@ -13,7 +13,9 @@ import java.util.regex.Pattern;
  */
 public final class Anchors {
 
-  /** The most characters of a name; with a folder before and an ending after, all systems take it. */
+  /**
+   * The most characters of a name; with a folder before and an ending after, all systems take it.
+   */
   public static final int LONGEST = 60;
 
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");

@@ -226,7 +226,7 @@ public final class QuantityText {
     }
     String unit = matcher.group(5);
     if (unit == null) {
-      if (dimension != Dimension.RATIO) {
+      if (dimension != Dimension.RATIO && dimension != Dimension.MONEY) {
         throw fault(text, dimension, "the unit is missing");
       }
       unit = "1";

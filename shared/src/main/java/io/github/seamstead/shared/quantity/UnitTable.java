@@ -71,6 +71,7 @@ final class UnitTable {
         case FORCE -> forces(units);
         case SPEED -> speeds(units);
         case RATIO -> units.of("1", 1).part("%", 100).part("‰", 1000);
+        case MONEY -> units.of("1", 1);
       }
       all.put(dimension, Collections.unmodifiableMap(units.table));
     }

@@ -15,8 +15,11 @@ public final class Escapes {
   private static final Map<Integer, String> XML =
       Map.of((int) '&', "&amp;", (int) '<', "&lt;", (int) '>', "&gt;", (int) '"', "&quot;");
 
-  /** ASCII marks that Markdown may read as markup; CommonMark lets each be escaped. */
-  private static final String MARKDOWN = "\\`*_{}[]()<>#+-.!|~&:@$^=\"'";
+  /** Marks that mean something anywhere in a line of Markdown; CommonMark lets each be escaped. */
+  private static final String MARKDOWN = "\\`*_[]<>~|!$^";
+
+  /** Marks that mean something at the start of a line. */
+  private static final String MARKDOWN_START = "#+-=";
 
   private Escapes() {}
 
@@ -103,19 +106,33 @@ public final class Escapes {
    */
   public static String markdown(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (isBreak(c)) {
-                safe.append(' ');
-              } else if (isXml(c) && !turnsDirection(c)) {
-                if (MARKDOWN.indexOf(c) >= 0) {
-                  safe.append('\\');
-                }
-                safe.appendCodePoint(c);
-              }
-            });
+    String line = oneLine(text);
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (MARKDOWN.indexOf(c) >= 0 || isMarkdownHere(line, i)) {
+        safe.append('\\');
+      }
+      safe.append(c);
+    }
     return safe.toString();
+  }
+
+  private static boolean isMarkdownHere(String line, int i) {
+    char c = line.charAt(i);
+    String before = line.substring(0, i);
+    return (c == '&' && line.substring(i).matches("(?s)&[#A-Za-z].*"))
+        || (c == ':' && line.startsWith("//", i + 1))
+        || (MARKDOWN_START.indexOf(c) >= 0 && before.isBlank())
+        || ((c == '.' || c == ')') && before.strip().matches("\\d+"));
+  }
+
+  private static String oneLine(String text) {
+    StringBuilder line = new StringBuilder(text.length());
+    text.codePoints()
+        .map(c -> isBreak(c) ? ' ' : c)
+        .filter(c -> isXml(c) && !turnsDirection(c))
+        .forEach(line::appendCodePoint);
+    return line.toString();
   }
 
   /**
@@ -125,19 +142,7 @@ public final class Escapes {
    * @return the text on one line with U+02CB in place of backticks, which no escape reaches there
    */
   public static String markdownCode(String text) {
-    StringBuilder safe = new StringBuilder(text.length());
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '`') {
-                safe.append('\u02CB');
-              } else if (isBreak(c)) {
-                safe.append(' ');
-              } else if (isXml(c) && !turnsDirection(c)) {
-                safe.appendCodePoint(c);
-              }
-            });
-    return safe.toString();
+    return oneLine(text).replace('`', '\u02CB');
   }
 
   /**

@@ -22,10 +22,7 @@ final class LatexText {
     {">", "\\textgreater{}"},
     {"|", "\\textbar{}"},
     {"\"", "\\textquotedbl{}"},
-    // Two of these in a row would become a ligature.
     {"`", "\\textasciigrave{}"},
-    {"'", "\\textquotesingle{}"},
-    {"-", "-{}"},
     {"\u00A0", "~"},
     {"\u202F", "\\,"},
     {"\u2009", "\\,"},

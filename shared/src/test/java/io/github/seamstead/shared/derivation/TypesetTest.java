@@ -53,15 +53,26 @@ class TypesetTest {
     assertThat(Typeset.latex(slant()))
         .isEqualTo(
             """
+            \\providecommand{\\fitted}[1]{#1}
             \\subsection*{Slant height \\& slope}
+
             \\paragraph{Face}
+
             Slant height:
-            \\[ s = \\sqrt{{r}^{2} + {H}^{2}} = \\sqrt{{3}^{2} + {4}^{2}} = 5\\,\\mathrm{m} \\]
+            \\[ \\fitted{\\begin{aligned}
+              s &= \\sqrt{{r}^{2} + {H}^{2}} \\\\
+              &= \\sqrt{{3}^{2} + {4}^{2}} \\\\
+              &= 5\\,\\mathrm{m}
+            \\end{aligned}} \\]
             Pythagoras [derived].
+
             Face slope:
-            \\[ \\theta_{\\mathrm{f}} = \\arcsin\\left(\\frac{H}{s}\\right) = \
-            \\arcsin\\left(\\frac{4}{5}\\right) = 0.927295\\,\\mathrm{rad} = \
-            53.1301\\,\\mathrm{^{\\circ}} \\]
+            \\[ \\fitted{\\begin{aligned}
+              \\theta_{\\mathrm{f}} &= \\arcsin\\left(\\frac{H}{s}\\right) \\\\
+              &= \\arcsin\\left(\\frac{4}{5}\\right) \\\\
+              &= 0.927295\\,\\mathrm{rad} \\\\
+              &= 53.1301\\,\\mathrm{^{\\circ}}
+            \\end{aligned}} \\]
             From the horizontal.
             """);
   }
@@ -70,7 +81,7 @@ class TypesetTest {
   void markdownListsNamesLinesAndSources() {
     assertThat(Typeset.markdown(slant()))
         .contains("### Slant height & slope\n\n#### Face\n\n- Slant height: `s = ")
-        .contains("(Pythagoras [derived])")
+        .contains("(Pythagoras \\[derived\\])")
         .endsWith("From the horizontal.\n");
   }
 
