@@ -1,6 +1,5 @@
 package io.github.seamstead.api.plan;
 
-import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Hem;
@@ -18,6 +17,7 @@ import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -43,7 +43,12 @@ final class CoverPlanner {
       return Optional.empty();
     }
     Cover cover = stated.get();
-    if (run.document().stock().filter(stock -> isTooSmall(run, stock, cover)).isPresent()) {
+    if (run.document()
+        .stock()
+        .filter(
+            stock ->
+                isTooSmall(run, stock, cover) || PartEstimate.isTooMany(run, stock, cover, faces))
+        .isPresent()) {
       return Optional.empty();
     }
     List<Panel> panels = new ArrayList<>();

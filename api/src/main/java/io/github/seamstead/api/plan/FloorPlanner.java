@@ -1,6 +1,5 @@
 package io.github.seamstead.api.plan;
 
-import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.api.job.Aggregate;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
@@ -30,6 +29,7 @@ import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.floor.Supply;
 import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;

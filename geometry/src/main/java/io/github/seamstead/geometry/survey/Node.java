@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
-import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.check.ArgumentFault;
+
 /** What comes of a survey: an {@link Adjustment}, or the {@link Deficiency} that prevents it. */
 public sealed interface SurveyOutcome permits Adjustment, Deficiency {
 
