@@ -4,6 +4,7 @@ import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
+import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,7 +33,11 @@ final class CheckCommand implements Callable<Integer> {
     var out = console.out();
     out.println("No faults.");
     job.assumptions()
-        .forEach(a -> out.println("Assumed " + a.path() + " = " + a.value() + ": " + a.ground()));
+        .forEach(
+            a ->
+                out.println(
+                    Escapes.terminal(
+                        "Assumed " + a.path() + " = " + a.value() + ": " + a.ground())));
     return 0;
   }
 }

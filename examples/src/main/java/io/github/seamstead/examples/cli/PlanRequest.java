@@ -8,6 +8,8 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.plan.PlanOptions;
 import io.github.seamstead.api.plan.Unmet;
+import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.Escapes;
 import io.github.seamstead.shared.work.Cancellation;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -35,10 +37,10 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
 
   /** Plans the job and writes its book; gives the exit code. */
   int run(Console console) {
-    BookFolder.refusal(out)
+    BookFolder.refusal(out, file)
         .ifPresent(
             why -> {
-              throw new IllegalArgumentException("--out: " + why);
+              throw ArgumentFault.of("--out: " + why);
             });
     Job job = JobReader.read(file);
     JobPlan plan;
@@ -47,9 +49,12 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
           JobPlanner.plan(job, new PlanOptions(effort, seed, worked, progress, new Cancellation()));
       BookWriter.write(plan, out);
     }
-    console.out().println("The book is in " + out);
+    console.out().println("The book is in " + Escapes.terminal(out.toString()));
     for (Unmet unmet : plan.unmet()) {
-      console.err().println("Cannot be met: " + unmet.chapter().title() + ": " + unmet.what());
+      console
+          .err()
+          .println(
+              Escapes.terminal("Cannot be met: " + unmet.chapter().title() + ": " + unmet.what()));
     }
     return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }
