@@ -61,6 +61,7 @@ public record Book(
     if (!plan.derivations().isEmpty()) {
       WorkedChapter.write(book, plan.derivations());
     }
+    book.listDrawings();
     PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
     return new Book(
         page.html(),

@@ -74,10 +74,16 @@ public final class Page {
       }
       """;
 
+  /** Nothing runs and nothing is loaded: the page's own styles are all that is let in. */
+  public static final String POLICY =
+      "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
+
   private final String title;
   private final String language;
   private final List<String> titles = new ArrayList<>();
+  private final List<String> anchors = new ArrayList<>();
   private final List<String> bodies = new ArrayList<>();
+  private final Anchors given = new Anchors();
   private String lead = "";
 
   /**
@@ -105,12 +111,13 @@ public final class Page {
   /**
    * Adds a chapter.
    *
-   * @param chapterTitle its title, unique in the page; its anchor is {@link Markup#anchor(String)}
+   * @param chapterTitle its title; its anchor is made of it and unique in the page
    * @param body the markup below the title
    * @return this page
    */
   public Page chapter(String chapterTitle, Markup body) {
     titles.add(chapterTitle);
+    anchors.add(given.unique(chapterTitle));
     bodies.add(body.toString());
     return this;
   }
@@ -124,6 +131,7 @@ public final class Page {
     Markup page = new Markup();
     page.raw("<!DOCTYPE html>\n").open("html", "lang", language).open("head");
     page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.element("title", title).open("style").raw(STYLE).close().closeLine();
     page.open("body");
@@ -133,13 +141,13 @@ public final class Page {
         .closeLine();
     page.open("header").element("h1", title).raw(lead).closeLine();
     page.open("nav", "aria-label", "Contents").open("ol");
-    for (String chapter : titles) {
-      page.open("li").element("a", chapter, "href", "#" + Markup.anchor(chapter)).closeLine();
+    for (int i = 0; i < titles.size(); i++) {
+      page.open("li").element("a", titles.get(i), "href", "#" + anchors.get(i)).closeLine();
     }
     page.close().closeLine();
     page.open("main");
     for (int i = 0; i < titles.size(); i++) {
-      String anchor = Markup.anchor(titles.get(i));
+      String anchor = anchors.get(i);
       page.open("section", "aria-labelledby", anchor);
       page.element("h2", titles.get(i), "id", anchor).raw(bodies.get(i)).closeLine();
     }

@@ -5,6 +5,7 @@ import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.SheetEdge;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.pattern.SpliceRule;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -53,7 +54,7 @@ record ClothKind(double width, double height, int count) {
         .rolls()
         .forEach(r -> add(all, r.length(), r.width(), r.count(), r.reinforced(), onBand, margin));
     if (all.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "hem: given reinforced, but no stock has a reinforced edge, must be turned or raw");
     }
     List<ClothKind> kinds = new ArrayList<>();

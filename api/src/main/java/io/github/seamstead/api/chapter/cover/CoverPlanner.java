@@ -29,12 +29,17 @@ final class CoverPlanner {
       return Optional.empty();
     }
     Cover cover = stated.get();
-    if (run.document().stock().filter(stock -> isTooSmall(run, stock, cover)).isPresent()) {
-      return Optional.empty();
-    }
     Optional<FramePart> frame = run.part(FramePart.class);
     List<Outline> faces = faces(run, frame);
     if (faces.isEmpty()) {
+      return Optional.empty();
+    }
+    if (run.document()
+        .stock()
+        .filter(
+            stock ->
+                isTooSmall(run, stock, cover) || PartEstimate.isTooMany(run, stock, cover, faces))
+        .isPresent()) {
       return Optional.empty();
     }
     if (!openingsAreSimple(run, cover)) {

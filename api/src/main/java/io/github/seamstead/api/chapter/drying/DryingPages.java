@@ -6,7 +6,6 @@ import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Chart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
-import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.drying.DryingCurve;
@@ -122,7 +121,7 @@ final class DryingPages {
       chart.line(List.of(new double[] {0, y}, new double[] {days, y}), Ink.SEAM, m.name(), 1);
     }
     return chart.drawing(
-        "drying-" + Markup.anchor(part.layer().name()),
+        "drying-" + part.layer().name(),
         "Drying of the " + part.layer().name(),
         "Mean moisture of the coat over the days: likely line in a grey band from the fastest to"
             + " the slowest reasonable drying; dashed lines mark the states named.");

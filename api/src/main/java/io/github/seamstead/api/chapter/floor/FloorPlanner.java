@@ -35,6 +35,7 @@ import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.floor.Supply;
 import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
@@ -133,7 +134,7 @@ final class FloorPlanner {
         .findFirst()
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                ArgumentFault.of(
                     "layer: given the mix " + id + ", must be a mix that could be proportioned"));
   }
 
