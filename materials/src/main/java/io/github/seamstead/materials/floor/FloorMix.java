@@ -175,4 +175,23 @@ public record FloorMix(
     }
     return water;
   }
+
+  /**
+   * Gives the moisture that the mix really has: the one aimed at, or that of the parts where they
+   * are wetter, since water cannot be taken out at the mixer.
+   *
+   * @return the greater of placing moisture and {@link #moistureOfParts}
+   */
+  public double moistureAsMixed() {
+    return Math.max(placingMoisture, moistureOfParts());
+  }
+
+  /**
+   * Gives the fibre by its share of the dry mass.
+   *
+   * @return 0 where there is none
+   */
+  public double fibreShare() {
+    return parts.stream().filter(MixPart::isFibre).mapToDouble(MixPart::dryMassShare).sum();
+  }
 }
