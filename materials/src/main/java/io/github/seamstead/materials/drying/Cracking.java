@@ -186,7 +186,7 @@ public record Cracking(
   public List<SectorCracks> bySector(SectorPlan plan) {
     List<SectorCracks> rows = new ArrayList<>();
     for (Sector sector : plan.sectors()) {
-      double edge = sector.outline().get(1).distanceTo(sector.outline().get(2));
+      double edge = sector.edgeStart().distanceTo(sector.edgeEnd());
       rows.add(
           new SectorCracks(
               sector.number(),

@@ -3,6 +3,7 @@ package io.github.seamstead.materials.drying;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -115,9 +116,9 @@ public record Ventilation(double changesPerDay, double roomVolume, double floorA
     Args.require(
         leaving > incoming && leaving <= 1,
         "humidity of the air that leaves: given "
-            + leaving
+            + Numbers.plain(leaving)
             + ", must be above that of the air that comes in, "
-            + incoming
+            + Numbers.plain(incoming)
             + ", and at most 1");
     double density =
         steps
