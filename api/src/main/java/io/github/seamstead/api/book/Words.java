@@ -62,6 +62,26 @@ final class Words {
         : fixed(kilograms, kilograms < 20 ? 1 : 0, "kg");
   }
 
+  /** The unit in which lists for the shop count masses. */
+  String massUnit() {
+    return imperial ? "lb" : "kg";
+  }
+
+  /** A mass in {@link #massUnit}. */
+  double inMassUnit(double kilograms) {
+    return imperial ? kilograms / 0.45359237 : kilograms;
+  }
+
+  /** The unit in which lists for the shop count liquids. */
+  String liquidUnit() {
+    return imperial ? "US gal" : "l";
+  }
+
+  /** A volume in {@link #liquidUnit}. */
+  double inLiquidUnit(double cubicMetres) {
+    return imperial ? cubicMetres / 0.003785411784 : cubicMetres * 1000;
+  }
+
   String density(double kilogramsPerCubicMetre) {
     return imperial
         ? in(kilogramsPerCubicMetre, Dimension.DENSITY, "lb/ft3", 0)

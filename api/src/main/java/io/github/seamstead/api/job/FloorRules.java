@@ -110,16 +110,17 @@ final class FloorRules {
     }
   }
 
-  /** The door's face is one of the frame's. */
+  /** The door's face is one of the frame's, or of the floor's own outline. */
   static void door(Floor floor, Frame frame, Shape.Faults faults) {
+    int sides = floor.outline().map(FloorOutline::doorSides).orElse(frame.sides());
     floor
         .doorFace()
-        .filter(face -> face > frame.sides())
+        .filter(face -> face > sides)
         .ifPresent(
             face ->
                 faults.note(
                     "floor.doorFace",
                     "face " + face,
-                    "must be from 1 to " + frame.sides() + ", the number of sides"));
+                    "must be from 1 to " + sides + ", the number of sides"));
   }
 }

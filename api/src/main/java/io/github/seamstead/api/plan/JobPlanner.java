@@ -53,7 +53,7 @@ public final class JobPlanner {
     run.progress(0.8, "floor");
     Optional<FloorPart> floor = FloorPlanner.plan(run, frame, survey, mixes);
     run.progress(0.9, "drying");
-    List<DryingPart> drying = DryingPlanner.plan(run, floor, soils, mixes);
+    List<DryingPart> drying = DryingPlanner.plan(run, floor, frame, soils, mixes, trials);
     Optional<LayoutPart> laid = layout.get();
     run.requireNoFaults();
     run.progress(1, "done");

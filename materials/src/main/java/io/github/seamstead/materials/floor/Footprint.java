@@ -69,6 +69,16 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   }
 
   /**
+   * Tells which way corners run, since a footprint turns clockwise ones round.
+   *
+   * @param corners at least three
+   * @return true for clockwise as seen from above
+   */
+  public static boolean runsClockwise(List<PlanPoint> corners) {
+    return Polygons.signedArea(corners) < 0;
+  }
+
+  /**
    * Makes a footprint from coordinates.
    *
    * @param x the corners' x, in metres

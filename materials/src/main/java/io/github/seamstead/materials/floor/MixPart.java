@@ -52,6 +52,9 @@ public record MixPart(
   /** Lighter than this, poured loose, is fibre, in kg/m³ (common practice). */
   public static final double FIBRE_DENSITY = 400;
 
+  /** Chopped straw over the dry mass of a fibred floor mix, 0.5 to 2 % (common practice). */
+  public static final double USUAL_STRAW = 0.01;
+
   /**
    * Makes chopped straw: 55 kg/m³ loose and 12 % of moisture as it is kept dry (common practice).
    *
