@@ -99,9 +99,9 @@ final class FloorDrawings {
         "floor-sectors",
         "Sectors of the floor in the order of laying",
         plan.sectors().size()
-            + " sectors round the middle (dot), with the numbers of the tables. Lay them in the order of their numbers, from the far"
-            + " side to the door (heavy line), so that nobody is shut in and every joint is wet to"
-            + " wet.");
+            + " sectors round the middle (dot), with the numbers of the tables. Lay them in the"
+            + " order of their numbers, from the far side to the door (heavy line), so that nobody"
+            + " is shut in and every joint is wet to wet.");
   }
 
   private static List<double[]> points(List<PlanPoint> points) {

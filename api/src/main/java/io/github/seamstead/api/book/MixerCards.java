@@ -33,8 +33,7 @@ final class MixerCards {
     Markup body = book.body();
     String one = floor.drum() ? "load" : "heap";
     body.open("div", "class", "card");
-    body.element(
-        "h3", (floor.drum() ? "At the mixer: " : "On the tarpaulin: ") + card.layer());
+    body.element("h3", (floor.drum() ? "At the mixer: " : "On the tarpaulin: ") + card.layer());
     Optional<String> refusal = card.clay().flatMap(c -> c.refusal(w::litres));
     if (refusal.isPresent()) {
       body.element("p", "Do not mix it so: " + refusal.get() + ".", "class", "key");
@@ -59,11 +58,7 @@ final class MixerCards {
     body.open("li");
     if (card.partsTooWet()) {
       body.element("strong", "no water")
-          .text(
-              ": the parts bring "
-                  + w.litres(card.excessWater())
-                  + " too much for each "
-                  + one);
+          .text(": the parts bring " + w.litres(card.excessWater()) + " too much for each " + one);
     } else {
       body.element("strong", w.litres(card.water())).text(" water");
     }

@@ -48,8 +48,6 @@ final class OutlineShapes {
           }
         });
     return s.makes(
-        v ->
-            new FloorOutline(
-                v.find(diameter), v.find(sides), v.find(side), v.get(corners)));
+        v -> new FloorOutline(v.find(diameter), v.find(sides), v.find(side), v.get(corners)));
   }
 }

@@ -161,11 +161,6 @@ final class DryingPlanner {
 
   private double changes(double daily, double leaving) {
     return Ventilation.changesFor(
-        daily,
-        room.orElseThrow(),
-        stated.temperature(),
-        stated.humidity(),
-        leaving,
-        Steps.none());
+        daily, room.orElseThrow(), stated.temperature(), stated.humidity(), leaving, Steps.none());
   }
 }

@@ -37,8 +37,7 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
 
   static FloorMixing of(Run run, boolean mixed) {
     Optional<Plant> plant = run.document().plant();
-    int people =
-        run.document().site().flatMap(Site::crew).map(crew -> crew.people()).orElse(2);
+    int people = run.document().site().flatMap(Site::crew).map(crew -> crew.people()).orElse(2);
     if (plant.flatMap(Plant::mixer).isPresent()) {
       double cycle = plant.get().mixer().orElseThrow().cycle();
       return new FloorMixing(
@@ -119,8 +118,7 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
   static void tooWet(Run run, List<EarthQuantity> earth) {
     for (EarthQuantity quantity : earth) {
       FloorMix mix = quantity.layer().mix();
-      if (quantity.layer().mixed()
-          && mix.moistureOfParts() > mix.placingMoisture() + WET_BEYOND) {
+      if (quantity.layer().mixed() && mix.moistureOfParts() > mix.placingMoisture() + WET_BEYOND) {
         run.unmet(
             Chapter.FLOOR,
             quantity.layer().name()

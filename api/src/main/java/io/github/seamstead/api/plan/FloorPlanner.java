@@ -91,7 +91,8 @@ final class FloorPlanner {
     return SectorPlan.of(plan, FloorBase.doorEdge(run, floor, plan));
   }
 
-  private static BuildUp buildUp(Run run, Floor floor, Footprint base, Map<String, FloorMix> mixes) {
+  private static BuildUp buildUp(
+      Run run, Floor floor, Footprint base, Map<String, FloorMix> mixes) {
     Footprint plan = base;
     if (floor.edging() > 0) {
       plan = plan.inset(floor.edging());
@@ -178,9 +179,7 @@ final class FloorPlanner {
             .toList();
     FloorMixing.tooWet(run, earth);
     List<JointTiming> timings =
-        batches.stream()
-            .map(b -> JointTiming.of(sectors, b, mixing.cycle(), openTime))
-            .toList();
+        batches.stream().map(b -> JointTiming.of(sectors, b, mixing.cycle(), openTime)).toList();
     Optional<Trailer> trailer =
         plant.flatMap(Plant::trailer).map(t -> new Trailer(t.volume(), t.payload()));
     OrderList orders =
@@ -199,8 +198,7 @@ final class FloorPlanner {
             .orElse(0);
     run.cautions(
         Chapter.FLOOR,
-        FloorCautions.forJob(
-            heaviest, !buildUp.finishes().isEmpty(), mixed && mixing.drum()));
+        FloorCautions.forJob(heaviest, !buildUp.finishes().isEmpty(), mixed && mixing.drum()));
     trailer.ifPresent(t -> run.caution(Chapter.FLOOR, t.caution()));
     return new FloorPart(
         buildUp,
@@ -232,8 +230,7 @@ final class FloorPlanner {
     }
     for (SoilSample soil : run.document().soils()) {
       if (used.contains(soil.id())) {
-        supplies.add(
-            Supply.dug(soil.id(), soil.moisture(), soil.pricePerTonne().orElse(0.0)));
+        supplies.add(Supply.dug(soil.id(), soil.moisture(), soil.pricePerTonne().orElse(0.0)));
       }
     }
     return supplies;

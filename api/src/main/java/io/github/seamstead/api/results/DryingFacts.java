@@ -61,8 +61,7 @@ final class DryingFacts {
     return new Facts<Cracking>()
         .range("freeShrinkage", "shrinkage if nothing held it", Cracking::freeShrinkage)
         .range("forecast", "crack width over length by the soil's bar", Cracking::forecast)
-        .maybeNumber(
-            "measured", "crack width over length of the sample", c -> boxed(c.measured()))
+        .maybeNumber("measured", "crack width over length of the sample", c -> boxed(c.measured()))
         .range("widthPerMetre", "crack width over length that counts", Cracking::widthPerMetre);
   }
 

@@ -191,17 +191,15 @@ class DemoResultsTest {
   }
 
   @Test
-  void moreAirDriesTheSeedLoftSooner() throws IOException {
-    for (JsonNode layer : results("seed-loft").get("drying")) {
-      JsonNode firm = layer.at("/milestones/0/likely_d");
-      JsonNode aired = layer.at("/aired/milestones/0/likely_d");
-      assertThat(firm.isNumber() && aired.isNumber()).isTrue();
-      assertThat(aired.asDouble()).isLessThanOrEqualTo(firm.asDouble());
-    }
-    // The coat is laid wet, so that air over it counts.
+  void aShutCoverKeepsTheSeedLoftWetLonger() throws IOException {
     JsonNode coat = results("seed-loft").at("/drying/1");
-    assertThat(coat.at("/aired/milestones/0/likely_d").asDouble())
-        .isLessThan(coat.at("/milestones/0/likely_d").asDouble() - 0.1);
+    JsonNode firm = coat.at("/milestones/0/likely_d");
+    JsonNode shut = coat.at("/air/shutMilestones/0/likely_d");
+    assertThat(firm.isNumber()).isTrue();
+    assertThat(shut.isMissingNode() || shut.asDouble() > 2 * firm.asDouble()).isTrue();
+    assertThat(coat.at("/air/shutHumidity").asDouble()).isGreaterThan(0.9);
+    assertThat(coat.at("/air/changesPerDayToHold").asDouble())
+        .isGreaterThan(2 * coat.at("/air/leastChangesPerDay").asDouble());
   }
 
   @Test

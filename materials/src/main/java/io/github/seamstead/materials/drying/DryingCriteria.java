@@ -96,10 +96,12 @@ public record DryingCriteria(List<State> states) {
    */
   public static DryingCriteria rammed(double placed, EarthMoisture earth) {
     double dry = Math.min(placed, dryMoisture(earth));
+    // A mean over cells may stand a trace above what went into each of them.
+    double atOnce = placed * (1 + 1e-9);
     return new DryingCriteria(
         List.of(
-            new State("walkable, as rammed", placed),
-            new State("takes the coat, damp", placed),
+            new State("walkable, as rammed", atOnce),
+            new State("takes the coat, damp", atOnce),
             new State("dry through if left open", dry)));
   }
 

@@ -26,10 +26,7 @@ final class DryingRun {
   }
 
   DryingRun(
-      DryingSlab slab,
-      Weather weather,
-      double exchangeFactor,
-      Optional<Ventilation> ventilation) {
+      DryingSlab slab, Weather weather, double exchangeFactor, Optional<Ventilation> ventilation) {
     this.slab = slab;
     this.weather = weather;
     this.exchangeFactor = exchangeFactor;

@@ -38,8 +38,7 @@ public final class FloorDrying {
         break;
       }
       // A coat waits until the coat below is dry, and with it all that lies deeper.
-      dried |=
-          above.role() == LayerRole.EARTH_COAT && next.role() == LayerRole.EARTH_COAT;
+      dried |= above.role() == LayerRole.EARTH_COAT && next.role() == LayerRole.EARTH_COAT;
       double held = dried ? DryingCriteria.dryMoisture(earth) : moisture.of(next);
       below += next.thickness();
       water += next.thickness() * held;

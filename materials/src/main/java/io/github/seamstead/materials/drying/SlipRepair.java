@@ -27,7 +27,6 @@ public record SlipRepair(
   /** Thickness of a skim over the mended coat, in metres (common practice). */
   public static final double USUAL_SKIM = 0.001;
 
-
   /** Water over dry mass of a slip like thick cream (common practice). */
   public static final double SLIP_MOISTURE = 0.40;
 
@@ -70,20 +69,14 @@ public record SlipRepair(
     Range volume = cracks.plus(Range.exactly(covered));
     double wetPerDry = 1 / GRAIN_DENSITY + SLIP_MOISTURE / WATER_DENSITY;
     double dry = volume.likely() / wetPerDry;
-    List<MixPart> fine =
-        coat.parts().stream().filter(p -> !p.isFibre()).toList();
+    List<MixPart> fine = coat.parts().stream().filter(p -> !p.isFibre()).toList();
     double all = fine.stream().mapToDouble(MixPart::dryMassShare).sum();
     List<Part> parts = new ArrayList<>();
     for (MixPart part : fine) {
       parts.add(new Part(part.name(), dry * part.dryMassShare() / all));
     }
     return new SlipRepair(
-        volume,
-        cracks,
-        covered,
-        parts,
-        dry * SLIP_MOISTURE,
-        Math.min(SIEVE, coat.largestGrain()));
+        volume, cracks, covered, parts, dry * SLIP_MOISTURE, Math.min(SIEVE, coat.largestGrain()));
   }
 
   /**

@@ -147,10 +147,7 @@ public record Ventilation(double changesPerDay, double roomVolume, double floorA
   }
 
   private double taken(AirState outside) {
-    return changesPerDay
-        * roomVolume
-        / Weather.DAY
-        * saturationDensity(outside.temperature());
+    return changesPerDay * roomVolume / Weather.DAY * saturationDensity(outside.temperature());
   }
 
   private static double saturationDensity(double temperature) {

@@ -107,12 +107,7 @@ public record BatchClay(
         }
         texts.add(String.join(", ", parts));
       }
-      return what
-          + ": "
-          + String.join("; then ", texts)
-          + " ("
-          + percent(clay)
-          + " clay)";
+      return what + ": " + String.join("; then ", texts) + " (" + percent(clay) + " clay)";
     }
   }
 
@@ -298,8 +293,7 @@ public record BatchClay(
       for (int i = 1; i <= DRUM_STEPS; i++) {
         double volume = Math.min(10, mixer.workingVolume() + i * DRUM_STEP);
         double limit = mixer.massLimit() * volume / mixer.workingVolume();
-        Mixer drum =
-            new Mixer(volume, limit, mixer.bucketVolume(), mixer.bucketStep());
+        Mixer drum = new Mixer(volume, limit, mixer.bucketVolume(), mixer.bucketStep());
         Optional<Remedy> found = one(Way.LARGER_MIXER, drum, volume);
         if (found.isPresent()) {
           return found;
@@ -332,8 +326,7 @@ public record BatchClay(
       boolean fit =
           loads.stream()
               .allMatch(
-                  load ->
-                      load.fits(mixer) && load.parts().stream().allMatch(p -> p.buckets() > 0));
+                  load -> load.fits(mixer) && load.parts().stream().allMatch(p -> p.buckets() > 0));
       double clay = clay(loads, clayByPart, Steps.none());
       return fit && !strays(clay, wanted, band)
           ? Optional.of(new Remedy(Way.TWO_LOADS, mixer.bucketVolume(), loads, clay))

@@ -61,8 +61,6 @@ public record CrewRates(int people, Range minutesPerLoad, int peopleAtMixer) {
    */
   public CrewRates withUsualMinutesPerLoad(double likely) {
     return new CrewRates(
-        people,
-        minutesPerLoad.times(likely / minutesPerLoad.likely()),
-        peopleAtMixer);
+        people, minutesPerLoad.times(likely / minutesPerLoad.likely()), peopleAtMixer);
   }
 }

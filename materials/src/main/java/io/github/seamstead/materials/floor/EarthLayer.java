@@ -82,7 +82,8 @@ public record EarthLayer(
             + " kg/m3, must be at most "
             + percent(Math.floor(most * 1000) / 1000)
             + (loosest < density.likely()
-                ? ": its pores are full at " + percent(Saturation.moisture(density.likely()))
+                ? ": its pores are full at "
+                    + percent(Saturation.moisture(density.likely()))
                     + ", at the low end of the density at that"
                 : ", with which its pores are full"));
   }

@@ -217,8 +217,7 @@ public record FloorMix(
     }
     MixPart wettest = parts.get(0);
     for (MixPart part : parts) {
-      if (part.dryMassShare() * part.moisture()
-          > wettest.dryMassShare() * wettest.moisture()) {
+      if (part.dryMassShare() * part.moisture() > wettest.dryMassShare() * wettest.moisture()) {
         wettest = part;
       }
     }

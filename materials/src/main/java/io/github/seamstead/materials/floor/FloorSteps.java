@@ -11,7 +11,8 @@ import java.util.List;
 public final class FloorSteps {
 
   private static final Source LEVELS = Source.commonPractice("levels from a peg in the centre");
-  private static final Source EDGING = Source.commonPractice("edge rails set to the finished level");
+  private static final Source EDGING =
+      Source.commonPractice("edge rails set to the finished level");
   private static final Source DRAINS =
       Source.commonPractice("ground falls away from the floor, gravel drains to the lowest side");
   private static final Source SHEETS = Source.commonPractice("sheets under floors, lapped uphill");
@@ -97,8 +98,9 @@ public final class FloorSteps {
         List.of(
             "Let the ground outside fall away from the floor on all sides, and cut a ditch on the"
                 + " uphill side.",
-            "Where the hole may fill, run a gravel trench with a pipe from its lowest corner to open"
-                + " air or a soakaway; where there is no fall, raise the floor above the ground.",
+            "Where the hole may fill, run a gravel trench with a pipe from its lowest corner to"
+                + " open air or a soakaway; where there is no fall, raise the floor above the"
+                + " ground.",
             "Keep the drip line of the cover outside the edge of the floor."),
         List.of(Quantity.of("outline to drain", Kind.LENGTH, floor.footprint().perimeter())),
         "spade, level, perforated pipe if the ground is wet, gravel",
@@ -114,8 +116,8 @@ public final class FloorSteps {
         List.of(
             "Drive a peg in the centre and mark the finished level on it; all heights are measured"
                 + " down from this one mark.",
-            "Carry the level to pegs along the edge with a water level or a straight-edge turned end"
-                + " for end.",
+            "Carry the level to pegs along the edge with a water level or a straight-edge turned"
+                + " end for end.",
             "Mark each layer's top on the pegs, from the ground up."),
         heights(floor),
         "peg, mallet, clear hose with water or a long level, straight-edge, pencil",
@@ -212,13 +214,12 @@ public final class FloorSteps {
             "It is walked on at once; it needs no drying before the coat."),
         List.of(
             Quantity.of("thickness, rammed", Kind.THICKNESS, quantity.meanThickness()),
-            new Quantity(
-                "thickness as spread", Kind.THICKNESS, looseThickness(quantity)),
+            new Quantity("thickness as spread", Kind.THICKNESS, looseThickness(quantity)),
             Quantity.of("lifts", Kind.COUNT, layer.lifts()),
             Quantity.of("passes of a hand rammer over each lift", Kind.COUNT, PASSES),
             Quantity.of("sectors", Kind.COUNT, sectors.sectors().size())),
-        "barrow, rake, hand rammer of about a lifting weight, straight-edge, watering can with rose,"
-            + " boots with steel toes, gloves, ear muffs",
+        "barrow, rake, hand rammer of about a lifting weight, straight-edge, watering can with"
+            + " rose, boots with steel toes, gloves, ear muffs",
         "three: one spreads, one rams, one checks the level; change the rammer often",
         "a nail pushed by hand hardly enters; level under a straight-edge; no print of a heel",
         "loose places settle under feet and the coat breaks into plates",
@@ -245,20 +246,19 @@ public final class FloorSteps {
   }
 
   private static FloorStep coat(EarthQuantity quantity, SectorPlan sectors) {
-    double longest =
-        sectors.sectors().stream().mapToDouble(Sector::screedLength).max().orElse(0);
+    double longest = sectors.sectors().stream().mapToDouble(Sector::screedLength).max().orElse(0);
     return new FloorStep(
         "Lay the coat: " + quantity.layer().name(),
         List.of(
             "Set screed rails of the coat's thickness from the centre to the edge on both sides of"
                 + " a sector; the top of the rails is the level.",
-            "Fill between them, draw it level with a straight-edge in a sawing motion, lift the rails"
-                + " and fill their tracks at once.",
+            "Fill between them, draw it level with a straight-edge in a sawing motion, lift the"
+                + " rails and fill their tracks at once.",
             "Float it with wood as soon as it stands; trowel it with steel when a thumb leaves only"
                 + " a shallow print, first flat, later with the blade raised, with a few drops of"
                 + " water.",
-            "Cut the open edge of a sector upright, cover it with a damp cloth, mist it and brush on"
-                + " slip before the next sector is laid against it."),
+            "Cut the open edge of a sector upright, cover it with a damp cloth, mist it and brush"
+                + " on slip before the next sector is laid against it."),
         List.of(
             Quantity.of("thickness", Kind.THICKNESS, quantity.meanThickness()),
             Quantity.of("sectors, in the order of laying", Kind.COUNT, sectors.sectors().size()),
@@ -275,8 +275,8 @@ public final class FloorSteps {
     return new FloorStep(
         "Let it dry evenly: " + quantity.layer().name(),
         List.of(
-            "The first days no sun on it and no draught: shade it and open low and high on all sides"
-                + " a little.",
+            "The first days no sun on it and no draught: shade it and open low and high on all"
+                + " sides a little.",
             "When it is firm, press it once more with a steel trowel and close the first hair"
                 + " cracks.",
             "From then on change the air as often as the drying chapter asks for; keep people and"
@@ -285,9 +285,10 @@ public final class FloorSteps {
         List.of(Quantity.of("surface to watch", Kind.AREA, quantity.area())),
         "shade cloth, steel trowel, hygrometer, boards",
         "one, morning and evening",
-        "even colour; a clear sheet taped down over night stays dry below; a hygrometer sealed under"
-            + " a box for two or three days shows 75 % or less",
-        "one side dries first, shrinks and cracks; oil over damp earth stays sticky and goes mouldy",
+        "even colour; a clear sheet taped down over night stays dry below; a hygrometer sealed"
+            + " under a box for two or three days shows 75 % or less",
+        "one side dries first, shrinks and cracks; oil over damp earth stays sticky and goes"
+            + " mouldy",
         DRYNESS);
   }
 
@@ -329,8 +330,8 @@ public final class FloorSteps {
             finished
                 ? "Oil or wax worn paths again when a drop of water soaks in."
                 : "Without oil or wax it dusts and must not be wiped: lay mats where people walk.",
-            "Mend a hole: cut it square, wet it, fill it with the kept mix in two goes, and treat it"
-                + " like the rest. Keep a bucket of the dry mix for it."),
+            "Mend a hole: cut it square, wet it, fill it with the kept mix in two goes, and treat"
+                + " it like the rest. Keep a bucket of the dry mix for it."),
         List.of(),
         "broom, cloth, kept mix, trowel, oil or wax",
         "one",

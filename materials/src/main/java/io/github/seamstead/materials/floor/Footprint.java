@@ -119,8 +119,8 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
 
   /**
    * Makes the plan of a round room, centred on the origin, as a regular 48-gon of the circle's
-   * area. Its corners are set so that the first sixteenth of the edge lies nearest the reader, in the
-   * middle.
+   * area. Its corners are set so that the first sixteenth of the edge lies nearest the reader, in
+   * the middle.
    *
    * @param diameter in metres, greater than 0
    * @return the footprint without gaps

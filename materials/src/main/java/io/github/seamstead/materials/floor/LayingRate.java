@@ -13,7 +13,9 @@ import io.github.seamstead.shared.uncertainty.Range;
  */
 public record LayingRate(Range perCubicMetre, Range perSquareMetre) {
 
-  /** Loading sand 1.0, wheeling up to 50 m, spreading and levelling 1.25 h/m³, blinding 2 to 2.4. */
+  /**
+   * Loading sand 1.0, wheeling up to 50 m, spreading and levelling 1.25 h/m³, blinding 2 to 2.4.
+   */
   public static final Source MOVING =
       Source.found("", "Labour factors, a quantity-surveying school", "", "excavation, filling");
 

@@ -94,8 +94,7 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
     double area = Polygons.signedArea(outline);
     for (List<PlanPoint> gap : footprint.gaps()) {
       for (int k = 1; k + 1 < outline.size(); k++) {
-        List<PlanPoint> triangle =
-            List.of(outline.get(0), outline.get(k), outline.get(k + 1));
+        List<PlanPoint> triangle = List.of(outline.get(0), outline.get(k), outline.get(k + 1));
         area -= Polygons.areaWithin(gap, triangle);
       }
     }
@@ -133,8 +132,7 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
                 k == 0 ? a : a.towards(b, (double) k / perEdge),
                 k == perEdge - 1 ? b : a.towards(b, (double) (k + 1) / perEdge));
         int index = edge * perEdge + k;
-        sectors.add(
-            new Sector(index + 1, outline, areaToLay(footprint, outline), order[index]));
+        sectors.add(new Sector(index + 1, outline, areaToLay(footprint, outline), order[index]));
       }
     }
     return new SectorPlan(centre, sectors, door + 1);

@@ -43,8 +43,8 @@ public record SandBulking(OptionalDouble measured) {
   private static final double[] LIKELY = {0, 0.15, 0.20, 0.25, 0.30, 0.30, 0};
   private static final double[] COARSE_AT = {0, 0.02, 0.05, 0.06, 0.12};
   private static final double[] COARSE = {0, 0.10, 0.15, 0.15, 0};
-  private static final double[] FINE_AT = {0, 0.02, 0.03, 0.06, 0.08, 0.10, 0.20};
-  private static final double[] FINE = {0, 0.19, 0.294, 0.364, 0.408, 0.408, 0};
+  private static final double[] FINE_AT = {0, 0.02, 0.03, 0.04, 0.06, 0.08, 0.10, 0.20};
+  private static final double[] FINE = {0, 0.19, 0.294, 0.322, 0.364, 0.408, 0.408, 0};
 
   /** Doubt that is left after a tin test: the crew's filling and the moisture's guess. */
   private static final double TIN_DOUBT = 0.15;
@@ -114,7 +114,7 @@ public record SandBulking(OptionalDouble measured) {
    * @return over the flooded volume, 0 to 1
    * @throws IllegalArgumentException if a height is out of range
    */
-  @Calculation("materials.water.tin")
+  @Calculation("materials.water.bulking")
   public static double tin(double dampHeight, double floodedHeight, Steps steps) {
     Args.positive("flooded height", floodedHeight, "");
     Args.require(
@@ -144,12 +144,10 @@ public record SandBulking(OptionalDouble measured) {
     Args.within("moisture of the sand", moisture, 0, 0.6, "");
     double likely = curve(LIKELY_AT, LIKELY, moisture);
     if (measured.isEmpty()) {
-      return new Range(
-          curve(COARSE_AT, COARSE, moisture), likely, curve(FINE_AT, FINE, moisture));
+      return new Range(curve(COARSE_AT, COARSE, moisture), likely, curve(FINE_AT, FINE, moisture));
     }
     double scaled = Math.min(MOST, likely * measured.getAsDouble());
-    return new Range(
-        scaled * (1 - TIN_DOUBT), scaled, Math.min(MOST, scaled * (1 + TIN_DOUBT)));
+    return new Range(scaled * (1 - TIN_DOUBT), scaled, Math.min(MOST, scaled * (1 + TIN_DOUBT)));
   }
 
   /**
