@@ -45,7 +45,7 @@ final class CrackSection {
     table.row("slip to mix in all", w.range(slip.volume(), w::litres));
     slip.parts().forEach(p -> table.row("slip: " + p.name(), w.mass(p.dryMass())));
     table.row("slip: water", w.litres(slip.water() / 1000));
-    table.row("slip: sieve", w.small(slip.sieve()));
+    table.row("slip: sieve", w.mesh(slip.sieve()));
   }
 
   /** Forecast and sample in one statement, and which of the two counts. */

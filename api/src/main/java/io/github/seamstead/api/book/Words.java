@@ -39,6 +39,13 @@ final class Words {
         : fixed(metres * 1000, 0, "mm");
   }
 
+  /** Writes the mesh of a sieve, which is finer than a tape reads. */
+  String mesh(double metres) {
+    return imperial
+        ? Numbers.significant(metres / 0.0254, 2) + NO_BREAK + "in"
+        : Numbers.significant(metres * 1000, 2) + NO_BREAK + "mm";
+  }
+
   String area(double squareMetres) {
     return imperial ? in(squareMetres, Dimension.AREA, "ft2", 1) : fixed(squareMetres, 2, "m²");
   }

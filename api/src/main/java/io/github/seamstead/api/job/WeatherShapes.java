@@ -26,9 +26,9 @@ final class WeatherShapes {
             "horizon",
             Quantities.of(Dimension.TIME, "d", 1, 730),
             "how far the forecast looks",
-            90 * 86400.0,
-            "90 d",
-            "long enough for a coat in summer");
+            180 * 86400.0,
+            "180 d",
+            "long enough for a coat on a damp pack in summer");
     Shape.Key<Integer> airChanges =
         s.optional(
             "airChanges",

@@ -14,6 +14,7 @@ import io.github.seamstead.materials.drying.Ventilation;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.EarthLayer;
 import io.github.seamstead.materials.floor.FloorCautions;
+import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.LayerRole;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -111,7 +112,17 @@ final class DryingPlanner {
             .map(c -> c.advice(layer.mix().fibreShare() > 0, layer.thickness()))
             .orElse(List.of()),
         cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
-        air(slab, criteria, forecast, area));
+        covered(index) ? Optional.empty() : air(slab, criteria, forecast, area));
+  }
+
+  /** Tells whether the next layer is laid on this one while it is damp. */
+  private boolean covered(int index) {
+    List<Layer> layers = floor.buildUp().layers();
+    return layers.get(index) instanceof EarthLayer pack
+        && pack.role() == LayerRole.DRY_PACK
+        && index + 1 < layers.size()
+        && layers.get(index + 1) instanceof EarthLayer next
+        && next.mixed();
   }
 
   /** As it comes out of the mixer, wetter than wanted where the parts are. */

@@ -51,13 +51,17 @@ public record Batch(
    * @throws IllegalArgumentException if one step of each part is already too much for the mixer
    */
   public static Batch of(FloorMix mix, Mixer mixer) {
-    double perMass = mix.loosePartsVolumePerDryMass();
+    // Fibre goes in last, into a mix that has settled, and takes no room of the drum.
+    double perMass = 0;
+    for (MixPart part : mix.parts()) {
+      perMass += part.isFibre() ? 0 : volume(part);
+    }
     double placed = 1 + Math.max(mix.placingMoisture(), mix.moistureOfParts());
     double most = Math.min(mixer.workingVolume() / perMass, mixer.massLimit() / placed);
     double step = mixer.bucketStep() * mixer.bucketVolume();
     MixPart largest = mix.parts().get(0);
     for (MixPart part : mix.parts()) {
-      if (volume(part) > volume(largest)) {
+      if (!part.isFibre() && (largest.isFibre() || volume(part) > volume(largest))) {
         largest = part;
       }
     }
@@ -115,7 +119,12 @@ public record Batch(
 
   /** Tells whether a mixer takes the load by volume and by mass. */
   boolean fits(Mixer mixer) {
-    return looseVolume() <= mixer.workingVolume() * (1 + 1e-9)
+    double measured =
+        parts.stream()
+            .filter(part -> !part.part().isFibre())
+            .mapToDouble(BatchPart::looseVolume)
+            .sum();
+    return measured <= mixer.workingVolume() * (1 + 1e-9)
         && mass() <= mixer.massLimit() * (1 + 1e-9);
   }
 
@@ -141,13 +150,30 @@ public record Batch(
     return worst;
   }
 
+  private static double grain(FloorMix mix, List<Integer> counts, Mixer mixer) {
+    double dry = 0;
+    for (int i = 0; i < counts.size(); i++) {
+      MixPart part = mix.parts().get(i);
+      if (!part.isFibre()) {
+        dry += counts.get(i) * mixer.bucketStep() * mixer.bucketVolume() * part.looseDryDensity();
+      }
+    }
+    return dry;
+  }
+
   private static Batch filled(FloorMix mix, List<Integer> counts, Mixer mixer) {
     List<BatchPart> parts = new ArrayList<>();
     double balance = 0;
+    double grain = grain(mix, counts, mixer) / (1 - mix.fibreShare());
     for (int i = 0; i < counts.size(); i++) {
-      BatchPart part =
-          BatchPart.of(
-              mix.parts().get(i), counts.get(i) * mixer.bucketStep(), mixer.bucketVolume());
+      MixPart measured = mix.parts().get(i);
+      double volume = mixer.bucketVolume();
+      // Handfuls are not counted in parts of a bucket.
+      double buckets =
+          measured.isFibre()
+              ? grain * measured.dryMassShare() / measured.looseDryDensity() / volume
+              : counts.get(i) * mixer.bucketStep();
+      BatchPart part = BatchPart.of(measured, buckets, volume);
       parts.add(part);
       balance += part.dryMass() * (mix.placingMoisture() - part.part().moisture());
     }

@@ -133,11 +133,16 @@ public record BatchCard(
       lines.add(
           new Line(
               part.part().name(),
-              buckets(part.buckets()),
+              buckets(part.part().isFibre() ? quarters(part.buckets()) : part.buckets()),
               part.moistMass(),
               part.part().isFibre()));
     }
     return lines;
+  }
+
+  /** Handfuls are told to a quarter of a bucket. */
+  private static double quarters(double buckets) {
+    return Math.max(0.25, Math.round(buckets * 4) / 4.0);
   }
 
   private static int place(Batch batch, BatchPart part) {

@@ -100,6 +100,9 @@ public record BatchClay(
       for (Batch load : loads) {
         List<String> parts = new ArrayList<>();
         for (BatchPart part : load.parts()) {
+          if (part.part().isFibre()) {
+            continue;
+          }
           parts.add(
               BatchCard.buckets(part.buckets())
                   + (part.buckets() > 1 ? " buckets " : " bucket ")
