@@ -91,7 +91,7 @@ final class DryingPlanner {
     DryingSlab slab = FloorDrying.slab(floor.buildUp(), index, this::moisture, EARTH);
     DryingCriteria criteria = FloorDrying.criteria(layer, moisture(layer), EARTH);
     DryingForecast forecast = forecast(slab, criteria, ventilation(stated.airChanges()));
-    if (forecast.neverDries()) {
+    if (forecast.neverDries() && !covered(index)) {
       run.unmet(
           Chapter.DRYING,
           layer.name()

@@ -118,18 +118,19 @@ public record DryingForecast(
 
   private static Milestone milestone(
       String name, double moisture, List<DryingCurve> runs, double horizonDays) {
+    // Over a damp base or in damp air the run that moves water fastest may be the wetter one.
+    double[] times =
+        runs.stream()
+            .mapToDouble(run -> run.timeTo(moisture).orElse(Double.POSITIVE_INFINITY))
+            .sorted()
+            .toArray();
     return new Milestone(
-        name,
-        moisture,
-        days(runs.get(0).timeTo(moisture)),
-        days(runs.get(1).timeTo(moisture)),
-        days(runs.get(2).timeTo(moisture)),
-        horizonDays);
+        name, moisture, days(times[0]), days(times[1]), days(times[2]), horizonDays);
   }
 
-  private static OptionalDouble days(OptionalDouble seconds) {
-    return seconds.isPresent()
-        ? OptionalDouble.of(seconds.getAsDouble() / Weather.DAY)
+  private static OptionalDouble days(double seconds) {
+    return seconds < Double.POSITIVE_INFINITY
+        ? OptionalDouble.of(seconds / Weather.DAY)
         : OptionalDouble.empty();
   }
 

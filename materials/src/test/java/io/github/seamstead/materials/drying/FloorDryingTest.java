@@ -108,6 +108,23 @@ class FloorDryingTest {
     assertThat(damp.milestones().get(2).soonest()).isEmpty();
   }
 
+  @Test
+  void theRangeIsInOrderOverADampPackInDampAir() {
+    DryingForecast forecast =
+        DryingForecast.of(
+            slab(2),
+            Weather.constant(new AirState(14, 0.8, 0.2)),
+            DryingCriteria.wetLaid(0.14, EARTH),
+            DryingDoubt.published(),
+            180);
+    for (Milestone m : forecast.milestones()) {
+      double soonest = m.soonest().orElse(999);
+      double likely = m.likely().orElse(999);
+      assertThat(soonest).isLessThanOrEqualTo(likely);
+      assertThat(likely).isLessThanOrEqualTo(m.latest().orElse(999));
+    }
+  }
+
   private static double likely(DryingForecast forecast) {
     return forecast.milestones().get(2).likely().orElseThrow();
   }
