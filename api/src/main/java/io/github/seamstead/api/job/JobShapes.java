@@ -63,8 +63,7 @@ final class JobShapes {
               faults);
           FloorRules.materials(v.get(soils), v.get(aggregates), v.find(floor), faults);
           FloorRules.trials(v.get(trialMixes), v.find(floor), faults);
-          v.find(floor)
-              .ifPresent(f -> v.find(frame).ifPresent(on -> FloorRules.door(f, on, faults)));
+          v.find(floor).ifPresent(f -> FloorRules.door(f, v.find(frame), faults));
         });
     return s.makes(
         v ->

@@ -2,10 +2,10 @@ package io.github.seamstead.api.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.testing.DemoJobs;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

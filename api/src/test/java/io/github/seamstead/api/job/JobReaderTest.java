@@ -126,7 +126,7 @@ class JobReaderTest {
     }
     Thread writer = new Thread(() -> write(pipe, job("")));
     writer.start();
-    assertThat(JobReader.read(pipe).document().frame().sides()).isEqualTo(9);
+    assertThat(JobReader.read(pipe).document().frame().orElseThrow().sides()).isEqualTo(9);
     writer.join();
   }
 

@@ -1,14 +1,13 @@
 package io.github.seamstead.api.plan;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.joining.SchedulePart;
 import io.github.seamstead.api.chapter.rigging.AnchoringPart;
 import io.github.seamstead.api.chapter.rigging.HandlingPart;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.assembly.anchor.ShelterForm;
 import io.github.seamstead.assembly.fixings.SeamKind;

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.chapter.internal.Run;
-
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.plane.Outline;

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.chapter.joining;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
-
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.assembly.fixings.SeamBill;

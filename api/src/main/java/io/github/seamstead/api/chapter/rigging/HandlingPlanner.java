@@ -110,7 +110,11 @@ final class HandlingPlanner {
 
   private static RopePull pull(Run run, FrameMeasures m, DropZone zone, double mass) {
     boolean metal =
-        run.document().frame().flatMap(f -> f.poles()).filter(p -> p.section() == PoleSection.ROUND).isPresent();
+        run.document()
+            .frame()
+            .flatMap(f -> f.poles())
+            .filter(p -> p.section() == PoleSection.ROUND)
+            .isPresent();
     double friction = metal ? RopePull.METAL_BAR : RopePull.TIMBER_EDGE;
     run.assume(
         "(raising)",

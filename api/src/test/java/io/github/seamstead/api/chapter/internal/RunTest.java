@@ -1,17 +1,16 @@
 package io.github.seamstead.api.chapter.internal;
 
-import io.github.seamstead.api.chapter.PlanOptions;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import io.github.seamstead.api.chapter.Parts;
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.check.Args;
-import io.github.seamstead.api.chapter.Parts;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -19,7 +18,10 @@ import org.junit.jupiter.api.Test;
 class RunTest {
 
   private final Run run =
-      new Run(JobReader.read(DemoJobs.FOLDER.resolve("class-model.json")), PlanOptions.defaults(), List.of());
+      new Run(
+          JobReader.read(DemoJobs.FOLDER.resolve("class-model.json")),
+          PlanOptions.defaults(),
+          List.of());
 
   @Test
   void whatValuesContradictIsAFaultOfTheDocument() {
