@@ -49,9 +49,12 @@ public final class JobPlanner {
     run.progress(0.6, "soil and mixes");
     List<SoilPart> soils = SoilPlanner.plan(run);
     List<MixPart> mixes = MixPlanner.plan(run, soils);
-    List<TrialPart> trials = TrialPlanner.plan(run, mixes);
+    List<TrialPart> trials = mixes.stream().flatMap(mix -> mix.trial().stream()).toList();
     run.progress(0.8, "floor");
-    Optional<FloorPart> floor = FloorPlanner.plan(run, frame, survey, mixes);
+    Optional<FloorPart> floor =
+        MixPlanner.allPlanned(run, mixes)
+            ? FloorPlanner.plan(run, frame, survey, mixes)
+            : Optional.empty();
     run.progress(0.9, "drying");
     List<DryingPart> drying = DryingPlanner.plan(run, floor, soils, mixes);
     Optional<LayoutPart> laid = layout.get();
