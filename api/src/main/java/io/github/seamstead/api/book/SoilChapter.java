@@ -118,7 +118,7 @@ final class SoilChapter {
                           && s.mouldMetres() == sample.mould());
       table.row(
           BookContext.number(sample.sandParts(), 2),
-          w.smallLength(sample.crack()) + " in " + w.smallLength(sample.mould()),
+          w.small(sample.crack()) + " in " + w.small(sample.mould()),
           w.percent(ratio),
           ratio > trial.trials().crackLimit() ? "cracks" : sound ? "sound" : "dusts or crumbles");
     }

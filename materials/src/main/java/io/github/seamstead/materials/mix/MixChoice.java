@@ -176,7 +176,7 @@ public record MixChoice(
     return band.holds(clay)
         ? Optional.empty()
         : Optional.of(
-            "it gives about "
+            "It gives about "
                 + percent(clay)
                 + " of clay, and "
                 + band.use()

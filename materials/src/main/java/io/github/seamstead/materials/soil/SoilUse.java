@@ -5,7 +5,7 @@ import io.github.seamstead.shared.source.Source;
 /** What the earth is for, with the clay share that the finished mix should have. */
 public enum SoilUse {
   /** Earthen floor, wet earth layer. */
-  FLOOR("earth floor", 0.14, 0.20, 0.25, 0.05),
+  FLOOR("earth floor", 0.14, 0.20, 0.50, 0.05),
   /** Cob or adobe wall. */
   COB("cob wall", 0.15, 0.25, 0.10, 0.04),
   /** Pressed earth block, the band called good. */
@@ -63,8 +63,8 @@ public enum SoilUse {
 
   /**
    * Gives the greatest silt share of the finished mix: as the published composition ranges have it
-   * for blocks, rammed earth and cob; for a floor as for adobe (Peru E.080, from memory), for a
-   * plaster as for rammed earth (common practice).
+   * for blocks, rammed earth and cob; for a floor a half, beyond which it dusts, for a plaster as for
+   * rammed earth (both common practice).
    *
    * @return share of the whole dry mass, 0 to 1
    */

@@ -136,7 +136,7 @@ public record Suitability(
       next = openQuestion(finding, limits, verdict, required);
       if (next.isPresent()) {
         verdict = Verdict.NO_MIX_YET;
-        reasons.add("No mix yet. Do this next: " + next.get() + ".");
+        reasons.add("Do this next: " + next.get() + ".");
       }
     }
     reasons.add(clayReason(finding, use, limits));
