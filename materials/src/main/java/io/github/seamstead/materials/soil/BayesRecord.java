@@ -72,14 +72,14 @@ final class BayesRecord {
           .step("L" + (i + 1), "likelihood of: " + test.label())
           .from(test.source())
           .note("relative to its greatest value over the triangle")
-          .gives(factors.get(i).row()[mode], "");
+          .gives(factors.get(i).at(mode), "");
       product.append(" * L").append(i + 1);
-      unscaled *= factors.get(i).row()[mode];
+      unscaled *= factors.get(i).at(mode);
     }
     Steps.Entry entry = steps.step("u", "prior times likelihoods").formula(product.toString());
     entry.with("p0", prior, "");
     for (int i = 0; i < factors.size(); i++) {
-      entry.with("L" + (i + 1), factors.get(i).row()[mode], "");
+      entry.with("L" + (i + 1), factors.get(i).at(mode), "");
     }
     entry.gives(unscaled, "");
     double weight = posterior.weight(mode);

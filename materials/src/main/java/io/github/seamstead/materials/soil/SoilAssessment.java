@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 
 /**
@@ -104,14 +105,32 @@ public final class SoilAssessment {
         .findFirst();
   }
 
-  /**
-   * What the posterior is the product of.
-   *
-   * @param label the test, or all that feel plasticity together
-   * @param source where its rule stands
-   * @param row its likelihood at every cell, relative to the greatest
-   */
-  record Factor(String label, Source source, double[] row) {}
+  /** What the posterior is the product of: a test, or all that feel plasticity together. */
+  static final class Factor {
+
+    private final String label;
+    private final Source source;
+    private final double[] row;
+
+    private Factor(String label, Source source, double[] row) {
+      this.label = label;
+      this.source = source;
+      this.row = row;
+    }
+
+    String label() {
+      return label;
+    }
+
+    Source source() {
+      return source;
+    }
+
+    /** Likelihood at a cell, relative to the greatest. */
+    double at(int cell) {
+      return row[cell];
+    }
+  }
 
   private static List<Factor> factors(List<? extends SoilEvidence> evidence, TextureGrid grid) {
     List<Factor> factors = new ArrayList<>();
@@ -152,7 +171,7 @@ public final class SoilAssessment {
     Arrays.fill(weights, 1);
     for (Factor factor : factors) {
       for (int cell = 0; cell < size; cell++) {
-        weights[cell] *= factor.row()[cell];
+        weights[cell] *= factor.at(cell);
       }
     }
     return weights;
@@ -168,16 +187,17 @@ public final class SoilAssessment {
     }
   }
 
-  /** Mean likelihood of tests over the triangle, unscaled. */
-  private static double evidenceOf(List<? extends SoilEvidence> tests, TextureGrid grid) {
+  /** Mean likelihood over the triangle of the tests that are kept. */
+  private static double evidenceOf(
+      List<? extends SoilEvidence> tests, double[][] rows, TextureGrid grid, IntPredicate kept) {
     double[] weights = new double[grid.size()];
     Arrays.fill(weights, 1.0 / grid.size());
     List<SoilEvidence> felt = new ArrayList<>();
-    for (SoilEvidence test : tests) {
-      if (SharedPlasticity.feels(test)) {
-        felt.add(test);
-      } else {
-        times(weights, grid.evaluate(test.likelihood()));
+    for (int i = 0; i < rows.length; i++) {
+      if (kept.test(i) && SharedPlasticity.feels(tests.get(i))) {
+        felt.add(tests.get(i));
+      } else if (kept.test(i)) {
+        times(weights, rows[i]);
       }
     }
     if (!felt.isEmpty()) {
@@ -202,12 +222,19 @@ public final class SoilAssessment {
     if (evidence.size() < 2) {
       return conflicts;
     }
-    double all = evidenceOf(evidence, grid);
+    double[][] rows = new double[evidence.size()][0];
+    for (int i = 0; i < rows.length; i++) {
+      if (!SharedPlasticity.feels(evidence.get(i))) {
+        rows[i] = grid.evaluate(evidence.get(i).likelihood());
+      }
+    }
+    double all = evidenceOf(evidence, rows, grid, i -> true);
     for (int i = 0; i < evidence.size(); i++) {
-      List<SoilEvidence> others = new ArrayList<>(evidence);
-      others.remove(i);
+      int one = i;
       double support =
-          all / (evidenceOf(others, grid) * evidenceOf(List.of(evidence.get(i)), grid));
+          all
+              / (evidenceOf(evidence, rows, grid, k -> k != one)
+                  * evidenceOf(evidence, rows, grid, k -> k == one));
       if (support < CONFLICT) {
         String label = evidence.get(i).label();
         conflicts.add(

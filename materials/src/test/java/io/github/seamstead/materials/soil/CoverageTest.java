@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
  */
 class CoverageTest {
 
-  private static final int SOILS = Integer.getInteger("seamstead.soils", 300);
+  private static final int SOILS = Integer.getInteger("seamstead.soils", 100);
 
   /** Three standard deviations of a share of 0.9 counted in as many soils, and 3 points. */
   private static final double SLACK = 0.03 + 3 * Math.sqrt(0.09 / SOILS);
