@@ -144,9 +144,7 @@ final class MixPlanner {
             1,
             MOST_SAMPLES,
             limit ->
-                limit < 1
-                    ? soil.finding().texture().probabilityOfClay(Math.max(0, limit), 1)
-                    : 0));
+                limit < 1 ? soil.finding().texture().probabilityOfClay(Math.max(0, limit), 1) : 0));
   }
 
   private static ClayBand band(MixSpec spec) {

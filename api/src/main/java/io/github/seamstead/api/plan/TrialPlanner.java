@@ -30,12 +30,7 @@ final class TrialPlanner {
             "What the trial samples of " + trial.mix() + " say",
             steps ->
                 TrialReading.of(
-                    outcomes,
-                    blend,
-                    Basis.LOOSE_VOLUME,
-                    trial.crackLimit(),
-                    trial.step(),
-                    steps));
+                    outcomes, blend, Basis.LOOSE_VOLUME, trial.crackLimit(), trial.step(), steps));
     return new TrialPart(trial, reading);
   }
 

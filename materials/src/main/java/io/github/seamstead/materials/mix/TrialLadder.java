@@ -159,8 +159,7 @@ public record TrialLadder(
   /** First and last rung for a step. */
   private static double[] ends(Chances chances, ClayBand band, double step) {
     double first = 0;
-    while (first + step <= MOST_PARTS
-        && chances.above(first + step, band.greatest()) >= SURE) {
+    while (first + step <= MOST_PARTS && chances.above(first + step, band.greatest()) >= SURE) {
       first += step;
     }
     double last = first + step;

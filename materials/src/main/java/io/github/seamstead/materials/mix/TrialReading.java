@@ -154,8 +154,8 @@ public record TrialReading(
 
   /**
    * Gives the linear shrinkage that the sound sample nearest to the ratio showed: widths of all
-   * gaps and cracks along the mould over its length. Each of two readings of the rule is good to 0.5
-   * mm (common practice), taken as the half width of an even spread.
+   * gaps and cracks along the mould over its length. Each of two readings of the rule is good to
+   * 0.5 mm (common practice), taken as the half width of an even spread.
    *
    * @return ratio of the mould's length with its standard uncertainty; empty if no sound sample was
    *     made within a quarter of the ratio

@@ -9,8 +9,7 @@ final class BayesRecord {
 
   private BayesRecord() {}
 
-  static void write(
-      List<SoilAssessment.Factor> factors, TexturePosterior posterior, Steps steps) {
+  static void write(List<SoilAssessment.Factor> factors, TexturePosterior posterior, Steps steps) {
     TextureGrid grid = posterior.grid();
     int mode = posterior.modeCell();
     atMostProbable(factors, posterior, mode, steps);

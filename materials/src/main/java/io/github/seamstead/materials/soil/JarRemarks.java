@@ -93,8 +93,7 @@ final class JarRemarks {
   }
 
   private static double due(JarTest jar, double diameter) {
-    return Stokes.settlingTime(
-            jar.fallMetres(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY)
+    return Stokes.settlingTime(jar.fallMetres(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY)
         / jar.settlingFactor();
   }
 

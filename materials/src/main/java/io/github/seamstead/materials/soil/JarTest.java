@@ -14,14 +14,14 @@ import java.util.List;
  * temperature, so a mark made too early or too late is read for what it is. Heights become masses
  * by the dry density of freshly settled layers (two published sets, their spread kept): the clay
  * layer is by far the loosest, so its share of the height is not its share of the mass. Whether all
- * clay is down at the last mark is not known; with a dispersant both are kept. Without one 30 to 90 %
- * of the clay is taken to sink in flocs, before the silt mark, which is no silt. In a full jar the
- * grains hinder one another: times count by {@link #settlingFactor()}.
+ * clay is down at the last mark is not known; with a dispersant both are kept. Without one 30 to 90
+ * % of the clay is taken to sink in flocs, before the silt mark, which is no silt. In a full jar
+ * the grains hinder one another: times count by {@link #settlingFactor()}.
  *
  * <p>Likelihood: the two height shares (first and second mark over the third) are normal about the
  * prediction with standard deviation {@code sqrt(0.05^2 + (1.5 mm/total)^2)}, its square doubled if
- * no dispersant was used, averaged over timings, density sets and ways of sinking; a mark within 1.5
- * mm of the bottom or the top tells only that it is no further. With probability 0.08 the test
+ * no dispersant was used, averaged over timings, density sets and ways of sinking; a mark within
+ * 1.5 mm of the bottom or the top tells only that it is no further. With probability 0.08 the test
  * misleads.
  *
  * @param sandTopMetres settled depth at the first mark, in metres
@@ -162,8 +162,8 @@ public record JarTest(
         dispersed
             ? "If the water was still cloudy at the last mark, clay was afloat and is under-read:"
                 + " mark again when it is clear."
-            : "No dispersant was used: 30 to 90 % of the clay is taken to have sunk in flocs, before the"
-                + " silt mark. Shake it again with salt or dish soap to know better.");
+            : "No dispersant was used: 30 to 90 % of the clay is taken to have sunk in flocs,"
+                + " before the silt mark. Shake it again with salt or dish soap to know better.");
     return list;
   }
 

@@ -25,8 +25,7 @@ record MixLimits(
   /** Probabilities that add to one. */
   record Chances(double asItIs, double withSand, double lean, double unfit) {}
 
-  static MixLimits of(
-      SoilFinding finding, SoilUse use, double leastClay, double greatestClay) {
+  static MixLimits of(SoilFinding finding, SoilUse use, double leastClay, double greatestClay) {
     return new MixLimits(
         leastClay,
         greatestClay,

@@ -91,8 +91,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
         continue;
       }
       double here = grid.clay(cell);
-      double[] chances =
-          felt ? shared.given(here, byClay) : chances(likelihoods, grid, cell);
+      double[] chances = felt ? shared.given(here, byClay) : chances(likelihoods, grid, cell);
       mean += weights[cell] * here;
       square += weights[cell] * here * here;
       for (int k = 0; k < chances.length; k++) {
@@ -108,8 +107,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
     return variance > 0 ? Math.min(1, Math.max(0, explained / variance)) : 0;
   }
 
-  private static double[] chances(
-      List<TextureLikelihood> outcomes, TextureGrid grid, int cell) {
+  private static double[] chances(List<TextureLikelihood> outcomes, TextureGrid grid, int cell) {
     double[] chances = new double[outcomes.size()];
     double sum = 0;
     for (int k = 0; k < chances.length; k++) {

@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What tests by hand have in common: they feel plasticity, not clay, and the same clay share is more
- * or less plastic by its minerals. All of them read the clay share times one factor, log-normal with
- * a deviation of {@link #DEVIATION}, which is integrated out by Gauss-Hermite quadrature. Taken as
- * independent, five such tests claim a range that holds the truth in 64 instead of 90 of 100 soils.
+ * What tests by hand have in common: they feel plasticity, not clay, and the same clay share is
+ * more or less plastic by its minerals. All of them read the clay share times one factor,
+ * log-normal with a deviation of {@link #DEVIATION}, which is integrated out by Gauss-Hermite
+ * quadrature. Taken as independent, five such tests claim a range that holds the truth in 64
+ * instead of 90 of 100 soils.
  */
 final class SharedPlasticity {
 
@@ -16,7 +17,8 @@ final class SharedPlasticity {
   static final double DEVIATION = 0.28;
 
   static final Source SOURCE =
-      Source.commonPractice("hand tests of one soil err together by the plasticity of its minerals");
+      Source.commonPractice(
+          "hand tests of one soil err together by the plasticity of its minerals");
 
   private static final double[] NODES = {
     -3.750439717725742,

@@ -216,8 +216,7 @@ public final class SoilAssessment {
     }
   }
 
-  private static List<Conflict> conflicts(
-      List<? extends SoilEvidence> evidence, TextureGrid grid) {
+  private static List<Conflict> conflicts(List<? extends SoilEvidence> evidence, TextureGrid grid) {
     List<Conflict> conflicts = new ArrayList<>();
     if (evidence.size() < 2) {
       return conflicts;

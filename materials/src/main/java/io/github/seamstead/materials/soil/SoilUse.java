@@ -63,8 +63,8 @@ public enum SoilUse {
 
   /**
    * Gives the greatest silt share of the finished mix: as the published composition ranges have it
-   * for blocks, rammed earth and cob; for a floor a half, beyond which it dusts, for a plaster as for
-   * rammed earth (both common practice).
+   * for blocks, rammed earth and cob; for a floor a half, beyond which it dusts, for a plaster as
+   * for rammed earth (both common practice).
    *
    * @return share of the whole dry mass, 0 to 1
    */

@@ -120,8 +120,7 @@ class MixChoiceTest {
   }
 
   private static TrialReading read(TrialOutcome... outcomes) {
-    return TrialReading.of(
-        List.of(outcomes), BLEND, Basis.LOOSE_VOLUME, 0.004, 0.5, Steps.none());
+    return TrialReading.of(List.of(outcomes), BLEND, Basis.LOOSE_VOLUME, 0.004, 0.5, Steps.none());
   }
 
   private static double sandParts(Recipe recipe) {
