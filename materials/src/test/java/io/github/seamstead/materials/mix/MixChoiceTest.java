@@ -63,7 +63,7 @@ class MixChoiceTest {
     assertThat(rich.ground()).isEqualTo(MixChoice.Ground.BY_HAND);
     assertThat(rich.sandParts()).isCloseTo(1, within(1e-12));
     assertThat(rich.unmet().orElseThrow()).contains("of clay", "14 % to 20 %");
-    MixChoice sound = MixChoice.of(BLEND, Optional.empty(), OptionalDouble.of(2.5));
+    MixChoice sound = MixChoice.of(BLEND, Optional.empty(), OptionalDouble.of(2));
     assertThat(sound.unmet()).isEmpty();
   }
 

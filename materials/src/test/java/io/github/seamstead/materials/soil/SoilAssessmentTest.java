@@ -16,7 +16,7 @@ class SoilAssessmentTest {
       LaboratoryTexture.of(Texture.ofPercent(32, 43, 25), SizeLimits.USDA);
   private static final JarTest JAR =
       new JarTest(
-          0.020, 0.045, 0.080, 0.16, 18, true, List.of(JarTiming.measured(60, 40000, 172800)));
+          0.020, 0.045, 0.080, 0.16, 18, true, List.of(JarTiming.measured(180, 112000, 345600)));
 
   @Test
   void nothingKnownIsTheWholeTriangle() {
