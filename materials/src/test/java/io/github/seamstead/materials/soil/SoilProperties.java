@@ -47,8 +47,8 @@ class SoilProperties {
         SoilAssessment.assess(List.of(new BendTest(BendTest.Outcome.SMOOTH_RING), sand, sand, clay))
             .texture();
     // Where the mean lies beyond a quantile the range reaches to it.
-    assertThat(p.clayRange().high()).isGreaterThanOrEqualTo(p.clay().value());
-    assertThat(p.clayRange().likely()).isEqualTo(p.clay().value());
+    assertThat(p.clayRange().high()).isGreaterThanOrEqualTo(p.clay().value() - 1e-12);
+    assertThat(p.clayRange().likely()).isCloseTo(p.clay().value(), within(1e-12));
   }
 
   @Property(tries = 60, seed = "7335")
