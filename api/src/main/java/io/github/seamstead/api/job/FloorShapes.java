@@ -28,6 +28,12 @@ final class FloorShapes {
             "least share of clay aimed at; instead of the usual one for the use");
     Shape.Key<Double> greatestClay =
         s.optional("greatestClay", Quantities.ratio(0, 1), "greatest share of clay aimed at");
+    Shape.Key<Double> sandParts =
+        s.optional(
+            "sandParts",
+            Quantities.of(Dimension.RATIO, "1", 0, 20),
+            "parts of sand to one part of soil by the bucket, fixed by hand; left out, trial"
+                + " samples decide, else the clay");
     Shape.Key<Double> placingMoisture =
         s.required(
             "placingMoisture",
@@ -78,6 +84,7 @@ final class FloorShapes {
                 v.get(use),
                 v.find(leastClay),
                 v.find(greatestClay),
+                v.find(sandParts),
                 v.get(placingMoisture),
                 v.get(largestGrain),
                 v.get(fibre),

@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param leastClay least share of clay aimed at; instead of the usual one for the use, as a part of
  *     one, if stated
  * @param greatestClay greatest share of clay aimed at, as a part of one, if stated
+ * @param sandParts parts of sand to one part of soil by the bucket, as a part of one, if fixed by
+ *     hand
  * @param placingMoisture water over dry mass as the mix goes into the floor, as a part of one
  * @param largestGrain largest grain after screening, in metres
  * @param fibre whether chopped straw is mixed in
@@ -25,6 +27,7 @@ public record MixSpec(
     MixUse use,
     Optional<Double> leastClay,
     Optional<Double> greatestClay,
+    Optional<Double> sandParts,
     double placingMoisture,
     double largestGrain,
     boolean fibre,

@@ -1,6 +1,7 @@
 package io.github.seamstead.assembly.anchor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.Optional;
@@ -106,7 +107,7 @@ public record WindCoefficients(double drag, double uplift, Source source, String
     outside(form)
         .ifPresent(
             reason -> {
-              throw new IllegalArgumentException(reason + "; give your own with their source");
+              throw ArgumentFault.of(reason + "; give your own with their source");
             });
     return new WindCoefficients(
         form.sides() < MANY_SIDES ? SQUARE_DRAG : MANY_SIDED_DRAG,

@@ -1,13 +1,14 @@
 package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.chapter.soil.MixPart;
 import io.github.seamstead.api.chapter.soil.TrialPart;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.MixCautions;
-import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.materials.mix.MixChoice;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.mix.TrialReading;
@@ -15,6 +16,7 @@ import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,8 +27,6 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     description = "Proportions each mix, in buckets and by mass, and lists the trial samples.")
 final class MixCommand implements Callable<Integer> {
-
-  private static final int MOST_SAMPLES = 5;
 
   private final Console console;
 
@@ -39,27 +39,35 @@ final class MixCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     JobPlan plan = input.plan(Chapter.MIX);
-    if (plan.mixes().isEmpty()) {
+    if (plan.mixes().isEmpty() && unmet(plan).isEmpty()) {
       throw ArgumentFault.of(
           "mixes: the document has none under floor; list at least one with its soil and sand");
     }
     PrintWriter print = console.out();
-    boolean met = true;
     for (MixPart mix : plan.mixes()) {
       print(mix, print);
-      met &= mix.blend().unmet().isEmpty();
     }
+    unmet(plan).forEach(what -> print.println("Cannot be met: " + what));
     plan.trials().forEach(trial -> print(trial, print));
     MixCautions.of(false).stream().map(Caution::text).forEach(c -> print.println("Caution: " + c));
     input.finish(plan, "materials.mix.", print);
-    return met ? 0 : Failures.CANNOT_BE_MET;
+    return unmet(plan).isEmpty() ? 0 : Failures.CANNOT_BE_MET;
+  }
+
+  private static List<String> unmet(JobPlan plan) {
+    return plan.unmet().stream()
+        .filter(unmet -> unmet.chapter() == Chapter.MIX)
+        .map(Unmet::what)
+        .toList();
   }
 
   private static void print(MixPart part, PrintWriter print) {
     ClayBlend blend = part.blend();
-    Recipe rounded = blend.rounded();
+    Recipe rounded = part.choice().recipe();
     print.println(part.spec().id() + ", " + blend.band().use() + ":");
     print.println("  " + rounded.proportion(Basis.LOOSE_VOLUME).text());
+    print.println("  " + part.choice().reason());
+    part.choice().remarks().forEach(remark -> print.println("  " + remark));
     print.println("  " + rounded.proportion(Basis.DRY_MASS).perFirst().text());
     print.println("  " + rounded.proportion(Basis.DAMP_MASS).perFirst().text());
     print.println(
@@ -72,22 +80,21 @@ final class MixCommand implements Callable<Integer> {
             + "; doubt of one standard deviation "
             + SoilCommand.percent(rounded.clayRatio().standardUncertainty())
             + ")");
-    print.println(
-        "  rounding the buckets moves the clay by "
-            + Numbers.fixed(blend.clayShift() * 100, 1)
-            + " points"
-            + (blend.priceShiftPerTonne().isPresent()
-                ? " and the price of a dry tonne by "
-                    + Numbers.fixed(blend.priceShiftPerTonne().getAsDouble(), 2)
-                : ""));
+    if (part.choice().ground() == MixChoice.Ground.CALCULATED) {
+      print.println(
+          "  rounding the buckets moves the clay by "
+              + Numbers.fixed(blend.clayShift() * 100, 1)
+              + " points"
+              + (blend.priceShiftPerTonne().isPresent()
+                  ? " and the price of a dry tonne by "
+                      + Numbers.fixed(blend.priceShiftPerTonne().getAsDouble(), 2)
+                  : ""));
+    }
     print.println(
         "  compacted, the parts yield "
             + SoilCommand.range(rounded.yieldRatio())
             + " of their volume");
-    blend.unmet().ifPresent(what -> print.println("  Cannot be met: " + what));
-    if (blend.unmet().isEmpty()) {
-      trials(blend, print);
-    }
+    part.ladder().ifPresent(ladder -> trials(ladder, print));
   }
 
   private static void print(TrialPart trial, PrintWriter print) {
@@ -106,11 +113,7 @@ final class MixCommand implements Callable<Integer> {
     reading.advice().forEach(advice -> print.println("  " + advice));
   }
 
-  private static void trials(ClayBlend blend, PrintWriter print) {
-    MixComponent soil = blend.exact().portions().get(0).component();
-    MixComponent sand = blend.exact().portions().get(1).component();
-    TrialLadder ladder =
-        TrialLadder.design(soil, sand, blend.band(), Basis.LOOSE_VOLUME, 1, MOST_SAMPLES);
+  private static void trials(TrialLadder ladder, PrintWriter print) {
     print.println("  Trial samples to make first:");
     for (int rung = 0; rung < ladder.sandParts().size(); rung++) {
       print.println("    " + ladder.proportion(rung).text());

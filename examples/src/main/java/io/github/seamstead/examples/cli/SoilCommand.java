@@ -84,8 +84,8 @@ final class SoilCommand implements Callable<Integer> {
                       t ->
                           t.kind().label()
                               + " ("
-                              + Numbers.fixed(t.expectedBits(), 2)
-                              + " bits, "
+                              + percent(t.clayDoubtLeft())
+                              + " of the doubt of the clay left, "
                               + Numbers.fixed(t.kind().handsOnSeconds() / 60, 0)
                               + " min)")
                   .collect(Collectors.joining("; ")));

@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -82,7 +83,7 @@ final class FaceShape {
   static double length(Map<FaceMeasure, Double> measures, FaceMeasure measure) {
     Double length = measures.get(measure);
     if (length == null) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "measure: given " + measure.label() + ", the shape has only " + measures.keySet());
     }
     return length;

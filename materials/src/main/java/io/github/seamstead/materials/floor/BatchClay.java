@@ -2,6 +2,7 @@ package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -236,7 +237,7 @@ public record BatchClay(
   private static double clayOf(MixPart part, Map<String, Double> clayByPart) {
     Double share = clayByPart.get(part.name());
     if (share == null) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "clay of " + part.name() + ": given nothing, must be given for each part of the mix");
     }
     return Args.within("clay of " + part.name(), share, 0, 1, "");

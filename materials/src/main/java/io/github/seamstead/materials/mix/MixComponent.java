@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  *
  * @param name what the builder calls it, such as {@code pit soil}
  * @param grading its grain size curve, gravel and stones included
- * @param clayStandardUncertainty standard uncertainty of its clay share, 0 to 0.3
+ * @param clayStandardUncertainty standard uncertainty of its clay share, 0 to 0.5
  * @param particleDensity density of its grains, 2000 to 3500 kg/m3
  * @param looseDryDensity dry mass in a volume filled loosely when dry, with its standard
  *     uncertainty, 600 to 2200 kg/m3
@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
  * @param moistureRatio mass of water over dry mass as it lies, 0 to 0.6
  * @param bulkingRatio how much more room it takes as it lies than dry, 0 to 1
  * @param pricePerTonne price of a tonne as delivered, damp, in any one currency; empty if unknown
- * @param linearShrinkageRatio linear shrinkage of the material alone from a mould test, 0 to 0.3;
+ * @param linearShrinkageRatio linear shrinkage of the material alone from a mould test, 0 to 0.5;
  *     empty if unknown
  */
 public record MixComponent(
@@ -49,19 +49,19 @@ public record MixComponent(
    *
    * @param name not blank
    * @param grading the grain size curve
-   * @param clayStandardUncertainty 0 to 0.3
+   * @param clayStandardUncertainty 0 to 0.5
    * @param particleDensity 2000 to 3500 kg/m3
    * @param looseDryDensity 600 to 2200 kg/m3
    * @param compactedDryDensity between the loose and the particle density
    * @param moistureRatio 0 to 0.6
    * @param bulkingRatio 0 to 1
    * @param pricePerTonne 0 or more
-   * @param linearShrinkageRatio 0 to 0.3
+   * @param linearShrinkageRatio 0 to 0.5
    * @throws IllegalArgumentException if a value is out of range, with the reason
    */
   public MixComponent {
     Args.notBlank("component name", name);
-    Args.within(name + ": uncertainty of the clay ratio", clayStandardUncertainty, 0, 0.3, "");
+    Args.within(name + ": uncertainty of the clay ratio", clayStandardUncertainty, 0, 0.5, "");
     Args.within(name + ": particle density", particleDensity, 2000, 3500, "kg/m3");
     Args.require(
         looseDryDensity.value() >= 600 && looseDryDensity.value() <= 2200,
@@ -88,7 +88,7 @@ public record MixComponent(
     Args.within(name + ": bulking", bulkingRatio, 0, 1, "");
     pricePerTonne.ifPresent(price -> Args.notNegative(name + ": price per tonne", price, ""));
     linearShrinkageRatio.ifPresent(
-        shrinkage -> Args.within(name + ": linear shrinkage", shrinkage, 0, 0.3, ""));
+        shrinkage -> Args.within(name + ": linear shrinkage", shrinkage, 0, 0.5, ""));
   }
 
   /**
@@ -239,7 +239,7 @@ public record MixComponent(
   /**
    * The same with the linear shrinkage of the material alone.
    *
-   * @param shrinkage shortening over mould length, 0 to 0.3
+   * @param shrinkage shortening over mould length, 0 to 0.5
    * @return the changed component
    */
   public MixComponent withLinearShrinkage(double shrinkage) {

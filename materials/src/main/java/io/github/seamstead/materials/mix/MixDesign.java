@@ -60,7 +60,7 @@ public final class MixDesign {
         "components: given two of the same name, must have different names");
     MixProblem problem = new MixProblem(components, target);
     Reach reach = new Reach(problem, target, components);
-    double[] shares = shares(problem, reach, target);
+    double[] shares = cleaned(shares(problem, reach, target));
     List<Double> masses = new ArrayList<>();
     for (double share : shares) {
       masses.add(share * DRY_KILOGRAMS);
@@ -85,6 +85,20 @@ public final class MixDesign {
             ? OptionalDouble.of(roundedPrice.getAsDouble() - price.getAsDouble())
             : OptionalDouble.empty(),
         reach.unmet);
+  }
+
+  /** Takes away what rounding leaves below zero. */
+  private static double[] cleaned(double[] shares) {
+    double[] clean = new double[shares.length];
+    double sum = 0;
+    for (int i = 0; i < clean.length; i++) {
+      clean[i] = Math.max(0, shares[i]);
+      sum += clean[i];
+    }
+    for (int i = 0; i < clean.length; i++) {
+      clean[i] /= sum;
+    }
+    return clean;
   }
 
   private static double[] shares(MixProblem problem, Reach reach, MixTarget target) {

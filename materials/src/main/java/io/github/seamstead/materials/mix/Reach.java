@@ -11,6 +11,7 @@ import java.util.List;
 final class Reach {
 
   private static final double TOLERANCE = 1e-9;
+  private static final double SOLVER_TOLERANCE = 1e-5;
 
   final double leastClay;
   final double greatestClay;
@@ -73,7 +74,8 @@ final class Reach {
             + ": the least is "
             + percent(lowest)
             + "; add fibre, lower the clay, or take a less active soil");
-    return lowest + TOLERANCE;
+    // The solvers keep a limit within their own tolerance only.
+    return lowest + SOLVER_TOLERANCE;
   }
 
   private static int extreme(double[] values, int sign) {

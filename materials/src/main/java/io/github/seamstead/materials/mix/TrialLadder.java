@@ -6,6 +6,7 @@ import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The trial mixes to make: parts of sand to one part of soil, rising.
@@ -85,6 +86,43 @@ public record TrialLadder(
       Basis basis,
       double step,
       int mostSamples) {
+    Uncertain clay = soil.clayRatio();
+    return design(
+        soil,
+        sand,
+        band,
+        basis,
+        step,
+        mostSamples,
+        limit ->
+            clay.standardUncertainty() == 0
+                ? clay.value() > limit ? 1 : 0
+                : NormalTail.above((limit - clay.value()) / clay.standardUncertainty()));
+  }
+
+  /**
+   * As {@link #design(MixComponent, MixComponent, ClayBand, Basis, double, int)}, with the whole
+   * distribution of the soil's clay instead of a normal one.
+   *
+   * @param soil the soil
+   * @param sand the sand
+   * @param band the clay share aimed at
+   * @param basis dry mass or bucket
+   * @param step distance of the rungs in parts of sand, 0.25 to 2
+   * @param mostSamples most samples, 2 to 10
+   * @param soilClayAbove probability that the soil's clay share is above a share
+   * @return the ladder
+   * @throws IllegalArgumentException if sand has as much clay as the band's middle, or an argument
+   *     is out of range
+   */
+  public static TrialLadder design(
+      MixComponent soil,
+      MixComponent sand,
+      ClayBand band,
+      Basis basis,
+      double step,
+      int mostSamples,
+      DoubleUnaryOperator soilClayAbove) {
     Args.within("step of the ladder", step, 0.25, 2, "");
     Args.within("most samples", mostSamples, 2, 10);
     Args.require(
@@ -95,11 +133,12 @@ public record TrialLadder(
             + ", must be below the middle of the band "
             + Numbers.plain(band.middle())
             + ", or no amount of it helps");
+    Chances chances = new Chances(soil, sand, basis, soilClayAbove);
     double apart = step;
-    double[] ends = ends(soil, sand, band, basis, apart);
+    double[] ends = ends(chances, band, apart);
     while (ends[1] - ends[0] < 1.5 * apart && apart > step / 4 + 1e-9) {
       apart /= 2;
-      ends = ends(soil, sand, band, basis, apart);
+      ends = ends(chances, band, apart);
     }
     double first = ends[0];
     double last = ends[1];
@@ -114,26 +153,29 @@ public record TrialLadder(
       parts.add(first + i * apart);
     }
     return new TrialLadder(
-        parts, basis, soil.name(), sand.name(), reasons(soil, sand, band, basis, parts));
+        parts, basis, soil.name(), sand.name(), reasons(soil, sand, band, basis, parts, chances));
   }
 
   /** First and last rung for a step. */
-  private static double[] ends(
-      MixComponent soil, MixComponent sand, ClayBand band, Basis basis, double step) {
+  private static double[] ends(Chances chances, ClayBand band, double step) {
     double first = 0;
-    while (first + step <= MOST_PARTS
-        && above(soil, sand, first + step, basis, band.greatest()) >= SURE) {
+    while (first + step <= MOST_PARTS && chances.above(first + step, band.greatest()) >= SURE) {
       first += step;
     }
     double last = first + step;
-    while (last + step <= MOST_PARTS && above(soil, sand, last, basis, band.middle()) > 1 - SURE) {
+    while (last + step <= MOST_PARTS && chances.above(last, band.middle()) > 1 - SURE) {
       last += step;
     }
     return new double[] {first, last};
   }
 
   private static List<String> reasons(
-      MixComponent soil, MixComponent sand, ClayBand band, Basis basis, List<Double> parts) {
+      MixComponent soil,
+      MixComponent sand,
+      ClayBand band,
+      Basis basis,
+      List<Double> parts,
+      Chances chances) {
     double first = parts.get(0);
     double last = parts.get(parts.size() - 1);
     return List.of(
@@ -141,15 +183,15 @@ public record TrialLadder(
             + "; it is richer than "
             + percent(band.greatest())
             + " with a probability of "
-            + percent(above(soil, sand, first, basis, band.greatest()))
-            + (above(soil, sand, first, basis, band.greatest()) >= SURE
+            + percent(chances.above(first, band.greatest()))
+            + (chances.above(first, band.greatest()) >= SURE
                 ? ", so cracks should show."
                 : ": it may not crack."),
         sentence("The last sample", soil, sand, last, basis)
             + "; it has reached "
             + percent(band.middle())
             + " or less with a probability of "
-            + percent(1 - above(soil, sand, last, basis, band.middle()))
+            + percent(1 - chances.above(last, band.middle()))
             + ".");
   }
 
@@ -202,14 +244,43 @@ public record TrialLadder(
         .plus(sand.clayRatio().times(sandMass / (soilMass + sandMass)));
   }
 
-  /** Probability that the clay share is above a limit, for a normal doubt. */
-  private static double above(
-      MixComponent soil, MixComponent sand, double parts, Basis basis, double limit) {
-    Uncertain clay = clay(soil, sand, parts, basis);
-    if (clay.standardUncertainty() == 0) {
-      return clay.value() > limit ? 1 : 0;
+  /** How probable it is that a rung is richer than a limit. */
+  private record Chances(
+      MixComponent soil, MixComponent sand, Basis basis, DoubleUnaryOperator soilClayAbove) {
+
+    /** Places and weights of three points that keep a normal doubt's first five moments. */
+    private static final double[] PLACES = {-Math.sqrt(3), 0, Math.sqrt(3)};
+
+    private static final double[] WEIGHTS = {1 / 6.0, 2 / 3.0, 1 / 6.0};
+
+    double above(double parts, double limit) {
+      double doubt = basis == Basis.LOOSE_VOLUME ? densityDoubt() : 0;
+      double sum = 0;
+      for (int i = 0; i < PLACES.length; i++) {
+        double sandPerSoil = dryRatio(parts) * Math.exp(PLACES[i] * doubt);
+        // c_s + r c_n > (1 + r) c, solved for the soil's own clay.
+        double least = (1 + sandPerSoil) * limit - sandPerSoil * sand.clayRatio().value();
+        sum += WEIGHTS[i] * soilClayAbove.applyAsDouble(least);
+      }
+      return sum;
     }
-    return NormalTail.above((limit - clay.value()) / clay.standardUncertainty());
+
+    private double dryRatio(double parts) {
+      return switch (basis) {
+        case DRY_MASS -> parts;
+        case DAMP_MASS -> parts * (1 + soil.moistureRatio()) / (1 + sand.moistureRatio());
+        case LOOSE_VOLUME ->
+            parts * sand.dryMassPerLooseVolume().value() / soil.dryMassPerLooseVolume().value();
+      };
+    }
+
+    private double densityDoubt() {
+      return Math.hypot(relative(soil.looseDryDensity()), relative(sand.looseDryDensity()));
+    }
+
+    private static double relative(Uncertain density) {
+      return density.standardUncertainty() / density.value();
+    }
   }
 
   private static String percent(double ratio) {

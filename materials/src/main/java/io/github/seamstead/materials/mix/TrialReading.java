@@ -6,8 +6,11 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -22,10 +25,13 @@ import java.util.OptionalDouble;
  *
  * @param sandParts the best ratio: parts of sand per part of soil
  * @param probability probability that it neither cracks nor dusts
- * @param decided whether that is 0.7 or more and a sample within a quarter of it was made
+ * @param decided whether that is 0.7 or more and a sound sample within a quarter of it was made:
+ *     one that cracked no more than the limit and neither dusts freely nor crumbles
  * @param nextSandParts the ratio to try next; empty once decided
  * @param cracksBelow ratio below which samples crack: 5 %, 50 % and 95 %
  * @param dustsAbove ratio above which samples dust: 5 %, 50 % and 95 %
+ * @param soundSamples the samples that cracked no more than the limit and neither dust freely nor
+ *     crumble
  * @param curve candidates with their probability, for a drawing
  * @param advice what to do, in words
  */
@@ -36,6 +42,7 @@ public record TrialReading(
     OptionalDouble nextSandParts,
     Range cracksBelow,
     Range dustsAbove,
+    List<TrialOutcome> soundSamples,
     List<Candidate> curve,
     List<String> advice) {
 
@@ -52,6 +59,9 @@ public record TrialReading(
   private static final double PRIOR_LOG_DEVIATION = 0.5;
   private static final double BLIND_LOG_DEVIATION = 1.0;
   private static final double MOST_PARTS = 10;
+
+  /** Two readings of 0.5 mm half width each: 0.5 sqrt(2 / 3) mm. */
+  private static final double RULE_DEVIATION = 0.0005 * Math.sqrt(2 / 3.0);
 
   /**
    * A ratio that may be taken.
@@ -70,10 +80,12 @@ public record TrialReading(
    * @param nextSandParts the ratio to try next
    * @param cracksBelow ratio below which samples crack
    * @param dustsAbove ratio above which samples dust
+   * @param soundSamples the sound samples
    * @param curve candidates
    * @param advice what to do
    */
   public TrialReading {
+    soundSamples = List.copyOf(soundSamples);
     curve = List.copyOf(curve);
     advice = List.copyOf(advice);
   }
@@ -126,6 +138,31 @@ public record TrialReading(
         new RatioLimit(
             Math.max(0.3, blend.greatestSandPerSoilDryMass() * scale), PRIOR_LOG_DEVIATION),
         steps);
+  }
+
+  /**
+   * Gives the sound sample nearest to a ratio.
+   *
+   * @param parts parts of sand per part of soil, 0 or more
+   * @return the sample, if one was made within a quarter of the ratio
+   */
+  public Optional<TrialOutcome> soundNear(double parts) {
+    return soundSamples.stream()
+        .filter(o -> Math.abs(o.sandParts() - parts) <= NEAR_A_SAMPLE * parts)
+        .min(Comparator.comparingDouble(o -> Math.abs(o.sandParts() - parts)));
+  }
+
+  /**
+   * Gives the linear shrinkage that the sound sample nearest to the ratio showed: widths of all
+   * gaps and cracks along the mould over its length. Each of two readings of the rule is good to
+   * 0.5 mm (common practice), taken as the half width of an even spread.
+   *
+   * @return ratio of the mould's length with its standard uncertainty; empty if no sound sample was
+   *     made within a quarter of the ratio
+   */
+  public Optional<Uncertain> measuredShrinkage() {
+    return soundNear(sandParts)
+        .map(o -> new Uncertain(o.crackRatio(), RULE_DEVIATION / o.mouldMetres()));
   }
 
   private static double partsPerDryRatio(ClayBlend blend, Basis basis) {
@@ -181,9 +218,11 @@ public record TrialReading(
             .from(SOURCE)
             .note("the two limits are taken as independent")
             .gives(uncracked * sound, "");
+    List<TrialOutcome> soundSamples =
+        outcomes.stream().filter(o -> o.crackRatio() <= crackLimit && o.weakness() < 1).toList();
     boolean decided =
         probability >= DECIDED
-            && outcomes.stream()
+            && soundSamples.stream()
                 .anyMatch(
                     o ->
                         Math.abs(o.sandParts() - best.sandParts) <= NEAR_A_SAMPLE * best.sandParts);
@@ -196,6 +235,7 @@ public record TrialReading(
         next,
         range(cracks),
         range(dusts),
+        soundSamples,
         curve,
         TrialAdvice.of(outcomes, best, probability, next, crackLimit));
   }

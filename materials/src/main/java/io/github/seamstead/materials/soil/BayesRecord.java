@@ -9,14 +9,10 @@ final class BayesRecord {
 
   private BayesRecord() {}
 
-  static void write(
-      List<? extends SoilEvidence> evidence,
-      double[][] likelihoods,
-      TexturePosterior posterior,
-      Steps steps) {
+  static void write(List<SoilAssessment.Factor> factors, TexturePosterior posterior, Steps steps) {
     TextureGrid grid = posterior.grid();
     int mode = posterior.modeCell();
-    atMostProbable(evidence, likelihoods, posterior, mode, steps);
+    atMostProbable(factors, posterior, mode, steps);
     steps.section("Mean clay share, by bands of clay");
     double[] contributions = posterior.clayByBand();
     Steps.Entry sum = steps.step("c_mean", "mean clay share of the dry mass below 2 mm");
@@ -50,11 +46,7 @@ final class BayesRecord {
   }
 
   private static void atMostProbable(
-      List<? extends SoilEvidence> evidence,
-      double[][] likelihoods,
-      TexturePosterior posterior,
-      int mode,
-      Steps steps) {
+      List<SoilAssessment.Factor> factors, TexturePosterior posterior, int mode, Steps steps) {
     TextureGrid grid = posterior.grid();
     steps.section(
         "Bayes' rule at the most probable texture: clay "
@@ -73,20 +65,20 @@ final class BayesRecord {
         .gives(prior, "");
     StringBuilder product = new StringBuilder("p0");
     double unscaled = prior;
-    for (int i = 0; i < evidence.size(); i++) {
-      SoilEvidence test = evidence.get(i);
+    for (int i = 0; i < factors.size(); i++) {
+      SoilAssessment.Factor test = factors.get(i);
       steps
           .step("L" + (i + 1), "likelihood of: " + test.label())
-          .from(test.sources().get(0))
+          .from(test.source())
           .note("relative to its greatest value over the triangle")
-          .gives(likelihoods[i][mode], "");
+          .gives(factors.get(i).at(mode), "");
       product.append(" * L").append(i + 1);
-      unscaled *= likelihoods[i][mode];
+      unscaled *= factors.get(i).at(mode);
     }
     Steps.Entry entry = steps.step("u", "prior times likelihoods").formula(product.toString());
     entry.with("p0", prior, "");
-    for (int i = 0; i < evidence.size(); i++) {
-      entry.with("L" + (i + 1), likelihoods[i][mode], "");
+    for (int i = 0; i < factors.size(); i++) {
+      entry.with("L" + (i + 1), factors.get(i).at(mode), "");
     }
     entry.gives(unscaled, "");
     double weight = posterior.weight(mode);

@@ -89,12 +89,12 @@ final class JarRemarks {
   }
 
   private static double grain(JarTest jar, double seconds) {
-    return Stokes.smallestSettled(
-        jar.fallMetres(), seconds, jar.celsius(), JarTest.PARTICLE_DENSITY);
+    return jar.smallestSettled(seconds);
   }
 
   private static double due(JarTest jar, double diameter) {
-    return Stokes.settlingTime(jar.fallMetres(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY);
+    return Stokes.settlingTime(jar.fallMetres(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY)
+        / jar.settlingFactor();
   }
 
   private static String micrometres(double metres) {

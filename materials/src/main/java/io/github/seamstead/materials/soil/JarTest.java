@@ -14,13 +14,15 @@ import java.util.List;
  * temperature, so a mark made too early or too late is read for what it is. Heights become masses
  * by the dry density of freshly settled layers (two published sets, their spread kept): the clay
  * layer is by far the loosest, so its share of the height is not its share of the mass. Whether all
- * clay is down at the last mark is not known: without a dispersant it is taken to be (flocs), with
- * one both that and grains that sink singly are kept.
+ * clay is down at the last mark is not known; with a dispersant both are kept. Without one 30 to 90
+ * % of the clay is taken to sink in flocs, before the silt mark, which is no silt. In a full jar
+ * the grains hinder one another: times count by {@link #settlingFactor()}.
  *
  * <p>Likelihood: the two height shares (first and second mark over the third) are normal about the
- * prediction with standard deviation {@code sqrt(0.05^2 + (1.5 mm/total)^2)}, doubled if no
- * dispersant was used (clay then sinks in flocs), averaged over timings and density sets; with
- * probability 0.08 the test misleads.
+ * prediction with standard deviation {@code sqrt(0.05^2 + (1.5 mm/total)^2)}, its square doubled if
+ * no dispersant was used, averaged over timings, density sets and ways of sinking; a mark within
+ * 1.5 mm of the bottom or the top tells only that it is no further. With probability 0.08 the test
+ * misleads.
  *
  * @param sandTopMetres settled depth at the first mark, in metres
  * @param siltTopMetres settled depth at the second mark, in metres, at least the first
@@ -42,6 +44,19 @@ public record JarTest(
 
   /** Density of the grains that the reading assumes, in kg/m3 (quartz). */
   public static final double PARTICLE_DENSITY = 2650;
+
+  /** Slowing by neighbours. */
+  public static final Source HINDERED_SETTLING =
+      Source.fromMemory("Richardson and Zaki", "Sedimentation and Fluidisation", "1954", "n 4.65");
+
+  private static final double HINDERED = 4.65;
+  private static final double USUAL_SOIL_PER_VOLUME = 50;
+
+  /** Grains up to this size keep to Stokes' law in water of 0 to 40 degC. */
+  private static final double COARSEST_BY_STOKES = 0.07e-3;
+
+  /** Scale of the logistic that follows the normal within 0.01. */
+  private static final double LOGISTIC = 1.702;
 
   private static final double MISLEADS = 0.08;
   private static final double SHARE_DEVIATION = 0.05;
@@ -100,7 +115,7 @@ public record JarTest(
 
   @Override
   public List<Source> sources() {
-    List<Source> list = new ArrayList<>(List.of(Stokes.SOURCE));
+    List<Source> list = new ArrayList<>(List.of(Stokes.SOURCE, HINDERED_SETTLING));
     JarLayers.SETS.forEach(set -> list.add(set.source()));
     timings.forEach(timing -> list.add(timing.source()));
     return list;
@@ -109,7 +124,8 @@ public record JarTest(
   @Override
   public TextureLikelihood likelihood() {
     double mark = MARK_DEVIATION / totalMetres;
-    double variance = (SHARE_DEVIATION * SHARE_DEVIATION + mark * mark) * (dispersed ? 1 : 4);
+    double variance = (SHARE_DEVIATION * SHARE_DEVIATION + mark * mark) * (dispersed ? 1 : 2);
+    double deviation = Math.sqrt(variance);
     double first = sandTopMetres / totalMetres;
     double second = siltTopMetres / totalMetres;
     JarLayers[] readings = JarLayers.readings(this);
@@ -119,11 +135,8 @@ public record JarTest(
       for (JarLayers marks : readings) {
         double total = marks.heightAt(2, clay, silt, sand);
         sum +=
-            Densities.normal(
-                first - marks.heightAt(0, clay, silt, sand) / total,
-                second - marks.heightAt(1, clay, silt, sand) / total,
-                variance,
-                variance);
+            mark(first, marks.heightAt(0, clay, silt, sand) / total, deviation, mark)
+                * mark(second, marks.heightAt(1, clay, silt, sand) / total, deviation, mark);
       }
       return scale * sum + 2 * MISLEADS;
     };
@@ -137,12 +150,65 @@ public record JarTest(
     } else {
       list.addAll(JarRemarks.of(this, timings.get(0)));
     }
+    if (soilPerVolume() > USUAL_SOIL_PER_VOLUME) {
+      list.add(
+          "The jar held about "
+              + Numbers.significant(soilPerVolume(), 2)
+              + " g of soil in a litre: the grains hinder one another and sink at "
+              + Numbers.significant(settlingFactor(), 2)
+              + " of their speed alone, so the marks are due later. Take about 50 g in a litre.");
+    }
     list.add(
         dispersed
             ? "If the water was still cloudy at the last mark, clay was afloat and is under-read:"
                 + " mark again when it is clear."
-            : "No dispersant was used: clay may have sunk in flocs and been read as silt.");
+            : "No dispersant was used: 30 to 90 % of the clay is taken to have sunk in flocs,"
+                + " before the silt mark. Shake it again with salt or dish soap to know better.");
     return list;
+  }
+
+  /** Density of one height share; at the bottom or the top the probability of no further. */
+  private static double mark(double seen, double expected, double deviation, double width) {
+    if (seen <= width) {
+      return Densities.logistic(LOGISTIC * (width - expected) / deviation) / width;
+    }
+    if (seen >= 1 - width) {
+      return Densities.logistic(LOGISTIC * (expected - 1 + width) / deviation) / width;
+    }
+    return Densities.normal(seen, expected, deviation);
+  }
+
+  /**
+   * Gives the soil in the jar, from its layers and the density of freshly settled ones.
+   *
+   * @return dry soil over volume of water and soil, in kilograms per cubic metre, which is g/L
+   */
+  public double soilPerVolume() {
+    JarLayers.Settled set = JarLayers.SETS.get(0);
+    return (sandTopMetres * set.sand()
+            + (siltTopMetres - sandTopMetres) * set.silt()
+            + (totalMetres - siltTopMetres) * set.clay())
+        / fallMetres;
+  }
+
+  /**
+   * Gives how much slower grains sink in this jar than alone: {@code (1 - C / 2650)^4.65} with the
+   * soil per volume C (Richardson and Zaki, for slow grains).
+   *
+   * @return a factor above 0, at most 1, on speed and so on the time that counts
+   */
+  public double settlingFactor() {
+    return Math.pow(1 - soilPerVolume() / PARTICLE_DENSITY, HINDERED);
+  }
+
+  /** Smallest grain that has fallen the whole depth at a time, its neighbours hindering it. */
+  double smallestSettled(double seconds) {
+    double alone = Stokes.settlingTime(fallMetres, COARSEST_BY_STOKES, celsius, PARTICLE_DENSITY);
+    return Stokes.smallestSettled(
+        fallMetres,
+        Math.max(seconds * settlingFactor(), Math.min(seconds, alone)),
+        celsius,
+        PARTICLE_DENSITY);
   }
 
   private static String millimetres(double metres) {

@@ -5,20 +5,29 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * How much a test would tell, before it is done.
+ * How much a test would tell about the clay, on which verdict and mix rest, before it is done.
  *
  * @param kind the test
- * @param expectedBits expected information about the texture, in bits: the entropy of what it would
- *     show less the entropy that remains when the texture is given
- * @param bitsPerHour the same per hour of effort ({@link TestKind#effortSeconds()})
+ * @param clayVarianceCut expected share of the variance of the clay that it takes away, 0 to 1
+ * @param cutPerHour the same per hour of effort ({@link TestKind#effortSeconds()})
  */
-public record NextTest(TestKind kind, double expectedBits, double bitsPerHour) {
+public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour) {
 
   private static final int STEPS = 50;
   private static final double NEGLIGIBLE = 1e-6;
 
   /**
-   * Ranks the tests that were not done yet, the most information per effort first.
+   * Gives what is expected to be left of the doubt of the clay.
+   *
+   * @return standard deviation after the test over that before it, 0 to 1
+   */
+  public double clayDoubtLeft() {
+    return Math.sqrt(1 - clayVarianceCut);
+  }
+
+  /**
+   * Ranks the tests that were not done yet, the greatest expected cut of the clay's variance per
+   * effort first. What tests by hand have in common is counted, so a further one tells less.
    *
    * <p>The posterior is gathered on a grid of 2 % of mass. Cost: cells that still count, times
    * possible outcomes: at most a few hundred thousand likelihoods.
@@ -29,14 +38,15 @@ public record NextTest(TestKind kind, double expectedBits, double bitsPerHour) {
   public static List<NextTest> rank(SoilFinding finding) {
     TextureGrid grid = new TextureGrid(STEPS);
     double[] weights = gathered(finding.texture(), grid);
+    SharedPlasticity shared = new SharedPlasticity(finding.evidence());
     List<NextTest> list = new ArrayList<>();
     for (TestKind kind : TestKind.values()) {
       if (finding.evidence().stream().noneMatch(kind::done)) {
-        double bits = information(kind, weights, grid);
-        list.add(new NextTest(kind, bits, bits * 3600 / kind.effortSeconds()));
+        double cut = cut(kind, weights, grid, shared);
+        list.add(new NextTest(kind, cut, cut * 3600 / kind.effortSeconds()));
       }
     }
-    list.sort(Comparator.comparingDouble(NextTest::bitsPerHour).reversed());
+    list.sort(Comparator.comparingDouble(NextTest::cutPerHour).reversed());
     return List.copyOf(list);
   }
 
@@ -64,35 +74,49 @@ public record NextTest(TestKind kind, double expectedBits, double bitsPerHour) {
     return weights;
   }
 
-  private static double information(TestKind kind, double[] weights, TextureGrid grid) {
-    List<TextureLikelihood> outcomes =
-        kind.outcomes().stream().map(SoilEvidence::likelihood).toList();
-    double[] marginal = new double[outcomes.size()];
-    double[] chances = new double[outcomes.size()];
-    double given = 0;
+  /** By the law of total variance: the variance of the mean clay over what may be seen. */
+  private static double cut(
+      TestKind kind, double[] weights, TextureGrid grid, SharedPlasticity shared) {
+    List<SoilEvidence> outcomes = kind.outcomes();
+    boolean felt = SharedPlasticity.feels(outcomes.get(0));
+    List<TextureLikelihood> likelihoods = outcomes.stream().map(SoilEvidence::likelihood).toList();
+    List<ClayLikelihood> byClay =
+        felt ? likelihoods.stream().map(ClayLikelihood.class::cast).toList() : List.of();
+    double[] probability = new double[outcomes.size()];
+    double[] clay = new double[outcomes.size()];
+    double mean = 0;
+    double square = 0;
     for (int cell = 0; cell < weights.length; cell++) {
       if (weights[cell] == 0) {
         continue;
       }
-      double sum = 0;
+      double here = grid.clay(cell);
+      double[] chances = felt ? shared.given(here, byClay) : chances(likelihoods, grid, cell);
+      mean += weights[cell] * here;
+      square += weights[cell] * here * here;
       for (int k = 0; k < chances.length; k++) {
-        chances[k] = outcomes.get(k).at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
-        sum += chances[k];
-      }
-      for (int k = 0; k < chances.length; k++) {
-        double chance = chances[k] / sum;
-        marginal[k] += weights[cell] * chance;
-        given += weights[cell] * surprise(chance);
+        probability[k] += weights[cell] * chances[k];
+        clay[k] += weights[cell] * chances[k] * here;
       }
     }
-    double entropy = 0;
-    for (double chance : marginal) {
-      entropy += surprise(chance);
+    double variance = square - mean * mean;
+    double explained = -mean * mean;
+    for (int k = 0; k < clay.length; k++) {
+      explained += probability[k] > 0 ? clay[k] * clay[k] / probability[k] : 0;
     }
-    return Math.max(0, entropy - given);
+    return variance > 0 ? Math.min(1, Math.max(0, explained / variance)) : 0;
   }
 
-  private static double surprise(double chance) {
-    return chance > 0 ? -chance * Math.log(chance) / Math.log(2) : 0;
+  private static double[] chances(List<TextureLikelihood> outcomes, TextureGrid grid, int cell) {
+    double[] chances = new double[outcomes.size()];
+    double sum = 0;
+    for (int k = 0; k < chances.length; k++) {
+      chances[k] = outcomes.get(k).at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
+      sum += chances[k];
+    }
+    for (int k = 0; k < chances.length; k++) {
+      chances[k] /= sum;
+    }
+    return chances;
   }
 }

@@ -49,21 +49,18 @@ public record Plasticity(
   private static final double QUANTILE_95 = 1.6448536269514722;
   private static final double INDEX_DEVIATION = 0.02;
 
+  /** Of soils; only pure swelling clays, which no builder digs, reach higher (common practice). */
+  private static final double GREATEST_INDEX = 0.99;
+
+  private static final double LEAST_INDEX = 1e-4;
+  private static final int HALVINGS = 24;
+
+  /** A logistic of this scale times the deviation follows the normal within 0.01. */
+  private static final double LOGISTIC_PER_NORMAL = 1 / 1.702;
+
   static Plasticity of(TexturePosterior texture, Optional<ConsistencyLimits> limits) {
     if (limits.isEmpty()) {
-      double clay = texture.clayRange().likely();
-      double silt = texture.silt().value();
-      double spread = Math.exp(QUANTILE_95 * LIMIT_LOG_DEVIATION);
-      double low =
-          ConsistencyLimits.expectedIndex(
-                  texture.clayRange().low(), Math.min(silt, 1 - texture.clayRange().low()))
-              / spread;
-      double high =
-          ConsistencyLimits.expectedIndex(
-                  texture.clayRange().high(), Math.min(silt, 1 - texture.clayRange().high()))
-              * spread;
-      double likely = ConsistencyLimits.expectedIndex(clay, Math.min(silt, 1 - clay));
-      Range index = new Range(low, Math.max(low, Math.min(high, likely)), Math.max(low, high));
+      Range index = drawn(texture);
       return new Plasticity(
           index, false, label(index.likely()), Optional.empty(), Optional.empty());
     }
@@ -78,6 +75,31 @@ public record Plasticity(
         index > 0 && texture.clay().value() > 0.01
             ? Optional.of(activity(texture, index))
             : Optional.empty());
+  }
+
+  /** Quantiles of the index over texture and activity, below {@link #GREATEST_INDEX}. */
+  private static Range drawn(TexturePosterior texture) {
+    return new Range(quantile(texture, 0.05), quantile(texture, 0.5), quantile(texture, 0.95));
+  }
+
+  private static double quantile(TexturePosterior texture, double level) {
+    double low = Math.log(LEAST_INDEX);
+    double high = Math.log(GREATEST_INDEX);
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = (low + high) / 2;
+      double below =
+          texture.expectation(
+              (c, si, sa) ->
+                  Densities.logistic(
+                      (middle - Math.log(ConsistencyLimits.expectedIndex(c, si)))
+                          / (LIMIT_LOG_DEVIATION * LOGISTIC_PER_NORMAL)));
+      if (below < level) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return Math.exp((low + high) / 2);
   }
 
   private static Activity activity(TexturePosterior texture, double index) {

@@ -7,8 +7,11 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 
 /**
  * Says what a soil is from any tests of it.
@@ -58,21 +61,23 @@ public final class SoilAssessment {
     Args.require(
         evidence.size() <= 60, "soil tests: given " + evidence.size() + ", must be at most 60");
     TextureGrid grid = new TextureGrid(gridSteps);
-    double[][] likelihoods = likelihoods(evidence, grid);
-    TexturePosterior posterior = new TexturePosterior(grid, product(likelihoods, grid.size(), -1));
+    List<Factor> factors = factors(evidence, grid);
+    double[] weights = product(factors, grid.size());
+    scale(weights);
+    TexturePosterior posterior = new TexturePosterior(grid, weights);
     List<String> remarks = new ArrayList<>();
     for (SoilEvidence test : evidence) {
       test.remarks().forEach(remark -> remarks.add(test.label() + ": " + remark));
     }
     if (steps.isRecording()) {
-      BayesRecord.write(evidence, likelihoods, posterior, steps);
+      BayesRecord.write(factors, posterior, steps);
     }
     return new SoilFinding(
         posterior,
         gravel(evidence),
         Plasticity.of(posterior, limits(evidence)),
         List.copyOf(evidence),
-        conflicts(evidence, likelihoods),
+        conflicts(evidence, grid),
         remarks);
   }
 
@@ -100,55 +105,135 @@ public final class SoilAssessment {
         .findFirst();
   }
 
-  private static double[][] likelihoods(List<? extends SoilEvidence> evidence, TextureGrid grid) {
-    double[][] likelihoods = new double[evidence.size()][];
-    for (int i = 0; i < likelihoods.length; i++) {
-      double[] row = grid.evaluate(evidence.get(i).likelihood());
-      double greatest = 0;
-      for (double value : row) {
-        greatest = Math.max(greatest, value);
-      }
-      for (int cell = 0; cell < row.length; cell++) {
-        row[cell] /= greatest;
-      }
-      likelihoods[i] = row;
+  /** What the posterior is the product of: a test, or all that feel plasticity together. */
+  static final class Factor {
+
+    private final String label;
+    private final Source source;
+    private final double[] row;
+
+    private Factor(String label, Source source, double[] row) {
+      this.label = label;
+      this.source = source;
+      this.row = row;
     }
-    return likelihoods;
+
+    String label() {
+      return label;
+    }
+
+    Source source() {
+      return source;
+    }
+
+    /** Likelihood at a cell, relative to the greatest. */
+    double at(int cell) {
+      return row[cell];
+    }
   }
 
-  /** The posterior of all tests but one (or of all, for -1), adding to one. */
-  private static double[] product(double[][] likelihoods, int size, int without) {
-    double[] weights = new double[size];
-    double sum = 0;
-    for (int cell = 0; cell < size; cell++) {
-      double weight = 1;
-      for (int i = 0; i < likelihoods.length; i++) {
-        if (i != without) {
-          weight *= likelihoods[i][cell];
-        }
+  private static List<Factor> factors(List<? extends SoilEvidence> evidence, TextureGrid grid) {
+    List<Factor> factors = new ArrayList<>();
+    List<SoilEvidence> felt = new ArrayList<>();
+    for (SoilEvidence test : evidence) {
+      if (SharedPlasticity.feels(test)) {
+        felt.add(test);
+      } else {
+        factors.add(factor(test.label(), test.sources().get(0), test.likelihood(), grid));
       }
-      weights[cell] = weight;
-      sum += weight;
     }
-    for (int cell = 0; cell < size; cell++) {
-      weights[cell] /= sum;
+    if (!felt.isEmpty()) {
+      factors.add(
+          factor(
+              felt.stream().map(SoilEvidence::label).collect(Collectors.joining("; ")),
+              felt.size() == 1 ? felt.get(0).sources().get(0) : SharedPlasticity.SOURCE,
+              new SharedPlasticity(felt).together(),
+              grid));
+    }
+    return factors;
+  }
+
+  private static Factor factor(
+      String label, Source source, TextureLikelihood likelihood, TextureGrid grid) {
+    double[] row = grid.evaluate(likelihood);
+    double greatest = 0;
+    for (double value : row) {
+      greatest = Math.max(greatest, value);
+    }
+    for (int cell = 0; cell < row.length; cell++) {
+      row[cell] /= greatest;
+    }
+    return new Factor(label, source, row);
+  }
+
+  private static double[] product(List<Factor> factors, int size) {
+    double[] weights = new double[size];
+    Arrays.fill(weights, 1);
+    for (Factor factor : factors) {
+      for (int cell = 0; cell < size; cell++) {
+        weights[cell] *= factor.at(cell);
+      }
     }
     return weights;
   }
 
-  private static List<Conflict> conflicts(
-      List<? extends SoilEvidence> evidence, double[][] likelihoods) {
-    List<Conflict> conflicts = new ArrayList<>();
-    for (int i = 0; i < likelihoods.length && likelihoods.length > 1; i++) {
-      double[] row = likelihoods[i];
-      double[] others = product(likelihoods, row.length, i);
-      double expected = 0;
-      double blind = 0;
-      for (int cell = 0; cell < row.length; cell++) {
-        expected += others[cell] * row[cell];
-        blind += row[cell];
+  private static void scale(double[] weights) {
+    double sum = 0;
+    for (double weight : weights) {
+      sum += weight;
+    }
+    for (int cell = 0; cell < weights.length; cell++) {
+      weights[cell] /= sum;
+    }
+  }
+
+  /** Mean likelihood over the triangle of the tests that are kept. */
+  private static double evidenceOf(
+      List<? extends SoilEvidence> tests, double[][] rows, TextureGrid grid, IntPredicate kept) {
+    double[] weights = new double[grid.size()];
+    Arrays.fill(weights, 1.0 / grid.size());
+    List<SoilEvidence> felt = new ArrayList<>();
+    for (int i = 0; i < rows.length; i++) {
+      if (kept.test(i) && SharedPlasticity.feels(tests.get(i))) {
+        felt.add(tests.get(i));
+      } else if (kept.test(i)) {
+        times(weights, rows[i]);
       }
-      double support = expected / (blind / row.length);
+    }
+    if (!felt.isEmpty()) {
+      times(weights, grid.evaluate(new SharedPlasticity(felt).together()));
+    }
+    double sum = 0;
+    for (double weight : weights) {
+      sum += weight;
+    }
+    return sum;
+  }
+
+  private static void times(double[] weights, double[] row) {
+    for (int cell = 0; cell < weights.length; cell++) {
+      weights[cell] *= row[cell];
+    }
+  }
+
+  private static List<Conflict> conflicts(List<? extends SoilEvidence> evidence, TextureGrid grid) {
+    List<Conflict> conflicts = new ArrayList<>();
+    if (evidence.size() < 2) {
+      return conflicts;
+    }
+    double[][] rows = new double[evidence.size()][0];
+    for (int i = 0; i < rows.length; i++) {
+      if (!SharedPlasticity.feels(evidence.get(i))) {
+        rows[i] = grid.evaluate(evidence.get(i).likelihood());
+      }
+    }
+    double all = evidenceOf(evidence, rows, grid, i -> true);
+    for (int i = 0; i < evidence.size(); i++) {
+      int one = i;
+      double support =
+          all
+              / (evidenceOf(evidence, rows, grid, k -> k != one)
+                  * evidenceOf(evidence, rows, grid, k -> k == one));
       if (support < CONFLICT) {
         String label = evidence.get(i).label();
         conflicts.add(

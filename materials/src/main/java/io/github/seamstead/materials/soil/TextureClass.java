@@ -100,10 +100,10 @@ public enum TextureClass {
 
   /** The classes below the clay loams. */
   private static TextureClass light(double cl, double si, double sa) {
-    if (si + 1.5 * cl < 15) {
+    if (snapped(si + 1.5 * cl) < 15) {
       return SAND;
     }
-    if (si + 2 * cl < 30) {
+    if (snapped(si + 2 * cl) < 30) {
       return LOAMY_SAND;
     }
     if (si >= 80 && cl < 12) {
@@ -113,5 +113,10 @@ public enum TextureClass {
       return SILT_LOAM;
     }
     return cl >= 7 && si >= 28 && sa <= 52 ? LOAM : SANDY_LOAM;
+  }
+
+  /** A sum of snapped shares may miss its own round value by a rounding. */
+  private static double snapped(double percent) {
+    return Math.rint(percent * SNAP) / SNAP;
   }
 }

@@ -16,7 +16,7 @@ class SoilAssessmentTest {
       LaboratoryTexture.of(Texture.ofPercent(32, 43, 25), SizeLimits.USDA);
   private static final JarTest JAR =
       new JarTest(
-          0.020, 0.045, 0.080, 0.16, 18, true, List.of(JarTiming.measured(60, 40000, 172800)));
+          0.020, 0.045, 0.080, 0.16, 18, true, List.of(JarTiming.measured(180, 112000, 345600)));
 
   @Test
   void nothingKnownIsTheWholeTriangle() {
@@ -24,7 +24,8 @@ class SoilAssessmentTest {
     assertThat(blind.mean().clayRatio()).isCloseTo(1 / 3.0, within(1e-12));
     // A uniform triangle has variance 1/18 on each share.
     assertThat(blind.sand().standardUncertainty()).isCloseTo(Math.sqrt(1 / 18.0), within(1e-4));
-    assertThat(blind.clayRange().likely()).isCloseTo(1 - Math.sqrt(0.5), within(1e-4));
+    assertThat(blind.clayRange().likely()).isCloseTo(1 / 3.0, within(1e-12));
+    assertThat(blind.clayRange().low()).isCloseTo(1 - Math.sqrt(0.95), within(1e-4));
     assertThat(blind.classProbabilities().values().stream().mapToDouble(p -> p).sum())
         .isCloseTo(1, within(1e-9));
   }

@@ -24,7 +24,7 @@ class SoilProperties {
    */
   private static final double MEAN_BEYOND = Math.sqrt(0.05 / 0.95);
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "7318")
   void sharesAddToOneAndProbabilitiesToo(@ForAll("evidence") List<SoilEvidence> tests) {
     TexturePosterior p = SoilAssessment.assess(tests).texture();
     assertThat(p.clay().value() + p.silt().value() + p.sand().value()).isCloseTo(1, within(1e-9));
@@ -46,12 +46,12 @@ class SoilProperties {
     TexturePosterior p =
         SoilAssessment.assess(List.of(new BendTest(BendTest.Outcome.SMOOTH_RING), sand, sand, clay))
             .texture();
-    assertThat(p.clay().value()).isGreaterThan(p.clayRange().high());
-    assertThat(p.clay().value() - p.clayRange().high())
-        .isLessThan(MEAN_BEYOND * p.clay().standardUncertainty());
+    // Where the mean lies beyond a quantile the range reaches to it.
+    assertThat(p.clayRange().high()).isGreaterThanOrEqualTo(p.clay().value() - 1e-12);
+    assertThat(p.clayRange().likely()).isCloseTo(p.clay().value(), within(1e-12));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "7335")
   void regionsAreNestedAndHoldWhatTheyClaim(@ForAll("evidence") List<SoilEvidence> tests) {
     TexturePosterior p = SoilAssessment.assess(tests).texture();
     CredibleRegion inner = p.region(0.8);
@@ -61,7 +61,7 @@ class SoilProperties {
     assertThat(inner.areaRatio()).isLessThanOrEqualTo(outer.areaRatio());
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "7352")
   void orderOfTestsDoesNotMatter(@ForAll("evidence") List<SoilEvidence> tests) {
     List<SoilEvidence> turned = new ArrayList<>(tests);
     java.util.Collections.reverse(turned);
@@ -69,7 +69,7 @@ class SoilProperties {
         .isCloseTo(SoilAssessment.assess(tests).texture().clay().value(), within(1e-9));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "7369")
   void refinementConverges(@ForAll("evidence") List<SoilEvidence> tests) {
     double coarse = clay(tests, 50);
     double usual = clay(tests, 100);
@@ -77,7 +77,7 @@ class SoilProperties {
     assertThat(Math.abs(usual - fine)).isLessThan(Math.max(5e-4, Math.abs(coarse - fine) + 1e-6));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "7386")
   void theSameTestAgainNarrows(@ForAll("sheets") LaboratoryTexture sheet) {
     double once = spread(List.of(sheet));
     double twice = spread(List.of(sheet, sheet));

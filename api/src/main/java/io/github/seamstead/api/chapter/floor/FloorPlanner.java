@@ -54,6 +54,9 @@ final class FloorPlanner {
       return Optional.empty();
     }
     Floor floor = stated.get();
+    if (!allPlanned(run, mixes)) {
+      return Optional.empty();
+    }
     if (!FloorBase.isKnown(floor, frame, survey)) {
       run.skip(Chapter.FLOOR, "neither the frame nor an outline of the floor is known");
       return Optional.empty();
@@ -68,6 +71,22 @@ final class FloorPlanner {
                         sectors ->
                             run.require(
                                 "$.plant", () -> part(run, floor, buildUp, sectors, mixes))));
+  }
+
+  /** Whether every mix that a layer calls is there; else the floor is not planned. */
+  private static boolean allPlanned(Run run, List<MixPart> mixes) {
+    List<String> missing =
+        run.document().floor().map(Floor::layers).orElse(List.of()).stream()
+            .flatMap(layer -> layer.mix().stream())
+            .distinct()
+            .filter(id -> mixes.stream().noneMatch(mix -> mix.spec().id().equals(id)))
+            .toList();
+    if (!missing.isEmpty()) {
+      run.skip(
+          Chapter.FLOOR,
+          "no loads and no orders: there is no mix yet for " + String.join(", ", missing));
+    }
+    return missing.isEmpty();
   }
 
   /** The mixes by their names, with the straw that the document asks for. */

@@ -7,20 +7,28 @@ import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.MixSpec;
 import io.github.seamstead.api.job.SoilSample;
 import io.github.seamstead.materials.floor.FloorMix;
+import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.BucketRounding;
 import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.materials.mix.ClayBlend;
+import io.github.seamstead.materials.mix.MixChoice;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.mix.Recipe;
+import io.github.seamstead.materials.mix.TrialLadder;
+import io.github.seamstead.materials.soil.SoilUse;
+import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Proportions the mixes that the floor calls. */
 final class MixPlanner {
+
+  private static final int MOST_SAMPLES = 5;
 
   private MixPlanner() {}
 
@@ -40,22 +48,89 @@ final class MixPlanner {
       Aggregate sand = byAggregate.get(spec.sand());
       if (soil != null && sand != null) {
         run.attempt("$.floor.mixes[" + i + "]", () -> mix(run, spec, soil, sand))
+            .flatMap(mix -> mix)
             .ifPresent(mixes::add);
       }
     }
     return mixes;
   }
 
-  private static MixPart mix(Run run, MixSpec spec, SoilPart soil, Aggregate aggregate) {
-    MixComponent sand = SoilPlanner.component(aggregate);
+  /** The mix; empty if the soil does not suit or is not known well enough. */
+  private static Optional<MixPart> mix(Run run, MixSpec spec, SoilPart soil, Aggregate aggregate) {
     ClayBand band = band(spec);
+    Suitability judged =
+        Suitability.of(
+            soil.finding(),
+            SoilUse.valueOf(spec.use().name()),
+            band.least(),
+            band.greatest(),
+            Suitability.REQUIRED);
+    if (judged.verdict() == Suitability.Verdict.NOT_ADVISED) {
+      refuse(run, spec, soil, judged);
+      return Optional.empty();
+    }
+    MixComponent sand = SoilPlanner.component(aggregate);
     ClayBlend blend =
         run.worked(
             "materials.mix.clay_blend",
             "The mix " + spec.id(),
             steps -> ClayBlend.of(soil.component(), sand, band, BucketRounding.HALF, steps));
-    blend.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
-    return new MixPart(spec, blend, floorMix(spec, blend.rounded(), soil.sample()));
+    Optional<TrialPart> trial = TrialPlanner.read(run, spec.id(), blend);
+    boolean measured =
+        spec.sandParts().isPresent() || trial.filter(t -> t.reading().decided()).isPresent();
+    boolean open =
+        judged.verdict() == Suitability.Verdict.NO_MIX_YET
+            || judged.verdict() == Suitability.Verdict.OTHER_SOIL;
+    if (open && !measured) {
+      refuse(run, spec, soil, judged);
+      trial.ifPresent(
+          t -> t.reading().advice().forEach(a -> run.unmet(Chapter.MIX, spec.id() + ": " + a)));
+      return Optional.empty();
+    }
+    MixChoice choice =
+        MixChoice.of(
+            blend,
+            trial.map(TrialPart::reading),
+            spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+    choice.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
+    return Optional.of(
+        new MixPart(
+            spec,
+            blend,
+            choice,
+            trial,
+            ladder(soil, blend, choice),
+            floorMix(spec, choice.recipe(), soil.sample())));
+  }
+
+  private static void refuse(Run run, MixSpec spec, SoilPart soil, Suitability judged) {
+    run.unmet(
+        Chapter.MIX,
+        spec.id()
+            + ": no mix and no orders. "
+            + soil.sample().id()
+            + " as "
+            + judged.use().label()
+            + ": "
+            + judged.verdict().label()
+            + ". "
+            + judged.reasons().get(0));
+  }
+
+  private static Optional<TrialLadder> ladder(SoilPart soil, ClayBlend blend, MixChoice choice) {
+    if (choice.ground() != MixChoice.Ground.CALCULATED || choice.unmet().isPresent()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        TrialLadder.design(
+            blend.exact().portions().get(0).component(),
+            blend.exact().portions().get(1).component(),
+            blend.band(),
+            Basis.LOOSE_VOLUME,
+            1,
+            MOST_SAMPLES,
+            limit ->
+                limit < 1 ? soil.finding().texture().probabilityOfClay(Math.max(0, limit), 1) : 0));
   }
 
   private static ClayBand band(MixSpec spec) {

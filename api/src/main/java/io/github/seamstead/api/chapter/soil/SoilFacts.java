@@ -18,7 +18,7 @@ final class SoilFacts {
         .uncertain("sandRatio", "share of sand in dry mass", s -> s.finding().texture().sand())
         .range(
             "clayRange",
-            "5, 50 and 95 % of the share of clay",
+            "share of clay: 5 % quantile, mean, 95 % quantile",
             s -> s.finding().texture().clayRange())
         .many(
             "classes",
@@ -26,6 +26,7 @@ final class SoilFacts {
             textureClass(),
             s -> s.finding().texture().classProbabilities().entrySet().stream().toList())
         .text("floorVerdict", "whether it suits a floor", s -> s.floor().verdict().label())
+        .maybeText("floorNext", "what to do before a verdict can be given", s -> s.floor().next())
         .texts("floorReasons", "why", s -> s.floor().reasons())
         .maybeText(
             "nextTest",
@@ -58,10 +59,17 @@ final class SoilFacts {
             m -> m.blend().sandPerSoilDryMass())
         .text(
             "proportionByVolume",
-            "rounded proportion in loose volume, both sides named",
-            m -> m.blend().rounded().proportion(Basis.LOOSE_VOLUME).text())
+            "proportion used, in loose volume, both sides named",
+            m -> m.choice().recipe().proportion(Basis.LOOSE_VOLUME).text())
         .uncertain(
-            "clayRatio", "share of clay of the rounded mix", m -> m.blend().rounded().clayRatio())
-        .maybeText("unmet", "what the proportion cannot meet", m -> m.blend().unmet());
+            "clayRatio", "share of clay of the mix used", m -> m.choice().recipe().clayRatio())
+        .number(
+            "sandParts",
+            "parts of sand to one of soil that are used, by the bucket",
+            m -> m.choice().sandParts())
+        .text("ratioGround", "why this ratio is used", m -> m.choice().ground().label())
+        .text("ratioReason", "the same in a sentence", m -> m.choice().reason())
+        .texts("remarks", "what speaks against the ratio", m -> m.choice().remarks())
+        .maybeText("unmet", "what the proportion cannot meet", m -> m.choice().unmet());
   }
 }

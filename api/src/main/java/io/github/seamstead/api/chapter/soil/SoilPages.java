@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.soil;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.job.TrialSample;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
@@ -17,7 +18,6 @@ final class SoilPages {
 
   private static final double LEAST_SHOWN = 0.02;
   private static final int TESTS_SHOWN = 4;
-  private static final int MOST_SAMPLES = 5;
 
   private SoilPages() {}
 
@@ -40,7 +40,7 @@ final class SoilPages {
     SoilFinding finding = part.finding();
     String id = part.sample().id();
     book.heading(part.sample().id());
-    Table table = new Table("Shares of dry mass", "fraction", "#likely (5 % to 95 %)");
+    Table table = new Table("Shares of dry mass", "fraction", "#mean (5 % to 95 %)");
     table.row("clay", w.range(finding.texture().clayRange(), w::percent));
     table.row("silt", w.range(finding.texture().siltRange(), w::percent));
     table.row("sand", w.range(finding.texture().sandRange(), w::percent));
@@ -72,27 +72,19 @@ final class SoilPages {
     book.paragraph(
         "As " + part.floor().use().label() + ": " + part.floor().verdict().label() + ".");
     part.floor().reasons().forEach(book::paragraph);
-    Table tests = new Table("Tests to make next", "test", "#tells (bits)", "#work (min)");
+    Table tests = new Table("Tests to make next", "test", "#doubt of clay left", "#work (min)");
     part.nextTests().stream()
         .limit(TESTS_SHOWN)
         .forEach(
             next ->
                 tests.row(
                     next.kind().label(),
-                    BookContext.number(next.expectedBits(), 2),
+                    book.words().percent(next.clayDoubtLeft()),
                     BookContext.number(next.kind().handsOnSeconds() / 60, 0)));
     book.table(tests);
   }
 
-  private static void trials(BookContext book, ClayBlend blend) {
-    TrialLadder ladder =
-        TrialLadder.design(
-            blend.exact().portions().get(0).component(),
-            blend.exact().portions().get(1).component(),
-            blend.band(),
-            Basis.LOOSE_VOLUME,
-            1,
-            MOST_SAMPLES);
+  private static void trials(BookContext book, TrialLadder ladder) {
     book.paragraph(
         "Trial samples to make first, and to choose from by what dries without cracks"
             + " and does not dust:");
@@ -104,19 +96,49 @@ final class SoilPages {
     ladder.reasons().forEach(book::note);
   }
 
+  private static void reading(BookContext book, TrialPart trial) {
+    Words w = book.words();
+    Table table =
+        new Table(
+            "Trial samples as measured",
+            "#parts of sand to one of soil",
+            "#cracks along the mould",
+            "#shrinkage",
+            "reading");
+    for (TrialSample sample : trial.trials().samples()) {
+      double ratio = sample.crack() / sample.mould();
+      boolean sound =
+          trial.reading().soundSamples().stream()
+              .anyMatch(
+                  s ->
+                      s.sandParts() == sample.sandParts()
+                          && s.crackMetres() == sample.crack()
+                          && s.mouldMetres() == sample.mould());
+      table.row(
+          BookContext.number(sample.sandParts(), 2),
+          w.small(sample.crack()) + " in " + w.small(sample.mould()),
+          w.percent(ratio),
+          ratio > trial.trials().crackLimit() ? "cracks" : sound ? "sound" : "dusts or crumbles");
+    }
+    book.table(table);
+    trial.reading().advice().forEach(book::paragraph);
+  }
+
   private static void mix(BookContext book, MixPart part) {
     Words w = book.words();
     ClayBlend blend = part.blend();
     book.heading(part.spec().id());
-    Recipe rounded = blend.rounded();
+    Recipe rounded = part.choice().recipe();
     book.body().element("p", rounded.proportion(Basis.LOOSE_VOLUME).text(), "class", "key");
+    book.paragraph(part.choice().reason());
+    part.choice().remarks().forEach(book::note);
     Table table = new Table("The mix", "what", "#value");
     table.row("clay in the dry mix", w.percent(rounded.clayRatio().value()));
     table.row(
         "clay wanted",
         w.percent(blend.band().least()) + " to " + w.percent(blend.band().greatest()));
     table.row(
-        "dry sand to one part of dry soil, by mass",
+        "dry sand to one part of dry soil, by mass, reckoned from the clay",
         BookContext.number(blend.sandPerSoilDryMass(), 2)
             + " ("
             + BookContext.number(blend.leastSandPerSoilDryMass(), 2)
@@ -126,10 +148,9 @@ final class SoilPages {
     table.row(
         "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
     book.table(table);
-    blend.unmet().ifPresent(book::note);
+    part.choice().unmet().ifPresent(book::note);
     book.figure(SoilDrawings.mixGrading(part.spec().id(), rounded));
-    if (blend.unmet().isEmpty()) {
-      trials(book, blend);
-    }
+    part.trial().ifPresent(trial -> reading(book, trial));
+    part.ladder().ifPresent(ladder -> trials(book, ladder));
   }
 }

@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.soil;
 
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.materials.mix.TrialReading;
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.Optional;
 
 /** What trial samples say, as data. */
@@ -21,6 +22,10 @@ final class TrialFacts {
         .maybeNumber("nextSandParts", "parts of sand to try next", TrialFacts::next)
         .range("cracksBelow", "below these parts of sand it cracks", t -> t.reading().cracksBelow())
         .range("dustsAbove", "above these parts of sand it dusts", t -> t.reading().dustsAbove())
+        .maybeNumber(
+            "measuredShrinkageRatio",
+            "linear shrinkage of the sound sample nearest to the ratio",
+            t -> t.reading().measuredShrinkage().map(Uncertain::value))
         .texts("advice", "what to do", t -> t.reading().advice());
   }
 

@@ -4,9 +4,9 @@ import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.TrialMix;
 import io.github.seamstead.api.job.TrialSample;
 import io.github.seamstead.materials.mix.Basis;
+import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.TrialOutcome;
 import io.github.seamstead.materials.mix.TrialReading;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,20 +15,15 @@ final class TrialPlanner {
 
   private TrialPlanner() {}
 
-  static List<TrialPart> plan(Run run, List<MixPart> mixes) {
-    List<TrialMix> trials = run.document().trialMixes();
-    List<TrialPart> parts = new ArrayList<>();
-    for (int i = 0; i < trials.size(); i++) {
-      TrialMix trial = trials.get(i);
-      Optional<MixPart> mix =
-          mixes.stream().filter(m -> m.spec().id().equals(trial.mix())).findFirst();
-      String path = "$.trialMixes[" + i + "]";
-      mix.flatMap(m -> run.attempt(path, () -> read(run, trial, m))).ifPresent(parts::add);
-    }
-    return parts;
+  /** What the trial samples of a mix say, if the document has any. */
+  static Optional<TrialPart> read(Run run, String mix, ClayBlend blend) {
+    return run.document().trialMixes().stream()
+        .filter(trial -> trial.mix().equals(mix))
+        .findFirst()
+        .map(trial -> read(run, trial, blend));
   }
 
-  private static TrialPart read(Run run, TrialMix trial, MixPart mix) {
+  private static TrialPart read(Run run, TrialMix trial, ClayBlend blend) {
     List<TrialOutcome> outcomes = trial.samples().stream().map(TrialPlanner::outcome).toList();
     TrialReading reading =
         run.worked(
@@ -36,12 +31,7 @@ final class TrialPlanner {
             "What the trial samples of " + trial.mix() + " say",
             steps ->
                 TrialReading.of(
-                    outcomes,
-                    mix.blend(),
-                    Basis.LOOSE_VOLUME,
-                    trial.crackLimit(),
-                    trial.step(),
-                    steps));
+                    outcomes, blend, Basis.LOOSE_VOLUME, trial.crackLimit(), trial.step(), steps));
     return new TrialPart(trial, reading);
   }
 
