@@ -45,7 +45,7 @@ class TypesetTest {
     List<Step> steps = slant().steps();
     assertThat(Typeset.plain(steps.get(0))).isEqualTo("s = √(r^2 + H^2) = √(3^2 + 4^2) = 5 m");
     assertThat(Typeset.plain(steps.get(1)))
-        .isEqualTo("θ_f = asin(H / s) = asin(4 / 5) = 0.927295 rad = 53.1301 °");
+        .isEqualTo("θ_f = asin(H / s) = asin(4 / 5) = 0.927295 rad = 53.1301°");
   }
 
   @Test
