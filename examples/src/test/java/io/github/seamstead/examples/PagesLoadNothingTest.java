@@ -7,8 +7,9 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.examples.lessons.LessonFiles;
 import io.github.seamstead.examples.lessons.LessonPage;
-import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.examples.lessons.Paper;
 import io.github.seamstead.examples.reference.CheckedValue;
 import io.github.seamstead.examples.reference.ReferencePage;
 import java.io.IOException;
@@ -60,7 +61,9 @@ class PagesLoadNothingTest {
 
   @Test
   void lessonsAndReferenceLoadNothing() {
-    assertThat(loads(LessonPage.html(Lessons.all()))).isEmpty();
+    assertThat(loads(LessonPage.html(1, Paper.A4))).isEmpty();
+    LessonFiles.of(1, 1, Paper.LETTER)
+        .forEach((file, page) -> assertThat(loads(page)).as(file).isEmpty());
     CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
     assertThat(loads(ReferencePage.html(List.of(value)))).isEmpty();
   }

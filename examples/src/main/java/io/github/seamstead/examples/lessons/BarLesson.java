@@ -103,15 +103,18 @@ final class BarLesson {
     int perBar = (int) t.value("q");
     int left = (int) t.value("m");
     double length = t.value("L");
-    Canvas canvas = Canvas.fit(0, -bars, length, 0.6, 14, 50 + 36.0 * bars);
-    canvas.text(length / 2, 0.35, "L = " + t.text("L"), Canvas.TEXT, "middle", 0);
+    double row = length / 9;
+    Canvas canvas = Canvas.fit(0, -bars * row, length, 0.5 * row, 14, 60 + 40.0 * bars);
+    canvas.label(length / 2, 0.3 * row, "L = " + t.text("L"));
     for (int bar = 1; bar <= bars; bar++) {
-      canvas.path(Shapes.box(0, length, -bar + 0.1, -bar + 0.9), true, Ink.THIN, Shade.HATCH);
+      double low = (-bar + 0.1) * row;
+      double high = (-bar + 0.9) * row;
+      canvas.path(Shapes.box(0, length, low, high), true, Ink.THIN, Shade.HATCH);
       double x = 0;
       for (int i = 0; i < Math.min(perBar, left); i++) {
         double end = x + t.value("l");
-        canvas.path(Shapes.box(x, end, -bar + 0.1, -bar + 0.9), true, Ink.CUT, Shade.PALE);
-        canvas.label((x + end) / 2, -bar + 0.5, "l = " + t.text("l"));
+        canvas.path(Shapes.box(x, end, low, high), true, Ink.CUT, Shade.PALE);
+        canvas.label((x + end) / 2, (low + high) / 2, "l = " + t.text("l"));
         x = end + t.value("k");
       }
       left -= Math.min(perBar, left);

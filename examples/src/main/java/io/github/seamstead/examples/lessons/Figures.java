@@ -25,8 +25,11 @@ final class Figures {
     return unit.isEmpty() || unit.equals("°") ? number + unit : number + NO_BREAK + unit;
   }
 
-  /** Writes a result: to digits, an angle in degrees. */
+  /** Writes a result: to digits, an angle in degrees, a whole number without a unit as it is. */
   static String result(double value, String unit, int digits) {
+    if (unit.isEmpty() && value == Math.rint(value)) {
+      return Numbers.fixed(value, 0);
+    }
     return unit.equals("rad")
         ? quantity(significant(Math.toDegrees(value), digits), "°")
         : quantity(significant(value, digits), unit);

@@ -78,8 +78,8 @@ final class FlatPanelLesson {
   }
 
   private static Task side(Sheet s) {
-    int n = s.count("n", "number of faces", Shelter.SIDES, 4, 8);
-    double e = s.given("e", "pole", "m", 2, 3.7, 2.6, 4);
+    s.count("n", "number of faces", Shelter.SIDES, 4, 8);
+    s.given("e", "pole", "m", 2, 3.7, 2.6, 4);
     s.given("g", "gap", "°", 0, 170, 100, 200);
     s.ask("{n} flat faces with poles of {e} are to leave a gap of {g}. How long is a side?");
     s.step("alpha", "angle at the tip of a face", "(2 * pi - g) / n", "rad");
@@ -116,7 +116,7 @@ final class FlatPanelLesson {
     int n = (int) t.value("n");
     double e = t.value("e");
     double gap = t.value("g");
-    Canvas canvas = Canvas.fit(-e, -e, e, e, 16, 300);
+    Canvas canvas = Canvas.fit(-e, -1.1 * e, e, 1.1 * e, 8, 300);
     List<double[]> turn = new ArrayList<>();
     for (int i = 0; i <= n; i++) {
       double angle = gap / 2 + i * t.value("alpha");
@@ -130,10 +130,11 @@ final class FlatPanelLesson {
     canvas.label(e * 0.55, 0, "gap g");
     double[] first = turn.get(0);
     double[] next = turn.get(1);
-    canvas.label(first[0] / 2 + 0.1, first[1] / 2 - 0.3, "e = " + t.text("e"));
-    canvas.label((first[0] + next[0]) * 0.56, (first[1] + next[1]) * 0.54, "a = " + t.text("a"));
-    double mid = gap / 2 + t.value("alpha") / 2;
-    canvas.label(e * 0.36 * Math.cos(mid), e * 0.36 * Math.sin(mid), "α");
+    double[] last = turn.get(n);
+    canvas.label(last[0] / 2 + 0.24 * e, last[1] * 0.7, "e = " + t.text("e"));
+    canvas.label((first[0] + next[0]) * 0.5 + 0.24 * e, (first[1] + next[1]) * 0.54, "a = " + t.text("a"));
+    double mid = gap / 2 + t.value("alpha") * 1.5;
+    canvas.label(e * 0.4 * Math.cos(mid), e * 0.4 * Math.sin(mid), "α");
     return canvas.drawing(
         "lesson-flat-panels",
         "Faces laid flat around their tip",

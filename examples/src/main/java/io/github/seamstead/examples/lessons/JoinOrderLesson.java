@@ -59,7 +59,7 @@ final class JoinOrderLesson {
   private static double[] pieces(Sheet s) {
     int n = s.count("N", "pieces", 10, 5, 15);
     int k = 31 - Integer.numberOfLeadingZeros(n);
-    s.printed("k", "doublings that fit: 2, 4, 8 up to the pieces", "", 0, k);
+    s.printed("k", "power of two that fits into N", "", 0, k);
     double m = s.given("m", "mass of a piece", "kg", 1, 1, 0.5, 2);
     return new double[] {n, m};
   }

@@ -121,7 +121,7 @@ final class LeastLesson {
   }
 
   private static void knot(Canvas canvas, double x, double y, String text) {
-    canvas.dot(x, y, 12, Ink.CUT, Shade.PAPER);
+    canvas.dot(x, y, 17, Ink.CUT, Shade.PAPER);
     canvas.label(x, y, text);
   }
 

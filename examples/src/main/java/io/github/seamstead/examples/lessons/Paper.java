@@ -9,13 +9,12 @@ public enum Paper {
 
   private static final String STYLE =
       """
-      .chain math,.line math{math-style:normal}
+      main math{math-style:normal}
       .chain math,.chain math.long{font-size:1.08rem}
       .chain{align-items:baseline}
       .blank{display:inline-block;min-width:5.5em;border-bottom:1.2px solid #161616;height:1.3em}
-      .room{height:var(--room,24mm);background:repeating-linear-gradient(#fff 0 calc(8mm - 1px),
-        #bbb calc(8mm - 1px) 8mm);print-color-adjust:exact;-webkit-print-color-adjust:exact;
-        margin:.3rem 0 .8rem}
+      .rule{height:8mm;border-bottom:1px solid #999}
+      .room{margin:0 0 .8rem;break-inside:avoid}
       .line{margin:.35rem 0 .35rem 1rem}
       .facts{columns:2;column-gap:1.5rem}
       .facts p{margin:.1rem 0;break-inside:avoid}
@@ -26,6 +25,10 @@ public enum Paper {
       @media (min-width:80rem){
         header,main,nav{max-width:76rem}
         main{font-size:1.5rem}
+        main h2{font-size:2.2rem}
+        main h3{font-size:1.8rem}
+        main .src{font-size:1.2rem}
+        main table,figcaption{font-size:1.2rem}
         .chain math,.chain math.long{font-size:1.7rem}
         .figure-beside{display:grid;grid-template-columns:1fr 1fr;gap:2rem;align-items:start}
         .figure-beside figure{max-width:none}
@@ -40,7 +43,8 @@ public enum Paper {
         .figure-beside{display:block}
         .figure-beside figure{max-width:120mm;margin:2mm auto}
         figure svg{max-height:70mm}
-        h3{margin:4mm 0 1mm}
+        main h2{font-size:15pt}
+        main h3{font-size:12.5pt;margin:4mm 0 1mm}
       }
       """;
 
@@ -49,6 +53,10 @@ public enum Paper {
   Paper(String size) {
     this.size = size;
   }
+
+  /** Sheets to hand out: on paper neither title nor contents, each sheet on a page of its own. */
+  static final String HAND_OUT =
+      "@media print{header,nav{display:none}main section:first-of-type h2{break-before:avoid}}\n";
 
   /** The style of a page on this paper, with numbered sheets. */
   String style(String running) {

@@ -11,9 +11,6 @@ import java.util.Locale;
 /** The pieces from which the lesson page, the pupils' sheets and the teacher's book are made. */
 final class Parts {
 
-  /** A ruled line for writing, as the style draws it, in millimetres. */
-  private static final int RULED = 8;
-
   private Parts() {}
 
   static void facts(Markup to, Lesson lesson) {
@@ -127,10 +124,13 @@ final class Parts {
     to.text("\u00a0" + unit(task.unit())).closeLine();
   }
 
-  /** Ruled room for a sum. */
+  /** Ruled room for a sum: a line for each step and one more. */
   static void room(Markup to, Task task) {
-    int lines = task.solution().steps().size() + 1;
-    to.open("div", "class", "room", "style", "--room:" + lines * RULED + "mm").closeLine();
+    to.open("div", "class", "room", "aria-hidden", "true");
+    for (int line = 0; line <= task.solution().steps().size(); line++) {
+      to.element("div", "", "class", "rule");
+    }
+    to.closeLine();
   }
 
   /** The reasons to choose from, the right one first or second by a coin of the seed. */

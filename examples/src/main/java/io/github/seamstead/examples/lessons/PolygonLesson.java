@@ -22,7 +22,7 @@ final class PolygonLesson {
                 + " and earth starts from the size of its floor.")
         .figure(PolygonLesson::draw)
         .because("", "Lines from the centre cut the floor into n equal triangles.")
-        .because("w = 360 / n / 2 = 180 / n", "w is half the angle of one triangle, in degrees.")
+        .because("w = 180 / n", "w is half the angle of one triangle, 360° / n / 2, in degrees.")
         .because("tan(w) = (a / 2) / r", "r meets the side at a right angle and halves it.")
         .because("r = a / (2 * tan(w))", "solved for r")
         .because("A = n * (a * r / 2) = p * r / 2", "n triangles of base a and height r; p = n a")

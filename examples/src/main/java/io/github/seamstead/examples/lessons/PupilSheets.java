@@ -19,7 +19,7 @@ public final class PupilSheets {
    */
   public static String html(int lesson, long seed, int pupils, Paper paper) {
     Page page = new Page(Parts.title(lesson), "en");
-    page.style(paper.style(Parts.title(lesson)));
+    page.style(paper.style(Parts.title(lesson)) + Paper.HAND_OUT);
     page.lead(
         new Markup()
             .element(

@@ -139,7 +139,7 @@ final class SurveyLesson {
       double[] a = at[pairs[i][0]];
       double[] b = at[pairs[i][1]];
       canvas.line(a[0], a[1], b[0], b[1], i == 5 ? Ink.HEAVY : Ink.CUT);
-      double part = i == 2 || i == 3 ? 0.68 : 0.5;
+      double part = i == 2 || i == 3 ? 0.3 : 0.5;
       canvas.label(
           a[0] + part * (b[0] - a[0]),
           a[1] + part * (b[1] - a[1]),

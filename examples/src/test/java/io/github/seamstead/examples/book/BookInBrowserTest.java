@@ -10,7 +10,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.lessons.LessonPage;
-import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.examples.lessons.Paper;
 import io.github.seamstead.examples.reference.CheckedValue;
 import io.github.seamstead.examples.reference.ReferencePage;
 import java.io.IOException;
@@ -68,7 +68,7 @@ class BookInBrowserTest {
           JobPlanner.plan(read, options.withWorkedSteps()), folder.resolve(job + "-worked"));
     }
     Files.createDirectory(folder.resolve("pages"));
-    Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(Lessons.all()));
+    Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(1, Paper.A4));
     CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
     Files.writeString(folder.resolve("pages/reference.html"), ReferencePage.html(List.of(value)));
     started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
