@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DynamicTest;
@@ -64,8 +65,8 @@ class PagesLoadNothingTest {
     assertThat(loads(LessonPage.html(1, Paper.A4))).isEmpty();
     LessonFiles.of(1, 1, Paper.LETTER)
         .forEach((file, page) -> assertThat(loads(page)).as(file).isEmpty());
-    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
-    assertThat(loads(ReferencePage.html(List.of(value)))).isEmpty();
+    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
+    assertThat(loads(ReferencePage.html(List.of(value), Map.of("a.b", "A")))).isEmpty();
   }
 
   @Test

@@ -55,7 +55,7 @@ record LessonTasks(Task oneBlank, Task twoBlanks, Task mistake, List<Exercise> e
   /** Two different earlier lessons, others for another seed. */
   private static int earlier(int lesson, long seed, int which) {
     long first = Math.floorMod(seed * 7 + lesson * 5L, lesson);
-    long apart = 1 + Math.floorMod(seed + lesson, lesson - 1);
+    long apart = 1L + Math.floorMod(seed + lesson, lesson - 1);
     return (int) ((first + which * apart) % lesson);
   }
 }

@@ -1,6 +1,7 @@
 package io.github.seamstead.examples.reference;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * One comparison with a value from outside, as a test left it.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param expected the printed value
  * @param got what the library computed
  * @param tolerance the absolute tolerance of the test
+ * @param test simple name of the test class that made it
  */
 public record CheckedValue(
     String calculation,
@@ -20,14 +22,15 @@ public record CheckedValue(
     String status,
     double expected,
     double got,
-    double tolerance) {
+    double tolerance,
+    String test) {
 
-  private static final int FIELDS = 7;
+  private static final int FIELDS = 8;
 
   /**
    * Reads a line of a check file.
    *
-   * @param line seven fields divided by tabs
+   * @param line eight fields divided by tabs
    * @return the comparison
    * @throws IllegalArgumentException if the line has another form
    */
@@ -44,7 +47,8 @@ public record CheckedValue(
         fields.get(3),
         Double.parseDouble(fields.get(4)),
         Double.parseDouble(fields.get(5)),
-        Double.parseDouble(fields.get(6)));
+        Double.parseDouble(fields.get(6)),
+        fields.get(7));
   }
 
   /**
@@ -54,6 +58,16 @@ public record CheckedValue(
    */
   public double difference() {
     return got - expected;
+  }
+
+  /**
+   * Tells whether the tests of a class made the comparison, by the name of the test.
+   *
+   * @param type simple name of the class
+   * @return true for {@code MitreTest} or {@code MitreOutsideTest} and {@code Mitre}
+   */
+  public boolean isOfTestsOf(String type) {
+    return test.matches(Pattern.quote(type) + "(Outside|Published|Handbook)?(Test|Properties)");
   }
 
   /**

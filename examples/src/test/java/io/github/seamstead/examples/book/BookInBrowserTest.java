@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -69,8 +70,8 @@ class BookInBrowserTest {
     }
     Files.createDirectory(folder.resolve("pages"));
     Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(1, Paper.A4));
-    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
-    Files.writeString(folder.resolve("pages/reference.html"), ReferencePage.html(List.of(value)));
+    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
+    Files.writeString(folder.resolve("pages/reference.html"), ReferencePage.html(List.of(value), Map.of("a.b", "A")));
     started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
   }
 
