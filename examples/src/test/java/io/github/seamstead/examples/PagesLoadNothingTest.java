@@ -65,7 +65,8 @@ class PagesLoadNothingTest {
     assertThat(loads(LessonPage.html(1, Paper.A4))).isEmpty();
     LessonFiles.of(1, 1, Paper.LETTER)
         .forEach((file, page) -> assertThat(loads(page)).as(file).isEmpty());
-    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
+    CheckedValue value =
+        CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
     assertThat(loads(ReferencePage.html(List.of(value), Map.of("a.b", "A")))).isEmpty();
   }
 

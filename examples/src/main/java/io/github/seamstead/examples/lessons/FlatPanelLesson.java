@@ -132,7 +132,8 @@ final class FlatPanelLesson {
     double[] next = turn.get(1);
     double[] last = turn.get(n);
     canvas.label(last[0] / 2 + 0.24 * e, last[1] * 0.7, "e = " + t.text("e"));
-    canvas.label((first[0] + next[0]) * 0.5 + 0.24 * e, (first[1] + next[1]) * 0.54, "a = " + t.text("a"));
+    canvas.label(
+        (first[0] + next[0]) * 0.5 + 0.24 * e, (first[1] + next[1]) * 0.54, "a = " + t.text("a"));
     double mid = gap / 2 + t.value("alpha") * 1.5;
     canvas.label(e * 0.4 * Math.cos(mid), e * 0.4 * Math.sin(mid), "α");
     return canvas.drawing(

@@ -120,8 +120,10 @@ final class UncertaintyLesson {
     canvas.path(Shapes.box(0, length, 0, 0.12), true, Ink.CUT, Shade.MIDDLE);
     canvas.path(Shapes.box(length, length + breadth, 0, 0.12), true, Ink.CUT, Shade.HATCH);
     canvas.path(Shapes.box(length + breadth, 1, 0, 0.12), true, Ink.CUT, Shade.DOTS);
-    canvas.text(0, 0.18, "l = " + t.text("l") + ": p_l = " + t.text("p_l"), Canvas.TEXT, "start", 0);
-    canvas.text(0, -0.06, "b = " + t.text("b") + ": p_b = " + t.text("p_b"), Canvas.TEXT, "start", 0);
+    canvas.text(
+        0, 0.18, "l = " + t.text("l") + ": p_l = " + t.text("p_l"), Canvas.TEXT, "start", 0);
+    canvas.text(
+        0, -0.06, "b = " + t.text("b") + ": p_b = " + t.text("p_b"), Canvas.TEXT, "start", 0);
     canvas.text(1, 0.18, "t = " + t.text("t") + ": p_t = " + t.text("p_t"), Canvas.TEXT, "end", 0);
     canvas.label(0.5, 0.29, "p² = p_l² + p_b² + p_t²");
     canvas.text(1, -0.06, "S_t = " + t.text("S_t"), Canvas.TEXT, "end", 0);

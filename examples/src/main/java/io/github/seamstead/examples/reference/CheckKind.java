@@ -19,8 +19,8 @@ public enum CheckKind {
   /** The project's people computed the value by another way. */
   RECOMPUTED(
       "Recomputed another way",
-      "Nobody published the value: it was worked by hand or with other software from the definition."
-          + " This shows that two ways agree, not that the definition is right."),
+      "Nobody published the value: it was worked by hand or with other software from the"
+          + " definition. This shows that two ways agree, not that the definition is right."),
   /** The order of size alone is compared. */
   PLAUSIBILITY(
       "Plausibility",

@@ -63,8 +63,7 @@ public final class PublishedCalculations {
     }
   }
 
-  private static void read(Path root, Class<?> module, Map<String, String> all)
-      throws IOException {
+  private static void read(Path root, Class<?> module, Map<String, String> all) throws IOException {
     List<String> names;
     try (Stream<Path> files = Files.walk(root)) {
       names =

@@ -74,9 +74,9 @@ public final class ReferencePage {
             + " chapter lists them with the word none.");
     lead.element(
         "p",
-        "How seen: found means that the source, or a page that quotes it, was read; from memory that"
-            + " it was quoted without being seen; derived that it was worked out apart from the"
-            + " project; common practice that there is no source.");
+        "How seen: found means that the source, or a page that quotes it, was read; from memory"
+            + " that it was quoted without being seen; derived that it was worked out apart from"
+            + " the project; common practice that there is no source.");
     return lead;
   }
 
@@ -136,7 +136,10 @@ public final class ReferencePage {
             + " that use it; they are counted apart and prove less.");
     Table table =
         new Table(
-            "Comparisons of each published calculation", "calculation", "its own", "#of its package");
+            "Comparisons of each published calculation",
+            "calculation",
+            "its own",
+            "#of its package");
     for (String id : calculations.keySet()) {
       long own = own(id, calculations.getOrDefault(id, ""), values);
       String inside = id.substring(0, id.lastIndexOf('.'));

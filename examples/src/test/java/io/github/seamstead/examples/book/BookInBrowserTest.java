@@ -70,8 +70,11 @@ class BookInBrowserTest {
     }
     Files.createDirectory(folder.resolve("pages"));
     Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(1, Paper.A4));
-    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
-    Files.writeString(folder.resolve("pages/reference.html"), ReferencePage.html(List.of(value), Map.of("a.b", "A")));
+    CheckedValue value =
+        CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
+    Files.writeString(
+        folder.resolve("pages/reference.html"),
+        ReferencePage.html(List.of(value), Map.of("a.b", "A")));
     started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
   }
 

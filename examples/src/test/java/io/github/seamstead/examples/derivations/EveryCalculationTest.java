@@ -29,8 +29,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Walks the derivations of all demos and samples step by step with an expression library
- * that shares no code with the recorder, and lets no published calculation go without one.
+ * Walks the derivations of all demos and samples step by step with an expression library that
+ * shares no code with the recorder, and lets no published calculation go without one.
  */
 class EveryCalculationTest {
 

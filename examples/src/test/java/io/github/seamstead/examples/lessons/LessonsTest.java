@@ -175,8 +175,7 @@ class LessonsTest {
     Task task = LESSONS.get(1).problems().get(2).ofShelter();
     double hip = task.value("e");
     RegularPyramid low =
-        FrameSolver.solve(
-                6, Map.of(PyramidMeasure.HIP_EDGE, hip, PyramidMeasure.HEIGHT, 1.1))
+        FrameSolver.solve(6, Map.of(PyramidMeasure.HIP_EDGE, hip, PyramidMeasure.HEIGHT, 1.1))
             .single();
     List<RegularPyramid> both =
         FrameSolver.solve(

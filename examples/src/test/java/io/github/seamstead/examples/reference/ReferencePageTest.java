@@ -19,8 +19,7 @@ class ReferencePageTest {
 
   private static CheckedValue value(String status, String expected, String got, String tolerance) {
     return CheckedValue.parse(
-        String.join(
-            "\t", "m.p", "case", "source", status, expected, got, tolerance, "MitreTest"));
+        String.join("\t", "m.p", "case", "source", status, expected, got, tolerance, "MitreTest"));
   }
 
   @Test
@@ -38,11 +37,16 @@ class ReferencePageTest {
 
   @Test
   void kindsAreKeptApart() {
-    assertThat(CheckKind.of(value("found", "3.63", "3.6339", "0.005"))).isEqualTo(CheckKind.PUBLISHED);
-    assertThat(CheckKind.of(value("from memory", "25", "25.3", "0.5"))).isEqualTo(CheckKind.PUBLISHED);
-    assertThat(CheckKind.of(value("found", "1555", "1555", "0"))).isEqualTo(CheckKind.TRANSCRIPTION);
-    assertThat(CheckKind.of(value("derived", "2.5", "2.5", "1e-9"))).isEqualTo(CheckKind.RECOMPUTED);
-    assertThat(CheckKind.of(value("found", "25", "56.2", "43.7"))).isEqualTo(CheckKind.PLAUSIBILITY);
+    assertThat(CheckKind.of(value("found", "3.63", "3.6339", "0.005")))
+        .isEqualTo(CheckKind.PUBLISHED);
+    assertThat(CheckKind.of(value("from memory", "25", "25.3", "0.5")))
+        .isEqualTo(CheckKind.PUBLISHED);
+    assertThat(CheckKind.of(value("found", "1555", "1555", "0")))
+        .isEqualTo(CheckKind.TRANSCRIPTION);
+    assertThat(CheckKind.of(value("derived", "2.5", "2.5", "1e-9")))
+        .isEqualTo(CheckKind.RECOMPUTED);
+    assertThat(CheckKind.of(value("found", "25", "56.2", "43.7")))
+        .isEqualTo(CheckKind.PLAUSIBILITY);
     assertThat(CheckKind.of(value("common practice", "2", "2", "0.1")))
         .isEqualTo(CheckKind.PLAUSIBILITY);
     // Half a unit of a one-digit number is rounding, however large a part of it.
@@ -55,7 +59,8 @@ class ReferencePageTest {
         .isEqualTo("rounding of the last printed digit");
     assertThat(CheckKind.reason(value("found", "3.63", "3.63", "0.05")))
         .isEqualTo("wider than rounding: 10 half units of the last digit, 1.4 %");
-    assertThat(CheckKind.reason(value("derived", "3.63", "3.63", "1e-9"))).isEqualTo("arithmetic alone");
+    assertThat(CheckKind.reason(value("derived", "3.63", "3.63", "1e-9")))
+        .isEqualTo("arithmetic alone");
     assertThat(CheckKind.reason(value("found", "3", "3", "0"))).isEqualTo("none: must be equal");
   }
 
