@@ -52,8 +52,8 @@ final class LessonsCommand implements Callable<Integer> {
       names = "--paper",
       paramLabel = "PAPER",
       defaultValue = "A4",
-      description = "A4 or LETTER (default: ${DEFAULT-VALUE}).")
-  private Paper paper = Paper.A4;
+      description = "A4 or letter (default: ${DEFAULT-VALUE}).")
+  private String paper = "A4";
 
   LessonsCommand(Console console) {
     this.console = console;
@@ -63,6 +63,7 @@ final class LessonsCommand implements Callable<Integer> {
   public Integer call() {
     require("--pupils", pupils, 1, LessonFiles.MOST_PUPILS);
     require("--seed", seed, 0, LessonFiles.GREATEST_SEED);
+    Paper.of(paper);
     if (Files.exists(out)) {
       throw new IllegalArgumentException(
           "--out: given " + out + ", which exists; name a new one or remove it first");
@@ -83,11 +84,11 @@ final class LessonsCommand implements Callable<Integer> {
 
   private void write() throws IOException {
     if (!worksheets) {
-      Files.writeString(out, LessonPage.html(seed, paper));
+      Files.writeString(out, LessonPage.html(seed, Paper.of(paper)));
       return;
     }
     Files.createDirectory(out);
-    for (Map.Entry<String, String> file : LessonFiles.of(seed, pupils, paper).entrySet()) {
+    for (Map.Entry<String, String> file : LessonFiles.of(seed, pupils, Paper.of(paper)).entrySet()) {
       Files.writeString(out.resolve(file.getKey()), file.getValue());
     }
   }

@@ -58,6 +58,22 @@ public enum Paper {
   static final String HAND_OUT =
       "@media print{header,nav{display:none}main section:first-of-type h2{break-before:avoid}}\n";
 
+  /**
+   * Reads a paper's name.
+   *
+   * @param name {@code A4} or {@code letter}, in any case
+   * @return the paper
+   * @throws IllegalArgumentException if it is another name
+   */
+  public static Paper of(String name) {
+    for (Paper paper : values()) {
+      if (paper.size.equalsIgnoreCase(name)) {
+        return paper;
+      }
+    }
+    throw new IllegalArgumentException("paper: given " + name + ", must be A4 or letter");
+  }
+
   /** The style of a page on this paper, with numbered sheets. */
   String style(String running) {
     return STYLE

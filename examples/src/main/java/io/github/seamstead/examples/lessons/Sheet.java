@@ -73,7 +73,7 @@ final class Sheet {
 
   /** Adds a step that the library's formulas evaluate. */
   double step(String symbol, String name, String formula, String unit) {
-    return step(symbol, name, formula, Evaluation.of(formula, values), unit);
+    return step(symbol, name, formula, Formula.parse(formula).evaluate(values), unit);
   }
 
   /** Adds a step whose value a calculation of the library gave. */
@@ -112,7 +112,7 @@ final class Sheet {
             List.of());
     List<Slip> telling = new ArrayList<>();
     for (Draft draft : slips) {
-      double wrong = Evaluation.of(draft.formula(), values);
+      double wrong = Formula.parse(draft.formula()).evaluate(values);
       if (Double.isFinite(wrong)
           && Math.abs(wrong - bare.answer()) > TELLING * Math.abs(bare.answer())) {
         telling.add(new Slip(draft.mistake(), draft.formula(), wrong));

@@ -3,7 +3,6 @@ package io.github.seamstead.examples.lessons;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.page.Table;
-import io.github.seamstead.shared.derivation.Step;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,6 +28,8 @@ public final class TeacherBook {
     {"5", "find the mistake"},
     {"15", "exercises; 5 and 6 bring back earlier lessons"}
   };
+
+  private static final int STEP_DIGITS = 4;
 
   private TeacherBook() {}
 
@@ -127,24 +128,33 @@ public final class TeacherBook {
     body.element("p", "Estimate: " + Parts.estimateText(first));
     Parts.sum(body, first, 0);
     Parts.slips(body, first);
-    List<String> columns = new ArrayList<>(List.of("#sheet"));
-    first.givens().forEach(given -> columns.add("#" + Parts.symbol(given.symbol())));
-    first.solution().steps().forEach(step -> columns.add("#" + Parts.symbol(step.symbol())));
-    columns.add("#answer");
-    Table table = new Table(heading + ": every step", columns.toArray(String[]::new));
+    Table table = new Table(heading + ": every step", "#sheet", "given", "steps", "#answer");
     for (int i = 0; i < tasks.size(); i++) {
-      table.row(row(i + 1, tasks.get(i)));
+      Task task = tasks.get(i);
+      table.row(Integer.toString(i + 1), givens(task), steps(task), task.shownAnswer());
     }
     table.write(body);
   }
 
-  private static String[] row(int sheet, Task task) {
-    List<String> cells = new ArrayList<>(List.of(Integer.toString(sheet)));
-    task.givens().forEach(given -> cells.add(given.shown()));
-    for (Step step : task.solution().steps()) {
-      cells.add(Figures.result(step.value(), Parts.raised(step.unit()), 4));
-    }
-    cells.add(task.shownAnswer());
-    return cells.toArray(String[]::new);
+  private static String givens(Task task) {
+    return String.join(
+        "; ",
+        task.givens().stream().map(given -> equation(given.symbol(), given.shown())).toList());
+  }
+
+  private static String steps(Task task) {
+    return String.join(
+        "; ",
+        task.solution().steps().stream()
+            .map(
+                step ->
+                    equation(
+                        step.symbol(),
+                        Figures.result(step.value(), Parts.raised(step.unit()), STEP_DIGITS)))
+            .toList());
+  }
+
+  private static String equation(String symbol, String number) {
+    return Parts.symbol(symbol) + "\u00a0=\u00a0" + number;
   }
 }

@@ -21,6 +21,9 @@ public final class Typeset {
   /** Significant digits that are shown. */
   public static final int SHOWN_DIGITS = 6;
 
+  /** Beyond these digits more do not help: the result itself is rounding. */
+  private static final int MOST_DIGITS = 15;
+
   private static final FormulaDialect PLAIN = new PlainDialect();
   private static final FormulaDialect LATEX = new LatexDialect();
   private static final FormulaDialect MATH_ML = new MathMlDialect();
@@ -202,7 +205,7 @@ public final class Typeset {
         .ifPresent(
             formula -> {
               parts.add(new FormulaWriter(dialect, Map.of()).write(formula));
-              String numbersIn = new FormulaWriter(dialect, digits(step, shown)).write(formula);
+              String numbersIn = new FormulaWriter(dialect, digits(step, formula, shown)).write(formula);
               if (!formula.symbols().isEmpty()) {
                 parts.add(numbersIn);
               }
@@ -215,6 +218,34 @@ public final class Typeset {
       parts.add(dialect.quantity(digits(Math.toDegrees(step.value()), shown), "°"));
     }
     return parts;
+  }
+
+  /**
+   * Writes the numbers that go in. Where digits cancel, as in a difference of nearly equal numbers,
+   * more of them are shown, so that whoever follows with a pocket calculator finds the result.
+   */
+  private static Map<String, String> digits(Step step, Formula formula, Shown shown) {
+    double enough = Math.pow(10, 1.0 - shown.digits()) * Math.abs(step.value());
+    for (int digits = shown.digits(); digits < MOST_DIGITS; digits++) {
+      Shown more = new Shown(digits, shown.degrees());
+      if (Math.abs(followed(step, formula, more) - step.value()) <= enough) {
+        return digits(step, more);
+      }
+    }
+    return digits(step, shown);
+  }
+
+  /** The result that the shown numbers give. */
+  private static double followed(Step step, Formula formula, Shown shown) {
+    Map<String, Double> numbers = new HashMap<>();
+    for (Step.Input input : step.inputs()) {
+      boolean inDegrees = shown.degrees() && input.unit().equals("rad");
+      double rounded =
+          Double.parseDouble(
+              digits(inDegrees ? Math.toDegrees(input.value()) : input.value(), shown));
+      numbers.put(input.symbol(), inDegrees ? Math.toRadians(rounded) : rounded);
+    }
+    return formula.evaluate(numbers);
   }
 
   private static Map<String, String> digits(Step step, Shown shown) {

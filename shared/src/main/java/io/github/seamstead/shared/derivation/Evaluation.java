@@ -1,10 +1,9 @@
-package io.github.seamstead.examples.lessons;
+package io.github.seamstead.shared.derivation;
 
-import io.github.seamstead.shared.derivation.Formula;
 import java.util.List;
 import java.util.Map;
 
-/** Evaluates a formula of the library's notation. */
+/** Evaluates a formula with numbers for its symbols. */
 final class Evaluation {
 
   private final Map<String, Double> values;
@@ -14,8 +13,8 @@ final class Evaluation {
   }
 
   /** Gives the formula's value; every symbol of it needs a number. */
-  static double of(String formula, Map<String, Double> values) {
-    return new Evaluation(values).of(Formula.parse(formula).root());
+  static double of(Formula formula, Map<String, Double> values) {
+    return new Evaluation(values).of(formula.root());
   }
 
   private double of(Formula.Node node) {
@@ -59,18 +58,23 @@ final class Evaluation {
     double x = of(arguments.get(0));
     return switch (function) {
       case "sqrt" -> Math.sqrt(x);
+      case "cbrt" -> Math.cbrt(x);
       case "sin" -> Math.sin(x);
       case "cos" -> Math.cos(x);
       case "tan" -> Math.tan(x);
       case "asin" -> Math.asin(x);
       case "acos" -> Math.acos(x);
       case "atan" -> Math.atan(x);
+      case "atan2" -> Math.atan2(x, of(arguments.get(1)));
+      case "exp" -> Math.exp(x);
+      case "ln" -> Math.log(x);
+      case "log10" -> Math.log10(x);
       case "abs" -> Math.abs(x);
       case "floor" -> Math.floor(x);
       case "ceil" -> Math.ceil(x);
       case "min" -> Math.min(x, of(arguments.get(1)));
       case "max" -> Math.max(x, of(arguments.get(1)));
-      default -> throw new IllegalArgumentException("formula: lessons do not use " + function);
+      default -> throw new IllegalStateException("unknown function " + function);
     };
   }
 }
