@@ -88,7 +88,8 @@ final class LessonsCommand implements Callable<Integer> {
       return;
     }
     Files.createDirectory(out);
-    for (Map.Entry<String, String> file : LessonFiles.of(seed, pupils, Paper.of(paper)).entrySet()) {
+    for (Map.Entry<String, String> file :
+        LessonFiles.of(seed, pupils, Paper.of(paper)).entrySet()) {
       Files.writeString(out.resolve(file.getKey()), file.getValue());
     }
   }

@@ -26,7 +26,15 @@ class LessonsCommandTest {
   void writesSheetsForEachLessonAndOneTeachersBook() throws IOException {
     Path out = folder.resolve("class");
     assertThat(
-            run("lessons", "--worksheets", "--pupils", "1", "--paper", "letter", "--out", text(out)))
+            run(
+                "lessons",
+                "--worksheets",
+                "--pupils",
+                "1",
+                "--paper",
+                "letter",
+                "--out",
+                text(out)))
         .isZero();
     try (Stream<Path> files = Files.list(out)) {
       List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();

@@ -205,7 +205,8 @@ public final class Typeset {
         .ifPresent(
             formula -> {
               parts.add(new FormulaWriter(dialect, Map.of()).write(formula));
-              String numbersIn = new FormulaWriter(dialect, digits(step, formula, shown)).write(formula);
+              String numbersIn =
+                  new FormulaWriter(dialect, digits(step, formula, shown)).write(formula);
               if (!formula.symbols().isEmpty()) {
                 parts.add(numbersIn);
               }
