@@ -67,7 +67,8 @@ class PagesLoadNothingTest {
         .forEach((file, page) -> assertThat(loads(page)).as(file).isEmpty());
     CheckedValue value =
         CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
-    assertThat(loads(ReferencePage.html(List.of(value), Map.of("a.b", "A")))).isEmpty();
+    assertThat(loads(ReferencePage.html(List.of(value), Map.of("a.b", "A"), (test, type) -> true)))
+        .isEmpty();
   }
 
   @Test

@@ -60,7 +60,12 @@ final class ReferencesCommand implements Callable<Integer> {
     }
     try {
       List<CheckedValue> values = ReferenceFiles.read(project);
-      Files.writeString(out, ReferencePage.html(values, PublishedCalculations.all()));
+      String page =
+          ReferencePage.html(
+              values,
+              PublishedCalculations.all(),
+              (test, type) -> ReferenceFiles.uses(project, test, type));
+      Files.writeString(out, page);
     } catch (IOException e) {
       throw new UncheckedIOException("the reference page cannot be written to " + out, e);
     }

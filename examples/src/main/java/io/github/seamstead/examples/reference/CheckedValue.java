@@ -1,7 +1,6 @@
 package io.github.seamstead.examples.reference;
 
 import java.util.List;
-import java.util.regex.Pattern;
 
 /**
  * One comparison with a value from outside, as a test left it.
@@ -13,7 +12,7 @@ import java.util.regex.Pattern;
  * @param expected the printed value
  * @param got what the library computed
  * @param tolerance the absolute tolerance of the test
- * @param test simple name of the test class that made it
+ * @param test name of the test class that made it, empty if unknown
  */
 public record CheckedValue(
     String calculation,
@@ -58,16 +57,6 @@ public record CheckedValue(
    */
   public double difference() {
     return got - expected;
-  }
-
-  /**
-   * Tells whether the tests of a class made the comparison, by the name of the test.
-   *
-   * @param type simple name of the class
-   * @return true for {@code MitreTest} or {@code MitreOutsideTest} and {@code Mitre}
-   */
-  public boolean isOfTestsOf(String type) {
-    return test.matches(Pattern.quote(type) + "(Outside|Published|Handbook)?(Test|Properties)");
   }
 
   /**

@@ -33,7 +33,7 @@ public final class PublishedCalculations {
   /**
    * Lists them.
    *
-   * @return the simple name of the class that computes, by the calculation's id
+   * @return the name of the class that computes, by the calculation's id
    * @throws UncheckedIOException if the library's classes cannot be read
    */
   public static Map<String, String> all() {
@@ -88,7 +88,7 @@ public final class PublishedCalculations {
       for (Method method : type.getDeclaredMethods()) {
         Calculation calculation = method.getAnnotation(Calculation.class);
         if (calculation != null && Modifier.isPublic(method.getModifiers())) {
-          all.put(calculation.value(), type.getSimpleName());
+          all.put(calculation.value(), type.getName());
         }
       }
     } catch (ClassNotFoundException e) {

@@ -1,6 +1,8 @@
 package io.github.seamstead.examples.reference;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Reads the comparisons that the tests of each module leave in {@code target/outside-checks}. */
 public final class ReferenceFiles {
@@ -50,6 +53,33 @@ public final class ReferenceFiles {
     return MODULES.subList(0, MODULES.indexOf("api")).stream()
         .filter(module -> !Files.isDirectory(folder(project, module)))
         .toList();
+  }
+
+  /**
+   * Tells whether a compiled test class names a class of the library.
+   *
+   * @param project the project's top folder
+   * @param test the test's name
+   * @param type the library class's name
+   * @return true if the test's class file names it; false also where that file is missing
+   * @throws UncheckedIOException if the file cannot be read
+   */
+  public static boolean uses(Path project, String test, String type) {
+    Pattern named = Pattern.compile(Pattern.quote(type.replace('.', '/')) + "(?![A-Za-z0-9_])");
+    for (String module : MODULES) {
+      Path file =
+          project
+              .resolve(module)
+              .resolve("target/test-classes/" + test.replace('.', '/') + ".class");
+      if (!test.isEmpty() && Files.isRegularFile(file)) {
+        try {
+          return named.matcher(Files.readString(file, StandardCharsets.ISO_8859_1)).find();
+        } catch (IOException e) {
+          throw new UncheckedIOException("a compiled test cannot be read", e);
+        }
+      }
+    }
+    return false;
   }
 
   private static List<Path> folders(Path project) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
 
 /**
  * The reference page: what the tests compared with values from outside, kept apart by what each
@@ -25,15 +26,21 @@ public final class ReferencePage {
    *
    * @param values the comparisons
    * @param calculations the class that computes, by the id of each published calculation
+   * @param uses tells whether a test class uses a class of the library
    * @return one self-contained HTML page
    */
-  public static String html(List<CheckedValue> values, Map<String, String> calculations) {
+  public static String html(
+      List<CheckedValue> values,
+      Map<String, String> calculations,
+      BiPredicate<String, String> uses) {
     Page page = new Page("Seamstead: checks against the world outside", "en");
-    page.lead(lead(values, calculations));
+    page.style("@media (min-width:80rem){header,main,nav{max-width:84rem}}\n");
+    List<Coverage> coverage = coverage(values, calculations, uses);
+    page.lead(lead(values, coverage));
     for (CheckKind kind : CheckKind.values()) {
       page.chapter(kind.title(), chapter(kind, of(kind, values)));
     }
-    page.chapter("Every calculation", coverage(values, calculations));
+    page.chapter("Every calculation", table(coverage));
     return page.html();
   }
 
@@ -41,7 +48,7 @@ public final class ReferencePage {
     return values.stream().filter(value -> CheckKind.of(value) == kind).toList();
   }
 
-  private static Markup lead(List<CheckedValue> values, Map<String, String> calculations) {
+  private static Markup lead(List<CheckedValue> values, List<Coverage> coverage) {
     Markup lead = new Markup();
     lead.element(
         "p",
@@ -60,17 +67,13 @@ public final class ReferencePage {
               table.row(kind.title(), status, Integer.toString(rows.size()), missed(rows)));
     }
     table.write(lead);
-    long without =
-        calculations.entrySet().stream()
-            .filter(entry -> own(entry.getKey(), entry.getValue(), values) == 0)
-            .count();
+    long without = coverage.stream().filter(row -> row.own() == 0).count();
     lead.element(
         "p",
-        "Of "
-            + calculations.size()
-            + " published calculations "
-            + without
-            + " have no comparison that names them or stands in the tests of their class; the last"
+        without
+            + " of "
+            + coverage.size()
+            + " published calculations have no comparison in a test that uses their class; the last"
             + " chapter lists them with the word none.");
     lead.element(
         "p",
@@ -104,7 +107,7 @@ public final class ReferencePage {
   private static Table table(String calculation, List<CheckedValue> rows) {
     Table table =
         new Table(
-            calculation,
+            "Expected and computed, " + calculation,
             "case",
             "#expected",
             "#got",
@@ -127,36 +130,51 @@ public final class ReferencePage {
     return table;
   }
 
-  private static Markup coverage(List<CheckedValue> values, Map<String, String> calculations) {
+  /** How many comparisons stand in tests that use a calculation's class, and in its package. */
+  private record Coverage(String id, long own, long around) {}
+
+  private static List<Coverage> coverage(
+      List<CheckedValue> values,
+      Map<String, String> calculations,
+      BiPredicate<String, String> uses) {
+    List<Coverage> coverage = new ArrayList<>();
+    new TreeMap<>(calculations)
+        .forEach(
+            (id, type) -> {
+              String inside = id.substring(0, id.lastIndexOf('.'));
+              List<CheckedValue> around =
+                  values.stream().filter(v -> isWithin(v.calculation(), inside)).toList();
+              long own = around.stream().filter(v -> uses.test(v.test(), type)).count();
+              coverage.add(new Coverage(id, own, around.size()));
+            });
+    return coverage;
+  }
+
+  private static boolean isWithin(String calculation, String inside) {
+    return calculation.equals(inside) || calculation.startsWith(inside + ".");
+  }
+
+  private static Markup table(List<Coverage> coverage) {
     Markup chapter = new Markup();
     chapter.element(
         "p",
-        "A comparison belongs to a calculation if it carries its id, or if the tests of the class"
-            + " that computes it made it. Comparisons of the package may reach it too, through sums"
-            + " that use it; they are counted apart and prove less.");
+        "A test compares what it names, which the tests record by package and not by calculation."
+            + " So the first column is an upper bound: comparisons of the package in test classes"
+            + " that use the class that computes. None there means none at all. Other comparisons"
+            + " of the package may reach a calculation through sums that use it; they prove less.");
     Table table =
         new Table(
             "Comparisons of each published calculation",
             "calculation",
-            "its own",
-            "#of its package");
-    for (String id : calculations.keySet()) {
-      long own = own(id, calculations.getOrDefault(id, ""), values);
-      String inside = id.substring(0, id.lastIndexOf('.'));
-      long around = values.stream().filter(v -> v.calculation().startsWith(inside)).count();
-      table.row(id, own == 0 ? "none" : Long.toString(own), Long.toString(around));
+            "in tests that use its class, at most",
+            "#in its package");
+    for (Coverage row : coverage) {
+      table.row(
+          row.id(),
+          row.own() == 0 ? "none" : Long.toString(row.own()),
+          Long.toString(row.around()));
     }
     table.write(chapter);
     return chapter;
-  }
-
-  /** Counts the comparisons that carry the id or stand in the tests of the class. */
-  private static long own(String id, String type, List<CheckedValue> values) {
-    return values.stream()
-        .filter(
-            v ->
-                v.calculation().equals(id)
-                    || (id.startsWith(v.calculation() + ".") && v.isOfTestsOf(type)))
-        .count();
   }
 }

@@ -74,7 +74,7 @@ class BookInBrowserTest {
         CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
     Files.writeString(
         folder.resolve("pages/reference.html"),
-        ReferencePage.html(List.of(value), Map.of("a.b", "A")));
+        ReferencePage.html(List.of(value), Map.of("a.b", "A"), (test, type) -> true));
     started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
   }
 

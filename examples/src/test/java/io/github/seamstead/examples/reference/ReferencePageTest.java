@@ -28,7 +28,11 @@ class ReferencePageTest {
     assumeTrue(missing.isEmpty(), "skipped: the tests did not run before these: " + missing);
     List<CheckedValue> values = ReferenceFiles.read(PROJECT);
     assertThat(values).hasSizeGreaterThanOrEqualTo(LEAST_CHECKS).allMatch(CheckedValue::holds);
-    String html = ReferencePage.html(values, PublishedCalculations.all());
+    String html =
+        ReferencePage.html(
+            values,
+            PublishedCalculations.all(),
+            (test, type) -> ReferenceFiles.uses(PROJECT, test, type));
     assertThat(html).doesNotContain("NaN");
     int rows = html.split("<tr>", -1).length - 1;
     assertThat(rows).isGreaterThan(values.size() + PublishedCalculations.all().size());
@@ -68,31 +72,44 @@ class ReferencePageTest {
   void readsWhatTheTestsWrite() {
     assertThat(value("found", "1.5", "1.49", "0.02").holds()).isTrue();
     assertThat(value("found", "1.5", "1.4", "0.02").holds()).isFalse();
-    assertThat(value("found", "1.5", "1.4", "0.02").isOfTestsOf("Mitre")).isTrue();
-    assertThat(value("found", "1.5", "1.4", "0.02").isOfTestsOf("Mit")).isFalse();
     assertThatThrownBy(() -> CheckedValue.parse("a\tb")).hasMessageContaining("given 2 fields");
   }
 
   @Test
   void aMissedValueIsShownAsMissed() {
-    String html = ReferencePage.html(List.of(value("found", "1.5", "1.4", "0.02")), Map.of());
+    String html =
+        ReferencePage.html(
+            List.of(value("found", "1.5", "1.4", "0.02")), Map.of(), (test, type) -> false);
     assertThat(html).contains(">missed<").contains("source").contains("-0.1");
   }
 
   @Test
   void aCalculationWithoutAComparisonSaysNone() {
     List<CheckedValue> values = List.of(value("found", "1.5", "1.49", "0.02"));
-    String html = ReferencePage.html(values, Map.of("m.p.reach", "Mitre", "m.p.cap", "Cap"));
+    String html =
+        ReferencePage.html(
+            values,
+            Map.of("m.p.reach", "Mitre", "m.p.cap", "Cap"),
+            (test, type) -> test.equals("MitreTest") && type.equals("Mitre"));
     assertThat(html)
         .containsPattern(Pattern.quote("m.p.cap</td><td class=\"t\">none</td><td class=\"n\">1"))
         .containsPattern(Pattern.quote("m.p.reach</td><td class=\"t\">1</td><td class=\"n\">1"))
-        .contains("Of 2 published calculations 1 have no comparison");
+        .contains("1 of 2 published calculations have no comparison");
   }
 
   @Test
   void findsThePublishedCalculations() {
     assertThat(PublishedCalculations.all())
         .hasSizeGreaterThan(50)
-        .containsEntry("geometry.pattern.mitre", "Mitre");
+        .containsEntry("geometry.pattern.mitre", "io.github.seamstead.geometry.pattern.Mitre");
+  }
+
+  @Test
+  void seesWhatATestUses() {
+    String itself = ReferencePageTest.class.getName();
+    assertThat(ReferenceFiles.uses(PROJECT, itself, CheckKind.class.getName())).isTrue();
+    assertThat(ReferenceFiles.uses(PROJECT, itself, "io.github.seamstead.examples.reference.Check"))
+        .isFalse();
+    assertThat(ReferenceFiles.uses(PROJECT, "no.such.Test", CheckKind.class.getName())).isFalse();
   }
 }

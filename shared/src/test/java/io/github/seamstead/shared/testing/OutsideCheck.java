@@ -140,7 +140,7 @@ public final class OutsideCheck {
         .walk(
             frames ->
                 frames
-                    .map(frame -> frame.getClassName().replaceAll("^.*\\.|\\$.*$", ""))
+                    .map(frame -> frame.getClassName().replaceAll("\\$.*$", ""))
                     .filter(name -> name.endsWith("Test") || name.endsWith("Properties"))
                     .findFirst())
         .orElse("");
