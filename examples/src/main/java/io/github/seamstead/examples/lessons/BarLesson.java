@@ -47,9 +47,9 @@ final class BarLesson {
   }
 
   private static double[] given(Sheet s) {
-    double m = s.count("m", "poles", Shelter.SIDES, 5, 16);
+    double m = s.count("m", "poles", Shelter.SIDES, 7, 16);
     double l = s.given("l", "length of a pole", "mm", 0, 363, 240, 460);
-    double bar = s.given("L", "length of a bar", "mm", 0, 1000, 1000, 2400);
+    double bar = s.given("L", "length of a bar", "mm", 0, 1000, 1000, 1500);
     double k = s.given("k", "saw cut", "mm", 0, 1, 1, 4);
     return new double[] {m, l, bar, k};
   }

@@ -22,12 +22,11 @@ final class CompoundCutLesson {
                 + " two boards meet, the saw must be turned (mitre) and its blade leant (tilt).")
         .figure(CompoundCutLesson::draw)
         .because("", "Two equal boards meet in the upright plane that halves their corner.")
-        .because("", "Along a length 1 of the board that plane runs tan(w) inwards on the level.")
-        .because(
-            "tan(M) = tan(w) * cos(theta)", "up the wide face the same run is longer, by 1 / cos θ")
+        .because("", "On the level that plane runs tan w along the board for each 1 inwards.")
+        .because("tan(M) = tan(w) * cos(theta)", "1 up the wide face is only cos θ inwards")
         .because(
             "sin(T) = sin(w) * sin(theta)",
-            "part of the plane's direction that points out of the wide face")
+            "the plane's normal, seen along the normal of the wide face")
         .because(
             "", "Flat boards, θ = 0°: M = w and T = 0°. Upright boards, θ = 90°: M = 0° and T = w.")
         .problem(CompoundCutLesson::mitre)
@@ -42,11 +41,12 @@ final class CompoundCutLesson {
             "No mitre and a tilt of 45°: that is the limit θ = 90° with w = 45°.",
             "A mitre of 45° and no tilt, as for a picture frame.")
         .build(
-            "Cut two strips of card 30 mm wide with the mitre {M} at one end each, tape them edge"
-                + " to edge and lean both at {theta}.")
+            "Cut two strips of card 30 mm wide with the mitre {M}, one at its right end, one at its"
+                + " left end. Tape these ends together and lean both strips at {theta}.")
         .check(
-            "Between the two leaning strips the level angle must be 360°/{n} less than a straight"
-                + " line, within 3°. Mirror one strip by mistake and the test fails at once.")
+            "Seen from above, the two strips must meet at 360°/{n} less than a straight line,"
+                + " within 3°. If they were cut at the same end, they meet in a step and the test"
+                + " fails at once.")
         .onSite(
             "Cut two offcuts first and hold them together: a wrong tilt shows as a wedge of"
                 + " light.");

@@ -133,7 +133,7 @@ final class JarLesson {
   }
 
   private static Drawing draw(Task t) {
-    Canvas canvas = Canvas.fit(-0.6, 0, 3, 1.6, 12, 260);
+    Canvas canvas = Canvas.fit(-0.6, 0, 3.7, 1.6, 12, 260);
     canvas.path(Shapes.box(-0.5, 0.5, 0, 0.35), true, Ink.THIN, Shade.DOTS);
     canvas.path(Shapes.box(-0.5, 0.5, 0.35, 0.6), true, Ink.THIN, Shade.HATCH);
     canvas.path(Shapes.box(-0.5, 0.5, 0.6, 0.7), true, Ink.THIN, Shade.MIDDLE);

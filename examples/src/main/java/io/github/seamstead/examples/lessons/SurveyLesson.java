@@ -142,7 +142,7 @@ final class SurveyLesson {
       double part = i == 2 || i == 3 ? 0.3 : 0.5;
       canvas.label(
           a[0] + part * (b[0] - a[0]),
-          a[1] + part * (b[1] - a[1]),
+          a[1] + part * (b[1] - a[1]) + (a[1] == b[1] || i == 5 ? 0.12 : 0),
           symbols[i] + " = " + t.text(symbols[i]));
     }
     for (int i = 0; i < at.length; i++) {

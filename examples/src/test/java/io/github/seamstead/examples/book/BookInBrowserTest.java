@@ -104,6 +104,7 @@ class BookInBrowserTest {
       pages.add(job + "-worked/book.html");
     }
     pages.add("pages/lessons.html");
+    pages.add("pages/teacher.html");
     pages.add("pages/reference.html");
     return pages;
   }

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.seamstead.geometry.frame.BarCutting;
+import io.github.seamstead.geometry.frame.BarPiece;
+import io.github.seamstead.geometry.frame.BarStock;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.FrameSolver;
 import io.github.seamstead.geometry.frame.PyramidMeasure;
@@ -202,6 +205,21 @@ class LessonsTest {
   @Test
   void theLeastOfTenIsThirtyFour() {
     assertThat(LESSONS.get(7).example().answer()).isCloseTo(34, within(1e-9));
+  }
+
+  /** What lesson 14 says of the model's sticks, where the bound is out of reach. */
+  @Test
+  void theModelNeedsOneStickMoreThanItsBound() {
+    Task bound = LESSONS.get(13).problems().get(1).ofShelter();
+    assertThat(bound.answer()).isEqualTo(3);
+    int sticks =
+        BarCutting.plan(
+                List.of(new BarPiece("pole", 0.363, 5), new BarPiece("ring", 0.232, 5)),
+                List.of(BarStock.unlimited("stick", 1)),
+                0.001)
+            .barCount();
+    assertThat(sticks).isEqualTo(4);
+    assertThat(LESSONS.get(13).onSite()).contains("four sticks").contains("363").contains("232");
   }
 
   @Test
