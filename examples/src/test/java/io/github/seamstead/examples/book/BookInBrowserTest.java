@@ -70,6 +70,7 @@ class BookInBrowserTest {
     }
     Files.createDirectory(folder.resolve("pages"));
     Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(1, Paper.A4));
+    Files.writeString(folder.resolve("pages/teacher.html"), TeacherBook.html(1, 1, Paper.A4));
     CheckedValue value =
         CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
     Files.writeString(
