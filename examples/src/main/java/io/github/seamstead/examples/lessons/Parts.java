@@ -148,13 +148,16 @@ final class Parts {
   static void mistake(Markup to, Task task) {
     Slip slip = task.slips().get(0);
     question(to, task);
-    to.open("p").text("A pupil wrote ").raw(Typeset.mathMlEquation(wrong(task, slip)));
+    to.open("p").text("A pupil wrote ");
+    formula(to, task, slip);
     to.text(" and got " + task.shown(slip.wrong()) + ".");
     to.text(" What was done wrong, and what is right?").closeLine();
   }
 
-  private static String wrong(Task task, Slip slip) {
-    return task.solution().result().symbol() + " = " + slip.formula();
+  /** A wrong formula on a line of its own, which scrolls where the screen is narrow. */
+  private static void formula(Markup to, Task task, Slip slip) {
+    String equation = task.solution().result().symbol() + " = " + slip.formula();
+    to.open("span", "class", "chain").raw(Typeset.mathMlEquation(equation)).close();
   }
 
   /** The mistakes of a task with the numbers that they give. */
@@ -164,8 +167,9 @@ final class Parts {
     }
     to.element("p", "Usual wrong answers:").open("ul");
     for (Slip slip : task.slips()) {
-      to.open("li").text(task.shown(slip.wrong()) + ", from ");
-      to.raw(Typeset.mathMlEquation(wrong(task, slip))).text(". " + slip.mistake()).closeLine();
+      to.open("li").text(task.shown(slip.wrong()) + ". " + slip.mistake());
+      formula(to, task, slip);
+      to.closeLine();
     }
     to.closeLine();
   }

@@ -11,6 +11,7 @@ import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.lessons.LessonPage;
 import io.github.seamstead.examples.lessons.Paper;
+import io.github.seamstead.examples.lessons.TeacherBook;
 import io.github.seamstead.examples.reference.CheckedValue;
 import io.github.seamstead.examples.reference.ReferencePage;
 import java.io.IOException;
