@@ -85,6 +85,7 @@ public final class Page {
   private final List<String> bodies = new ArrayList<>();
   private final Anchors given = new Anchors();
   private String lead = "";
+  private String extraStyle = "";
 
   /**
    * Starts a page.
@@ -105,6 +106,17 @@ public final class Page {
    */
   public Page lead(Markup markup) {
     lead = markup.toString();
+    return this;
+  }
+
+  /**
+   * Adds rules of style after those that every page has, such as a paper size.
+   *
+   * @param css rules that load nothing
+   * @return this page
+   */
+  public Page style(String css) {
+    extraStyle += css;
     return this;
   }
 
@@ -133,7 +145,7 @@ public final class Page {
     page.empty("meta", "charset", "utf-8");
     page.empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.element("title", title).open("style").raw(STYLE).close().closeLine();
+    page.element("title", title).open("style").raw(STYLE + extraStyle).close().closeLine();
     page.open("body");
     page.open(
             "svg", "width", "0", "height", "0", "style", "position:absolute", "aria-hidden", "true")

@@ -20,6 +20,7 @@ final class Commands {
     all.put("joins", JoinsCommand::new);
     all.put("schema", SchemaCommand::new);
     all.put("lessons", LessonsCommand::new);
+    all.put("references", ReferencesCommand::new);
     all.put("layout", LayoutCommand::new);
     all.put("layout-table", LayoutTableCommand::new);
     return all;

@@ -10,6 +10,7 @@ import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.assembly.merge.HandledMass;
 import io.github.seamstead.assembly.merge.JoinPlanner;
 import io.github.seamstead.assembly.merge.JoinStep;
+import io.github.seamstead.assembly.merge.Limits;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanResult;
 import io.github.seamstead.assembly.ring.JoinLog;
@@ -71,8 +72,16 @@ final class JoinsCommand implements Callable<Integer> {
     }
     LogReport report = JoinLog.verify(ring, entries);
     boolean clean = report(ring, report);
-    int code = report.isComplete() ? 0 : order(JoinPlanner.replan(ring, report, joining.options()));
+    int code = report.isComplete() ? 0 : order(rest(joining, report));
     return clean ? code : Failures.CANNOT_BE_MET;
+  }
+
+  /** The rest within the limits; if no order keeps them, groups are dragged instead of carried. */
+  private static PlanResult rest(JoiningPart joining, LogReport report) {
+    PlanResult within = JoinPlanner.replan(joining.ring(), report, joining.options());
+    return within.plan().isPresent()
+        ? within
+        : JoinPlanner.replan(joining.ring(), report, joining.options().with(Limits.NONE));
   }
 
   private boolean report(PieceRing ring, LogReport report) {

@@ -1,23 +1,24 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.examples.lessons.LessonFiles;
 import io.github.seamstead.examples.lessons.LessonPage;
-import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.examples.lessons.Paper;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** Writes the lessons as one page. */
+/** Writes the lessons as one page, or as sheets for pupils with a teacher's book. */
 @Command(
     name = "lessons",
     mixinStandardHelpOptions = true,
-    description = "Writes twelve lessons, from regular polygons to drying, as one page.")
+    description = "Writes the lessons as one page, or as pupils' sheets with a teacher's book.")
 final class LessonsCommand implements Callable<Integer> {
 
   private final Console console;
@@ -26,8 +27,35 @@ final class LessonsCommand implements Callable<Integer> {
       names = "--out",
       required = true,
       paramLabel = "FILE",
-      description = "The HTML file to write; must not exist yet.")
+      description = "The HTML file to write, or the folder for --worksheets; must not exist yet.")
   private Path out = Path.of("");
+
+  @Option(
+      names = "--worksheets",
+      description =
+          "Writes a folder: sheets for each lesson without answers, and the teacher's book.")
+  private boolean worksheets;
+
+  @Option(
+      names = "--pupils",
+      paramLabel = "COUNT",
+      defaultValue = "4",
+      description = "Sheets for each lesson, 1 to 40 (default: ${DEFAULT-VALUE}).")
+  private int pupils = 4;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "NUMBER",
+      defaultValue = "1",
+      description = "Draws the numbers, 0 to 1000000 (default: ${DEFAULT-VALUE}).")
+  private long seed = 1;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      defaultValue = "A4",
+      description = "A4 or letter (default: ${DEFAULT-VALUE}).")
+  private String paper = "A4";
 
   LessonsCommand(Console console) {
     this.console = console;
@@ -35,9 +63,12 @@ final class LessonsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    require("--pupils", pupils, 1, LessonFiles.MOST_PUPILS);
+    require("--seed", seed, 0, LessonFiles.GREATEST_SEED);
+    Paper.of(paper);
     if (Files.exists(out)) {
       throw ArgumentFault.of(
-          "--out: given " + out + ", which exists; name a new file or remove it first");
+          "--out: given " + out + ", which exists; name a new one or remove it first");
     }
     Path folder = out.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder) || !Files.isWritable(folder)) {
@@ -45,12 +76,31 @@ final class LessonsCommand implements Callable<Integer> {
           "--out: given " + out + ", must lie in a folder that exists and can be written to");
     }
     try {
-      Files.writeString(out, LessonPage.html(Lessons.all()), StandardOpenOption.CREATE_NEW);
+      write();
     } catch (IOException e) {
       throw new UncheckedIOException(
           "the lessons cannot be written to " + out + ": " + IoReason.of(e), e);
     }
     console.out().println("The lessons are in " + out);
     return 0;
+  }
+
+  private void write() throws IOException {
+    if (!worksheets) {
+      Files.writeString(out, LessonPage.html(seed, Paper.of(paper)));
+      return;
+    }
+    Files.createDirectory(out);
+    for (Map.Entry<String, String> file :
+        LessonFiles.of(seed, pupils, Paper.of(paper)).entrySet()) {
+      Files.writeString(out.resolve(file.getKey()), file.getValue());
+    }
+  }
+
+  private static void require(String option, long given, long least, long greatest) {
+    if (given < least || given > greatest) {
+      throw new IllegalArgumentException(
+          option + ": given " + given + ", must be from " + least + " to " + greatest);
+    }
   }
 }

@@ -8,123 +8,125 @@ import io.github.seamstead.geometry.frame.BarCutting;
 import io.github.seamstead.geometry.frame.BarPiece;
 import io.github.seamstead.geometry.frame.BarPlan;
 import io.github.seamstead.geometry.frame.BarStock;
-import io.github.seamstead.shared.derivation.Derivation;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Work;
 import java.util.List;
 
-/** Lesson 5: cutting poles from bars, and what is wasted. */
-public final class BarLesson implements Lesson {
+/** Cutting poles from bars, and what is wasted. */
+final class BarLesson {
 
-  private static final double KERF = 0.003;
-  private static final double BAR = 6;
-  private static final List<BarPiece> PIECES =
-      List.of(new BarPiece("pole", 2.85, 8), new BarPiece("ring", 1.42, 8));
+  private BarLesson() {}
 
-  /** Creates the lesson. */
-  public BarLesson() {}
-
-  /**
-   * Prints the lesson.
-   *
-   * @param args none
-   */
-  public static void main(String[] args) {
-    System.out.print(new BarLesson().text());
+  static Lesson lesson() {
+    return Lesson.named("Poles from bars")
+        .aim("Count bars with rounding in the right direction, the saw cut included.", 45)
+        .needs("division with remainder", "percentages")
+        .materials("strips of paper", "ruler", "scissors")
+        .scene(
+            "The model's {m} poles are cut from sticks as sold. A saw turns a little of the stick"
+                + " into dust at each cut, and a rest shorter than a pole is no pole.")
+        .figure(BarLesson::draw)
+        .because("", "q pieces take q lengths l and, between them, q − 1 saw cuts k.")
+        .because("", "They fit if q l + (q − 1) k is at most L, that is q (l + k) at most L + k.")
+        .because(
+            "q = floor((L + k) / (l + k))", "pieces from a bar: rounded down, a part is no piece")
+        .because("B = ceil(m / q)", "bars: rounded up, a part of a bar is bought whole")
+        .problem(BarLesson::bars)
+        .problem(BarLesson::waste)
+        .why(
+            "Why is one division rounded down and the other up?",
+            "Too few pieces from a bar is safe to promise; too few bars is not.",
+            "Rounding errors cancel if one goes up and one goes down.")
+        .why(
+            "Why does k stand beside L as well?",
+            "The last piece needs no cut after it, so one cut fewer than pieces is made.",
+            "The bar gets longer when it is cut.")
+        .build("Cut {m} strips of {l} from paper strips of {L}, folding away {k} at every cut.")
+        .check(
+            "Lay the pieces of each strip end to end with the cuts between: they must not be longer"
+                + " than {L}. If the last one hangs over, a cut was forgotten.")
+        .onSite("Ask for {B} bars and keep the rests: ring pieces may come out of them.");
   }
 
-  @Override
-  public String title() {
-    return "Poles from bars";
+  private static double[] given(Sheet s) {
+    double m = s.count("m", "poles", Shelter.SIDES, 7, 16);
+    double l = s.given("l", "length of a pole", "mm", 0, 363, 240, 460);
+    double bar = s.given("L", "length of a bar", "mm", 0, 1000, 1000, 1500);
+    double k = s.given("k", "saw cut", "mm", 0, 1, 1, 4);
+    return new double[] {m, l, bar, k};
   }
 
-  @Override
-  public String question() {
-    return "Eight poles of 2.85 m and eight ring pieces of 1.42 m are cut from bars of 6 m; a saw"
-        + " cut takes 3 mm. How many bars, and how much is waste?";
+  private static BarPlan plan(double[] g) {
+    return BarCutting.plan(
+        List.of(new BarPiece("pole", g[1] / 1000, (int) g[0])),
+        List.of(BarStock.unlimited("bar", g[2] / 1000)),
+        g[3] / 1000);
   }
 
-  @Override
-  public Drawing picture() {
-    BarPlan plan = plan(PIECES);
-    Canvas canvas = Canvas.fit(0, -plan.bars().size(), BAR, 0, 14, 40 + 34.0 * plan.bars().size());
-    double y = 0;
-    for (BarPlan.CutBar bar : plan.bars()) {
-      y -= 1;
-      canvas.path(box(0, y, BAR), true, Ink.THIN, Shade.HATCH);
+  private static void count(Sheet s, double[] g) {
+    s.step("q", "poles from one bar", "floor((L + k) / (l + k))", "");
+    s.step("B", "bars", "ceil(m / q)", plan(g).barCount(), "");
+  }
+
+  private static Task bars(Sheet s) {
+    double[] g = given(s);
+    s.ask("{m} poles of {l} are cut from bars of {L}; a cut takes {k}. How many bars?");
+    count(s, g);
+    double least = Math.ceil(g[0] * g[1] / g[2]);
+    s.estimate(
+        "At least as many as all poles end to end are long, and less than twice as many and one.",
+        least,
+        2 * least + 1);
+    s.slip("All lengths were divided together, as if rests could be joined.", "ceil(m * l / L)");
+    s.slip("The number of bars was rounded down.", "floor(m / q)");
+    return s.task(2);
+  }
+
+  private static Task waste(Sheet s) {
+    double[] g = given(s);
+    s.ask(
+        "{m} poles of {l} are cut from bars of {L}; a cut takes {k}. How many per cent of the bars"
+            + " bought are rest and dust?");
+    count(s, g);
+    s.step("W", "waste", "100 * (1 - m * l / (B * L))", 100 * plan(g).wasteRatio(), "%");
+    s.estimate(
+        "Less than half: a rest is shorter than a pole, but the last bar may hold one only.",
+        0,
+        80);
+    s.slip(
+        "The waste was divided by what is used, not by what is bought.",
+        "100 * (B * L / (m * l) - 1)");
+    s.slip("The share that is used was given.", "100 * m * l / (B * L)");
+    return s.task(3);
+  }
+
+  private static Drawing draw(Task t) {
+    int bars = (int) t.value("B");
+    int perBar = (int) t.value("q");
+    int left = (int) t.value("m");
+    double length = t.value("L");
+    double row = length / 9;
+    Canvas canvas = Canvas.fit(0, -bars * row, length, 0.5 * row, 14, 60 + 40.0 * bars);
+    canvas.label(length / 2, 0.3 * row, "L = " + t.text("L"));
+    for (int bar = 1; bar <= bars; bar++) {
+      double low = (-bar + 0.1) * row;
+      double high = (-bar + 0.9) * row;
+      canvas.path(Shapes.box(0, length, low, high), true, Ink.THIN, Shade.HATCH);
       double x = 0;
-      for (BarPiece piece : bar.pieces()) {
-        for (int i = 0; i < piece.count(); i++) {
-          canvas.path(box(x, y, x + piece.length()), true, Ink.CUT, Shade.PALE);
-          canvas.label(x + piece.length() / 2, y + 0.5, piece.name());
-          x += piece.length() + KERF;
-        }
+      for (int i = 0; i < Math.min(perBar, left); i++) {
+        double end = x + t.value("l");
+        canvas.path(Shapes.box(x, end, low, high), true, Ink.CUT, Shade.PALE);
+        canvas.label((x + end) / 2, (low + high) / 2, "l = " + t.text("l"));
+        x = end + t.value("k");
       }
+      left -= Math.min(perBar, left);
     }
     return canvas.drawing(
         "lesson-bars",
-        "Cutting patterns of the bars",
-        "Each row is a cutting pattern of one bar; what is hatched is left over. "
-            + patterns(plan));
-  }
-
-  @Override
-  public Derivation worked() {
-    return Worked.of(
-        "geometry.frame.bars",
-        "Bars for poles and ring",
-        steps ->
-            BarCutting.plan(
-                PIECES,
-                List.of(BarStock.unlimited("bar", BAR)),
-                KERF,
-                Work.of(Budget.ofWork(20_000), 1),
-                steps));
-  }
-
-  @Override
-  public String answer() {
-    BarPlan plan = plan(PIECES);
-    return plan.barCount()
-        + " bars; "
-        + new Exercise("", 100 * plan.wasteRatio(), "%", 3).shownAnswer()
-        + " of the metal is left over or sawdust. All pieces together are longer than five bars, so"
-        + " no cleverer cutting does with fewer.";
-  }
-
-  @Override
-  public List<Exercise> exercises() {
-    return List.of(
-        new Exercise(
-            "How many bars of 6 m do ten poles of 2.9 m take?",
-            plan(List.of(new BarPiece("pole", 2.9, 10))).barCount(),
-            "bars",
-            2),
-        new Exercise(
-            "How many per cent of those bars are waste?",
-            100 * plan(List.of(new BarPiece("pole", 2.9, 10))).wasteRatio(),
-            "%",
-            3),
-        new Exercise(
-            "And how many bars if the poles are 3 m long?",
-            plan(List.of(new BarPiece("pole", 3, 10))).barCount(),
-            "bars",
-            2));
-  }
-
-  private static BarPlan plan(List<BarPiece> pieces) {
-    return BarCutting.plan(pieces, List.of(BarStock.unlimited("bar", BAR)), KERF);
-  }
-
-  private static String patterns(BarPlan plan) {
-    return plan.bars().size() + " patterns for " + plan.barCount() + " bars.";
-  }
-
-  private static List<double[]> box(double from, double y, double to) {
-    return List.of(
-        new double[] {from, y + 0.12},
-        new double[] {to, y + 0.12},
-        new double[] {to, y + 0.88},
-        new double[] {from, y + 0.88});
+        "Poles in the bars",
+        bars
+            + " bars of L = "
+            + t.text("L")
+            + " one below the other with poles of l = "
+            + t.text("l")
+            + "; what is hatched is left over.");
   }
 }

@@ -1,69 +1,215 @@
 package io.github.seamstead.examples.lessons;
 
 import io.github.seamstead.api.page.Drawing;
-import io.github.seamstead.shared.derivation.Derivation;
-import io.github.seamstead.shared.derivation.Typeset;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
-/** A lesson: a question from the building site, a picture, the worked answer, three exercises. */
-public interface Lesson {
+/** A lesson: what is said, what is drawn and the kinds of question that it teaches. */
+public final class Lesson {
+
+  private final String title;
+  private String aim = "";
+  private int minutes = 45;
+  private String scene = "";
+  private String build = "";
+  private String check = "";
+  private String onSite = "";
+  private Function<Task, Drawing> figure = Lesson::noFigure;
+  private final List<String> needs = new ArrayList<>();
+  private final List<String> materials = new ArrayList<>();
+  private final List<ProofLine> proof = new ArrayList<>();
+  private final List<Why> whys = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+
+  private Lesson(String title) {
+    this.title = title;
+  }
+
+  static Lesson named(String title) {
+    return new Lesson(title);
+  }
+
+  Lesson aim(String text, int minutesNeeded) {
+    aim = text;
+    minutes = minutesNeeded;
+    return this;
+  }
+
+  Lesson needs(String... known) {
+    needs.addAll(List.of(known));
+    return this;
+  }
+
+  Lesson materials(String... things) {
+    materials.addAll(List.of(things));
+    return this;
+  }
+
+  Lesson scene(String text) {
+    scene = text;
+    return this;
+  }
+
+  Lesson figure(Function<Task, Drawing> drawn) {
+    figure = drawn;
+    return this;
+  }
+
+  /** Adds a line of the derivation. */
+  Lesson because(String equation, String reason) {
+    proof.add(new ProofLine(equation, reason));
+    return this;
+  }
+
+  Lesson why(String question, String right, String wrong) {
+    whys.add(new Why(question, right, wrong));
+    return this;
+  }
+
+  Lesson build(String text) {
+    build = text;
+    return this;
+  }
+
+  Lesson check(String text) {
+    check = text;
+    return this;
+  }
+
+  Lesson onSite(String text) {
+    onSite = text;
+    return this;
+  }
+
+  /** Adds a kind of question; the first is the one of the worked example. */
+  Lesson problem(Problem problem) {
+    problems.add(problem);
+    return this;
+  }
 
   /**
    * Names the lesson.
    *
    * @return a few words
    */
-  String title();
+  public String title() {
+    return title;
+  }
 
   /**
-   * Asks what somebody on site needs to know.
+   * Says what a pupil can do afterwards.
    *
-   * @return one or two sentences with all numbers given
+   * @return a sentence
    */
-  String question();
+  public String aim() {
+    return aim;
+  }
 
   /**
-   * Draws what the question is about.
+   * Says how long it takes without the building.
    *
-   * @return a drawing that also works in black and white
+   * @return minutes
    */
-  Drawing picture();
+  public int minutes() {
+    return minutes;
+  }
 
   /**
-   * Works the answer step by step.
+   * Lists what must be known before.
    *
-   * @return the derivation that the library recorded while it computed
+   * @return at least one
    */
-  Derivation worked();
+  public List<String> needs() {
+    return List.copyOf(needs);
+  }
 
   /**
-   * Says the answer in words, and what it means on site.
+   * Lists what must lie on the table.
    *
-   * @return one to three sentences
+   * @return at least one
    */
-  String answer();
+  public List<String> materials() {
+    return List.copyOf(materials);
+  }
 
   /**
-   * Sets three exercises.
+   * Says where on the site the question comes up.
    *
-   * @return three questions with the library's answers
+   * @return a sentence or two
    */
-  List<Exercise> exercises();
+  public String scene() {
+    return scene;
+  }
 
   /**
-   * Writes the whole lesson as text for a terminal.
+   * Gives the derivation of the formula.
    *
-   * @return the lesson without its picture
+   * @return three to five lines
    */
-  default String text() {
-    StringBuilder text =
-        new StringBuilder(title()).append("\n\n").append(question()).append("\n\n");
-    text.append(Typeset.markdown(worked())).append('\n').append(answer()).append("\n\n");
-    for (int i = 0; i < exercises().size(); i++) {
-      Exercise exercise = exercises().get(i);
-      text.append(i + 1).append(". ").append(exercise.question()).append("\n   Answer: ");
-      text.append(exercise.shownAnswer()).append('\n');
-    }
-    return text.toString();
+  public List<ProofLine> proof() {
+    return List.copyOf(proof);
+  }
+
+  /**
+   * Asks after reasons.
+   *
+   * @return two questions
+   */
+  public List<Why> whys() {
+    return List.copyOf(whys);
+  }
+
+  /**
+   * Says what to build, measure or try.
+   *
+   * @return sentences with the shelter's numbers
+   */
+  public String build() {
+    return example().fill(build);
+  }
+
+  /**
+   * Says how the result is checked by another way, and when it has failed.
+   *
+   * @return sentences with the shelter's numbers
+   */
+  public String check() {
+    return example().fill(check);
+  }
+
+  /**
+   * Says what the result means on site.
+   *
+   * @return a sentence
+   */
+  public String onSite() {
+    return example().fill(onSite);
+  }
+
+  /**
+   * Draws the example.
+   *
+   * @return a drawing with the letters and numbers of {@link #example()}
+   */
+  public Drawing figure() {
+    return figure.apply(example());
+  }
+
+  /**
+   * Gives the worked example.
+   *
+   * @return the first kind of question with the shelter's numbers
+   */
+  public Task example() {
+    return problems.get(0).ofShelter();
+  }
+
+  List<Problem> problems() {
+    return problems;
+  }
+
+  private static Drawing noFigure(Task task) {
+    throw new IllegalStateException("no figure for: " + task.question());
   }
 }

@@ -1,11 +1,11 @@
 package io.github.seamstead.examples.lessons;
 
-import io.github.seamstead.api.book.WorkedChapter;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
-import java.util.List;
 
-/** Builds all lessons as one self-contained HTML page. */
+/**
+ * All lessons as one self-contained page to read and to show; it holds no answer to an exercise.
+ */
 public final class LessonPage {
 
   private LessonPage() {}
@@ -13,41 +13,78 @@ public final class LessonPage {
   /**
    * Writes the page.
    *
-   * @param lessons the lessons in the order of the work
+   * @param seed draws the numbers of the exercises
+   * @param paper what it is printed on
    * @return an HTML document without script or network
    */
-  public static String html(List<Lesson> lessons) {
-    Page page = new Page("The sums of a shelter: " + lessons.size() + " lessons", "en");
+  public static String html(long seed, Paper paper) {
+    int count = Lessons.all().size();
+    Page page = new Page("The sums of a shelter: " + count + " lessons", "en");
+    page.style(paper.style("The sums of a shelter"));
     page.lead(
         new Markup()
             .element(
                 "p",
-                "From the first regular polygon to a floor that dries without cracks, in the order"
-                    + " of the work. Each lesson has a question from the building site, the sum"
-                    + " worked step by step by the library itself, and three exercises. Answers"
-                    + " stand at the end of each lesson."));
-    for (int i = 0; i < lessons.size(); i++) {
-      String place = "Lesson " + (i + 1) + " of " + lessons.size();
-      page.chapter(lessons.get(i).title(), body(place, lessons.get(i)));
+                "One shelter from its floor plan to its cracks, in the order of the work, and as a"
+                    + " model one to ten in cardboard: "
+                    + Shelter.SIDES
+                    + " sides of "
+                    + Figures.quantity(Figures.significant(Shelter.SIDE, 3), "m")
+                    + ", "
+                    + Figures.quantity(Figures.significant(Shelter.HEIGHT, 3), "m")
+                    + " high. Every number is computed by the library.")
+            .element(
+                "p",
+                "Keep in the calculator what it holds and write four figures; round the answer"
+                    + " alone. Angles are in degrees; where an angle is meant, π stands for 180°."
+                    + " Answers to the exercises stand in the teacher's book."));
+    for (int i = 0; i < count; i++) {
+      page.chapter(Parts.title(i), body(i, LessonTasks.of(i, seed, 0)));
     }
     return page.html();
   }
 
-  private static Markup body(String place, Lesson lesson) {
+  private static Markup body(int number, LessonTasks tasks) {
+    Lesson lesson = Lessons.all().get(number);
     Markup body = new Markup();
-    body.element("p", place, "class", "src");
-    body.element("p", lesson.question(), "class", "note");
-    body.open("figure").raw(lesson.picture().inline());
-    body.element("figcaption", lesson.picture().description()).closeLine();
-    body.element("h3", "Worked");
-    WorkedChapter.write(body, lesson.worked());
-    body.element("h3", "Answer").element("p", lesson.answer());
+    Parts.facts(body, lesson);
+    opening(body, lesson, "");
+    body.element("h3", "Complete the last step");
+    Parts.question(body, tasks.oneBlank());
+    Parts.sum(body, tasks.oneBlank(), 1);
+    body.element("h3", "Complete the last two steps");
+    Parts.question(body, tasks.twoBlanks());
+    Parts.sum(body, tasks.twoBlanks(), 2);
+    body.element("h3", "Why?");
+    Parts.choices(body, lesson, number);
+    body.element("h3", "Find the mistake");
+    Parts.mistake(body, tasks.mistake());
+    body.element("h3", "Build and check").element("p", lesson.build());
+    body.element("p", lesson.check());
     body.element("h3", "Exercises").open("ol");
-    lesson.exercises().forEach(exercise -> body.element("li", exercise.question()));
+    for (LessonTasks.Exercise exercise : tasks.exercises()) {
+      body.open("li", "class", "task").element("p", exercise.task().question());
+      body.element("p", exercise.level(), "class", "src").closeLine();
+    }
     body.closeLine();
-    body.open("details").element("summary", "Answers").open("ol");
-    lesson.exercises().forEach(exercise -> body.element("li", exercise.shownAnswer()));
-    body.close().closeLine();
     return body;
+  }
+
+  /** Scene, question, estimate, figure with derivation, worked example: the same for all. */
+  static void opening(Markup body, Lesson lesson, String copy) {
+    Task example = lesson.example();
+    body.element("p", example.fill(lesson.scene()));
+    Parts.question(body, example);
+    Parts.givens(body, example);
+    Parts.estimateBlank(body, example);
+    body.open("div", "class", "figure-beside");
+    Parts.figure(body, lesson, copy);
+    body.open("div").element("h3", "Why the formula holds");
+    Parts.proof(body, lesson);
+    body.close().closeLine();
+    body.element("h3", "Worked example");
+    Parts.sum(body, example, 0);
+    body.open("p").element("strong", "Answer: " + example.shownAnswer() + ". ");
+    body.text(lesson.onSite()).closeLine();
   }
 }

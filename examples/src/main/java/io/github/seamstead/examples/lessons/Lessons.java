@@ -2,8 +2,26 @@ package io.github.seamstead.examples.lessons;
 
 import java.util.List;
 
-/** The lessons in the order of the work. */
+/** The lessons in the order of the work: one shelter from its floor plan to its cracks. */
 public final class Lessons {
+
+  private static final List<Lesson> ALL =
+      List.of(
+          PolygonLesson.lesson(),
+          PyramidLesson.lesson(),
+          FlatPanelLesson.lesson(),
+          CompoundCutLesson.lesson(),
+          BarLesson.lesson(),
+          SurveyLesson.lesson(),
+          AllowanceLesson.lesson(),
+          JoinOrderLesson.lesson(),
+          JarLesson.lesson(),
+          SandLesson.lesson(),
+          HeapLesson.lesson(),
+          CrackLesson.lesson(),
+          UncertaintyLesson.lesson(),
+          LeastLesson.lesson(),
+          FairTestLesson.lesson());
 
   private Lessons() {}
 
@@ -13,18 +31,6 @@ public final class Lessons {
    * @return all lessons, first to last
    */
   public static List<Lesson> all() {
-    return List.of(
-        new PolygonLesson(),
-        new PyramidLesson(),
-        new ApexAngleLesson(),
-        new CompoundCutLesson(),
-        new BarLesson(),
-        new SurveyLesson(),
-        new MitreLesson(),
-        new JoinOrderLesson(),
-        new JarLesson(),
-        new SandLesson(),
-        new OrderLesson(),
-        new DryingLesson());
+    return ALL;
   }
 }

@@ -8,111 +8,134 @@ import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameSolver;
 import io.github.seamstead.geometry.frame.PyramidMeasure;
 import io.github.seamstead.geometry.frame.RegularPyramid;
-import io.github.seamstead.shared.derivation.Derivation;
 import java.util.List;
 import java.util.Map;
 
-/** Lesson 2: the whole pyramid from two measures. */
-public final class PyramidLesson implements Lesson {
+/** The poles of a pyramid, and how many measures fix it. */
+final class PyramidLesson {
 
-  private static final int SIDES = 8;
-  private static final double SIDE = 1.9;
-  private static final double HIP = 3.1;
+  private PyramidLesson() {}
 
-  /** Creates the lesson. */
-  public PyramidLesson() {}
-
-  /**
-   * Prints the lesson.
-   *
-   * @param args none
-   */
-  public static void main(String[] args) {
-    System.out.print(new PyramidLesson().text());
+  static Lesson lesson() {
+    return Lesson.named("How long are the poles?")
+        .aim(
+            "Find edges and heights of a regular pyramid with Pythagoras in the right triangle.",
+            45)
+        .needs("lesson 1: R from the side", "Pythagoras")
+        .materials("the model's base from lesson 1", "skewers or straws", "set square", "ruler")
+        .scene(
+            "The tip of the shelter is to be {H} above the floor of lesson 1. The poles run from"
+                + " the corners of the base to the tip. They are cut before anything stands.")
+        .figure(PyramidLesson::draw)
+        .because("", "The tip stands upright above the centre of the floor.")
+        .because("", "So H, R and the pole e make a triangle with its right angle at the centre.")
+        .because("R^2 + H^2 = e^2", "Pythagoras in that triangle")
+        .because("e = sqrt(R^2 + H^2)", "a length is not negative, so the positive root")
+        .problem(PyramidLesson::pole)
+        .problem(PyramidLesson::height)
+        .problem(PyramidLesson::twin)
+        .why(
+            "Why does R go into the sum and not r?",
+            "A pole ends at a corner, and R reaches to a corner.",
+            "R is longer than r, and the longer one is on the safe side.")
+        .why(
+            "With the number of sides, do two measures always fix the pyramid?",
+            "No: a low wide one and a high narrow one can have the same pole and the same volume.",
+            "Yes: two measures that do not follow from one another always do.")
+        .build(
+            "Cut five skewers to {e:model} and join them over the base. Before glueing, hold the"
+                + " ruler upright in the centre.")
+        .check(
+            "The model's tip must stand {H:model} above the centre, within 3 mm. If it is lower,"
+                + " the skewers have been cut to the middle line of a face instead of to the"
+                + " corners.")
+        .onSite(
+            "{e} is the line from point to point. The cut list is shorter by what the joints at tip"
+                + " and base take.");
   }
 
-  @Override
-  public String title() {
-    return "Two measures make a pyramid";
+  private static Task pole(Sheet s) {
+    int n = s.count("n", "number of sides", Shelter.SIDES, 4, 6);
+    double a = s.given("a", "side of the base", "m", 2, Shelter.SIDE, 1.6, 2.6);
+    double h = s.given("H", "height of the tip", "m", 2, Shelter.HEIGHT, 1.8, 3.4);
+    s.ask("The base has {n} sides of {a}; the tip is {H} high. How long is a pole?");
+    FrameMeasures m = RegularPyramid.ofBaseSideAndHeight(n, a, h).measures();
+    s.step("w", "half the angle of one triangle of the floor", "pi / n", "rad");
+    s.step("R", "from the centre to a corner", "a / (2 * sin(w))", m.circumradius(), "m");
+    s.step("e", "pole", "sqrt(R^2 + H^2)", m.hipEdge(), "m");
+    s.estimate("Longer than the height, shorter than height and side together.", h, h + a);
+    s.slip("r, to the middle of a side, was taken for R.", "sqrt((a / (2 * tan(w)))^2 + H^2)");
+    s.slip("The two legs were added, not their squares.", "R + H");
+    return s.task(4);
   }
 
-  @Override
-  public String question() {
-    return "The eight poles of the shelter are 3.10 m long from base corner to tip, and the sides"
-        + " of the base 1.90 m. How high is the tip?";
+  private static Task height(Sheet s) {
+    int n = s.count("n", "number of sides", Shelter.SIDES, 4, 6);
+    double a = s.given("a", "side of the base", "m", 2, Shelter.SIDE, 1.6, 2.4);
+    double e = s.given("e", "pole", "m", 2, 3.7, 2.6, 3.6);
+    s.ask("The base has {n} sides of {a}; the poles are {e} long. How high is the tip?");
+    RegularPyramid frame =
+        FrameSolver.solve(n, Map.of(PyramidMeasure.BASE_SIDE, a, PyramidMeasure.HIP_EDGE, e))
+            .single();
+    s.step("w", "half the angle of one triangle of the floor", "pi / n", "rad");
+    s.step(
+        "R",
+        "from the centre to a corner",
+        "a / (2 * sin(w))",
+        frame.measures().circumradius(),
+        "m");
+    s.step("H", "height", "sqrt(e^2 - R^2)", frame.apexHeight(), "m");
+    s.estimate("Shorter than the pole, longer than pole less side.", e - a, e);
+    s.slip("The pole was taken for a short side: the squares were added.", "sqrt(e^2 + R^2)");
+    s.slip("r was taken for R.", "sqrt(e^2 - (a / (2 * tan(w)))^2)");
+    return s.task(4);
   }
 
-  @Override
-  public Drawing picture() {
-    FrameMeasures m = frame().measures();
-    double radius = m.circumradius();
-    Canvas canvas = Canvas.fit(-radius, 0, radius, m.apexHeight(), 30, 240);
+  private static Task twin(Sheet s) {
+    double e = s.given("e", "pole of both", "m", 2, 3.1, 2.8, 3.8);
+    double low = s.given("H1", "height of the low one", "m", 2, 1.1, 0.8, 1.4);
+    s.ask(
+        "A low pyramid has poles of {e} and a height of {H1}. A second one, higher and narrower,"
+            + " has equal poles, equally many sides and the same volume. How high is it? Hint: the"
+            + " volume goes with R² H, that is with (e² − H²) H. Equal volumes give H1² + H1 H2 +"
+            + " H2² = e².");
+    s.step("D", "under the root of the quadratic formula", "4 * e^2 - 3 * H1^2", "m2");
+    s.step("H2", "height of the high one", "(sqrt(D) - H1) / 2", "m");
+    s.estimate("Higher than the low one, lower than the pole is long.", low, e);
+    s.slip("The two heights were taken to make up the pole.", "e - H1");
+    s.slip("The wrong sign of the linear term.", "(sqrt(D) + H1) / 2");
+    return s.task(4);
+  }
+
+  private static Drawing draw(Task t) {
+    int n = (int) t.value("n");
+    double radius = t.value("R");
+    double height = t.value("H");
+    Canvas canvas = Canvas.fit(-radius, -radius * 0.35, radius, height, 30, 300);
+    List<double[]> corners =
+        Shapes.polygon(n, radius).stream().map(c -> Shapes.at(c[0], 0.35 * c[1])).toList();
+    canvas.path(corners, true, Ink.CUT, Shade.NONE);
+    double[] tip = Shapes.at(0, height);
+    corners.forEach(c -> canvas.line(c[0], c[1], tip[0], tip[1], Ink.CUT));
+    double[] c = corners.get(1);
+    canvas.path(List.of(Shapes.at(0, 0), c, tip), true, Ink.SEAM, Shade.LIGHT);
     canvas.path(
-        List.of(
-            new double[] {-radius, 0}, new double[] {radius, 0}, new double[] {0, m.apexHeight()}),
-        true,
-        Ink.CUT,
+        List.of(Shapes.at(0, 0.14), Shapes.at(0.14, 0.14), Shapes.at(0.14, 0)),
+        false,
+        Ink.THIN,
         Shade.NONE);
-    canvas.path(
-        List.of(new double[] {0, 0}, new double[] {radius, 0}, new double[] {0, m.apexHeight()}),
-        true,
-        Ink.SEAM,
-        Shade.LIGHT);
-    canvas.label(0.16, m.apexHeight() * 0.4, "H");
-    canvas.label(radius / 2, -0.2, "R");
-    canvas.label(radius / 2 + 0.2, m.apexHeight() / 2 + 0.1, "e");
+    canvas.label(-0.42, height * 0.45, "H = " + t.text("H"));
+    canvas.label(c[0] / 2, c[1] / 2 - 0.18, "R");
+    canvas.label(c[0] / 2 + 0.28, (height + c[1]) / 2 + 0.1, "e");
+    double[] a = corners.get(0);
+    canvas.label(0, a[1] - 0.2, "a = " + t.text("a"));
     return canvas.drawing(
         "lesson-pyramid",
-        "Upright cut through two poles",
-        "The shelter cut upright through two opposite poles: the pole e, the height H and the"
-            + " radius R to a base corner make a right-angled triangle.");
-  }
-
-  @Override
-  public Derivation worked() {
-    return Worked.of(
-        "geometry.frame.solve",
-        "Height of a pyramid from side and hip",
-        steps -> FrameSolver.solve(SIDES, given(SIDE, HIP), FrameSolver.DEFAULT_AGREEMENT, steps));
-  }
-
-  @Override
-  public String answer() {
-    return "The tip is "
-        + new Exercise("", frame().apexHeight(), "m", 4).shownAnswer()
-        + " high. Any two measures that do not follow from one another fix the whole pyramid; a"
-        + " third is a check on the first two.";
-  }
-
-  @Override
-  public List<Exercise> exercises() {
-    return List.of(
-        new Exercise(
-            "The base has six sides of 2 m, the poles are 2.5 m long. How high is the tip?",
-            solve(6, given(2, 2.5)).apexHeight(),
-            "m",
-            4),
-        new Exercise(
-            "An eight-sided base has sides of 1.90 m and the tip is 2 m high. How long is a pole?",
-            RegularPyramid.ofBaseSideAndHeight(SIDES, SIDE, 2).measures().hipEdge(),
-            "m",
-            4),
-        new Exercise(
-            "How long is the middle line of a face of the shelter above, from the base to the tip?",
-            frame().measures().slantHeight(),
-            "m",
-            4));
-  }
-
-  private static RegularPyramid frame() {
-    return solve(SIDES, given(SIDE, HIP));
-  }
-
-  private static RegularPyramid solve(int sides, Map<PyramidMeasure, Double> given) {
-    return FrameSolver.solve(sides, given).single();
-  }
-
-  private static Map<PyramidMeasure, Double> given(double side, double hip) {
-    return Map.of(PyramidMeasure.BASE_SIDE, side, PyramidMeasure.HIP_EDGE, hip);
+        "Shelter with its poles",
+        "The shelter seen from the side and a little above. The shaded triangle stands upright in"
+            + " it: height H = "
+            + t.text("H")
+            + ", R from the centre to a corner, and the pole e."
+            + " Its right angle is at the centre of the floor.");
   }
 }

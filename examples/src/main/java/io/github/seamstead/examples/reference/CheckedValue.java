@@ -13,6 +13,7 @@ import java.util.List;
  * @param expected the printed value
  * @param got what the library computed
  * @param tolerance the absolute tolerance of the test
+ * @param test name of the test class that made it, empty if unknown
  */
 public record CheckedValue(
     String calculation,
@@ -21,14 +22,15 @@ public record CheckedValue(
     String status,
     double expected,
     double got,
-    double tolerance) {
+    double tolerance,
+    String test) {
 
-  private static final int FIELDS = 7;
+  private static final int FIELDS = 8;
 
   /**
    * Reads a line of a check file.
    *
-   * @param line seven fields divided by tabs
+   * @param line eight fields divided by tabs
    * @return the comparison
    * @throws IllegalArgumentException if the line has another form
    */
@@ -45,7 +47,8 @@ public record CheckedValue(
         fields.get(3),
         Double.parseDouble(fields.get(4)),
         Double.parseDouble(fields.get(5)),
-        Double.parseDouble(fields.get(6)));
+        Double.parseDouble(fields.get(6)),
+        fields.get(7));
   }
 
   /**

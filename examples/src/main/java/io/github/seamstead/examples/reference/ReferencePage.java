@@ -4,105 +4,177 @@ import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.shared.quantity.Numbers;
-import java.io.IOException;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
 
 /**
- * Makes the reference page from the files that the tests of each module leave in {@code
- * target/outside-checks}. The page holds nothing else, so it cannot say more than the tests did.
+ * The reference page: what the tests compared with values from outside, kept apart by what each
+ * comparison can show, and every published calculation with how often it was compared. The page
+ * holds nothing else, so it cannot say more than the tests did.
  */
 public final class ReferencePage {
 
-  private static final List<String> MODULES =
-      List.of("shared", "geometry", "materials", "assembly", "api", "examples");
+  private static final int GOT_DIGITS = 9;
 
   private ReferencePage() {}
-
-  /**
-   * Reads the comparisons of all modules.
-   *
-   * @param project the project's top folder
-   * @return the comparisons by calculation, each as often as different tests made it
-   * @throws IOException if a file cannot be read
-   */
-  public static List<CheckedValue> read(Path project) throws IOException {
-    LinkedHashSet<CheckedValue> values = new LinkedHashSet<>();
-    for (String module : MODULES) {
-      Path folder = project.resolve(module).resolve("target/outside-checks");
-      if (Files.isDirectory(folder)) {
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*.tsv")) {
-          List<Path> sorted = new ArrayList<>();
-          files.forEach(sorted::add);
-          sorted.sort(Comparator.naturalOrder());
-          for (Path file : sorted) {
-            Files.readAllLines(file).forEach(line -> values.add(CheckedValue.parse(line)));
-          }
-        }
-      }
-    }
-    return List.copyOf(values);
-  }
 
   /**
    * Writes the page.
    *
    * @param values the comparisons
-   * @return one self-contained HTML page with a chapter for each calculation
+   * @param calculations the class that computes, by the id of each published calculation
+   * @param uses tells whether a test class uses a class of the library
+   * @return one self-contained HTML page
    */
-  public static String html(List<CheckedValue> values) {
-    Map<String, List<CheckedValue>> byCalculation = new TreeMap<>();
-    values.forEach(
-        v -> byCalculation.computeIfAbsent(v.calculation(), c -> new ArrayList<>()).add(v));
+  public static String html(
+      List<CheckedValue> values,
+      Map<String, String> calculations,
+      BiPredicate<String, String> uses) {
     Page page = new Page("Seamstead: checks against the world outside", "en");
-    page.lead(lead(values));
-    byCalculation.forEach((calculation, rows) -> page.chapter(calculation, table(rows)));
+    page.style("@media (min-width:80rem){header,main,nav{max-width:84rem}}\n");
+    List<Coverage> coverage = coverage(values, calculations, uses);
+    page.lead(lead(values, coverage));
+    for (CheckKind kind : CheckKind.values()) {
+      page.chapter(kind.title(), chapter(kind, of(kind, values)));
+    }
+    page.chapter("Every calculation", table(coverage));
     return page.html();
   }
 
-  private static Markup lead(List<CheckedValue> values) {
-    Map<String, Integer> counts = new TreeMap<>();
-    values.forEach(v -> counts.merge(v.status(), 1, Integer::sum));
+  private static List<CheckedValue> of(CheckKind kind, List<CheckedValue> values) {
+    return values.stream().filter(value -> CheckKind.of(value) == kind).toList();
+  }
+
+  private static Markup lead(List<CheckedValue> values, List<Coverage> coverage) {
     Markup lead = new Markup();
     lead.element(
         "p",
         values.size()
-            + " values that somebody else published, beside what the library computes for the same"
-            + " case. Written by the tests; a difference beyond the tolerance stops the build.");
-    Table table = new Table("How the values were seen", "status", "#values");
-    counts.forEach((status, count) -> table.row(status, Integer.toString(count)));
+            + " comparisons, written by the tests as they ran. They are not all of one worth: the"
+            + " table keeps apart what each can show. A value counts as missed if the difference is"
+            + " beyond the tolerance; it is shown all the same.");
+    Table table = new Table("What was compared", "kind", "how seen", "#values", "#missed");
+    for (CheckKind kind : CheckKind.values()) {
+      Map<String, List<CheckedValue>> byStatus = new TreeMap<>();
+      for (CheckedValue value : of(kind, values)) {
+        byStatus.computeIfAbsent(value.status(), s -> new ArrayList<>()).add(value);
+      }
+      byStatus.forEach(
+          (status, rows) ->
+              table.row(kind.title(), status, Integer.toString(rows.size()), missed(rows)));
+    }
     table.write(lead);
+    long without = coverage.stream().filter(row -> row.own() == 0).count();
+    lead.element(
+        "p",
+        without
+            + " of "
+            + coverage.size()
+            + " published calculations have no comparison in a test that uses their class; the last"
+            + " chapter lists them with the word none.");
+    lead.element(
+        "p",
+        "How seen: found means that the source, or a page that quotes it, was read; from memory"
+            + " that it was quoted without being seen; derived that it was worked out apart from"
+            + " the project; common practice that there is no source.");
     return lead;
   }
 
-  private static Markup table(List<CheckedValue> rows) {
+  private static String missed(List<CheckedValue> rows) {
+    return Long.toString(rows.stream().filter(value -> !value.holds()).count());
+  }
+
+  private static Markup chapter(CheckKind kind, List<CheckedValue> values) {
+    Markup chapter = new Markup();
+    chapter.element("p", kind.meaning());
+    Map<String, List<CheckedValue>> byCalculation = new TreeMap<>();
+    values.forEach(
+        v -> byCalculation.computeIfAbsent(v.calculation(), c -> new ArrayList<>()).add(v));
+    if (byCalculation.isEmpty()) {
+      chapter.element("p", "None.");
+    }
+    byCalculation.forEach(
+        (calculation, rows) -> {
+          chapter.element("h3", calculation);
+          table(calculation, rows).write(chapter);
+        });
+    return chapter;
+  }
+
+  private static Table table(String calculation, List<CheckedValue> rows) {
     Table table =
         new Table(
-            "Published and computed",
+            "Expected and computed, " + calculation,
             "case",
             "#expected",
             "#got",
             "#difference",
             "#tolerance",
+            "why that tolerance",
+            "met",
             "source");
     for (CheckedValue v : rows) {
       table.row(
           v.what(),
           Numbers.plain(v.expected()),
-          Numbers.significant(v.got(), 9),
+          Numbers.significant(v.got(), GOT_DIGITS),
           Numbers.significant(v.difference(), 2),
           Numbers.significant(v.tolerance(), 2),
+          CheckKind.reason(v),
+          v.holds() ? "yes" : "missed",
           v.citation());
     }
-    Markup markup = new Markup();
-    table.write(markup);
-    return markup;
+    return table;
+  }
+
+  /** How many comparisons stand in tests that use a calculation's class, and in its package. */
+  private record Coverage(String id, long own, long around) {}
+
+  private static List<Coverage> coverage(
+      List<CheckedValue> values,
+      Map<String, String> calculations,
+      BiPredicate<String, String> uses) {
+    List<Coverage> coverage = new ArrayList<>();
+    new TreeMap<>(calculations)
+        .forEach(
+            (id, type) -> {
+              String inside = id.substring(0, id.lastIndexOf('.'));
+              List<CheckedValue> around =
+                  values.stream().filter(v -> isWithin(v.calculation(), inside)).toList();
+              long own = around.stream().filter(v -> uses.test(v.test(), type)).count();
+              coverage.add(new Coverage(id, own, around.size()));
+            });
+    return coverage;
+  }
+
+  private static boolean isWithin(String calculation, String inside) {
+    return calculation.equals(inside) || calculation.startsWith(inside + ".");
+  }
+
+  private static Markup table(List<Coverage> coverage) {
+    Markup chapter = new Markup();
+    chapter.element(
+        "p",
+        "A test compares what it names, which the tests record by package and not by calculation."
+            + " So the first column is an upper bound: comparisons of the package in test classes"
+            + " that use the class that computes. None there means none at all. Other comparisons"
+            + " of the package may reach a calculation through sums that use it; they prove less.");
+    Table table =
+        new Table(
+            "Comparisons of each published calculation",
+            "calculation",
+            "in tests that use its class, at most",
+            "#in its package");
+    for (Coverage row : coverage) {
+      table.row(
+          row.id(),
+          row.own() == 0 ? "none" : Long.toString(row.own()),
+          Long.toString(row.around()));
+    }
+    table.write(chapter);
+    return chapter;
   }
 }

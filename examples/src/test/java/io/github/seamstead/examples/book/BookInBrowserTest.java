@@ -10,7 +10,8 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.lessons.LessonPage;
-import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.examples.lessons.Paper;
+import io.github.seamstead.examples.lessons.TeacherBook;
 import io.github.seamstead.examples.reference.CheckedValue;
 import io.github.seamstead.examples.reference.ReferencePage;
 import java.io.IOException;
@@ -20,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -68,9 +70,13 @@ class BookInBrowserTest {
           JobPlanner.plan(read, options.withWorkedSteps()), folder.resolve(job + "-worked"));
     }
     Files.createDirectory(folder.resolve("pages"));
-    Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(Lessons.all()));
-    CheckedValue value = CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02");
-    Files.writeString(folder.resolve("pages/reference.html"), ReferencePage.html(List.of(value)));
+    Files.writeString(folder.resolve("pages/lessons.html"), LessonPage.html(1, Paper.A4));
+    Files.writeString(folder.resolve("pages/teacher.html"), TeacherBook.html(1, 1, Paper.A4));
+    CheckedValue value =
+        CheckedValue.parse("a.b\tcase\tsource [found]\tfound\t1.5\t1.49\t0.02\tATest");
+    Files.writeString(
+        folder.resolve("pages/reference.html"),
+        ReferencePage.html(List.of(value), Map.of("a.b", "A"), (test, type) -> true));
     started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
   }
 
@@ -100,6 +106,7 @@ class BookInBrowserTest {
       pages.add(job + "-worked/book.html");
     }
     pages.add("pages/lessons.html");
+    pages.add("pages/teacher.html");
     pages.add("pages/reference.html");
     return pages;
   }

@@ -61,7 +61,8 @@ class EarthCommandsTest {
                 "\"sandTop\": \"12 mm\", \"siltTop\": \"34 mm\"",
                 "\"sandTop\": \"82 mm\", \"siltTop\": \"89 mm\""));
     assertThat(run("mix", lean.toString())).isEqualTo(1);
-    assertThat(out.toString()).contains("Cannot be met: clay of 14 % to 20 %", "richer clay soil");
+    assertThat(out.toString())
+        .contains("Cannot be met: coat: clay of 14 % to 20 %", "richer clay soil");
   }
 
   @Test

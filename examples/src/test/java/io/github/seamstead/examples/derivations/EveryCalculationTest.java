@@ -10,10 +10,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.examples.lessons.Lesson;
-import io.github.seamstead.examples.lessons.Lessons;
 import io.github.seamstead.shared.derivation.Calculation;
-import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.testing.DerivationChecks;
@@ -32,8 +29,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * Walks the derivations of all demos, lessons and samples step by step with an expression library
- * that shares no code with the recorder, and lets no published calculation go without one.
+ * Walks the derivations of all demos and samples step by step with an expression library that
+ * shares no code with the recorder, and lets no published calculation go without one.
  */
 class EveryCalculationTest {
 
@@ -94,12 +91,6 @@ class EveryCalculationTest {
     }
     assertThat(tests).hasSizeGreaterThanOrEqualTo(3);
     return tests;
-  }
-
-  @Test
-  void lessonsNamePublishedCalculations() {
-    assertThat(Samples.all().keySet())
-        .containsAll(Lessons.all().stream().map(Lesson::worked).map(Derivation::id).toList());
   }
 
   /** A calculation is published where callers can reach it; others are walked in their module. */

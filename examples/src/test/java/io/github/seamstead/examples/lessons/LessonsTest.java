@@ -3,11 +3,32 @@ package io.github.seamstead.examples.lessons;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.seamstead.geometry.frame.BarCutting;
+import io.github.seamstead.geometry.frame.BarPiece;
+import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.frame.FrameSolution;
+import io.github.seamstead.geometry.frame.FrameSolver;
+import io.github.seamstead.geometry.frame.PyramidMeasure;
+import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.materials.soil.Stokes;
+import io.github.seamstead.shared.derivation.Step;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.testing.DerivationChecks;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import net.objecthunter.exp4j.ExpressionBuilder;
+import net.objecthunter.exp4j.function.Function;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -15,146 +36,265 @@ import org.junit.jupiter.api.TestFactory;
 class LessonsTest {
 
   private static final List<Lesson> LESSONS = Lessons.all();
+  private static final int SEEDS = 40;
+  private static final Pattern NUMBER = Pattern.compile("(?<![A-Za-z\\d])\\d+(?:\\.\\d+)?");
 
-  /** The answers by textbook formulas that share no code with the library, and a relative limit. */
-  private record Textbook(double limit, double first, double second, double third) {}
+  /** Every task that a sheet may hold: each kind, with the shelter's numbers and from seeds. */
+  private static List<DynamicTest> ofEveryTask(Consumer<Task> check) {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Lesson lesson : LESSONS) {
+      for (int kind = 0; kind < lesson.problems().size(); kind++) {
+        Problem problem = lesson.problems().get(kind);
+        tests.add(
+            DynamicTest.dynamicTest(
+                lesson.title() + ", kind " + (kind + 1),
+                () -> {
+                  check.accept(problem.ofShelter());
+                  for (long seed = 0; seed < SEEDS; seed++) {
+                    check.accept(problem.ofSeed(seed));
+                  }
+                }));
+      }
+    }
+    return tests;
+  }
 
-  private static final double EXACT = 1e-12;
-  private static final double GRAVITY = 9.81;
-
-  private static final List<Textbook> TEXTBOOK =
-      List.of(
-          // Hexagon 3/2 sqrt(3) a2; corner a/(2 sin); side 2 r tan.
-          new Textbook(
-              EXACT,
-              1.5 * Math.sqrt(3) * 4,
-              1.9 / (2 * Math.sin(Math.PI / 8)),
-              6 * Math.tan(Math.PI / 10)),
-          // Pythagoras: the corner of a hexagon is one side away from its centre.
-          new Textbook(
-              1e-10,
-              Math.sqrt(2.5 * 2.5 - 2 * 2),
-              Math.sqrt(4 + square(1.9 / (2 * Math.sin(Math.PI / 8)))),
-              Math.sqrt(3.1 * 3.1 - 0.95 * 0.95)),
-          // Isosceles face: sin(half the tip) = half side / hip; cone: 360 R / hip.
-          new Textbook(
-              EXACT,
-              2 * Math.toDegrees(Math.asin(1.0 / 3)),
-              12 * Math.toDegrees(Math.asin(1.0 / 3)),
-              360 * 2.0 / 3),
-          // Flat: half the outer angle. Leaning at 45 degrees: sin(18)/sqrt(2). Box: 45 degrees.
-          new Textbook(
-              EXACT, 30, Math.toDegrees(Math.asin((Math.sqrt(5) - 1) / 4 / Math.sqrt(2))), 45),
-          // Two poles of 2.9 m fit a bar; of 3 m with a cut between them only one.
-          new Textbook(EXACT, 5, 100 * (1 - 10 * 2.9 / (5 * 6.0)), 10),
-          // alpha L dT; w2 l3 / (24 P2) off; marked times true over marked.
-          new Textbook(
-              EXACT, 30 + 11.6e-6 * 30 * 15, 10 - 0.04 * 1000 / (24 * 2500), 12 * 30.012 / 30),
-          // Equal allowances a: a / sin(half the corner); square corner: Pythagoras.
-          new Textbook(
-              1e-9, 30 / Math.sin(Math.toRadians(60)), 50, 20 / Math.sin(Math.toRadians(37.5))),
-          // Eight in three full rounds: 3 x 8. Six: 2 in pairs, then 4 + 2. A ring adds the whole.
-          new Textbook(EXACT, 24, 16, 44),
-          // Stokes with the handbook's viscosity 1.0016 and 1.3059 mPa s (CRC Handbook).
-          new Textbook(
-              0.003,
-              0.1 * 18 * 1.0016e-3 / ((2650 - 998.2) * GRAVITY * 4e-12) / 3600,
-              0.1 * 18 * 1.3059e-3 / ((2650 - 999.7) * GRAVITY * 4e-10) / 60,
-              1000 * Math.sqrt(18 * 1.0016e-3 * 0.1 / ((2650 - 998.2) * GRAVITY * 60))),
-          // Dilution: 0.30 / 0.15 - 1; 125/100 - 1; 100 kg dry with 8 % more water.
-          new Textbook(1e-9, 1, 25, 8),
-          // Area of eight triangles a2/(4 tan) x 50 mm x 1900; x 1900/1300; 650/1365 m3 a trip.
-          new Textbook(
-              1e-9,
-              8 * 1.9 * 1.9 / (4 * Math.tan(Math.PI / 8)) * 0.05 * 1900,
-              30 * 0.05 * 1900 / 1300,
-              Math.ceil(2.2 * 1365 / 650)),
-          // 0.6 x 1 % - 0.1 %; gap over mould; 2 L on each square metre and 15 %.
-          new Textbook(1e-9, 5, 2, 46));
-
-  @Test
-  void thereAreTwelveWithTitlesOfTheirOwn() {
-    assertThat(LESSONS).hasSize(12).hasSameSizeAs(TEXTBOOK);
-    assertThat(LESSONS.stream().map(Lesson::title).distinct()).hasSize(12);
+  /** Only what stands in the question, read back from its text, may be used. */
+  @TestFactory
+  List<DynamicTest> theQuestionAloneIsEnough() {
+    return ofEveryTask(
+        task -> {
+          Set<String> printed = new HashSet<>();
+          Matcher numbers = NUMBER.matcher(task.question());
+          while (numbers.find()) {
+            printed.add(numbers.group());
+          }
+          Map<String, Double> known = new HashMap<>();
+          for (Given given : task.givens()) {
+            String number = Numbers.fixed(given.printed(), given.decimals());
+            assertThat(printed).as("%s in: %s", given, task.question()).contains(number);
+            double read = Double.parseDouble(number);
+            known.put(given.symbol(), given.unit().equals("°") ? Math.toRadians(read) : read);
+          }
+          for (Step step : task.solution().steps()) {
+            String formula = step.formula().orElseThrow().text();
+            assertThat(known.keySet()).containsAll(step.formula().orElseThrow().symbols());
+            double value = evaluated(formula, known);
+            assertThat(step.value())
+                .as("%s = %s in: %s", step.symbol(), formula, task.question())
+                .isCloseTo(value, within(1e-9 * Math.max(1, Math.abs(value))));
+            known.put(step.symbol(), value);
+          }
+          assertThat(task.question()).doesNotContain("{");
+        });
   }
 
   @TestFactory
-  List<DynamicTest> exercisesAgreeWithTheTextbook() {
+  List<DynamicTest> stepsFollow() {
+    return ofEveryTask(task -> DerivationChecks.assertFollows(task.solution()));
+  }
+
+  @TestFactory
+  List<DynamicTest> estimatesHoldTheAnswer() {
+    return ofEveryTask(
+        task -> {
+          assertThat(task.answer()).as(task.question()).isBetween(task.low(), task.high());
+          assertThat(task.estimate()).isNotBlank().doesNotContain("{");
+        });
+  }
+
+  @TestFactory
+  List<DynamicTest> noMistakeGivesTheAnswer() {
+    return ofEveryTask(
+        task -> {
+          Map<String, Double> known = new HashMap<>();
+          task.givens().forEach(given -> known.put(given.symbol(), given.value()));
+          task.solution().steps().forEach(step -> known.put(step.symbol(), step.value()));
+          for (Slip slip : task.slips()) {
+            double wrong = evaluated(slip.formula(), known);
+            assertThat(slip.wrong()).isCloseTo(wrong, within(1e-9 * Math.max(1, Math.abs(wrong))));
+            assertThat(Math.abs(wrong - task.answer()))
+                .as("%s in: %s", slip.mistake(), task.question())
+                .isGreaterThan(0.01 * Math.abs(task.answer()));
+          }
+        });
+  }
+
+  @TestFactory
+  List<DynamicTest> everyLessonHasItsParts() {
     return LESSONS.stream()
         .map(
             lesson ->
                 DynamicTest.dynamicTest(
                     lesson.title(),
                     () -> {
-                      Textbook book = TEXTBOOK.get(LESSONS.indexOf(lesson));
-                      double[] expected = {book.first(), book.second(), book.third()};
-                      List<Exercise> exercises = lesson.exercises();
-                      assertThat(exercises).hasSize(3);
-                      for (int i = 0; i < 3; i++) {
-                        assertThat(exercises.get(i).answer())
-                            .as(exercises.get(i).question())
-                            .isCloseTo(expected[i], within(book.limit() * Math.abs(expected[i])));
-                        assertThat(exercises.get(i).shownAnswer()).doesNotContain("NaN");
+                      assertThat(lesson.aim()).isNotBlank();
+                      assertThat(lesson.needs()).isNotEmpty();
+                      assertThat(lesson.materials()).isNotEmpty();
+                      assertThat(lesson.proof()).hasSizeBetween(3, 5);
+                      assertThat(lesson.whys()).hasSize(2);
+                      assertThat(lesson.problems()).hasSizeGreaterThanOrEqualTo(2);
+                      assertThat(lesson.example().slips()).isNotEmpty();
+                      assertThat(lesson.example().fill(lesson.scene())).doesNotContain("{");
+                      for (String text : List.of(lesson.build(), lesson.check(), lesson.onSite())) {
+                        assertThat(text).isNotBlank().doesNotContain("{").doesNotContain("NaN");
                       }
                     }))
         .toList();
   }
 
+  /** The figure carries the very numbers of the worked example. */
   @TestFactory
-  List<DynamicTest> everyWorkedAnswerFollows() {
+  List<DynamicTest> figuresCarryTheNumbersOfTheExample() {
     return LESSONS.stream()
         .map(
             lesson ->
                 DynamicTest.dynamicTest(
-                    lesson.title(), () -> DerivationChecks.assertFollows(lesson.worked())))
+                    lesson.title(),
+                    () -> {
+                      Task task = lesson.example();
+                      String drawn = lesson.figure().body() + lesson.figure().description();
+                      long shown =
+                          task.givens().stream().filter(g -> drawn.contains(g.shown())).count();
+                      assertThat(shown).isPositive();
+                    }))
         .toList();
   }
 
   @Test
-  void theAnswersSayWhatTheSumsGive() {
-    assertThat(LESSONS.get(0).answer()).contains("17.43 m²");
-    assertThat(LESSONS.get(1).answer()).contains("1.857 m");
-    assertThat(LESSONS.get(5).answer()).contains("B2-B4").contains("0.099 m");
-    assertThat(LESSONS.get(7).answer()).startsWith("Yes: 34 kg").contains("54 kg");
-    assertThat(LESSONS.get(9).answer()).startsWith("1.8 parts");
+  void theShelterIsTenTimesTheClassModel() throws IOException {
+    JsonNode frame =
+        new ObjectMapper().readTree(Path.of("jobs", "class-model.json").toFile()).path("frame");
+    assertThat(frame.path("sides").asInt()).isEqualTo(Shelter.SIDES);
+    assertThat(frame.path("measures").path("baseSide").asText())
+        .isEqualTo(Shelter.modelMillimetres(Shelter.SIDE) + " mm");
+    assertThat(frame.path("measures").path("height").asText())
+        .isEqualTo(Shelter.modelMillimetres(Shelter.HEIGHT) + " mm");
+  }
+
+  /** The two pyramids of the second lesson by the library's own solver. */
+  @Test
+  void twoPyramidsShareHipAndVolume() {
+    Task task = LESSONS.get(1).problems().get(2).ofShelter();
+    double hip = task.value("e");
+    RegularPyramid low =
+        FrameSolver.solve(6, Map.of(PyramidMeasure.HIP_EDGE, hip, PyramidMeasure.HEIGHT, 1.1))
+            .single();
+    List<RegularPyramid> both =
+        FrameSolver.solve(
+                6,
+                Map.of(
+                    PyramidMeasure.HIP_EDGE, hip, PyramidMeasure.VOLUME, low.measures().volume()))
+            .candidates()
+            .stream()
+            .map(FrameSolution.Candidate::pyramid)
+            .toList();
+    assertThat(both).hasSize(2);
+    assertThat(both.stream().mapToDouble(RegularPyramid::apexHeight).max().orElse(0))
+        .isCloseTo(task.answer(), within(1e-6));
+  }
+
+  /** The jar with printed constants against the library with its own, at the example's water. */
+  @Test
+  void theJarAgreesWithTheLibrary() {
+    Task task = LESSONS.get(8).example();
+    double seconds = Stokes.settlingTime(task.value("h") / 1000, task.value("d") / 1000, 20, 2650);
+    assertThat(task.answer() * 60).isCloseTo(seconds, within(1e-3 * seconds));
   }
 
   @Test
-  void pairsInPairsHandleThirtySix() {
-    List<Double> groups = new ArrayList<>(Collections.nCopies(10, 1.0));
-    double handled = 0;
-    while (groups.size() > 1) {
-      List<Double> next = new ArrayList<>();
-      for (int i = 0; i + 1 < groups.size(); i += 2) {
-        next.add(groups.get(i) + groups.get(i + 1));
-        handled += groups.get(i) + groups.get(i + 1);
+  void theLeastOfTenIsThirtyFour() {
+    assertThat(LESSONS.get(7).example().answer()).isCloseTo(34, within(1e-9));
+  }
+
+  /** What lesson 14 says of the model's sticks, where the bound is out of reach. */
+  @Test
+  void theModelNeedsOneStickMoreThanItsBound() {
+    Task bound = LESSONS.get(13).problems().get(1).ofShelter();
+    assertThat(bound.answer()).isEqualTo(3);
+    int sticks =
+        BarCutting.plan(
+                List.of(new BarPiece("pole", 0.363, 5), new BarPiece("ring", 0.232, 5)),
+                List.of(BarStock.unlimited("stick", 1)),
+                0.001)
+            .barCount();
+    assertThat(sticks).isEqualTo(4);
+    assertThat(LESSONS.get(13).onSite()).contains("four sticks").contains("363").contains("232");
+  }
+
+  @Test
+  void pupilsHaveNumbersOfTheirOwnAndTheSameKinds() {
+    for (int lesson = 0; lesson < LESSONS.size(); lesson++) {
+      LessonTasks first = LessonTasks.of(lesson, 1, 1);
+      LessonTasks second = LessonTasks.of(lesson, 1, 2);
+      assertThat(first.oneBlank().question()).isNotEqualTo(second.oneBlank().question());
+      for (int i = 0; i < first.exercises().size(); i++) {
+        List<String> symbols = symbols(first.exercises().get(i).task());
+        assertThat(symbols).isEqualTo(symbols(second.exercises().get(i).task()));
       }
-      if (groups.size() % 2 == 1) {
-        next.add(groups.get(groups.size() - 1));
+      assertThat(LessonTasks.of(lesson, 1, 1).oneBlank().question())
+          .isEqualTo(first.oneBlank().question());
+    }
+  }
+
+  @Test
+  void answersStandInTheTeachersBookOnly() {
+    Map<String, String> files = LessonFiles.of(3, 2, Paper.LETTER);
+    assertThat(files).hasSize(LESSONS.size() + 1);
+    String teacher = files.get("teacher.html");
+    assertThat(teacher).contains("Usual wrong answers").contains("double lesson");
+    for (int lesson = 0; lesson < LESSONS.size(); lesson++) {
+      String sheets = files.get(Parts.file(lesson, "sheets"));
+      assertThat(sheets).contains("size:letter").contains("Sheet 2").doesNotContain("NaN");
+      String[] exercises = sheets.split("<h3>Exercises</h3>", -1);
+      assertThat(exercises).hasSize(3);
+      for (String below : List.of(exercises).subList(1, 3)) {
+        String upToNextSheet = below.substring(0, below.indexOf("</section>"));
+        assertThat(upToNextSheet).doesNotContainPattern("Answer: [\\d−-]");
       }
-      groups = next;
-    }
-    assertThat(handled).isEqualTo(36);
-    assertThat(LESSONS.get(7).question()).contains("36 kg");
-  }
-
-  @Test
-  void thePageLoadsNothing() {
-    String html = LessonPage.html(LESSONS);
-    assertThat(html).doesNotContain("NaN").doesNotContain("<script").doesNotContain("@import");
-    assertThat(Pattern.compile("(?:src|href)=\"(?!#)").matcher(html).find()).isFalse();
-    assertThat(html).doesNotContainPattern("url\\((?!#)");
-    for (Lesson lesson : LESSONS) {
-      assertThat(html).contains(lesson.picture().title());
+      for (int pupil = 1; pupil <= 2; pupil++) {
+        for (LessonTasks.Exercise exercise : LessonTasks.of(lesson, 3, pupil).exercises()) {
+          Task task = exercise.task();
+          assertThat(teacher).contains(">" + task.shownAnswer() + "<");
+          assertThat(sheets).contains(task.question().replace("\"", "&quot;"));
+        }
+      }
     }
   }
 
   @Test
-  void aLessonReadsAsText() {
-    assertThat(LESSONS.get(0).text()).contains("Answer: 10.39 m²").contains("1. A six-sided");
+  void figuresKeepTrailingZeros() {
+    assertThat(Figures.significant(1.95, 4)).isEqualTo("1.950");
+    assertThat(Figures.significant(9.9999, 3)).isEqualTo("10.0");
+    assertThat(Figures.significant(1234.6, 3)).isEqualTo("1230");
+    assertThat(Figures.result(Math.PI / 5, "rad", 4)).isEqualTo("36.00°");
+    assertThat(Figures.quantity("5", "m")).isEqualTo("5\u00a0m");
   }
 
-  private static double square(double x) {
-    return x * x;
+  private static List<String> symbols(Task task) {
+    return task.solution().steps().stream().map(Step::symbol).toList();
+  }
+
+  private static double evaluated(String formula, Map<String, Double> numbers) {
+    Map<String, Double> used = new HashMap<>(numbers);
+    return new ExpressionBuilder(formula)
+        .functions(
+            new Function("min", 2) {
+              @Override
+              public double apply(double... x) {
+                return Math.min(x[0], x[1]);
+              }
+            },
+            new Function("max", 2) {
+              @Override
+              public double apply(double... x) {
+                return Math.max(x[0], x[1]);
+              }
+            })
+        .variables(used.keySet())
+        .implicitMultiplication(false)
+        .build()
+        .setVariables(used)
+        .evaluate();
   }
 }

@@ -32,7 +32,7 @@ public record SlipRepair(
 
   private static final double WASTE = 1.15;
   private static final Source WASTE_SOURCE =
-      Source.commonPractice("15 % of slip stays in buckets and on trowels");
+      Source.commonPractice("15 % of the need is added for what stays in buckets and on trowels");
   private static final double SIEVE = 0.001;
   private static final double GRAIN_DENSITY = 2650;
   private static final double WATER_DENSITY = 1000;

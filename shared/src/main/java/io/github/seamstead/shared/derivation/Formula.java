@@ -76,6 +76,17 @@ public record Formula(String text, Node root) {
     return symbols;
   }
 
+  /**
+   * Evaluates the formula, angles in radians.
+   *
+   * @param numbers a number for each symbol; more do no harm
+   * @return the value, by the rules of {@link Math}
+   * @throws IllegalArgumentException if a symbol has no number
+   */
+  public double evaluate(Map<String, Double> numbers) {
+    return Evaluation.of(this, numbers);
+  }
+
   private static void collect(Node node, Set<String> symbols) {
     if (node instanceof Symbol s) {
       symbols.add(s.name());

@@ -96,10 +96,15 @@ final class MathMlDialect implements FormulaDialect {
     String digits = number(number);
     return unit.isEmpty()
         ? digits
-        : row(digits + "<mtext>&#160;" + escape(superscripts(unit)) + "</mtext>");
+        : row(digits + "<mtext>" + space(unit) + escape(superscripts(unit)) + "</mtext>");
   }
 
   /** Digits after a letter of a unit are exponents: kg/m3 shows as kg/m³. */
+  /** The degree sign of a plane angle follows its number without a space. */
+  private static String space(String unit) {
+    return unit.equals("°") ? "" : "&#160;";
+  }
+
   private static String superscripts(String unit) {
     StringBuilder shown = new StringBuilder();
     for (int i = 0; i < unit.length(); i++) {

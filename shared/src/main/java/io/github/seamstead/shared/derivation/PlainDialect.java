@@ -76,6 +76,7 @@ final class PlainDialect implements FormulaDialect {
 
   @Override
   public String quantity(String number, String unit) {
-    return unit.isEmpty() ? number : number + " " + unit;
+    // The degree sign of a plane angle follows its number without a space.
+    return unit.isEmpty() || unit.equals("°") ? number + unit : number + " " + unit;
   }
 }

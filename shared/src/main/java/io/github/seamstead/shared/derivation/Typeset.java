@@ -22,6 +22,9 @@ public final class Typeset {
   /** Significant digits that are shown. */
   public static final int SHOWN_DIGITS = 6;
 
+  /** Beyond these digits more do not help: the result itself is rounding. */
+  private static final int MOST_DIGITS = 15;
+
   private static final FormulaDialect PLAIN = new PlainDialect();
   private static final FormulaDialect LATEX = new LatexDialect();
   private static final FormulaDialect MATH_ML = new MathMlDialect();
@@ -39,7 +42,18 @@ public final class Typeset {
    * @return for example {@code s = √(r^2 + H^2) = √(3^2 + 4^2) = 5 m}
    */
   public static String plain(Step step) {
-    return chain(step, PLAIN);
+    return chain(step, PLAIN, Shown.IN_FULL);
+  }
+
+  /**
+   * As {@link #plain(Step)}, to a chosen number of digits.
+   *
+   * @param step the step
+   * @param shown digits and the unit of angles
+   * @return for example {@code s = √(r^2 + H^2) = √(3^2 + 4^2) = 5 m}
+   */
+  public static String plain(Step step, Shown shown) {
+    return chain(step, PLAIN, shown);
   }
 
   /**
@@ -49,7 +63,7 @@ public final class Typeset {
    * @return for example {@code s = \sqrt{{r}^{2} + {H}^{2}} = … = 5\,\mathrm{m}}
    */
   public static String latex(Step step) {
-    return chain(step, LATEX);
+    return chain(step, LATEX, Shown.IN_FULL);
   }
 
   /**
@@ -61,7 +75,7 @@ public final class Typeset {
    */
   public static String mathMl(Step step) {
     return "<math xmlns=\"http://www.w3.org/1998/Math/MathML\" display=\"block\"><mrow>"
-        + chain(step, MATH_ML)
+        + chain(step, MATH_ML, Shown.IN_FULL)
         + "</mrow></math>";
   }
 
@@ -74,8 +88,19 @@ public final class Typeset {
    *     one of more than 60 characters has the class {@code long}
    */
   public static List<String> mathMlLinks(Step step) {
+    return mathMlLinks(step, Shown.IN_FULL);
+  }
+
+  /**
+   * As {@link #mathMlLinks(Step)}, to a chosen number of digits.
+   *
+   * @param step the step
+   * @param shown digits and the unit of angles
+   * @return two to four elements
+   */
+  public static List<String> mathMlLinks(Step step, Shown shown) {
     List<String> links = new ArrayList<>();
-    List<String> parts = parts(step, MATH_ML);
+    List<String> parts = parts(step, MATH_ML, shown);
     for (int i = 0; i < parts.size(); i++) {
       boolean isLong = TAG.matcher(parts.get(i)).replaceAll("").length() > LONG_LINK;
       links.add(
@@ -86,6 +111,32 @@ public final class Typeset {
               + "</mrow></math>");
     }
     return links;
+  }
+
+  /**
+   * Writes a symbol as plain text.
+   *
+   * @param name as it stands in a formula
+   * @return for example {@code ρ_s} for {@code rho_s}
+   */
+  public static String symbol(String name) {
+    return PLAIN.symbol(SymbolName.of(name));
+  }
+
+  /**
+   * Writes an equation between formulas as one MathML element, as for a line of a proof.
+   *
+   * @param equation formulas in the notation of {@link Formula} with {@code " = "} between them
+   * @return well-formed inline markup
+   * @throws IllegalArgumentException if a side does not follow the notation
+   */
+  public static String mathMlEquation(String equation) {
+    String text = "";
+    for (String side : equation.split(" = ", -1)) {
+      String written = new FormulaWriter(MATH_ML, Map.of()).write(Formula.parse(side));
+      text = text.isEmpty() ? written : MATH_ML.equation(text, written);
+    }
+    return "<math xmlns=\"http://www.w3.org/1998/Math/MathML\"><mrow>" + text + "</mrow></math>";
   }
 
   /**
@@ -135,7 +186,7 @@ public final class Typeset {
         text.append("\n\\paragraph{").append(Escapes.latex(section)).append("}\n");
       }
       text.append('\n').append(Escapes.latex(capitalised(step.name()))).append(":\n");
-      text.append(display(step));
+      text.append(display(step, Shown.IN_FULL));
       step.source()
           .ifPresent(source -> text.append(Escapes.latex(source.citation())).append(".\n"));
       if (!step.note().isEmpty()) {
@@ -145,8 +196,8 @@ public final class Typeset {
     return text.toString();
   }
 
-  private static String display(Step step) {
-    List<String> parts = parts(step, LATEX);
+  private static String display(Step step, Shown shown) {
+    List<String> parts = parts(step, LATEX, shown);
     StringBuilder lines = new StringBuilder(parts.get(0));
     for (int i = 1; i < parts.size(); i++) {
       lines.append(i == 1 ? " &= " : " \\\\\n  &= ").append(parts.get(i));
@@ -154,8 +205,8 @@ public final class Typeset {
     return "\\[ \\fitted{\\begin{aligned}\n  " + lines + "\n\\end{aligned}} \\]\n";
   }
 
-  private static String chain(Step step, FormulaDialect dialect) {
-    List<String> parts = parts(step, dialect);
+  private static String chain(Step step, FormulaDialect dialect, Shown shown) {
+    List<String> parts = parts(step, dialect, shown);
     String text = parts.get(0);
     for (String part : parts.subList(1, parts.size())) {
       text = dialect.equation(text, part);
@@ -163,37 +214,75 @@ public final class Typeset {
     return text;
   }
 
-  private static List<String> parts(Step step, FormulaDialect dialect) {
+  private static List<String> parts(Step step, FormulaDialect dialect, Shown shown) {
     List<String> parts = new ArrayList<>();
     parts.add(dialect.symbol(SymbolName.of(step.symbol())));
     step.formula()
         .ifPresent(
             formula -> {
               parts.add(new FormulaWriter(dialect, Map.of()).write(formula));
-              String numbersIn = new FormulaWriter(dialect, digits(step)).write(formula);
+              String numbersIn =
+                  new FormulaWriter(dialect, digits(step, formula, shown)).write(formula);
               if (!formula.symbols().isEmpty()) {
                 parts.add(numbersIn);
               }
             });
-    String result = dialect.quantity(shown(step.value()), step.unit());
-    if (step.unit().equals("rad")) {
-      String degrees = dialect.quantity(shown(Math.toDegrees(step.value())), "°");
-      parts.add(result);
-      parts.add(degrees);
-    } else {
-      parts.add(result);
+    boolean angle = step.unit().equals("rad");
+    if (!angle || !shown.degrees()) {
+      parts.add(dialect.quantity(digits(step.value(), shown), step.unit()));
+    }
+    if (angle) {
+      parts.add(dialect.quantity(digits(Math.toDegrees(step.value()), shown), "°"));
     }
     return parts;
   }
 
-  private static Map<String, String> digits(Step step) {
+  /**
+   * Writes the numbers that go in. Where digits cancel, as in a difference of nearly equal numbers,
+   * more of them are shown, so that whoever follows with a pocket calculator finds the result.
+   */
+  private static Map<String, String> digits(Step step, Formula formula, Shown shown) {
+    double enough = Math.pow(10, 1.0 - shown.digits()) * Math.abs(step.value());
+    for (int digits = shown.digits(); digits < MOST_DIGITS; digits++) {
+      Shown more = new Shown(digits, shown.degrees());
+      if (Math.abs(followed(step, formula, more) - step.value()) <= enough) {
+        return digits(step, more);
+      }
+    }
+    return digits(step, shown);
+  }
+
+  /** The result that the shown numbers give. */
+  private static double followed(Step step, Formula formula, Shown shown) {
+    Map<String, Double> numbers = new HashMap<>();
+    for (Step.Input input : step.inputs()) {
+      boolean inDegrees = shown.degrees() && input.unit().equals("rad");
+      double rounded =
+          Double.parseDouble(
+              digits(inDegrees ? Math.toDegrees(input.value()) : input.value(), shown));
+      numbers.put(input.symbol(), inDegrees ? Math.toRadians(rounded) : rounded);
+    }
+    return formula.evaluate(numbers);
+  }
+
+  private static Map<String, String> digits(Step step, Shown shown) {
     Map<String, String> digits = new HashMap<>();
-    step.inputs().forEach(input -> digits.put(input.symbol(), shown(input.value())));
+    if (shown.degrees() && step.unit().equals("rad")) {
+      digits.put(Formula.PI, "180°");
+    }
+    for (Step.Input input : step.inputs()) {
+      boolean inDegrees = shown.degrees() && input.unit().equals("rad");
+      digits.put(
+          input.symbol(),
+          inDegrees
+              ? digits(Math.toDegrees(input.value()), shown) + "°"
+              : digits(input.value(), shown));
+    }
     return digits;
   }
 
-  private static String shown(double value) {
-    return Numbers.significant(value, SHOWN_DIGITS);
+  private static String digits(double value, Shown shown) {
+    return Numbers.significant(value, shown.digits());
   }
 
   private static String capitalised(String text) {

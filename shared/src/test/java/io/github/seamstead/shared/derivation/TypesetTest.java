@@ -45,7 +45,7 @@ class TypesetTest {
     List<Step> steps = slant().steps();
     assertThat(Typeset.plain(steps.get(0))).isEqualTo("s = √(r^2 + H^2) = √(3^2 + 4^2) = 5 m");
     assertThat(Typeset.plain(steps.get(1)))
-        .isEqualTo("θ_f = asin(H / s) = asin(4 / 5) = 0.927295 rad = 53.1301 °");
+        .isEqualTo("θ_f = asin(H / s) = asin(4 / 5) = 0.927295 rad = 53.1301°");
   }
 
   @Test
@@ -167,5 +167,42 @@ class TypesetTest {
             .isEqualTo(2);
       }
     }
+  }
+
+  @Test
+  void digitsThatCancelAreShown() {
+    StepRecorder steps = new StepRecorder();
+    steps
+        .step("m", "difference")
+        .formula("1000 * (d - c)")
+        .with("d", 2.501, "m")
+        .with("c", 2.40285, "m")
+        .gives(1000 * (2.501 - 2.40285), "mm");
+    Step step = steps.derivation("test.cancel", "Cancelling").steps().get(0);
+    assertThat(Typeset.plain(step, Shown.FOR_CLASS))
+        .isEqualTo("m = 1000 × (d − c) = 1000 × (2.501 − 2.4029) = 98.15 mm");
+  }
+
+  @Test
+  void aClassSeesDegrees() {
+    StepRecorder steps = new StepRecorder();
+    steps.step("w", "half angle").formula("pi / n").with("n", 5, "").gives(Math.PI / 5, "rad");
+    steps
+        .step("r", "inradius")
+        .formula("a / (2 * tan(w))")
+        .with("a", 2.4, "m")
+        .with("w", Math.PI / 5, "rad")
+        .gives(1.2 / Math.tan(Math.PI / 5), "m");
+    List<Step> kept = steps.derivation("test.degrees", "Degrees").steps();
+    assertThat(Typeset.plain(kept.get(0), Shown.FOR_CLASS)).isEqualTo("w = π / n = 180° / 5 = 36°");
+    assertThat(Typeset.plain(kept.get(1), Shown.FOR_CLASS))
+        .isEqualTo("r = a / (2 × tan(w)) = 2.4 / (2 × tan(36°)) = 1.652 m");
+  }
+
+  @Test
+  void anEquationOfFormulasIsTypeset() {
+    assertThat(Typeset.mathMlEquation("r = a / 2"))
+        .contains("<mi>r</mi><mo>=</mo><mfrac><mi>a</mi><mn>2</mn></mfrac>");
+    assertThat(Typeset.symbol("rho_s")).isEqualTo("ρ_s");
   }
 }

@@ -24,7 +24,7 @@ import org.assertj.core.data.Offset;
  *
  * <p>Each comparison is appended as one tab-separated line to {@code
  * target/outside-checks/<calculation>.tsv}: calculation, what, citation, status, expected, got,
- * tolerance. The tolerance covers the rounding that the source shows, never more.
+ * tolerance, test class. The tolerance covers the rounding that the source shows, never more.
  */
 public final class OutsideCheck {
 
@@ -111,7 +111,8 @@ public final class OutsideCheck {
                 source.status().label(),
                 Double.toString(expected),
                 Double.toString(actual),
-                Double.toString(tolerance))
+                Double.toString(tolerance),
+                test())
             + "\n";
     Path folder = Path.of(System.getProperty("seamstead.checks", "target/outside-checks"));
     Path file = folder.resolve(calculation + ".tsv");
@@ -131,6 +132,18 @@ public final class OutsideCheck {
         throw new UncheckedIOException(e);
       }
     }
+  }
+
+  /** Finds the test class that asked: the nearest caller named as one. */
+  private static String test() {
+    return StackWalker.getInstance()
+        .walk(
+            frames ->
+                frames
+                    .map(frame -> frame.getClassName().replaceAll("\\$.*$", ""))
+                    .filter(name -> name.endsWith("Test") || name.endsWith("Properties"))
+                    .findFirst())
+        .orElse("");
   }
 
   private static String clean(String text) {

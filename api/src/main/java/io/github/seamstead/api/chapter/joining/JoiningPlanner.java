@@ -59,7 +59,7 @@ final class JoiningPlanner {
   private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {
     Optional<TeamLift> lift = lift(run, stated);
     io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated, lift);
-    PlanResult result = order(run, ring, options);
+    PlanResult result = order(ring, options);
     result.plan().ifPresent(plan -> run.cautions(Chapter.JOINING, plan.cautions()));
     lift.ifPresent(team -> run.caution(Chapter.JOINING, team.caution()));
     result
@@ -88,18 +88,16 @@ final class JoiningPlanner {
         options);
   }
 
-  /** The order within the limits; if there is none, the one that asks the least of the crew. */
+  /**
+   * The order within the limits; if there is none, the one that asks the least of the crew. Groups
+   * that are too heavy to carry are dragged, so the job is not lost for it: the page says which.
+   */
   private static PlanResult order(
-      Run run, PieceRing ring, io.github.seamstead.assembly.merge.PlanOptions options) {
+      PieceRing ring, io.github.seamstead.assembly.merge.PlanOptions options) {
     PlanResult result = JoinPlanner.plan(ring, options);
     if (result.plan().isPresent()) {
       return result;
     }
-    run.unmet(
-        Chapter.JOINING,
-        result.reason()
-            + "; the order shown asks the least of the crew: drag the group on a sheet, bring the"
-            + " lighter to the heavier, or make larger teams");
     return JoinPlanner.nearest(ring, options);
   }
 

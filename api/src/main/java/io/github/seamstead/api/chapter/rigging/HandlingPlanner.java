@@ -66,9 +66,6 @@ final class HandlingPlanner {
     run.worked("assembly.handling.dropzone", "Length of each rope", zone::ropeMetres);
     RaisingWind wind = RaisingWind.of(cover.clothArea(), crew.people());
     run.worked("assembly.handling.wind", "Gust that the crew can hold", wind::limitGust);
-    if (lift.team().filter(t -> t.people() <= crew.people()).isEmpty()) {
-      run.unmet(Chapter.HANDLING, lift.text());
-    }
     run.cautions(Chapter.HANDLING, lift.cautions());
     run.cautions(Chapter.HANDLING, pull.cautions());
     run.caution(Chapter.HANDLING, zone.caution());
@@ -84,21 +81,17 @@ final class HandlingPlanner {
     }
     int hands = Math.max(1, crew.people() / pull.ropes());
     Optional<Tackle> tackle = Tackle.least(pull.ropeNewtons(), hands, pull.newtonsPerPerson());
-    run.unmet(
-        Chapter.HANDLING,
-        "the ropes need "
-            + pull.people()
-            + " people and the crew has "
-            + crew.people()
-            + ": "
-            + tackle
-                .map(
-                    t ->
-                        "use a tackle with "
-                            + t.parts()
-                            + " parts of rope at the moving block on each rope")
-                .orElse("no tackle of up to " + Tackle.MOST_PARTS + " parts is enough")
-            + ", or raise the cover in parts");
+    if (tackle.isEmpty()) {
+      run.unmet(
+          Chapter.HANDLING,
+          "the ropes need "
+              + pull.people()
+              + " people and the crew has "
+              + crew.people()
+              + ": no tackle of up to "
+              + Tackle.MOST_PARTS
+              + " parts is enough; raise the cover in parts");
+    }
     tackle.ifPresent(
         t ->
             run.worked(

@@ -1,0 +1,75 @@
+package io.github.seamstead.examples.cli;
+
+import io.github.seamstead.examples.reference.CheckedValue;
+import io.github.seamstead.examples.reference.PublishedCalculations;
+import io.github.seamstead.examples.reference.ReferenceFiles;
+import io.github.seamstead.examples.reference.ReferencePage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Writes the reference page from what the tests of a build recorded. */
+@Command(
+    name = "references",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Writes what the tests compared with values from outside the project, as one page.",
+      "The tests record it: run `mvn verify` first."
+    })
+final class ReferencesCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "The HTML file to write; must not exist yet.")
+  private Path out = Path.of("");
+
+  @Option(
+      names = "--project",
+      paramLabel = "FOLDER",
+      defaultValue = ".",
+      description = "The project's top folder, where the tests ran (default: ${DEFAULT-VALUE}).")
+  private Path project = Path.of(".");
+
+  ReferencesCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    if (Files.exists(out)) {
+      throw new IllegalArgumentException(
+          "--out: given " + out + ", which exists; name a new file or remove it first");
+    }
+    List<String> missing = ReferenceFiles.missing(project);
+    if (!missing.isEmpty()) {
+      throw new IllegalArgumentException(
+          "--project: given "
+              + project
+              + ", must be a folder in which the tests of all modules ran; nothing was recorded by "
+              + String.join(", ", missing)
+              + ". Run `mvn verify` there first");
+    }
+    try {
+      List<CheckedValue> values = ReferenceFiles.read(project);
+      String page =
+          ReferencePage.html(
+              values,
+              PublishedCalculations.all(),
+              (test, type) -> ReferenceFiles.uses(project, test, type));
+      Files.writeString(out, page);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the reference page cannot be written to " + out, e);
+    }
+    console.out().println("The reference page is in " + out);
+    return 0;
+  }
+}
