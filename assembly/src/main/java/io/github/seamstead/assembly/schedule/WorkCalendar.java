@@ -26,6 +26,9 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
   /** Length of a day, in seconds. */
   public static final double DAY_SECONDS = 86_400;
 
+  /** When a shift starts where none is stated, after midnight: eight (common practice). */
+  public static final double USUAL_MORNING_SECONDS = 8 * 3600;
+
   private static final int MOST_DAYS_OFF = 3660;
   private static final double EPS = 1e-6;
 

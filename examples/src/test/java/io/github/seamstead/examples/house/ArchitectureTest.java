@@ -9,13 +9,11 @@ import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.domain.JavaType;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -23,13 +21,11 @@ import org.junit.jupiter.api.Test;
 /** The house stands as drawn: arrows between modules, no cycles, what is internal unseen. */
 class ArchitectureTest {
 
-  private static final String ROOT = "io.github.seamstead.";
-  private static final Pattern MODULE = Pattern.compile("io\\.github\\.seamstead\\.([a-z]+)\\..*");
-  private static final JavaClasses CLASSES =
-      new ClassFileImporter()
-          .withImportOption(new ImportOption.DoNotIncludeTests())
-          .withImportOption(location -> !location.contains("-tests.jar"))
-          .importPackages("io.github.seamstead");
+  private static final String ROOT = House.ROOT;
+  private static final JavaClasses CLASSES = House.CLASSES;
+
+  /** What draws and writes holds sizes on the page, which are no numbers of the trade. */
+  private static final Pattern DRAWN = Pattern.compile(".*(Drawings?|Pages|Section|Sheets|Words)");
 
   /** What each module may use, besides itself. */
   private static final Map<String, Set<String>> ARROWS =
@@ -42,8 +38,7 @@ class ArchitectureTest {
           "examples", Set.of("shared", "geometry", "materials", "assembly", "api"));
 
   private static String module(JavaClass type) {
-    Matcher matcher = MODULE.matcher(type.getName());
-    return matcher.matches() ? matcher.group(1) : "";
+    return House.module(type);
   }
 
   @Test
@@ -99,6 +94,23 @@ class ArchitectureTest {
           .forEach(field -> wrong.add(field.getFullName()));
     }
     assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void chaptersHoldNoTradeNumbers() throws IOException {
+    List<String> wrong =
+        CLASSES.stream()
+            .filter(type -> type.getPackageName().startsWith(ROOT + "api.chapter"))
+            .filter(type -> !DRAWN.matcher(type.getSimpleName()).matches())
+            .flatMap(type -> type.getFields().stream())
+            .filter(field -> field.getModifiers().contains(JavaModifier.STATIC))
+            .filter(field -> field.getRawType().getName().matches("double|float"))
+            .map(field -> field.getFullName().substring(ROOT.length()))
+            .sorted()
+            .toList();
+    assertThat(wrong)
+        .as("a number of the trade belongs to the module that owns it")
+        .containsExactlyElementsOf(House.exceptions("numbers-in-api.txt").keySet());
   }
 
   private static boolean isOpen(JavaClass type) {

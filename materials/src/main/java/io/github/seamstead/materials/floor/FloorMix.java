@@ -28,6 +28,9 @@ public record FloorMix(
     double placingMoisture,
     double largestGrain) {
 
+  /** Water above that wanted which the crew's feel does not forgive (common practice). */
+  public static final double WET_BEYOND = 0.02;
+
   /**
    * Checks the numbers.
    *

@@ -24,6 +24,9 @@ public record Mixer(
    */
   public static final double TARPAULIN_VOLUME = 0.040;
 
+  /** Volume of a builder's bucket where none is stated, in m³ (common practice). */
+  public static final double USUAL_BUCKET = 0.010;
+
   /** Source of {@link #TARPAULIN_VOLUME}. */
   public static final Source TARPAULIN =
       Source.found("", "Builders' letters on cob, January 2002", "", "batches of 21 to 28 L");

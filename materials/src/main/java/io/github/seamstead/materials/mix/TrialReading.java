@@ -46,6 +46,12 @@ public record TrialReading(
     List<Candidate> curve,
     List<String> advice) {
 
+  /**
+   * A sample within this many parts of sand is one of the mix that is laid: a quarter of a bucket,
+   * and what rounding leaves (chosen).
+   */
+  public static final double SAME_PARTS = 0.26;
+
   /** The common rule that the model follows. */
   public static final Source SOURCE =
       Source.commonPractice("most sand that does not dust, least clay that does not crumble");

@@ -11,6 +11,7 @@ import io.github.seamstead.materials.drying.Cracking;
 import io.github.seamstead.materials.drying.Shrinkage;
 import io.github.seamstead.materials.floor.EarthLayer;
 import io.github.seamstead.materials.floor.LayerRole;
+import io.github.seamstead.materials.mix.TrialReading;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Comparator;
 import java.util.List;
@@ -18,9 +19,6 @@ import java.util.Optional;
 
 /** Forecasts the cracks of coats from the soil's bar and from trial samples of the mix. */
 final class CrackPlanner {
-
-  /** A sample this near in parts of sand is one of the mix that is laid. */
-  private static final double SAME_PARTS = 0.26;
 
   private final Run run;
   private final List<SoilPart> soils;
@@ -88,7 +86,7 @@ final class CrackPlanner {
     return trials.stream()
         .filter(t -> t.trials().mix().equals(mix.spec().id()))
         .flatMap(t -> t.trials().samples().stream())
-        .filter(s -> Math.abs(s.sandParts() - parts) <= SAME_PARTS)
+        .filter(s -> Math.abs(s.sandParts() - parts) <= TrialReading.SAME_PARTS)
         .min(Comparator.comparingDouble(s -> Math.abs(s.sandParts() - parts)));
   }
 

@@ -32,12 +32,6 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
 
   private static final double MINUTE = 60;
 
-  /** Volume of a builder's bucket where none is stated, in m³. */
-  private static final double BUCKET = 0.010;
-
-  /** Water above that wanted which the crew's feel does not forgive: two points. */
-  private static final double WET_BEYOND = 0.02;
-
   static FloorMixing of(Run run, boolean mixed) {
     Optional<Plant> plant = run.document().plant();
     int people = run.document().site().flatMap(Site::crew).map(crew -> crew.people()).orElse(2);
@@ -55,7 +49,7 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
       assumeTarpaulin(run);
     }
     return new FloorMixing(
-        Mixer.tarpaulin(plant.map(Plant::bucket).orElse(BUCKET)),
+        Mixer.tarpaulin(plant.map(Plant::bucket).orElse(Mixer.USUAL_BUCKET)),
         false,
         CrewRates.onTarpaulin(people));
   }
@@ -121,7 +115,8 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
   static void tooWet(Run run, List<EarthQuantity> earth) {
     for (EarthQuantity quantity : earth) {
       FloorMix mix = quantity.layer().mix();
-      if (quantity.layer().mixed() && mix.moistureOfParts() > mix.placingMoisture() + WET_BEYOND) {
+      if (quantity.layer().mixed()
+          && mix.moistureOfParts() > mix.placingMoisture() + FloorMix.WET_BEYOND) {
         run.unmet(
             Chapter.FLOOR,
             quantity.layer().name()

@@ -89,6 +89,24 @@ final class FloorPlanner {
     return missing.isEmpty();
   }
 
+  /** Keeps the sums of area, layers and loads. */
+  private static void work(
+      Run run, BuildUp buildUp, List<EarthQuantity> earth, List<BatchPlan> batches) {
+    run.worked("materials.floor.area", "Area of the floor", buildUp.footprint()::area);
+    for (EarthQuantity quantity : earth) {
+      run.worked(
+          "materials.floor.loose-volume",
+          "Loose volume of " + quantity.layer().name(),
+          quantity::looseVolume);
+    }
+    for (BatchPlan plan : batches) {
+      String layer = plan.quantity().layer().name();
+      run.worked(
+          "materials.floor.batch-water", "Water in a load of " + layer, plan.batch()::waterBalance);
+      run.worked("materials.floor.batches", "Loads of " + layer, plan::likelyCount);
+    }
+  }
+
   /** The mixes by their names, with the straw that the document asks for. */
   private static Map<String, FloorMix> fibred(Run run, List<MixPart> mixes) {
     Map<String, FloorMix> byId = new LinkedHashMap<>();
@@ -204,6 +222,7 @@ final class FloorPlanner {
             .map(quantity -> BatchPlan.of(quantity, mixing.mixer()))
             .toList();
     FloorMixing.tooWet(run, earth);
+    work(run, buildUp, earth, batches);
     List<JointTiming> timings =
         batches.stream().map(b -> JointTiming.of(sectors, b, mixing.cycle(), openTime)).toList();
     Optional<Trailer> trailer =

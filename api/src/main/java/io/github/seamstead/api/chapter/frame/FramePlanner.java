@@ -12,6 +12,7 @@ import io.github.seamstead.geometry.frame.BarCutting;
 import io.github.seamstead.geometry.frame.BarPiece;
 import io.github.seamstead.geometry.frame.BarPlan;
 import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.frame.Drainage;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameMembers;
@@ -79,6 +80,8 @@ final class FramePlanner {
     double reach = poles.map(p -> reach(run, pyramid, p)).orElse(0.0);
     Optional<FrameMembers> members =
         poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p)));
+    Drainage drainage = Drainage.of(measures);
+    cover.ifPresent(c -> run.caution(Chapter.FRAME, drainage.caution()));
     return new FramePart(
         pyramid,
         measures,

@@ -27,8 +27,6 @@ final class SchedulePlanner {
   /** Enough for the 95 % quantile to settle to a few per cent; more at a higher effort. */
   private static final long RUNS = 500;
 
-  private static final double MORNING_SECONDS = 8 * 3600;
-
   private SchedulePlanner() {}
 
   static Optional<SchedulePart> plan(Run run, JoiningPart joining) {
@@ -73,8 +71,11 @@ final class SchedulePlanner {
       Run run, ResourceSchedule schedule, Map<String, Integer> capacities, double daySeconds) {
     run.assume("(working day)", "one shift from 8 in the morning, every day", "common practice");
     WorkCalendar calendar =
-        WorkCalendar.ofDaylight(MORNING_SECONDS, MORNING_SECONDS + daySeconds, List.of());
-    return GanttChart.of(schedule, capacities, calendar, MORNING_SECONDS);
+        WorkCalendar.ofDaylight(
+            WorkCalendar.USUAL_MORNING_SECONDS,
+            WorkCalendar.USUAL_MORNING_SECONDS + daySeconds,
+            List.of());
+    return GanttChart.of(schedule, capacities, calendar, WorkCalendar.USUAL_MORNING_SECONDS);
   }
 
   /** The terms of the run: its seed and its switch. */

@@ -138,6 +138,7 @@ final class AnchoringPlanner {
                     PegTest.of(pulls.get().pulls(), pulls.get().factor(), pulls.get().ground())));
     check.ifPresent(
         c -> {
+          run.worked("assembly.anchor.peg", "What a tested peg may hold", c.test()::holdingNewtons);
           run.worked("assembly.anchor.pegs", "Pegs against their test", c::pegsNeeded);
           run.cautions(Chapter.ANCHORING, c.cautions());
           if (c.usedRatio() > 1) {

@@ -74,6 +74,9 @@ final class FixingsPlanner {
     items.add(count.item());
     adhesive.ifPresent(need -> items.add(need.item()));
     items.add(pegs.item(stated.spare(), 1));
+    for (ShoppingItem item : items) {
+      run.worked("assembly.fixings.packs", "Packs of " + item.name(), item::packs);
+    }
     return new FixingsPart(count, seams, adhesive, glue, pegs, ShoppingList.of(items));
   }
 

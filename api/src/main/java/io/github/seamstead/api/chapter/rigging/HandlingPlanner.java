@@ -56,6 +56,8 @@ final class HandlingPlanner {
             thickness,
             0,
             Packing.BUNCHED);
+    run.worked(
+        "assembly.handling.turnloop", "Least opening to turn through", turning::leastLoopMetres);
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
     run.worked("assembly.handling.lift", "What one person may lift", limit::kilograms);
     double own = stated.joining().map(Joining::liftLimit).orElse(limit.kilograms());

@@ -11,6 +11,7 @@ import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.BucketRounding;
 import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.materials.mix.ClayBlend;
+import io.github.seamstead.materials.mix.MixCautions;
 import io.github.seamstead.materials.mix.MixChoice;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.mix.Recipe;
@@ -51,6 +52,9 @@ final class MixPlanner {
             .flatMap(mix -> mix)
             .ifPresent(mixes::add);
       }
+    }
+    if (!mixes.isEmpty()) {
+      run.cautions(Chapter.MIX, MixCautions.of(false));
     }
     return mixes;
   }

@@ -76,8 +76,17 @@ public final class SoilPlanner {
     if (sample.pricePerTonne().isPresent()) {
       component = component.withPricePerTonne(sample.pricePerTonne().get());
     }
-    return new SoilPart(
-        sample, finding, component, Suitability.of(finding, SoilUse.FLOOR), NextTest.rank(finding));
+    sample
+        .shrinkage()
+        .ifPresent(
+            bar ->
+                run.worked(
+                    "materials.soil.linear_shrinkage",
+                    "Linear shrinkage of " + sample.id(),
+                    shrinkage(bar)::ratio));
+    Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
+    run.cautions(Chapter.SOIL, floor.cautions());
+    return new SoilPart(sample, finding, component, floor, NextTest.rank(finding));
   }
 
   private static List<SoilEvidence> evidence(SoilSample sample) {
