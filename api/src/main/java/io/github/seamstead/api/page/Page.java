@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One self-contained HTML page: no script, no network, readable on a phone and on paper (A4 or
+ * One self-contained HTML page: whole without a script or a network, readable on a phone and on paper (A4 or
  * Letter). Chapters come in the order in which they are added; the table of contents follows them.
  * Not thread-safe.
  */
@@ -74,10 +74,18 @@ public final class Page {
       }
       """;
 
+  private static final String BACK = "back-part";
+
   private final String title;
   private final String language;
   private final List<String> titles = new ArrayList<>();
   private final List<String> bodies = new ArrayList<>();
+  private final List<String> sheetTitles = new ArrayList<>();
+  private final List<String> sheetAnchors = new ArrayList<>();
+  private final List<String> sheets = new ArrayList<>();
+  private final List<String> marks = new ArrayList<>();
+  private final StringBuilder style = new StringBuilder();
+  private String script = "";
   private String lead = "";
 
   /**
@@ -116,6 +124,57 @@ public final class Page {
   }
 
   /**
+   * Adds a sheet that stands before all chapters. A page with sheets shows its chapters folded,
+   * after them, as the back part.
+   *
+   * @param sheetTitle its title
+   * @param anchor the id of its heading
+   * @param sheet the whole sheet, with its heading of level 2
+   * @return this page
+   */
+  public Page sheet(String sheetTitle, String anchor, Markup sheet) {
+    sheetTitles.add(sheetTitle);
+    sheetAnchors.add(anchor);
+    sheets.add(sheet.toString());
+    return this;
+  }
+
+  /**
+   * Adds rules after the page's own.
+   *
+   * @param css the rules
+   * @return this page
+   */
+  public Page style(String css) {
+    style.append(css);
+    return this;
+  }
+
+  /**
+   * Sets the only script, at the end of the page. The page must be whole without it.
+   *
+   * @param text the script, made by this library
+   * @return this page
+   */
+  public Page script(String text) {
+    script = text;
+    return this;
+  }
+
+  /**
+   * Sets an attribute of the page's body.
+   *
+   * @param attribute its name
+   * @param value its value
+   * @return this page
+   */
+  public Page mark(String attribute, String value) {
+    marks.add(attribute);
+    marks.add(value);
+    return this;
+  }
+
+  /**
    * Writes the page.
    *
    * @return an HTML document
@@ -125,25 +184,62 @@ public final class Page {
     page.raw("<!DOCTYPE html>\n").open("html", "lang", language).open("head");
     page.empty("meta", "charset", "utf-8");
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.element("title", title).open("style").raw(STYLE).close().closeLine();
-    page.open("body");
+    page.element("title", title).open("style").raw(STYLE).raw(style.toString()).close();
+    page.closeLine();
+    page.open("body", marks.toArray(String[]::new));
     page.open(
             "svg", "width", "0", "height", "0", "style", "position:absolute", "aria-hidden", "true")
         .raw(Canvas.DEFINITIONS)
         .closeLine();
-    page.open("header").element("h1", title).raw(lead).closeLine();
+    page.open("header").element("h1", title).raw(sheets.isEmpty() ? lead : "").closeLine();
+    contents(page);
+    page.open("main");
+    sheets.forEach(page::raw);
+    if (sheets.isEmpty()) {
+      chapters(page);
+    } else {
+      page.open("section", "class", "back", "aria-labelledby", BACK);
+      page.element("h2", "Back part", "id", BACK).raw(lead);
+      folded(page);
+      page.closeLine();
+    }
+    page.closeLine();
+    if (!script.isEmpty()) {
+      page.open("script").raw(script).closeLine();
+    }
+    return page.close().close().raw("\n").toString();
+  }
+
+  private void contents(Markup page) {
     page.open("nav", "aria-label", "Contents").open("ol");
-    for (String chapter : titles) {
-      page.open("li").element("a", chapter, "href", "#" + Markup.anchor(chapter)).closeLine();
+    for (int i = 0; i < sheets.size(); i++) {
+      link(page, sheetTitles.get(i), sheetAnchors.get(i));
+    }
+    if (sheets.isEmpty()) {
+      titles.forEach(chapter -> link(page, chapter, Markup.anchor(chapter)));
+    } else {
+      link(page, "Back part", BACK);
     }
     page.close().closeLine();
-    page.open("main");
+  }
+
+  private static void link(Markup page, String text, String anchor) {
+    page.open("li").element("a", text, "href", "#" + anchor).closeLine();
+  }
+
+  private void chapters(Markup page) {
     for (int i = 0; i < titles.size(); i++) {
       String anchor = Markup.anchor(titles.get(i));
       page.open("section", "aria-labelledby", anchor);
       page.element("h2", titles.get(i), "id", anchor).raw(bodies.get(i)).closeLine();
     }
-    page.closeLine();
-    return page.close().close().raw("\n").toString();
+  }
+
+  private void folded(Markup page) {
+    for (int i = 0; i < titles.size(); i++) {
+      page.open("details", "class", "chapter").open("summary");
+      page.element("h2", titles.get(i), "id", Markup.anchor(titles.get(i))).close();
+      page.raw(bodies.get(i)).closeLine();
+    }
   }
 }
