@@ -146,7 +146,7 @@ final class CoverDays {
       double lap = cover.panels().stream().flatMap(p -> p.splices().stream()).findFirst()
           .orElseThrow().lap();
       day.step("Splice the panels by the join card, the upper part over the lower. Lap:",
-          w.length(lap));
+          w.words().small(lap));
     }
     if (has(cover, PieceKind.PATCH)) {
       day.step("Fasten each patch round its opening before the opening is cut through.");
@@ -158,7 +158,7 @@ final class CoverDays {
     day.step("Hem: " + stated.hem().kind().name().toLowerCase(java.util.Locale.ROOT)
         .replace('_', ' ') + " edge at the bottom; mend a kept edge that is torn.");
     if (stated.topTurnIn() > 0) {
-      day.step("Fold the top edge in and fasten it:", w.length(stated.topTurnIn()));
+      day.step("Fold the top edge in and fasten it:", w.words().small(stated.topTurnIn()));
     }
     if (has(cover, PieceKind.CAP)) {
       day.step("Close the cap along its lap; leave it off until the cover stands.");
@@ -178,9 +178,9 @@ final class CoverDays {
             f -> {
               String tool =
                   switch (f.method().name()) {
-                    case "STAPLES" -> "staplers, " + "1 row, one every " + w.length(f.spacing());
-                    case "SCREWS" -> "drivers and screws, one every " + w.length(f.spacing());
-                    default -> "sewing tools, a stitch every " + w.length(f.spacing());
+                    case "STAPLES" -> "staplers, " + "1 row, one every " + w.words().small(f.spacing());
+                    case "SCREWS" -> "drivers and screws, one every " + w.words().small(f.spacing());
+                    default -> "sewing tools, a stitch every " + w.words().small(f.spacing());
                   };
               return f.rows() > 1 ? tool.replace("1 row", f.rows() + " rows") : tool;
             })

@@ -2,7 +2,6 @@ package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.materials.drying.Milestone;
-import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 
 /** Writes the days of the work, each as a card with boxes and blanks. */
@@ -47,7 +46,7 @@ final class DaySheets {
       pause(m, day, key);
     }
     end(m, day, key);
-    day.waiting().ifPresent(w -> wait(m, w, key));
+    day.waiting().ifPresent(w -> wait(m, w));
     return m;
   }
 
@@ -117,28 +116,9 @@ final class DaySheets {
     m.closeLine();
   }
 
-  private static void wait(Markup m, Milestone w, String key) {
-    m.open("div", "class", "pause");
-    m.element(
-        "p",
-        "Then wait until it is " + w.name() + ": likely " + Sizes.days(w.likely(), w.horizon()),
-        "class",
-        "ph");
-    m.element(
-        "p",
-        "Soonest "
-            + Sizes.days(w.soonest(), w.horizon())
-            + ", latest "
-            + Sizes.days(w.latest(), w.horizon())
-            + ". Check: a sample cut to its full depth, weighed, dried hot and weighed again, holds "
-            + Numbers.fixed(w.moisture() * 100, 1)
-            + " % of water or less. Two weighings a week, same place. Not there at the latest day:"
-            + " more air, evenly; never a heater with a flame.");
-    m.open("p", "class", "fields").text("Weighed, %: ");
-    for (int i = 1; i <= 4; i++) {
-      Ticks.number(m, key + "m" + i, "water found, per cent, weighing " + i);
-      m.text(" ");
-    }
-    m.close().closeLine();
+  private static void wait(Markup m, Milestone w) {
+    m.open("p", "class", "ph").text("Then wait until it is " + w.name() + ": likely ");
+    m.text(Sizes.days(w.likely(), w.horizon()) + ". ");
+    m.element("a", "See the waiting card.", "href", "#" + WaitingCard.ANCHOR).closeLine();
   }
 }

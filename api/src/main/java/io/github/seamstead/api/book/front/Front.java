@@ -36,6 +36,7 @@ public final class Front {
     JoinCard.write(desk);
     RopeCard.write(desk);
     MixerCard.write(desk);
+    WaitingCard.write(desk, work);
     SoilCard.write(desk);
     SafetySheet.write(desk);
     List<Sheet> sheets = desk.sheets();

@@ -5,6 +5,7 @@ final class FrontStyle {
 
   private static final String STYLE =
       """
+      body{font-family:Arial,"Liberation Sans",Helvetica,sans-serif}
       .sheet{margin:0 0 .6rem;border:1px solid #767670;border-radius:.3rem}
       .sheet>summary{display:flex;gap:.6rem;align-items:center;padding:.6rem .8rem;min-height:3rem;
         cursor:pointer;background:#f0f0ec}
@@ -23,7 +24,10 @@ final class FrontStyle {
       .two{display:grid;grid-template-columns:minmax(0,auto) minmax(0,1fr);gap:.4rem 1.2rem;
         align-items:start}
       .two.even{grid-template-columns:1fr 1fr}
-      .two>*{min-width:0}
+      .two>*,.three>*{min-width:0}
+      .three{display:grid;grid-template-columns:auto auto minmax(0,1fr);gap:.4rem 1.2rem;
+        align-items:start}
+      .two.mixer{grid-template-columns:minmax(0,22rem) minmax(0,1fr)}
       figure.pic{margin:.3rem 0}
       figure.pic.broad svg{max-width:none}
       .facts p{border-left:.3rem solid #161616;padding-left:.5rem;margin:.55rem 0;line-height:1.25}
@@ -52,6 +56,7 @@ final class FrontStyle {
       .warn a,.foot a{color:inherit}
       .model,.check{border:1px solid #161616;padding:.3rem .5rem}
       .seams{columns:2;column-gap:1rem}.seams li{break-inside:avoid}
+      .recipes{display:grid;grid-template-columns:1fr 1fr;gap:.6rem}
       .recipe ul{padding-left:1.1rem;margin:.2rem 0}.recipe li{font-size:1.1rem}
       .mix{font-size:1.2rem;font-weight:700}
       .copies input{margin-right:.5rem}
@@ -62,7 +67,7 @@ final class FrontStyle {
       .bar a{color:#fff;flex:1;min-height:2.75rem;display:flex;align-items:center}
       .bar button{font:inherit;min-height:2.75rem;padding:0 .8rem}
       .bar textarea{width:100%;font:inherit}
-      @media (max-width:40rem){.two,.two.even,.cond{grid-template-columns:minmax(0,1fr)}
+      @media (max-width:40rem){.two,.two.even,.two.mixer,.three,.cond{grid-template-columns:minmax(0,1fr)}
         .cond div{border-right:0;border-bottom:1px solid #161616}.seams{columns:1}
         main{padding:0 .5rem}.sheet>.in{padding:.3rem .5rem}
         figure.pic.broad svg{width:auto}}
@@ -72,9 +77,9 @@ final class FrontStyle {
         .bar,.sheet>summary::before,.chapter>summary::before,.count,nav{display:none}
         header h1{font-size:9pt;margin:0 0 1mm}
         body{font-size:10.5pt;line-height:1.3}
-        .sheet{border:0;border-radius:0;margin:0 0 5mm}
+        .sheet{border:0;border-radius:0;margin:0 0 4mm;position:relative}
         .sheet>summary{padding:0;min-height:0;background:none;border-top:.7mm solid #161616}
-        .sheet>summary h2{font-size:15pt;margin:1mm 0;break-before:auto}
+        .sheet>summary h2{font-size:14pt;margin:3mm 0 .6mm;break-before:auto}
         .sheet>.in{padding:0}
         .sheet.half{break-inside:avoid}
         .sheet.page{break-before:page}
@@ -83,8 +88,13 @@ final class FrontStyle {
         .sheet.wide{page:wide;break-after:page}
         .sheet h3{margin:2.5mm 0 .5mm;font-size:11pt}
         .sheet p{margin:.8mm 0}
-        .tag{font-size:8pt;margin:1mm 0 0;text-align:right}
+        .tag{font-size:8pt;position:absolute;right:0;top:.6mm;background:#fff}
+        .sheet .tag{margin:0}
+        .three{grid-template-columns:auto auto minmax(0,1fr);gap:1mm 4mm}
+        .fields .blank{width:13mm}
         .two{grid-template-columns:auto minmax(0,1fr);gap:1mm 5mm}
+        .two.mixer{grid-template-columns:84mm minmax(0,1fr)}
+        .two.even{grid-template-columns:1fr 1fr}
         .two.even,.cond{break-inside:avoid}
         figure.pic svg{max-height:none;max-width:100%}
         .tk{padding:.8mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
@@ -92,17 +102,21 @@ final class FrontStyle {
           background:#fff;margin:0 1mm 0 0}
         input[type=checkbox]:checked{background:linear-gradient(45deg,#fff 44%,#111 44% 56%,#fff 56%)}
         .blank{border:0;border-bottom:.25mm solid #111;border-radius:0;width:24mm;min-height:6mm}
-        .cond div{padding:1mm 2mm}
+        .cond{margin:1mm 0;line-height:1.2}.cond div{padding:.6mm 1.5mm}
         .step-line{break-inside:avoid}
         .warn{font-size:12pt;margin:1mm 0;padding:.6mm 2mm}
         .pause{border-width:.7mm;padding:1mm 2.5mm;margin:2mm 0;break-inside:avoid}
-        .pause ul,.end ul{columns:2}
+        .pause ul,.end ul{columns:2;column-gap:4mm}
+        .pause .tk,.end .tk{padding:.4mm 0}
+        .tk,.lead{line-height:1.22}
+        .lead{font-size:10.5pt}
         .end{margin-top:1mm}
         table.names{font-size:10pt}
         table.names td,table.names th{padding:.5mm 1.2mm}
         .facts p{margin:1.6mm 0}
         .facts b{font-size:15pt}
         .safety{columns:2;column-gap:6mm;font-size:9.5pt}
+        .safety p{margin:.7mm 0}
         .safety h3{margin-top:1mm}
         .moment{break-inside:auto}
         .hazard{break-inside:avoid;margin:1mm 0;line-height:1.22}

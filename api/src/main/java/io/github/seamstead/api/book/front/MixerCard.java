@@ -14,7 +14,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** What goes into the mixer and where it goes: one numbering, that of laying. */
 final class MixerCard {
 
-  private static final double SIZE = 88;
+  private static final double SIZE = 76;
 
   private MixerCard() {}
 
@@ -30,9 +30,10 @@ final class MixerCard {
             + " is full to the brim, struck level, not shaken down.",
         "class",
         "lead");
-    m.open("div", "class", "two");
-    desk.figure(m, map(floor), false);
+    m.open("div", "class", "two mixer");
     m.open("div");
+    desk.figure(m, map(floor), false);
+    m.open("div", "class", "recipes");
     for (BatchPlan plan : floor.batches()) {
       recipe(desk.sizes(), m, plan);
     }
@@ -40,10 +41,11 @@ final class MixerCard {
       m.element("p", "The job states no mixer, so no loads are counted: mix by the parts of the"
           + " soil card.");
     }
-    m.close().closeLine();
+    m.close().close().open("div");
     if (!floor.batches().isEmpty()) {
       loads(m, floor);
     }
+    m.close().closeLine();
     desk.add("Mixer card and floor map", "Mixer card", Sheet.Kind.CARD, m);
   }
 

@@ -41,10 +41,11 @@ final class PieceCards {
 
   private static Markup card(Desk desk, CutShape shape, double scale) {
     Markup m = new Markup();
-    m.open("div", "class", "two");
+    m.open("div", "class", "three");
     desk.figure(m, PieceSketch.of(shape, scale, desk.sizes()), false);
     m.open("div");
     names(m, shape);
+    m.close().open("div");
     BaseLine base = BaseLine.of(shape.pattern());
     m.element("h3", "Mark it out");
     if (base.isCurved()) {
@@ -52,8 +53,8 @@ final class PieceCards {
     } else {
       straight(desk, m, base);
     }
-    edges(desk, m, shape.pattern());
     m.close().closeLine();
+    edges(desk, m, shape.pattern());
     openings(desk, m, base, shape.pattern());
     return m;
   }
@@ -72,7 +73,7 @@ final class PieceCards {
       m.text(" Write on each: ").element("b", pieces.get(0).label()).closeLine();
       return;
     }
-    m.element("h3", "Write on each before it leaves the table");
+    m.element("h3", "Write on each at once");
     Ticks.table(m, "Names of each copy", "piece", "right edge", "left edge", "cut");
     for (int i = 0; i < pieces.size(); i++) {
       PatternPiece piece = pieces.get(i);

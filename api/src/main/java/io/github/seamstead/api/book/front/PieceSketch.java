@@ -14,10 +14,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** A piece with its dimensions, at the printed scale that all pieces of the job share. */
 final class PieceSketch {
 
-  static final double WIDTH = 98;
+  private static final double RIGHT = 9;
   private static final double LEFT = 19;
-  private static final double ABOVE = 13;
-  private static final double BELOW = 15;
+  private static final double ABOVE = 10;
+  private static final double BELOW = 13;
   private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
 
   private PieceSketch() {}
@@ -30,7 +30,7 @@ final class PieceSketch {
           shapes.stream()
               .map(CutShape::pattern)
               .map(PieceSketch::box)
-              .allMatch(b -> b.width() * perMetre <= 66 && b.height() * perMetre <= 84);
+              .allMatch(b -> b.width() * perMetre <= 70 && b.height() * perMetre <= 62);
       if (fits) {
         return s;
       }
@@ -48,7 +48,7 @@ final class PieceSketch {
     Bounds b = box(piece);
     double perMetre = 1000 / scale;
     double height = b.height() * perMetre + ABOVE + BELOW;
-    Sketch s = new Sketch(WIDTH, height + 7);
+    Sketch s = new Sketch(Math.max(50, LEFT + b.width() * perMetre + RIGHT), height + 6);
     s.map(LEFT - b.minX() * perMetre, ABOVE + b.maxY() * perMetre, perMetre);
     s.shape(s.at(base.local(piece.cut().vertices())), Sketch.HEAVY, "", Sketch.PALE);
     s.shape(s.at(base.local(piece.stitch().vertices())), Sketch.THIN, Sketch.DASHED, "none");

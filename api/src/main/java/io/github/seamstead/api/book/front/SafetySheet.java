@@ -72,7 +72,7 @@ final class SafetySheet {
       List<Caution> cautions = groups.getOrDefault(moment, List.of());
       if (!cautions.isEmpty()) {
         m.open("div", "class", "moment").element("h3", moment.title);
-        cautions.forEach(c -> caution(m, c, sources));
+        byHazard(cautions).forEach((hazard, of) -> hazard(m, hazard, of, sources));
         m.closeLine();
       }
     }
@@ -104,19 +104,29 @@ final class SafetySheet {
     };
   }
 
-  private static void caution(Markup m, Caution c, List<String> sources) {
+  private static Map<Hazard, List<Caution>> byHazard(List<Caution> cautions) {
+    Map<Hazard, List<Caution>> groups = new LinkedHashMap<>();
+    cautions.forEach(c -> groups.computeIfAbsent(c.hazard(), k -> new ArrayList<>()).add(c));
+    return groups;
+  }
+
+  /** Each hazard stands once at its moment: what it does, then every limit on it. */
+  private static void hazard(
+      Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
     m.open("p", "class", "hazard");
-    m.element("strong", (canKill(c.hazard()) ? "WARNING" : "CAUTION") + ": " + c.hazard().label());
-    m.text(". " + c.risk() + " ").element("b", c.limit());
-    c.source()
-        .ifPresent(
-            s -> {
-              String text = s.citation();
-              if (!sources.contains(text)) {
-                sources.add(text);
-              }
-              m.element("sup", Integer.toString(sources.indexOf(text) + 1));
-            });
+    m.element("strong", (canKill(hazard) ? "WARNING" : "CAUTION") + ": " + hazard.label());
+    m.text(". " + cautions.get(0).risk());
+    for (Caution c : cautions) {
+      m.text(" ").element("b", c.limit());
+      c.source().ifPresent(s -> m.element("sup", note(s.citation(), sources)));
+    }
     m.closeLine();
+  }
+
+  private static String note(String citation, List<String> sources) {
+    if (!sources.contains(citation)) {
+      sources.add(citation);
+    }
+    return Integer.toString(sources.indexOf(citation) + 1);
   }
 }

@@ -8,9 +8,9 @@ import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 
 /** What the soil is held to be, the next test, the tiles to make with room for what they show. */
 final class SoilCard {
@@ -57,14 +57,14 @@ final class SoilCard {
   }
 
   private static void mixes(Desk desk, Markup m) {
-    Set<String> texts = new LinkedHashSet<>();
+    Map<String, List<String>> texts = new LinkedHashMap<>();
     for (MixPart mix : desk.plan().mixes()) {
-      texts.add(
-          mix.spec().id() + ": " + mix.blend().rounded().proportion(Basis.LOOSE_VOLUME).text());
+      String text = mix.blend().rounded().proportion(Basis.LOOSE_VOLUME).text();
+      texts.computeIfAbsent(text, k -> new ArrayList<>()).add(mix.spec().id());
     }
-    for (String text : texts) {
-      m.element("p", text, "class", "mix");
-    }
+    texts.forEach(
+        (text, mixes) ->
+            m.element("p", String.join(" and ", mixes) + ": " + text, "class", "mix"));
   }
 
   private static void tiles(Desk desk, Markup m) {
@@ -72,7 +72,7 @@ final class SoilCard {
     if (proportions.isEmpty()) {
       return;
     }
-    m.element("h3", "Trial tiles");
+    m.element("h3", "Trial tiles: soil to sand, by bucket, loose and as damp as they lie");
     Ticks.table(
         m, "Trial tiles", "tile", "made", "cracks in the mould", "dust, rubbed", "scratch", "sticky");
     for (int i = 0; i < proportions.size(); i++) {
@@ -128,7 +128,7 @@ final class SoilCard {
             MOST_TILES);
     List<String> texts = new ArrayList<>();
     for (int rung = 0; rung < ladder.sandParts().size(); rung++) {
-      texts.add(ladder.proportion(rung).text());
+      texts.add("1 : " + Sizes.number(ladder.sandParts().get(rung)));
     }
     return texts;
   }
