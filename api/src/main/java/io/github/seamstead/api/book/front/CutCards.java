@@ -106,9 +106,8 @@ final class CutCards {
         w.length(b.width())
             + " by "
             + w.length(b.height())
-            + ", good side up. Along: from the left end. Off: from the lower edge, with the ruler."
-            + " Cut in this order."
-            + (item.flaws().isEmpty() ? "" : " Ringed: a flaw, no piece may touch it."),
+            + ", good side up. Along: from the left. Off: from the lower edge."
+            + (item.flaws().isEmpty() ? "" : " Ringed: a flaw."),
         "class",
         "lead");
     desk.figure(m, drawing(desk.plan().layout().orElseThrow(), item, use, laid, scale, name, w), true);
@@ -149,7 +148,7 @@ final class CutCards {
     double perMetre = 1000 / scale;
     double length = shown(layout, use);
     double tall = b.height() * perMetre;
-    Sketch s = new Sketch(WIDTH, tall + 15);
+    Sketch s = new Sketch(WIDTH, tall + 10);
     s.map(5 - b.minX() * perMetre, 2 + b.maxY() * perMetre, perMetre);
     s.shape(
         s.at(
@@ -209,8 +208,8 @@ final class CutCards {
       }
     }
     s.text(
-        s.at(Vector2D.of(b.minX(), b.minY())).add(Vector2D.of(0, 10)),
-        "along, " + (imperial ? "feet" : "metres"),
+        s.at(Vector2D.of(b.minX() + length, b.minY())).add(Vector2D.of(3, 2)),
+        imperial ? "ft" : "m",
         "start",
         0,
         false,

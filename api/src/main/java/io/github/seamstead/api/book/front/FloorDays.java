@@ -135,11 +135,11 @@ final class FloorDays {
             .ofFloor()
             .startIf(
                 pack
-                    ? "sheet whole; no frost tonight"
-                    : "layer below dry enough (see its check); no frost for a week, no sun on it")
+                    ? "sheet below whole, no frost tonight"
+                    : "layer below dry by its check, no frost for a week")
             .bring(
-                "buckets struck level, barrow, rails, straight board, "
-                    + (pack ? "rammer" : "wood float and steel trowel")
+                "buckets, barrow, rails, board, "
+                    + (pack ? "rammer" : "float, trowel")
                     + ", masks, gloves, mixer card")
             .people(crew);
     if (!pack) {
@@ -147,9 +147,9 @@ final class FloorDays {
     }
     day.step("Set two rails to the thickness, at the sector marked 1, farthest from the door:",
         w.words().small(q.meanThickness()));
-    day.warn("Dry soil and sand raise dust that scars the lungs: damp it, wear a P3 or N100 mask.");
+    day.warn("Dust of soil and sand scars the lungs: damp it, wear a P3 or N100 mask.");
     day.step(
-        "Mix by the mixer card. A handful holds when squeezed and breaks clean.",
+        "Mix by the card: a handful holds when squeezed, breaks clean.",
         plan.map(p -> loads(p)).orElse(""));
     day.step(pack ? "Spread, pull level along the rails, ram until the rammer rings."
         : "Spread, press it onto the layer below, pull level along the rails.");
@@ -161,9 +161,9 @@ final class FloorDays {
     day.pause(
         "before the first load",
         List.of(
-            "trial tile of this mix: no crack, no dust under a finger",
-            "rails right with a level, every sector numbered on the edging",
-            "mixer guarded, switched through a residual current device"));
+            "tile of this mix: no crack, no dust",
+            "rails level, sectors numbered on the edging",
+            "mixer guarded, on a residual current device"));
     day.home("mixer washed, guard on, plug out", "last edge wet or cut straight", "barriers up: "
         + "nobody walks on it");
     day.stops("rain on it, frost, a mix that differs from the tile.");

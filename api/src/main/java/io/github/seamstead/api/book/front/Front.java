@@ -28,7 +28,6 @@ public final class Front {
     Desk desk = new Desk(plan, words);
     WorkPlan work = WorkPlan.of(desk);
     StartSheet.write(desk, work);
-    LookAhead.write(desk, work);
     DaySheets.write(desk, work.days());
     FrameCard.write(desk);
     PieceCards.write(desk);
@@ -38,6 +37,7 @@ public final class Front {
     MixerCard.write(desk);
     WaitingCard.write(desk, work);
     SoilCard.write(desk);
+    LookAhead.write(desk, work);
     SafetySheet.write(desk);
     List<Sheet> sheets = desk.sheets();
     for (int i = 0; i < sheets.size(); i++) {

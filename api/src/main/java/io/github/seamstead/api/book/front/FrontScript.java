@@ -87,6 +87,7 @@ final class FrontScript {
         };
         if (matchMedia('(max-width:40rem)').matches) {
           sheets.slice(1).forEach(s => { s.open = false; });
+          d.querySelector('nav').hidden = true;
         }
         addEventListener('hashchange', reveal);
         addEventListener('beforeprint', () => all('details').forEach(e => { e.open = true; }));

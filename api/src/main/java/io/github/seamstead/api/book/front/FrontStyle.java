@@ -25,8 +25,10 @@ final class FrontStyle {
         align-items:start}
       .two.even{grid-template-columns:1fr 1fr}
       .two>*,.three>*{min-width:0}
-      .three{display:grid;grid-template-columns:auto auto minmax(0,1fr);gap:.4rem 1.2rem;
+      .three{display:grid;grid-template-columns:auto minmax(0,1fr);gap:.4rem 1.2rem;
         align-items:start}
+      .wrap{display:flex;flex-wrap:wrap;gap:.4rem 1rem}
+      .wrap>*{min-width:0}
       .two.mixer{grid-template-columns:minmax(0,22rem) minmax(0,1fr)}
       figure.pic{margin:.3rem 0}
       figure.pic.broad svg{max-width:none}
@@ -61,7 +63,7 @@ final class FrontStyle {
       .mix{font-size:1.2rem;font-weight:700}
       .copies input{margin-right:.5rem}
       .hazard{margin:.35rem 0}
-      table.names{width:auto;min-width:70%}
+      table.names{width:auto}
       .bar{position:sticky;bottom:0;background:#161616;padding:.3rem .8rem;display:flex;flex-wrap:wrap;
         gap:.6rem;align-items:center;z-index:1}
       .bar a{color:#fff;flex:1;min-height:2.75rem;display:flex;align-items:center}
@@ -77,31 +79,34 @@ final class FrontStyle {
         .bar,.sheet>summary::before,.chapter>summary::before,.count,nav{display:none}
         header h1{font-size:9pt;margin:0 0 1mm}
         body{font-size:10.5pt;line-height:1.3}
-        .sheet{border:0;border-radius:0;margin:0 0 4mm;position:relative}
+        .sheet{border:0;border-radius:0;margin:0 0 3mm;position:relative}
         .sheet>summary{padding:0;min-height:0;background:none;border-top:.7mm solid #161616}
-        .sheet>summary h2{font-size:14pt;margin:3mm 0 .6mm;break-before:auto}
+        .sheet>summary h2{font-size:13pt;margin:1.8mm 0 .3mm;break-before:auto}
         .sheet>.in{padding:0}
         .sheet.half{break-inside:avoid}
         .sheet.page{break-before:page}
         .sheet.page:first-child{break-before:auto}
-        .sheet.page+.half{break-before:page}
+        .sheet.page+.sheet{break-before:page}
         .sheet.wide{page:wide;break-after:page}
         .sheet h3{margin:2.5mm 0 .5mm;font-size:11pt}
         .sheet p{margin:.8mm 0}
-        .tag{font-size:8pt;position:absolute;right:0;top:.6mm;background:#fff}
+        .tag{font-size:8pt;position:absolute;right:0;top:1.4mm;background:#fff}
         .sheet .tag{margin:0}
-        .three{grid-template-columns:auto auto minmax(0,1fr);gap:1mm 4mm}
+        .three{grid-template-columns:auto minmax(0,1fr);gap:1mm 3mm}
+        .wrap{gap:1mm 3mm}
+        .check{padding:.3mm 1.5mm}
         .fields .blank{width:13mm}
         .two{grid-template-columns:auto minmax(0,1fr);gap:1mm 5mm}
         .two.mixer{grid-template-columns:84mm minmax(0,1fr)}
         .two.even{grid-template-columns:1fr 1fr}
         .two.even,.cond{break-inside:avoid}
         figure.pic svg{max-height:none;max-width:100%}
-        .tk{padding:.8mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
+        .tk{padding:.5mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
         input[type=checkbox]{appearance:none;width:4.4mm;height:4.4mm;border:.35mm solid #111;
           background:#fff;margin:0 1mm 0 0}
         input[type=checkbox]:checked{background:linear-gradient(45deg,#fff 44%,#111 44% 56%,#fff 56%)}
-        .blank{border:0;border-bottom:.25mm solid #111;border-radius:0;width:24mm;min-height:6mm}
+        .blank{border:0;border-bottom:.25mm solid #111;border-radius:0;width:24mm;min-height:4.8mm;padding:0;font-size:9pt}
+        table.names input[type=checkbox]{width:3.9mm;height:3.9mm}
         .cond{margin:1mm 0;line-height:1.2}.cond div{padding:.6mm 1.5mm}
         .step-line{break-inside:avoid}
         .warn{font-size:12pt;margin:1mm 0;padding:.6mm 2mm}
@@ -110,12 +115,12 @@ final class FrontStyle {
         .pause .tk,.end .tk{padding:.4mm 0}
         .tk,.lead{line-height:1.22}
         .lead{font-size:10.5pt}
-        .end{margin-top:1mm}
+        .end{margin-top:.5mm}.end .ph,.end .stop{margin:.3mm 0}
         table.names{font-size:10pt}
-        table.names td,table.names th{padding:.5mm 1.2mm}
+        table.names td,table.names th{padding:.3mm 1.2mm;line-height:1.15}
         .facts p{margin:1.6mm 0}
         .facts b{font-size:15pt}
-        .safety{columns:2;column-gap:6mm;font-size:9.5pt}
+        .safety{columns:2;column-gap:6mm;font-size:10pt}
         .safety p{margin:.7mm 0}
         .safety h3{margin-top:1mm}
         .moment{break-inside:auto}

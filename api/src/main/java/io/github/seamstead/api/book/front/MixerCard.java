@@ -33,6 +33,11 @@ final class MixerCard {
     m.open("div", "class", "two mixer");
     m.open("div");
     desk.figure(m, map(floor), false);
+    m.close().open("div");
+    if (!floor.batches().isEmpty()) {
+      loads(m, floor);
+    }
+    m.close().closeLine();
     m.open("div", "class", "recipes");
     for (BatchPlan plan : floor.batches()) {
       recipe(desk.sizes(), m, plan);
@@ -41,11 +46,7 @@ final class MixerCard {
       m.element("p", "The job states no mixer, so no loads are counted: mix by the parts of the"
           + " soil card.");
     }
-    m.close().close().open("div");
-    if (!floor.batches().isEmpty()) {
-      loads(m, floor);
-    }
-    m.close().closeLine();
+    m.closeLine();
     desk.add("Mixer card and floor map", "Mixer card", Sheet.Kind.CARD, m);
   }
 

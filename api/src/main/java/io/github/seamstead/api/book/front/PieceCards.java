@@ -43,16 +43,18 @@ final class PieceCards {
     Markup m = new Markup();
     m.open("div", "class", "three");
     desk.figure(m, PieceSketch.of(shape, scale, desk.sizes()), false);
-    m.open("div");
+    m.open("div", "class", "wrap").open("div");
     names(m, shape);
     m.close().open("div");
     BaseLine base = BaseLine.of(shape.pattern());
-    m.element("h3", "Mark it out");
+    m.element("h3", "Mark it out, from a");
     if (base.isCurved()) {
       curved(desk, m, base);
     } else {
       straight(desk, m, base);
     }
+    m.close();
+    check(desk, m, base);
     m.close().closeLine();
     edges(desk, m, shape.pattern());
     openings(desk, m, base, shape.pattern());
@@ -100,7 +102,7 @@ final class PieceCards {
   private static void straight(Desk desk, Markup m, BaseLine base) {
     Sizes w = desk.sizes();
     MarkOut tables = base.markOut(w.words().isImperial());
-    Ticks.table(m, "Corners from the base line", "corner", "#along from a", "#square up");
+    Ticks.table(m, "Corners from the base line", "", "#along", "#square up");
     for (int letter = 0; letter < base.size(); letter++) {
       int index = base.index(letter);
       BaselineRow row =
@@ -111,8 +113,20 @@ final class PieceCards {
       m.closeLine();
     }
     Ticks.endTable(m);
+  }
+
+  private static void check(Desk desk, Markup m, BaseLine base) {
+    Sizes w = desk.sizes();
+    if (base.isCurved()) {
+      int[] arc = base.arc();
+      Vector2D first = base.local(base.corner(arc[0]));
+      Vector2D last = base.local(base.corner(arc[2]));
+      m.open("p", "class", "check").text("Check: across the ends of the curve ");
+      m.element("b", w.length(first.distance(last))).closeLine();
+      return;
+    }
     List<CheckLength> checks =
-        tables.checks().stream()
+        base.markOut(w.words().isImperial()).checks().stream()
             .filter(c -> !c.side())
             .sorted(Comparator.comparingDouble(CheckLength::marked).reversed())
             .limit(2)
@@ -150,7 +164,7 @@ final class PieceCards {
             + " about a nail "
             + place(w, centre)
             + ". It starts and ends at the two corners that it joins.");
-    Ticks.table(m, "Corners from the base line", "corner", "#along from a", "#square up");
+    Ticks.table(m, "Corners from the base line", "", "#along", "#square up");
     int letter = 0;
     for (int corner : base.corners()) {
       Vector2D p = base.local(base.corner(corner));
@@ -159,8 +173,6 @@ final class PieceCards {
       m.closeLine();
     }
     Ticks.endTable(m);
-    m.open("p", "class", "check").text("Check: across the ends of the curve ");
-    m.element("b", w.length(first.distance(last))).closeLine();
   }
 
   private static String place(Sizes w, Vector2D p) {

@@ -60,7 +60,7 @@ final class RaisingDays {
     day.step("Measure the wind for ten minutes at head height; write the greatest gust.",
         "under " + w.speed(h.wind().limitGust()));
     day.step(
-        "Turn the cover good side out: take the " + route.first() + " through the "
+        "Turn the cover good side out: take " + route.first() + " through "
             + route.through() + ", feed seam by seam.");
     day.step("Spread it round the frame, the door panel at the door. Tie the ropes to the top.");
     day.step("Pad the top of the frame. Lay the ropes over it.",
