@@ -29,13 +29,19 @@ final class CoverDays {
   }
 
   void add(List<Day> days) {
-    desk.plan().frame().ifPresent(f -> days.add(frame(f.measures())));
+    desk.plan()
+        .frame()
+        .filter(f -> f.members().isPresent() || desk.plan().cover().isPresent())
+        .ifPresent(f -> days.add(frame(f.measures())));
     desk.plan()
         .cover()
         .ifPresent(
             cover -> {
               days.add(cut(cover));
-              days.add(prepare(cover));
+              Day prepare = prepare(cover);
+              if (prepare.steps().size() > 1) {
+                days.add(prepare);
+              }
             });
     desk.plan().joining().filter(j -> j.order().isPresent()).ifPresent(j -> days.add(join(j)));
   }
@@ -43,8 +49,14 @@ final class CoverDays {
   private Day frame(FrameMeasures m) {
     Day day =
         new Day("Frame and tape", "Set the frame up and tape it before any cloth is cut.")
-            .startIf("level ground cleared; wind too weak to move a standing pole")
-            .bring("tape, level or water hose, string, chalk, saw, frame card, this sheet")
+            .startIf(
+                w.isModel()
+                    ? "a flat table"
+                    : "level ground cleared; wind too weak to move a standing pole")
+            .bring(
+                w.isModel()
+                    ? "ruler, saw or knife on a board, glue, frame card"
+                    : "tape, level or water hose, string, chalk, saw, frame card, this sheet")
             .people(crew);
     desk.plan()
         .frame()
@@ -56,9 +68,8 @@ final class CoverDays {
     } else {
       day.step("Tape from each corner to the middle of the side across:", acrossOdd(m));
     }
-    day.step("Level the base corners: the lowest and the highest differ by no more than a tape"
-        + " can show; write each difference down.");
     if (!w.isModel()) {
+      day.step("Level the base corners with the hose; write down how far each is off.");
       day.warn("A falling pole kills. Props stay until the frame is closed; nobody under it.");
     }
     day.step("Stand the hips. Each, from base corner to the top:", w.length(m.hipLength()));
@@ -73,7 +84,7 @@ final class CoverDays {
             "every base side taped, none off by more than the seams can ease",
             "every hip taped at the same two points",
             "a second person has read and written every number"));
-    day.home("poles braced or lying", "readings copied into the job document");
+    day.home(w.isModel() ? "glue set" : "poles braced or lying", "readings copied into the job document");
     return day.stops("a reading that disagrees with the others, a pole that moves by hand.");
   }
 
@@ -100,7 +111,7 @@ final class CoverDays {
     int sheets = desk.plan().layout().map(l -> l.result().used().size()).orElse(0);
     Day day =
         new Day("Mark out and cut", pieces + " pieces by the piece cards and the cut cards.")
-            .startIf("clean flat ground or table; " + DRY_CALM)
+            .startIf(w.isModel() ? "a cutting board" : "clean flat ground or table; " + DRY_CALM)
             .bring(
                 "2 tapes, straightedge, chalk or marker, square, shears or knife, piece cards, cut"
                     + " cards")
@@ -119,12 +130,15 @@ final class CoverDays {
             "every piece of the sheet drawn, none over a flaw",
             "both checks of each piece within 3 mm",
             "kept edges lie on the edge of the sheet"));
-    day.step("Cut along the full lines. Cut the notches: the double one is the lowest.");
+    day.step(
+        "Cut along the full lines"
+            + (w.isModel() ? ", the blade away from yourself." : ", away from yourself. Cut the")
+            + (w.isModel() ? "" : " notches: the double one is the lowest."));
     day.step("Write name, both edge names and GOOD SIDE on each piece, then tick its card.");
     day.step("Stack by name, lowest number on top. Roll the rests and write their size on.");
     day.home(
         pieces + " pieces ticked" + (sheets > 0 ? ", " + sheets + " sheets done" : ""),
-        "blades closed, cloth off the ground and covered");
+        w.isModel() ? "blades closed" : "blades closed, cloth off the ground and covered");
     return day.stops("a piece without its two edge names, a piece that is short.");
   }
 

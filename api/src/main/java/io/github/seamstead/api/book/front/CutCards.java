@@ -22,6 +22,7 @@ final class CutCards {
 
   private static final double WIDTH = 178;
   private static final double[] SCALES = {2, 4, 5, 8, 10, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200};
+  private static final double TALLEST = 72;
   private static final double ROLL_REST = 0.5;
 
   /** One piece where it lies. */
@@ -54,8 +55,10 @@ final class CutCards {
   private static double scale(LayoutPart layout) {
     double longest =
         layout.result().used().stream().mapToDouble(u -> shown(layout, u)).max().orElse(1);
+    double tallest =
+        layout.stock().stream().mapToDouble(i -> i.outline().bounds().height()).max().orElse(1);
     for (double s : SCALES) {
-      if (longest * 1000 / s <= WIDTH - 14) {
+      if (longest * 1000 / s <= WIDTH - 14 && tallest * 1000 / s <= TALLEST) {
         return s;
       }
     }

@@ -18,6 +18,9 @@ final class JoinCard {
 
   private static final double SIZE = 100;
 
+  /** A card with no more seams than this has room on half a sheet. */
+  private static final int FEW = 12;
+
   private JoinCard() {}
 
   static void write(Desk desk) {
@@ -36,17 +39,18 @@ final class JoinCard {
     m.open("div", "class", "two");
     desk.figure(m, map(desk, part), false);
     m.open("div");
-    splices(m, cover);
+    int splices = splices(m, cover);
     ring(desk, m, part);
     others(m, cover);
     m.close().closeLine();
-    desk.add("Join card", "Join card", Sheet.Kind.WIDE, m);
+    boolean many = part.ring().size() + splices > FEW;
+    desk.add("Join card", "Join card", many ? Sheet.Kind.WIDE : Sheet.Kind.CARD, m);
   }
 
-  private static void splices(Markup m, CoverPart cover) {
+  private static int splices(Markup m, CoverPart cover) {
     List<Splice> splices = cover.panels().stream().map(Panel::splices).flatMap(List::stream).toList();
     if (splices.isEmpty()) {
-      return;
+      return 0;
     }
     m.element("h3", "First: splice each panel, the second part over the first");
     m.open("ul", "class", "seams");
@@ -57,6 +61,7 @@ final class JoinCard {
       m.closeLine();
     }
     m.closeLine();
+    return splices.size();
   }
 
   private static String label(CoverPart cover, String id) {

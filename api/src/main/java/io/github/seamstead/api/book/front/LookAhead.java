@@ -12,6 +12,9 @@ final class LookAhead {
   private LookAhead() {}
 
   static void write(Desk desk, WorkPlan work) {
+    if (desk.sizes().isModel()) {
+      return;
+    }
     List<String> needs = needs(desk, work);
     Markup m = new Markup();
     m.element(

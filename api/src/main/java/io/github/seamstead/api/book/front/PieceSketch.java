@@ -60,8 +60,9 @@ final class PieceSketch {
     dimensions(s, base, b, w);
     letters(s, base);
     words(s, base, piece, b);
-    double bar = perMetre >= 200 ? 0.05 : perMetre >= 60 ? 0.2 : 0.5;
-    s.bar(4, height + 4.5, bar, w.length(bar) + ", scale 1:" + Sizes.number(scale));
+    double unit = w.words().isImperial() ? 0.3048 : 0.5;
+    double bar = perMetre >= 200 ? unit / 10 : perMetre >= 60 ? unit / 2 : unit;
+    s.bar(4, height + 4.5, bar, w.length(bar) + ", 1:" + Sizes.number(scale));
     return s.drawing(
         "card-" + Markup.anchor(piece.id()),
         "Piece " + shape.name(),

@@ -44,7 +44,7 @@ final class RaisingDays {
     int ropes = h.pull().ropes();
     TurnRoute route = h.turning().best();
     Day day =
-        new Day("Turn and raise", "Everybody who can come. One person gives all commands.")
+        new Day("Turn and raise", "Everybody who can come. One person gives all commands, and makes fast before letting go.")
             .startIf(
                 "gusts under "
                     + w.speed(h.wind().limitGust())
@@ -55,9 +55,9 @@ final class RaisingDays {
                 ropes
                     + " ropes of "
                     + w.rough(h.zone().ropeMetres())
-                    + " at least, padding for the top, wind meter, gloves, helmets, pegs, hammer")
+                    + " at least, padding, wind meter, gloves, helmets, pegs, hammer")
             .people(Math.max(desk.crew().map(c -> c.people()).orElse(2), ropes * h.pull().people()));
-    day.step("Measure the wind for ten minutes at head height; write the greatest gust.",
+    day.step("Measure the wind for ten minutes; write the greatest gust:",
         "under " + w.speed(h.wind().limitGust()));
     day.step(
         "Turn the cover good side out: take " + route.first() + " through "
@@ -68,12 +68,11 @@ final class RaisingDays {
     day.pause(
         "before anything is raised",
         List.of(
-            "gust under " + w.speed(h.wind().limitGust()) + ", one person does nothing but watch",
+            "gust under " + w.speed(h.wind().limitGust()) + ", one person only watches",
             "nobody within " + w.rough(h.zone().radiusMetres()) + " of the middle",
-            "two people or more on each rope: " + h.pull().people() + " by the plan",
-            "pegs and hammers lie ready at every corner"));
-    day.warn("What is raised can fall and a rope can whip. Out of the circle, out of the rope's"
-        + " line, make fast before you let go.");
+            h.pull().people() + " people on the ropes, one more on the call",
+            "pegs and hammers ready at every corner"));
+    day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
     day.step("Haul evenly on the call. Pull on each rope, about:", w.force(h.pull().raiseNewtons()
         / ropes));
     day.step("Make every rope fast. Pull the hem down all round, door panel first.");

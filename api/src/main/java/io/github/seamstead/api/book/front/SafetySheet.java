@@ -17,6 +17,7 @@ import java.util.Set;
 final class SafetySheet {
 
   static final String TITLE = "Safety";
+  private static final int FEW = 4;
   static final String ANCHOR = "sheet-safety";
 
   /** Hazards that can kill: their word is WARNING, that of the others CAUTION. */
@@ -84,7 +85,8 @@ final class SafetySheet {
       }
       m.text(".").closeLine();
     }
-    desk.add(TITLE, "Safety", Sheet.Kind.PAGE, m);
+    boolean few = groups.values().stream().mapToInt(List::size).sum() <= FEW;
+    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.PAGE, m);
   }
 
   static boolean canKill(Hazard hazard) {

@@ -63,21 +63,24 @@ final class StartSheet {
         m,
         Numbers.fixed(work.workingDays(), 0) + " days",
         "of work, " + Numbers.fixed(work.crewDays(), 0) + " crew-days; crew of " + people);
-    if (work.likely() > 7) {
+    if (work.waits()) {
       String from = Numbers.fixed(Math.ceil(work.soonest() / 7), 0);
       String to = Numbers.fixed(Math.ceil(work.latest() / 7), 0);
       fact(
           m,
-          from + (work.isOpenEnded() ? " weeks or more" : "–" + to + " weeks"),
+          (work.isOpenEnded()
+                  ? from + " or more"
+                  : from.equals(to) ? from : from + "–" + to)
+              + " weeks",
           "with drying; likely " + Numbers.fixed(Math.ceil(work.likely() / 7), 0));
     }
     Needs needs = Needs.of(desk);
     fact(
         m,
-        Numbers.fixed(needs.priced(), 0),
-        "in the money of the job"
+        needs.priced() > 0 ? Sizes.number(needs.priced()) : "Not priced",
+        (needs.priced() > 0 ? "in the money of the job" : "by the job")
             + (needs.unpriced().isEmpty()
-                ? ", all priced"
+                ? ""
                 : "; no price: " + String.join(", ", needs.unpriced())));
     desk.plan()
         .joining()
@@ -115,7 +118,7 @@ final class StartSheet {
   }
 
   private static void weeks(Desk desk, WorkPlan work, Markup m) {
-    if (work.likely() <= 7) {
+    if (!work.waits()) {
       return;
     }
     m.element("h3", "The weeks");
@@ -165,7 +168,8 @@ final class StartSheet {
         needs.lines().isEmpty() ? "Nothing to buy" : "To buy",
         needs.lines().isEmpty()
             ? "what the job states is enough."
-            : needs.lines().size() + " things: see the order.");
+            : needs.lines().size() + (needs.lines().size() == 1 ? " thing" : " things")
+                + ": see the order.");
     List<String> tests = tests(desk);
     light(
         m,
@@ -196,7 +200,7 @@ final class StartSheet {
   /** What to test or decide before money is spent. */
   static List<String> tests(Desk desk) {
     List<String> tests = new ArrayList<>();
-    if (desk.plan().frame().isPresent()
+    if (desk.plan().cover().isPresent()
         && desk.plan().survey().isEmpty()
         && !desk.sizes().isModel()) {
       tests.add("Tape the frame before cutting: the pieces follow the drawing, not a survey.");

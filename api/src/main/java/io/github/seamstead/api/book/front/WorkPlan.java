@@ -71,6 +71,11 @@ final class WorkPlan {
     return m.likely().orElse(m.horizon());
   }
 
+  /** Whether something has to dry before the work goes on. */
+  boolean waits() {
+    return days.stream().anyMatch(d -> d.waiting().isPresent());
+  }
+
   /** Whether a wait may last longer than was forecast. */
   boolean isOpenEnded() {
     return calendar().stream().anyMatch(s -> s.late().isEmpty());
