@@ -36,8 +36,7 @@ public record Drawing(
    * @return an svg element
    */
   public String printed() {
-    return svg(
-            "", "width", Canvas.number(width) + "mm", "height", Canvas.number(height) + "mm")
+    return svg("", "width", Canvas.number(width) + "mm", "height", Canvas.number(height) + "mm")
         .toString();
   }
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One self-contained HTML page: whole without a script or a network, readable on a phone and on paper (A4 or
- * Letter). Chapters come in the order in which they are added; the table of contents follows them.
- * Not thread-safe.
+ * One self-contained HTML page: whole without a script or a network, readable on a phone and on
+ * paper (A4 or Letter). Chapters come in the order in which they are added; the table of contents
+ * follows them. Not thread-safe.
  */
 public final class Page {
 

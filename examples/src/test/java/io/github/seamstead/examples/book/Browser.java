@@ -136,6 +136,11 @@ final class Browser implements AutoCloseable {
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
   }
 
+  /** Lets pages run their scripts, or not. */
+  void scripts(boolean run) {
+    call("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+  }
+
   /** Shows the page as on paper or, with an empty text, as on a screen. */
   void media(String media) {
     call("Emulation.setEmulatedMedia", Map.of("media", media));

@@ -156,7 +156,6 @@ final class BaseLine {
     double pp = p.normSq();
     double qq = q.normSq();
     return a.add(
-        Vector2D.of(
-            (q.getY() * pp - p.getY() * qq) / d, (p.getX() * qq - q.getX() * pp) / d));
+        Vector2D.of((q.getY() * pp - p.getY() * qq) / d, (p.getX() * qq - q.getX() * pp) / d));
   }
 }

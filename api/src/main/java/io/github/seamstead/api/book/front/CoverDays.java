@@ -84,7 +84,9 @@ final class CoverDays {
             "every base side taped, none off by more than the seams can ease",
             "every hip taped at the same two points",
             "a second person has read and written every number"));
-    day.home(w.isModel() ? "glue set" : "poles braced or lying", "readings copied into the job document");
+    day.home(
+        w.isModel() ? "glue set" : "poles braced or lying",
+        "readings copied into the job document");
     return day.stops("a reading that disagrees with the others, a pole that moves by hand.");
   }
 
@@ -99,7 +101,9 @@ final class CoverDays {
           .ifPresent(
               next ->
                   day.step(
-                      "Take one more reading, it helps most: " + next.pair().name() + ". Plan again"
+                      "Take one more reading, it helps most: "
+                          + next.pair().name()
+                          + ". Plan again"
                           + " with it."));
     } else {
       day.step("Write the readings into the job document and plan again: the pieces change.");
@@ -157,9 +161,14 @@ final class CoverDays {
             .bring(tools(stated) + ", rag and cleaner, rollers or weights, join card")
             .people(crew);
     if (splices > 0) {
-      double lap = cover.panels().stream().flatMap(p -> p.splices().stream()).findFirst()
-          .orElseThrow().lap();
-      day.step("Splice the panels by the join card, the upper part over the lower. Lap:",
+      double lap =
+          cover.panels().stream()
+              .flatMap(p -> p.splices().stream())
+              .findFirst()
+              .orElseThrow()
+              .lap();
+      day.step(
+          "Splice the panels by the join card, the upper part over the lower. Lap:",
           w.words().small(lap));
     }
     if (has(cover, PieceKind.PATCH)) {
@@ -169,8 +178,10 @@ final class CoverDays {
     if (has(cover, PieceKind.FLAP)) {
       day.step("Hem the flaps and fix each by its upper edge, over the opening, good side out.");
     }
-    day.step("Hem: " + stated.hem().kind().name().toLowerCase(java.util.Locale.ROOT)
-        .replace('_', ' ') + " edge at the bottom; mend a kept edge that is torn.");
+    day.step(
+        "Hem: "
+            + stated.hem().kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
+            + " edge at the bottom; mend a kept edge that is torn.");
     if (stated.topTurnIn() > 0) {
       day.step("Fold the top edge in and fasten it:", w.words().small(stated.topTurnIn()));
     }
@@ -180,8 +191,9 @@ final class CoverDays {
     if (has(cover, PieceKind.SKIRT)) {
       day.step("Join the skirt end to end; leave the last end open to fit it round.");
     }
-    day.home("all panels whole: as many as the frame has sides", "openings and flaps on the panel "
-        + "that the map says");
+    day.home(
+        "all panels whole: as many as the frame has sides",
+        "openings and flaps on the panel " + "that the map says");
     return day.stops("adhesive still wet under a fold, a splice that slides by hand.");
   }
 
@@ -192,8 +204,10 @@ final class CoverDays {
             f -> {
               String tool =
                   switch (f.method().name()) {
-                    case "STAPLES" -> "staplers, " + "1 row, one every " + w.words().small(f.spacing());
-                    case "SCREWS" -> "drivers and screws, one every " + w.words().small(f.spacing());
+                    case "STAPLES" ->
+                        "staplers, " + "1 row, one every " + w.words().small(f.spacing());
+                    case "SCREWS" ->
+                        "drivers and screws, one every " + w.words().small(f.spacing());
                     default -> "sewing tools, a stitch every " + w.words().small(f.spacing());
                   };
               return f.rows() > 1 ? tool.replace("1 row", f.rows() + " rows") : tool;
@@ -202,7 +216,10 @@ final class CoverDays {
   }
 
   private static boolean has(CoverPart cover, PieceKind kind) {
-    return cover.cuts().stream().map(CutShape::pattern).map(PatternPiece::kind).anyMatch(kind::equals);
+    return cover.cuts().stream()
+        .map(CutShape::pattern)
+        .map(PatternPiece::kind)
+        .anyMatch(kind::equals);
   }
 
   private Day join(JoiningPart part) {
@@ -225,11 +242,14 @@ final class CoverDays {
                                     + ".")
                         .orElse(""))
             .startIf(w.isModel() ? "table clear" : DRY_CALM)
-            .bring(desk.document().cover().map(this::tools).orElse("") + ", pegs or clips, join card")
+            .bring(
+                desk.document().cover().map(this::tools).orElse("") + ", pegs or clips, join card")
             .people(crew);
     day.step("Lay the panels out as the map shows: plain side up, hems outward.");
     day.step("Before each seam read both names aloud: the same letter and check number.");
-    for (int wave = 1; wave <= steps.get(steps.size() - 1).wave() && day.steps().size() < 6; wave++) {
+    for (int wave = 1;
+        wave <= steps.get(steps.size() - 1).wave() && day.steps().size() < 6;
+        wave++) {
       addWave(day, steps, wave);
     }
     List<String> items = new ArrayList<>();
@@ -238,7 +258,8 @@ final class CoverDays {
     items.add("both free edges carry the name " + last(steps));
     day.step("Close the ring, the whole lies flat: " + last(steps) + ".");
     day.pause("before the ring is closed", items);
-    day.home(w.isModel() ? "names all inside" : "cloth rolled or weighted, nothing loose to the wind");
+    day.home(
+        w.isModel() ? "names all inside" : "cloth rolled or weighted, nothing loose to the wind");
     return day.stops("a seam that is open, " + (w.isModel() ? "wet glue." : "gusts, wet cloth."));
   }
 
@@ -247,13 +268,15 @@ final class CoverDays {
     if (now.isEmpty()) {
       return;
     }
-    int lastWave = steps.stream().filter(s -> !s.closing()).mapToInt(JoinStep::wave).max().orElse(1);
+    int lastWave =
+        steps.stream().filter(s -> !s.closing()).mapToInt(JoinStep::wave).max().orElse(1);
     boolean rest = day.steps().size() == 5 && wave < lastWave;
     List<JoinStep> these =
         rest ? steps.stream().filter(s -> s.wave() >= wave && !s.closing()).toList() : now;
     double heaviest = these.stream().mapToDouble(JoinStep::inHandKg).max().orElse(0);
     day.step(
-        "Join " + these.stream().map(s -> s.joint().mark().text()).collect(Collectors.joining(", "))
+        "Join "
+            + these.stream().map(s -> s.joint().mark().text()).collect(Collectors.joining(", "))
             + ".",
         w.isModel() ? "" : "up to " + w.mass(heaviest) + " in hand");
   }

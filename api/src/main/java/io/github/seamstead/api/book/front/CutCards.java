@@ -21,7 +21,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 final class CutCards {
 
   private static final double WIDTH = 178;
-  private static final double[] SCALES = {2, 4, 5, 8, 10, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200};
+  private static final double[] SCALES = {
+    2, 4, 5, 8, 10, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200
+  };
   private static final double TALLEST = 72;
   private static final double ROLL_REST = 0.5;
 
@@ -41,7 +43,10 @@ final class CutCards {
     double scale = scale(layout);
     for (StockUse use : layout.result().used()) {
       StockItem item =
-          layout.stock().stream().filter(s -> s.id().equals(use.stockId())).findFirst().orElseThrow();
+          layout.stock().stream()
+              .filter(s -> s.id().equals(use.stockId()))
+              .findFirst()
+              .orElseThrow();
       List<Laid> laid = laid(layout, use, shapes);
       String name = use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
       desk.add(
@@ -113,7 +118,8 @@ final class CutCards {
             + (item.flaws().isEmpty() ? "" : " Ringed: a flaw."),
         "class",
         "lead");
-    desk.figure(m, drawing(desk.plan().layout().orElseThrow(), item, use, laid, scale, name, w), true);
+    desk.figure(
+        m, drawing(desk.plan().layout().orElseThrow(), item, use, laid, scale, name, w), true);
     Ticks.table(
         m, "Pieces of " + name, "cut", "piece", "#a along", "#a off", "#b along", "#b off", "done");
     for (int i = 0; i < laid.size(); i++) {
@@ -180,7 +186,8 @@ final class CutCards {
     return s.drawing(
         "cut-" + Markup.anchor(name),
         "Cut card " + name,
-        "The sheet with its good side up, scale 1 to " + Sizes.number(scale)
+        "The sheet with its good side up, scale 1 to "
+            + Sizes.number(scale)
             + ". Numbers in the order of cutting; heavy: kept edge; rings: flaws.");
   }
 

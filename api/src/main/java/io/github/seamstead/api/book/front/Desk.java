@@ -75,7 +75,14 @@ final class Desk {
     drawings.put(drawing.name(), drawing);
     if (wide) {
       to.open(
-          "div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label",
+          "div",
+          "class",
+          "scroll",
+          "tabindex",
+          "0",
+          "role",
+          "region",
+          "aria-label",
           drawing.title());
     }
     to.open("figure", "class", wide ? "pic broad" : "pic").raw(drawing.printed());

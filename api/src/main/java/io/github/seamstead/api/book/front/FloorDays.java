@@ -14,7 +14,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** The days of the floor, from the ground up; the days of drying stand with the layer that dries. */
+/**
+ * The days of the floor, from the ground up; the days of drying stand with the layer that dries.
+ */
 final class FloorDays {
 
   private static final double HOUR = 3600;
@@ -82,8 +84,15 @@ final class FloorDays {
     for (EarthQuantity q : loose) {
       String lifts = q.layer().lifts() > 1 ? ", in " + q.layer().lifts() + " lifts" : "";
       day.step(
-          "Spread " + q.layer().name() + " (" + q.layer().mix().name() + ", "
-              + w.words().volume(q.looseVolume().likely()) + " loose" + lifts + "), ram it to:",
+          "Spread "
+              + q.layer().name()
+              + " ("
+              + q.layer().mix().name()
+              + ", "
+              + w.words().volume(q.looseVolume().likely())
+              + " loose"
+              + lifts
+              + "), ram it to:",
           w.words().small(q.meanThickness()));
       clock += hours(q);
     }
@@ -92,7 +101,11 @@ final class FloorDays {
     }
     for (MembraneQuantity m : floor.buildUp().membranes()) {
       day.step(
-          "Cut " + m.strips().size() + " strips of " + m.layer().name() + ": "
+          "Cut "
+              + m.strips().size()
+              + " strips of "
+              + m.layer().name()
+              + ": "
               + m.strips().stream().map(w::rough).collect(Collectors.joining(", "))
               + ". Lap them by:",
           w.words().small(m.layer().lap()));
@@ -130,7 +143,8 @@ final class FloorDays {
     Day day =
         new Day(
                 "Lay the " + name,
-                w.words().small(q.meanThickness()) + " thick, by the mixer card, in the order of the"
+                w.words().small(q.meanThickness())
+                    + " thick, by the mixer card, in the order of the"
                     + " map.")
             .ofFloor()
             .startIf(
@@ -145,17 +159,22 @@ final class FloorDays {
     if (!pack) {
       day.step("Wet the layer below until it is dark and not shiny; scratch it if it is smooth.");
     }
-    day.step("Set two rails to the thickness, at the sector marked 1, farthest from the door:",
+    day.step(
+        "Set two rails to the thickness, at the sector marked 1, farthest from the door:",
         w.words().small(q.meanThickness()));
     day.warn("Dust of soil and sand scars the lungs: damp it, wear a P3 or N100 mask.");
     day.step(
         "Mix by the card: a handful holds when squeezed, breaks clean.",
         plan.map(p -> loads(p)).orElse(""));
-    day.step(pack ? "Spread, pull level along the rails, ram until the rammer rings."
-        : "Spread, press it onto the layer below, pull level along the rails.");
+    day.step(
+        pack
+            ? "Spread, pull level along the rails, ram until the rammer rings."
+            : "Spread, press it onto the layer below, pull level along the rails.");
     day.step("Cut the edge straight and keep it wet until the next sector joins it.");
-    day.step(pack ? "Pull the rails, fill their grooves, go on with the next number."
-        : "Float after the shine is gone; trowel when a thumb hardly marks it.");
+    day.step(
+        pack
+            ? "Pull the rails, fill their grooves, go on with the next number."
+            : "Float after the shine is gone; trowel when a thumb hardly marks it.");
     day.step("Work backwards to the door; nobody steps on what is laid.");
     day.step("Make one test tile of the last load and write its mass on it.");
     day.pause(
@@ -164,8 +183,10 @@ final class FloorDays {
             "tile of this mix: no crack, no dust",
             "rails level, sectors numbered on the edging",
             "mixer guarded, on a residual current device"));
-    day.home("mixer washed, guard on, plug out", "last edge wet or cut straight", "barriers up: "
-        + "nobody walks on it");
+    day.home(
+        "mixer washed, guard on, plug out",
+        "last edge wet or cut straight",
+        "barriers up: " + "nobody walks on it");
     day.stops("rain on it, frost, a mix that differs from the tile.");
     forecast(q).ifPresent(day::thenWait);
     return timed(day, hours(q));
@@ -202,13 +223,21 @@ final class FloorDays {
       for (int i = 0; i < f.litresPerCoat().size() && day.steps().size() < 7; i++) {
         coats++;
         day.step(
-            "Coat " + coats + ": " + f.layer().name() + ", wipe off what stands after half an hour.",
+            "Coat "
+                + coats
+                + ": "
+                + f.layer().name()
+                + ", wipe off what stands after half an hour.",
             w.words().litres(f.litresPerCoat().get(i).likely() / 1000));
       }
     }
     day.step("Let it harden; walk on it in socks only.");
-    day.pause("before the first coat", List.of("last check of water passed", "rag can filled with"
-        + " water stands at the door", "no flame, no spark, doors open"));
+    day.pause(
+        "before the first coat",
+        List.of(
+            "last check of water passed",
+            "rag can filled with" + " water stands at the door",
+            "no flame, no spark, doors open"));
     day.home("rags under water or flat outdoors, counted", "cans shut");
     day.spans(Math.max(1, coats));
     return day.stops("a coat that is sticky to the finger.");

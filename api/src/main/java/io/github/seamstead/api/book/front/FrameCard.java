@@ -24,10 +24,19 @@ final class FrameCard {
   private static Markup card(Desk desk, FrameMembers members) {
     Sizes w = desk.sizes();
     Markup m = new Markup();
-    m.element("p", "Sizes only: nobody has checked that these members bear wind or snow.", "class",
+    m.element(
+        "p",
+        "Sizes only: nobody has checked that these members bear wind or snow.",
+        "class",
         "lead");
     Ticks.table(
-        m, "Members to cut", "member", "#count", "#cut length", "mitre and tilt of the saw", "done");
+        m,
+        "Members to cut",
+        "member",
+        "#count",
+        "#cut length",
+        "mitre and tilt of the saw",
+        "done");
     int i = 0;
     for (FrameMember member : members.members()) {
       m.open("tr").open("td").element("b", member.name()).close();

@@ -25,6 +25,20 @@ public final class Front {
    */
   public static Map<String, Drawing> write(
       JobPlan plan, Words words, Page page, String name, String digest) {
+    Desk desk = sheets(plan, words);
+    List<Sheet> sheets = desk.sheets();
+    for (int i = 0; i < sheets.size(); i++) {
+      Sheet sheet = sheets.get(i);
+      page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), name, digest));
+    }
+    page.style(FrontStyle.css(name, digest));
+    page.script(FrontScript.TEXT);
+    page.mark("data-job", Markup.anchor(name) + "-" + digest);
+    return desk.drawings();
+  }
+
+  /** Writes the sheets in the order of use, without what stands round them. */
+  static Desk sheets(JobPlan plan, Words words) {
     Desk desk = new Desk(plan, words);
     WorkPlan work = WorkPlan.of(desk);
     StartSheet.write(desk, work);
@@ -39,15 +53,7 @@ public final class Front {
     SoilCard.write(desk);
     LookAhead.write(desk, work);
     SafetySheet.write(desk);
-    List<Sheet> sheets = desk.sheets();
-    for (int i = 0; i < sheets.size(); i++) {
-      Sheet sheet = sheets.get(i);
-      page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), name, digest));
-    }
-    page.style(FrontStyle.css(name, digest));
-    page.script(FrontScript.TEXT);
-    page.mark("data-job", Markup.anchor(name) + "-" + digest);
-    return desk.drawings();
+    return desk;
   }
 
   private static Markup whole(Sheet sheet, int number, int of, String name, String digest) {

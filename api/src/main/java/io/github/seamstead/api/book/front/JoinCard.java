@@ -48,7 +48,8 @@ final class JoinCard {
   }
 
   private static int splices(Markup m, CoverPart cover) {
-    List<Splice> splices = cover.panels().stream().map(Panel::splices).flatMap(List::stream).toList();
+    List<Splice> splices =
+        cover.panels().stream().map(Panel::splices).flatMap(List::stream).toList();
     if (splices.isEmpty()) {
       return 0;
     }
@@ -56,8 +57,10 @@ final class JoinCard {
     m.open("ul", "class", "seams");
     for (Splice s : splices) {
       m.open("li");
-      Ticks.box(m, "splice-" + Markup.anchor(s.joint()), label(cover, s.under()) + " under "
-          + label(cover, s.over()));
+      Ticks.box(
+          m,
+          "splice-" + Markup.anchor(s.joint()),
+          label(cover, s.under()) + " under " + label(cover, s.over()));
       m.closeLine();
     }
     m.closeLine();
@@ -153,9 +156,7 @@ final class JoinCard {
           "",
           place.piece() == desk.doorFace() ? "#dcdcd4" : "#fff");
       s.text(ray(middle, outer * 0.72, turn), place.name(), 0, true);
-      place
-          .rightJoint()
-          .ifPresent(j -> seam(s, middle, outer, place, part, door, j.mark().text()));
+      place.rightJoint().ifPresent(j -> seam(s, middle, outer, place, part, door, j.mark().text()));
     }
     return s.drawing(
         "join-card-map",
@@ -166,7 +167,12 @@ final class JoinCard {
 
   /** A seam lies between two panels: on the side where the neighbour lies. */
   private static void seam(
-      Sketch s, Vector2D middle, double outer, PlacedPiece place, JoiningPart part, double door,
+      Sketch s,
+      Vector2D middle,
+      double outer,
+      PlacedPiece place,
+      JoiningPart part,
+      double door,
       String name) {
     int n = part.lying().places().size();
     PlacedPiece next = part.lying().places().get(place.place() % n);

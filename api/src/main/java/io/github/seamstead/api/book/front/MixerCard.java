@@ -43,8 +43,10 @@ final class MixerCard {
       recipe(desk.sizes(), m, plan);
     }
     if (floor.batches().isEmpty()) {
-      m.element("p", "The job states no mixer, so no loads are counted: mix by the parts of the"
-          + " soil card.");
+      m.element(
+          "p",
+          "The job states no mixer, so no loads are counted: mix by the parts of the"
+              + " soil card.");
     }
     m.closeLine();
     desk.add("Mixer card and floor map", "Mixer card", Sheet.Kind.CARD, m);
@@ -55,15 +57,20 @@ final class MixerCard {
     m.open("div", "class", "recipe").element("h3", "One load of " + name);
     m.open("ul");
     for (BatchPart part : plan.batch().parts()) {
-      m.open("li").element("b", Sizes.number(part.buckets()) + " buckets").text(" "
-          + part.part().name()).close();
+      m.open("li")
+          .element("b", Sizes.number(part.buckets()) + " buckets")
+          .text(" " + part.part().name())
+          .close();
     }
-    m.open("li").element("b", w.words().litres(plan.batch().water() / 1000)).text(
-        " water, the last of it by feel").close();
+    m.open("li")
+        .element("b", w.words().litres(plan.batch().water() / 1000))
+        .text(" water, the last of it by feel")
+        .close();
     m.close();
     m.open("p").text("Loads: ").element("b", Integer.toString(plan.likelyCount()));
     if (plan.count().low() != plan.count().high()) {
-      m.text(" (" + Math.round(plan.count().low()) + " to " + Math.round(plan.count().high()) + ")");
+      m.text(
+          " (" + Math.round(plan.count().low()) + " to " + Math.round(plan.count().high()) + ")");
     }
     m.closeLine();
     m.closeLine();
@@ -72,7 +79,15 @@ final class MixerCard {
   /** A row for each sector with a box for each load that starts in it. */
   private static void loads(Markup m, FloorPart floor) {
     m.element("h3", "Tick each load as it is tipped");
-    m.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label",
+    m.open(
+        "div",
+        "class",
+        "scroll",
+        "tabindex",
+        "0",
+        "role",
+        "region",
+        "aria-label",
         "Loads by sector");
     m.open("table", "class", "names").open("thead").open("tr");
     m.element("th", "sector", "scope", "col");
@@ -93,8 +108,7 @@ final class MixerCard {
     Ticks.endTable(m);
   }
 
-  private static void tally(
-      Markup m, FloorPart floor, BatchPlan plan, Sector sector, String key) {
+  private static void tally(Markup m, FloorPart floor, BatchPlan plan, Sector sector, String key) {
     SectorBatches row =
         floor.sectors().batches(plan).stream()
             .filter(s -> s.sector().number() == sector.number())
@@ -133,13 +147,15 @@ final class MixerCard {
           sector.order() % 2 == 0 ? "#fff" : Sketch.PALE);
     }
     for (List<PlanPoint> gap : floor.buildUp().footprint().gaps()) {
-      s.shape(s.at(gap.stream().map(p -> turned(p, c, turn)).toList()), Sketch.THIN, "",
-          Sketch.HATCH);
+      s.shape(
+          s.at(gap.stream().map(p -> turned(p, c, turn)).toList()), Sketch.THIN, "", Sketch.HATCH);
     }
     for (Sector sector : sectors) {
       Vector2D p = turned(sector.labelPoint(), c, turn).multiply(sectors.size() > 20 ? 1.35 : 1.1);
-      s.textWhereFree(List.of(s.at(p), s.at(p.multiply(1.15)), s.at(p.multiply(0.85))),
-          Integer.toString(sector.order()), true);
+      s.textWhereFree(
+          List.of(s.at(p), s.at(p.multiply(1.15)), s.at(p.multiply(0.85))),
+          Integer.toString(sector.order()),
+          true);
     }
     s.text(Vector2D.of(SIZE / 2, SIZE - 4), "door", 0, true);
     return s.drawing(

@@ -44,7 +44,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
                             : desk.sizes().length(more.length()),
                         "first: nothing is cut before")));
     if (desk.plan().floor().isPresent()) {
-      priced += desk.plan().floor().get().orders().map(o -> loose(desk, o, lines, unpriced)).orElse(0.0);
+      priced +=
+          desk.plan().floor().get().orders().map(o -> loose(desk, o, lines, unpriced)).orElse(0.0);
     }
     desk.plan()
         .fixings()
@@ -89,7 +90,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
     String amount =
         item.packSize() == 1
             ? many
-            : many + (item.packs() == 1 ? " pack of " : " packs of ")
+            : many
+                + (item.packs() == 1 ? " pack of " : " packs of ")
                 + Numbers.plain(item.packSize());
     lines.add(new Line(item.name(), amount, ""));
     unpriced.add(item.name());

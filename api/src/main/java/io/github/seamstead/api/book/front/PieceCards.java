@@ -136,9 +136,7 @@ final class PieceCards {
       m.element(
           "b",
           checks.stream()
-              .map(
-                  c ->
-                      pair(base, c.from(), c.to()) + " " + w.length(c.marked()))
+              .map(c -> pair(base, c.from(), c.to()) + " " + w.length(c.marked()))
               .collect(Collectors.joining(", ")));
       m.text(", each within " + w.words().small(0.003) + ".").closeLine();
     }
@@ -197,7 +195,8 @@ final class PieceCards {
         roles.add(edge.allowance().role().label() + allowance);
       }
     }
-    m.element("p", "Edges, allowance included: " + String.join("; ", roles) + ".", "class", "small");
+    m.element(
+        "p", "Edges, allowance included: " + String.join("; ", roles) + ".", "class", "small");
   }
 
   private static void openings(Desk desk, Markup m, BaseLine base, PatternPiece piece) {

@@ -97,7 +97,9 @@ final class PieceSketch {
     Vector2D e = base.local(base.corner(1));
     if (base.isCurved()) {
       s.dimension(
-          s.at(Vector2D.of(b.minX(), b.minY())), s.at(Vector2D.of(b.maxX(), b.minY())), 9,
+          s.at(Vector2D.of(b.minX(), b.minY())),
+          s.at(Vector2D.of(b.maxX(), b.minY())),
+          9,
           w.length(b.width()));
     } else {
       s.dimension(s.at(a), s.at(e), 9, w.length(e.distance(a)));
@@ -109,7 +111,9 @@ final class PieceSketch {
       }
     }
     s.dimension(
-        s.at(Vector2D.of(b.minX(), 0)), s.at(Vector2D.of(b.minX(), b.maxY())), -9,
+        s.at(Vector2D.of(b.minX(), 0)),
+        s.at(Vector2D.of(b.minX(), b.maxY())),
+        -9,
         w.length(b.maxY()));
   }
 
@@ -156,10 +160,13 @@ final class PieceSketch {
       boolean inHole =
           piece.holes().stream()
               .anyMatch(h -> new Outline(s.at(base.local(h.cut().vertices()))).contains(at));
-      boolean room = b.width() * 1000 > 0 && Sketch.wide("GOOD SIDE") < s.at(
-          Vector2D.of(b.maxX(), 0)).getX() - s.at(Vector2D.of(b.minX(), 0)).getX();
-      if (!inHole && room && s.textWhereFree(List.of(at), piece.goodSide() ? "GOOD SIDE"
-          : "PLAIN SIDE", true)) {
+      boolean room =
+          b.width() * 1000 > 0
+              && Sketch.wide("GOOD SIDE")
+                  < s.at(Vector2D.of(b.maxX(), 0)).getX() - s.at(Vector2D.of(b.minX(), 0)).getX();
+      if (!inHole
+          && room
+          && s.textWhereFree(List.of(at), piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE", true)) {
         grain(s, base, piece, at);
         return;
       }

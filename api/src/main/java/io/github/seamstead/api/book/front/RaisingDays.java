@@ -44,7 +44,10 @@ final class RaisingDays {
     int ropes = h.pull().ropes();
     TurnRoute route = h.turning().best();
     Day day =
-        new Day("Turn and raise", "Everybody who can come. One person gives all commands, and makes fast before letting go.")
+        new Day(
+                "Turn and raise",
+                "Everybody who can come. One person gives all commands, and makes fast before"
+                    + " letting go.")
             .startIf(
                 "gusts under "
                     + w.speed(h.wind().limitGust())
@@ -56,15 +59,19 @@ final class RaisingDays {
                     + " ropes of "
                     + w.rough(h.zone().ropeMetres())
                     + " at least, padding, wind meter, gloves, helmets, pegs, hammer")
-            .people(Math.max(desk.crew().map(c -> c.people()).orElse(2), ropes * h.pull().people()));
-    day.step("Measure the wind for ten minutes; write the greatest gust:",
+            .people(
+                Math.max(desk.crew().map(c -> c.people()).orElse(2), ropes * h.pull().people()));
+    day.step(
+        "Measure the wind for ten minutes; write the greatest gust:",
         "under " + w.speed(h.wind().limitGust()));
     day.step(
-        "Turn the cover good side out: take " + route.first() + " through "
-            + route.through() + ", feed seam by seam.");
+        "Turn the cover good side out: take "
+            + route.first()
+            + " through "
+            + route.through()
+            + ", feed seam by seam.");
     day.step("Spread it round the frame, the door panel at the door. Tie the ropes to the top.");
-    day.step("Pad the top of the frame. Lay the ropes over it.",
-        ropes + " ropes");
+    day.step("Pad the top of the frame. Lay the ropes over it.", ropes + " ropes");
     day.pause(
         "before anything is raised",
         List.of(
@@ -73,15 +80,17 @@ final class RaisingDays {
             h.pull().people() + " people on the ropes, one more on the call",
             "pegs and hammers ready at every corner"));
     day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
-    day.step("Haul evenly on the call. Pull on each rope, about:", w.force(h.pull().raiseNewtons()
-        / ropes));
+    day.step(
+        "Haul evenly on the call. Pull on each rope, about:",
+        w.force(h.pull().raiseNewtons() / ropes));
     day.step("Make every rope fast. Pull the hem down all round, door panel first.");
     day.step("Peg opposite corners at once; go on with the next sheet.");
     if (hasKind(PieceKind.CAP)) {
       day.step("Set the cap from a ladder or tower that stands by itself, never from the frame.");
     }
     day.home("at least every corner is pegged", "ropes stay made fast until all pegs are in");
-    return day.stops("gusts over " + w.speed(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
+    return day.stops(
+        "gusts over " + w.speed(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
   }
 
   private boolean hasKind(PieceKind kind) {

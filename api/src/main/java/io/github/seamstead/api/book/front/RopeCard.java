@@ -57,8 +57,10 @@ final class RopeCard {
 
   private static void ropes(Sizes w, Markup m, HandlingPart h) {
     row(m, "cover to be raised", w.mass(h.bundle().massKg()));
-    row(m, "ropes over the top, each with a tail", h.pull().ropes() + " × "
-        + w.rough(h.zone().ropeMetres()));
+    row(
+        m,
+        "ropes over the top, each with a tail",
+        h.pull().ropes() + " × " + w.rough(h.zone().ropeMetres()));
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
     row(m, "pull of all ropes to raise it", w.force(h.pull().raiseNewtons()));
     row(m, "load on the top while hauling", w.force(h.pull().apexNewtons()));
@@ -68,7 +70,9 @@ final class RopeCard {
   }
 
   private static void pegs(Sizes w, Markup m, AnchoringPart a) {
-    row(m, "gust that the pegs are screened for",
+    row(
+        m,
+        "gust that the pegs are screened for",
         w.speed(a.screen().pressure().gustMetresPerSecond()));
     row(m, "pull on each peg, factored", w.force(a.screen().pegPullNewtons()));
     row(m, "its angle above the ground", w.words().angle(a.screen().pullAngleRadians()));
@@ -94,15 +98,13 @@ final class RopeCard {
     s.shape(corners, Sketch.OUTLINE, "", Sketch.PALE);
     s.line(corners.get(0), corners.get(1), 1.4, "");
     s.text(ray(middle, r - 5, -Math.PI / 2), "door", 0, true);
-    desk.plan()
-        .fixings()
-        .ifPresent(f -> pegs(s, middle, r, corners, f.pegs().gapsPerSide()));
+    desk.plan().fixings().ifPresent(f -> pegs(s, middle, corners, f.pegs().gapsPerSide()));
     double zone =
         desk.plan().handling().map(h -> h.zone().radiusMetres()).orElse(0.0)
             / pyramid.measures().circumradius();
     if (zone > 0) {
       s.circle(middle, Math.min(r * zone, SIZE / 2 - 1), Sketch.OUTLINE, "none");
-      ropes(s, middle, Math.min(r * zone, SIZE / 2 - 1), n);
+      ropes(s, middle, Math.min(r * zone, SIZE / 2 - 1));
     }
     s.text(Vector2D.of(SIZE / 2, SIZE + 3), "dots: pegs · ring: nobody inside it", 0, false);
     return s.drawing(
@@ -112,8 +114,7 @@ final class RopeCard {
             + " the top, and the ring inside which nobody stands while it is raised.");
   }
 
-  private static void pegs(
-      Sketch s, Vector2D middle, double r, List<Vector2D> corners, int gaps) {
+  private static void pegs(Sketch s, Vector2D middle, List<Vector2D> corners, int gaps) {
     for (int side = 0; side < corners.size(); side++) {
       Vector2D a = corners.get(side);
       Vector2D b = corners.get((side + 1) % corners.size());
@@ -126,7 +127,7 @@ final class RopeCard {
   }
 
   /** The ropes go out on the side that the door is not on. */
-  private static void ropes(Sketch s, Vector2D middle, double radius, int sides) {
+  private static void ropes(Sketch s, Vector2D middle, double radius) {
     for (double turn : new double[] {Math.PI / 2 - 0.35, Math.PI / 2 + 0.35}) {
       Vector2D tip = ray(middle, radius - 1, turn);
       s.line(middle, tip, Sketch.HEAVY, "");

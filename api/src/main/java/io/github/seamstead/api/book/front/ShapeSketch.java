@@ -61,9 +61,15 @@ final class ShapeSketch {
     return sketch.drawing(
         "start-shape",
         "The frame in space",
-        "A pyramid of " + pyramid.sides() + " sides seen from above its door, which is at the"
-            + " bottom. Base side " + desk.sizes().length(m.base().side()) + ", height "
-            + desk.sizes().length(m.frameHeight()) + ", hip " + desk.sizes().length(m.hipLength())
+        "A pyramid of "
+            + pyramid.sides()
+            + " sides seen from above its door, which is at the"
+            + " bottom. Base side "
+            + desk.sizes().length(m.base().side())
+            + ", height "
+            + desk.sizes().length(m.frameHeight())
+            + ", hip "
+            + desk.sizes().length(m.hipLength())
             + ".");
   }
 
@@ -136,7 +142,8 @@ final class ShapeSketch {
             sketch.text(
                 Vector2D.of(
                     sketch.at(Vector2D.ZERO).getX(),
-                    sketch.at(
+                    sketch
+                            .at(
                                 Vector2D.of(
                                     0,
                                     m.frameHeight() * Math.cos(ELEVATION)

@@ -122,14 +122,15 @@ final class Sketch {
       attributes.addAll(List.of("font-weight", "700"));
     }
     if (degrees != 0) {
-      attributes.addAll(
-          List.of("transform", "rotate(" + n(degrees) + " " + xy(foot) + ")"));
+      attributes.addAll(List.of("transform", "rotate(" + n(degrees) + " " + xy(foot) + ")"));
     }
     body.element("text", text, attributes.toArray(String[]::new));
     return this;
   }
 
-  /** Writes text at the first of some places where it lies on no other; nowhere if there is none. */
+  /**
+   * Writes text at the first of some places where it lies on no other; nowhere if there is none.
+   */
   boolean textWhereFree(List<Vector2D> places, String text, boolean bold) {
     for (Vector2D place : places) {
       if (isFree(box(place, text, "middle", 0, LETTER))) {
@@ -190,8 +191,10 @@ final class Sketch {
   void avoid(Vector2D centre, double radius) {
     taken.add(
         new double[] {
-          centre.getX() - radius, centre.getY() - radius,
-          centre.getX() + radius, centre.getY() + radius
+          centre.getX() - radius,
+          centre.getY() - radius,
+          centre.getX() + radius,
+          centre.getY() + radius
         });
   }
 
@@ -232,16 +235,23 @@ final class Sketch {
         box[0] >= 0.5 && box[1] >= 0.5 && box[2] <= width - 0.5 && box[3] <= height - 0.5;
     return within
         && taken.stream()
-            .noneMatch(
-                t -> t[0] < box[2] && t[2] > box[0] && t[1] < box[3] && t[3] > box[1]);
+            .noneMatch(t -> t[0] < box[2] && t[2] > box[0] && t[1] < box[3] && t[3] > box[1]);
   }
 
   private void path(String d, double weight, String dash, String fill) {
     List<String> attributes =
         new ArrayList<>(
             List.of(
-                "d", d, "fill", fill, "stroke", "#111", "stroke-width", n(weight),
-                "stroke-linejoin", "round"));
+                "d",
+                d,
+                "fill",
+                fill,
+                "stroke",
+                "#111",
+                "stroke-width",
+                n(weight),
+                "stroke-linejoin",
+                "round"));
     if (!dash.isEmpty()) {
       attributes.addAll(List.of("stroke-dasharray", dash));
     }

@@ -36,7 +36,11 @@ final class SoilCard {
     var texture = soil.finding().texture();
     m.open("p").element("b", soil.sample().id());
     m.text(
-        ": " + soil.floor().use().label() + ": " + soil.floor().verdict().label() + ". Clay "
+        ": "
+            + soil.floor().use().label()
+            + ": "
+            + soil.floor().verdict().label()
+            + ". Clay "
             + desk.sizes().words().range(texture.clayRange(), desk.sizes().words()::percent)
             + ".");
     m.closeLine();
@@ -50,7 +54,8 @@ final class SoilCard {
     if (!soil.nextTests().isEmpty()) {
       var next = soil.nextTests().get(0);
       m.open("p").text("Next test, it tells most for its work: ").element("b", next.kind().label());
-      m.text(" (" + Numbers.fixed(next.kind().handsOnSeconds() / 60, 0) + " min of work). Result: ");
+      m.text(
+          " (" + Numbers.fixed(next.kind().handsOnSeconds() / 60, 0) + " min of work). Result: ");
       Ticks.blank(m, "soil-" + Markup.anchor(soil.sample().id()), "result of the next test");
       m.closeLine();
     }
@@ -63,8 +68,7 @@ final class SoilCard {
       texts.computeIfAbsent(text, k -> new ArrayList<>()).add(mix.spec().id());
     }
     texts.forEach(
-        (text, mixes) ->
-            m.element("p", String.join(" and ", mixes) + ": " + text, "class", "mix"));
+        (text, mixes) -> m.element("p", String.join(" and ", mixes) + ": " + text, "class", "mix"));
   }
 
   private static void tiles(Desk desk, Markup m) {
@@ -74,7 +78,14 @@ final class SoilCard {
     }
     m.element("h3", "Trial tiles: soil to sand, by bucket, loose and as damp as they lie");
     Ticks.table(
-        m, "Trial tiles", "tile", "made", "cracks in the mould", "dust, rubbed", "scratch", "sticky");
+        m,
+        "Trial tiles",
+        "tile",
+        "made",
+        "cracks in the mould",
+        "dust, rubbed",
+        "scratch",
+        "sticky");
     for (int i = 0; i < proportions.size(); i++) {
       m.open("tr");
       Ticks.cells(m, (i + 1) + ". " + proportions.get(i));
@@ -96,13 +107,13 @@ final class SoilCard {
           "Tiles of "
               + trial.trials().mix()
               + " in the job: "
-              + String.join(", ", made(desk, trial.trials().samples()))
+              + String.join(", ", made(trial.trials().samples()))
               + ". "
               + String.join(" ", trial.reading().advice()));
     }
   }
 
-  private static List<String> made(Desk desk, List<TrialSample> samples) {
+  private static List<String> made(List<TrialSample> samples) {
     List<String> texts = new ArrayList<>();
     for (TrialSample s : samples) {
       texts.add("1 : " + Sizes.number(s.sandParts()));

@@ -68,9 +68,7 @@ final class StartSheet {
       String to = Numbers.fixed(Math.ceil(work.latest() / 7), 0);
       fact(
           m,
-          (work.isOpenEnded()
-                  ? from + " or more"
-                  : from.equals(to) ? from : from + "–" + to)
+          (work.isOpenEnded() ? from + " or more" : from.equals(to) ? from : from + "–" + to)
               + " weeks",
           "with drying; likely " + Numbers.fixed(Math.ceil(work.likely() / 7), 0));
     }
@@ -168,7 +166,8 @@ final class StartSheet {
         needs.lines().isEmpty() ? "Nothing to buy" : "To buy",
         needs.lines().isEmpty()
             ? "what the job states is enough."
-            : needs.lines().size() + (needs.lines().size() == 1 ? " thing" : " things")
+            : needs.lines().size()
+                + (needs.lines().size() == 1 ? " thing" : " things")
                 + ": see the order.");
     List<String> tests = tests(desk);
     light(

@@ -22,15 +22,39 @@ final class Ticks {
   /** Writes a blank for what is measured, or for a time and initials. */
   static void blank(Markup to, String key, String spoken) {
     to.open(
-        "input", "class", "blank", "type", "text", "size", "6", "autocomplete", "off", "data-k",
-        key, "aria-label", spoken);
+        "input",
+        "class",
+        "blank",
+        "type",
+        "text",
+        "size",
+        "6",
+        "autocomplete",
+        "off",
+        "data-k",
+        key,
+        "aria-label",
+        spoken);
   }
 
   /** Writes a blank for a number. */
   static void number(Markup to, String key, String spoken) {
     to.open(
-        "input", "class", "blank", "type", "text", "inputmode", "decimal", "size", "6",
-        "autocomplete", "off", "data-k", key, "aria-label", spoken);
+        "input",
+        "class",
+        "blank",
+        "type",
+        "text",
+        "inputmode",
+        "decimal",
+        "size",
+        "6",
+        "autocomplete",
+        "off",
+        "data-k",
+        key,
+        "aria-label",
+        spoken);
   }
 
   /** Starts a table that scrolls on a phone. */
@@ -40,8 +64,7 @@ final class Ticks {
     for (String column : columns) {
       boolean number = column.startsWith("#");
       to.element(
-          "th", number ? column.substring(1) : column, "scope", "col", "class",
-          number ? "n" : "t");
+          "th", number ? column.substring(1) : column, "scope", "col", "class", number ? "n" : "t");
     }
     to.close().close().open("tbody");
   }

@@ -28,7 +28,15 @@ final class WaitingCard {
         "class",
         "lead");
     Ticks.table(
-        m, "Waiting", "layer", "is", "#soonest", "#likely", "#latest", "#water at most", "weighed, %");
+        m,
+        "Waiting",
+        "layer",
+        "is",
+        "#soonest",
+        "#likely",
+        "#latest",
+        "#water at most",
+        "weighed, %");
     for (Day day : days) {
       Milestone w = day.waiting().orElseThrow();
       String layer = day.title().replace("Lay the ", "");
@@ -42,8 +50,7 @@ final class WaitingCard {
           "#" + Numbers.fixed(w.moisture() * 100, 1) + "\u00a0%");
       m.open("td", "class", "fields");
       for (int i = 1; i <= WEIGHINGS; i++) {
-        Ticks.number(
-            m, "dry-" + Markup.anchor(layer) + i, layer + ": water found, weighing " + i);
+        Ticks.number(m, "dry-" + Markup.anchor(layer) + i, layer + ": water found, weighing " + i);
         m.text(" ");
       }
       m.close().closeLine();

@@ -4,7 +4,9 @@ import io.github.seamstead.api.page.Drawing;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
-/** The weeks as a bar: work black, waiting hatched, what waiting may last besides in a dashed box. */
+/**
+ * The weeks as a bar: work black, waiting hatched, what waiting may last besides in a dashed box.
+ */
 final class WeeksSketch {
 
   private static final double WIDTH = 178;
@@ -15,8 +17,7 @@ final class WeeksSketch {
 
   static Drawing of(WorkPlan plan) {
     List<WorkPlan.Stretch> stretches = plan.calendar();
-    double end =
-        stretches.stream().mapToDouble(s -> s.late().orElse(s.dry())).max().orElse(7) / 7;
+    double end = stretches.stream().mapToDouble(s -> s.late().orElse(s.dry())).max().orElse(7) / 7;
     double weeks = Math.max(2, Math.ceil(Math.min(end, plan.likely() / 7 * 1.7)));
     List<String> names = List.of("cover", "floor");
     double height = 2 * ROW + 22;

@@ -98,8 +98,7 @@ final class WorkPlan {
 
   private double span(java.util.function.ToDoubleFunction<Milestone> wait) {
     return days.stream()
-        .mapToDouble(
-            d -> d.span() * WEEK + d.waiting().map(wait::applyAsDouble).orElse(0.0))
+        .mapToDouble(d -> d.span() * WEEK + d.waiting().map(wait::applyAsDouble).orElse(0.0))
         .sum();
   }
 }
