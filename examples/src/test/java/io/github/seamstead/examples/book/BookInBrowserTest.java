@@ -166,7 +166,7 @@ class BookInBrowserTest {
     double[][] papers = {{210 / 25.4, 297 / 25.4}, {8.5, 11}};
     for (double[] paper : papers) {
       double margins = isBook(page) ? BOOK_MARGINS : MARGINS;
-      Browser browser = open(page, (int) ((paper[0] - margins) * PIXELS));
+      Browser browser = openFolded(page, (int) ((paper[0] - margins) * PIXELS));
       List<String> headings =
           browser.texts("[...document.querySelectorAll('h1,h2,h3')].map(h => h.textContent)");
       browser.media("print");
@@ -305,7 +305,7 @@ class BookInBrowserTest {
   void theProbeFindsWhatIsWrong(String question, String body) throws IOException {
     Path page = folder.resolve("pages/wrong.html");
     Files.writeString(page, "<!DOCTYPE html><html lang='en'><title>t</title><body>" + body);
-    assertThat(faults(open("pages/wrong.html", 360), question)).isNotEmpty();
+    assertThat(faults(openFolded("pages/wrong.html", 360), question)).isNotEmpty();
   }
 
   @Test

@@ -198,9 +198,9 @@ const probe = (() => {
   }
 
   // Hidden text; all of it must show on paper, where nothing can be opened. What leads from place
-  // to place has no use there.
+  // to place, or counts ticks, has no use there.
   function hidden() {
-    return texts().filter(node => !node.parentElement.closest('nav,.bar')).filter(node => {
+    return texts().filter(node => !node.parentElement.closest('nav,.bar,.count')).filter(node => {
       const range = document.createRange();
       range.selectNodeContents(node);
       const seen = [...range.getClientRects()].some(box => box.width > 0 && box.height > 0);

@@ -18,7 +18,7 @@ final class BaseLine {
   static final int MOST_CORNERS = 14;
 
   /** A hand-drawn corner this close is as good as the cut: common practice for coated fabric. */
-  private static final double TOLERANCE = 0.003;
+  static final double TOLERANCE = 0.003;
 
   private final Outline cut;
   private final int edge;

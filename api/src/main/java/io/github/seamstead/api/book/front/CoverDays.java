@@ -127,12 +127,13 @@ final class CoverDays {
         .ifPresent(l -> day.step("Find each flaw ringed on the cut card; ring it on the cloth."));
     day.step("Mark corners a and b of every piece by the cut card, in its order.");
     day.step("Draw each piece from a and b by its piece card. A second person reads aloud.");
-    day.step("Tape both checks of the piece card; draw again what is off by more than 3 mm.");
+    day.step(
+        "Tape both checks of the piece card; draw again what is off by more than " + close() + ".");
     day.pause(
         "before the first cut",
         List.of(
             "every piece of the sheet drawn, none over a flaw",
-            "both checks of each piece within 3 mm",
+            "both checks of each piece within " + close(),
             "kept edges lie on the edge of the sheet"));
     day.step(
         "Cut along the full lines"
@@ -144,6 +145,10 @@ final class CoverDays {
         pieces + " pieces ticked" + (sheets > 0 ? ", " + sheets + " sheets done" : ""),
         w.isModel() ? "blades closed" : "blades closed, cloth off the ground and covered");
     return day.stops("a piece without its two edge names, a piece that is short.");
+  }
+
+  private String close() {
+    return w.words().small(BaseLine.TOLERANCE);
   }
 
   private static boolean hasFlaws(LayoutPart layout) {

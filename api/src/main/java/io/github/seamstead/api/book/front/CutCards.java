@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** A card for each sheet of cloth: a ruler along its edge, and where each piece starts on it. */
@@ -245,13 +246,15 @@ final class CutCards {
       Bounds box = new Outline(s.at(l.outline().vertices())).bounds();
       Vector2D middle = s.at(l.outline().centroid());
       if (Sketch.wide(l.label()) < box.width() * 0.8) {
-        s.textWhereFree(
-            List.of(
-                middle.add(Vector2D.of(0, 5)),
-                middle.add(Vector2D.of(0, -5)),
-                middle.add(Vector2D.of(0, 9))),
-            l.label(),
-            false);
+        double half = Sketch.wide(l.label()) / 2;
+        Outline drawn = new Outline(s.at(l.outline().vertices()));
+        List<Vector2D> inside =
+            Stream.of(5, -5, 9)
+                .map(y -> middle.add(Vector2D.of(0, y)))
+                .filter(p -> drawn.contains(p.add(Vector2D.of(half, 0))))
+                .filter(p -> drawn.contains(p.subtract(Vector2D.of(half, 0))))
+                .toList();
+        s.textWhereFree(inside, l.label(), false);
       }
     }
   }

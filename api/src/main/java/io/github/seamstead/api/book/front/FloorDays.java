@@ -213,7 +213,9 @@ final class FloorDays {
     Day day =
         new Day("Oil and finish", "One thin coat a day; each must be dry before the next.")
             .ofFloor()
-            .startIf("coat dry by its check; room aired, above 10 °C")
+            .startIf(
+                "coat dry by its check; room aired, above "
+                    + (w.words().isImperial() ? "50 °F" : "10 °C"))
             .bring("brushes, lint-free rags, lidded metal can with water, gloves")
             .people(2);
     day.step("Sweep damp and vacuum; fill cracks with slip, sand smooth, clean again.");

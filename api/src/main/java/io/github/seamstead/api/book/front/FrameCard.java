@@ -54,7 +54,7 @@ final class FrameCard {
     List<String> bends =
         members.bends().stream().map(b -> b.name() + " " + w.words().angle(b.angle())).toList();
     if (!bends.isEmpty()) {
-      m.element("p", "Plates bend by: " + String.join(", ", bends) + ".");
+      m.element("p", "Plates bend by: " + String.join(", ", bends) + ".", "class", "small");
     }
     return m;
   }

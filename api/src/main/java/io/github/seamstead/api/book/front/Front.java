@@ -44,6 +44,7 @@ public final class Front {
     StartSheet.write(desk, work);
     DaySheets.write(desk, work.days());
     FrameCard.write(desk);
+    SurveyForm.write(desk);
     PieceCards.write(desk);
     CutCards.write(desk);
     JoinCard.write(desk);

@@ -61,6 +61,8 @@ final class FrontStyle {
       .recipes{display:grid;grid-template-columns:1fr 1fr;gap:.6rem}
       .recipe ul{padding-left:1.1rem;margin:.2rem 0}.recipe li{font-size:1.1rem}
       .mix{font-size:1.2rem;font-weight:700}
+      .form{columns:14rem;column-gap:1rem}
+      .form p{display:flex;justify-content:space-between;align-items:end;gap:.4rem;margin:.2rem 0}
       .copies input{margin-right:.5rem}
       .hazard{margin:.35rem 0}
       table.names{width:auto}
@@ -120,12 +122,17 @@ final class FrontStyle {
         table.names td,table.names th{padding:.3mm 1.2mm;line-height:1.15}
         .facts p{margin:1.6mm 0}
         .facts b{font-size:15pt}
-        .safety{columns:2;column-gap:6mm;font-size:10pt}
+        .sheet .small{font-size:9pt;line-height:1.15}
+        .mix{font-size:12pt}
+        .form{columns:5;column-gap:3mm}
+        .form p{margin:0;break-inside:avoid;white-space:nowrap}
+        .form .blank{width:12mm}
+        .safety{columns:2;column-gap:6mm;font-size:9.5pt}
         .safety p{margin:.7mm 0}
         .safety h3{margin-top:1mm}
         .moment{break-inside:auto}
-        .hazard{break-inside:avoid;margin:1mm 0;line-height:1.22}
-        .sources{font-size:7.5pt;line-height:1.2}
+        .hazard{margin:1mm 0;line-height:1.18}
+        .sources{font-size:7pt;line-height:1.15}
         .back{break-before:page;font-size:9pt}
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
         .back>h2:first-child{break-before:page}

@@ -16,6 +16,10 @@ final class PieceSketch {
 
   private static final double RIGHT = 9;
   private static final double LEFT = 19;
+
+  /** Lower drawings have no room for words above an arrow, in millimetres. */
+  private static final double LOW = 22;
+
   private static final double ABOVE = 10;
   private static final double BELOW = 13;
   private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
@@ -152,34 +156,37 @@ final class PieceSketch {
     }
   }
 
+  /** Writes which side is seen, and draws the grain: below the words, or beside them if low. */
   private static void words(Sketch s, BaseLine base, PatternPiece piece, Bounds b) {
     Vector2D centre = s.at(base.local(piece.cut().centroid()));
-    double step = 5;
-    for (int i = 0; i < 4; i++) {
-      Vector2D at = centre.add(Vector2D.of(0, i * step - step));
+    Vector2D low = s.at(Vector2D.of(b.minX(), b.minY()));
+    Vector2D high = s.at(Vector2D.of(b.maxX(), b.maxY()));
+    String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
+    double half = Sketch.wide(side) / 2;
+    if (2 * half > high.getX() - low.getX()) {
+      return;
+    }
+    boolean flat = low.getY() - high.getY() < LOW;
+    for (double down : flat ? new double[] {0} : new double[] {-5, 0, 5, 10}) {
+      Vector2D at = centre.add(Vector2D.of(0, down));
       boolean inHole =
           piece.holes().stream()
               .anyMatch(h -> new Outline(s.at(base.local(h.cut().vertices()))).contains(at));
-      boolean room =
-          b.width() * 1000 > 0
-              && Sketch.wide("GOOD SIDE")
-                  < s.at(Vector2D.of(b.maxX(), 0)).getX() - s.at(Vector2D.of(b.minX(), 0)).getX();
-      if (!inHole
-          && room
-          && s.textWhereFree(List.of(at), piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE", true)) {
-        grain(s, base, piece, at);
+      if (!inHole && s.textWhereFree(List.of(at), side, true)) {
+        grain(s, base, piece, at.add(flat ? Vector2D.of(half + 4, 0) : Vector2D.of(0, 8)), flat);
         return;
       }
     }
   }
 
-  private static void grain(Sketch s, BaseLine base, PatternPiece piece, Vector2D below) {
+  private static void grain(
+      Sketch s, BaseLine base, PatternPiece piece, Vector2D middle, boolean flat) {
     Vector2D zero = base.local(Vector2D.ZERO);
     Vector2D one = base.local(Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain())));
     Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
-    Vector2D foot = below.add(Vector2D.of(0, way.getY() < -0.5 ? 12 : 6));
-    Vector2D tip = foot.add(way.multiply(8));
-    s.line(foot, tip, Sketch.OUTLINE, "").head(tip, way);
-    s.textWhereFree(List.of(foot.add(Vector2D.of(7, -2))), "warp", false);
+    double half = flat ? 2.5 : 4;
+    Vector2D tip = middle.add(way.multiply(half));
+    s.line(middle.subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
+    s.textWhereFree(List.of(middle.add(Vector2D.of(6, 0))), "warp", false);
   }
 }

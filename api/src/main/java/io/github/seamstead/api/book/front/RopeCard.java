@@ -131,7 +131,10 @@ final class RopeCard {
     for (double turn : new double[] {Math.PI / 2 - 0.35, Math.PI / 2 + 0.35}) {
       Vector2D tip = ray(middle, radius - 1, turn);
       s.line(middle, tip, Sketch.HEAVY, "");
-      s.head(tip, tip.subtract(middle).normalize());
+      Vector2D way = tip.subtract(middle).normalize();
+      Vector2D back = tip.subtract(way.multiply(4));
+      Vector2D side = Vector2D.of(-way.getY(), way.getX()).multiply(1.3);
+      s.shape(List.of(tip, back.add(side), back.subtract(side)), Sketch.THIN, "", "#111");
     }
     s.text(ray(middle, radius * 0.5, Math.PI / 2), "ropes", 0, false);
   }

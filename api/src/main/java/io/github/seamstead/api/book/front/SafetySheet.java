@@ -117,9 +117,9 @@ final class SafetySheet {
       Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
     m.open("p", "class", "hazard");
     m.element("strong", (canKill(hazard) ? "WARNING" : "CAUTION") + ": " + hazard.label());
-    m.text(". " + cautions.get(0).risk());
+    m.text(".");
     for (Caution c : cautions) {
-      m.text(" ").element("b", c.limit());
+      m.text(" " + c.risk() + " ").element("b", c.limit());
       c.source().ifPresent(s -> m.element("sup", note(s.citation(), sources)));
     }
     m.closeLine();

@@ -76,7 +76,7 @@ final class Sizes {
   static String days(OptionalDouble days, double horizon) {
     return days.isPresent()
         ? days(days.getAsDouble())
-        : "more than" + NO_BREAK + Numbers.fixed(horizon, 0) + NO_BREAK + "days";
+        : "over" + NO_BREAK + Numbers.fixed(horizon, 0) + NO_BREAK + "days";
   }
 
   static String number(double value) {

@@ -10,7 +10,7 @@ final class WaitingCard {
 
   static final String TITLE = "Waiting card";
   static final String ANCHOR = "sheet-waiting-card";
-  private static final int WEIGHINGS = 6;
+  private static final int WEIGHINGS = 4;
 
   private WaitingCard() {}
 

@@ -45,7 +45,7 @@ class FrontTest {
       if (!quotes) {
         assertThat(Sheets.text(sheet))
             .as(sheet.title())
-            .doesNotContainPattern("\\d\u00a0(m|mm|kg|m²|m/s|N|l)\\b");
+            .doesNotContainPattern("\\d[\u00a0 ](m|mm|kg|m²|m/s|N|l)\\b");
       }
     }
   }

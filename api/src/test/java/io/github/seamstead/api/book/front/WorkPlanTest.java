@@ -95,7 +95,7 @@ class WorkPlanTest {
       assertThat(calendar.get(i).from()).isCloseTo(calendar.get(i - 1).dry(), within(1e-9));
     }
     String card = Sheets.text(desk, WaitingCard.TITLE);
-    assertThat(card).contains("dry pack").contains("levelling coat").contains("more than");
+    assertThat(card).contains("dry pack").contains("levelling coat").contains("over");
   }
 
   @Test
