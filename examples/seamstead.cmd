@@ -12,6 +12,11 @@ if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" (
   set "java=%JAVA_HOME%\bin\java.exe"
   set "jar=%JAVA_HOME%\bin\jar.exe"
 )
+"%java%" -version >nul 2>&1
+if errorlevel 1 (
+  echo seamstead: no Java was found; install a JDK of version 17 or later, and put it on the PATH or set JAVA_HOME 1>&2
+  exit /b 3
+)
 if "%SEAMSTEAD_REBUILD%"=="1" if exist "%launch%" rmdir /s /q "%launch%"
 if exist "%launch%\stamp" goto start
 

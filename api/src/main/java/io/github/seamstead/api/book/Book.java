@@ -71,6 +71,7 @@ public record Book(
     if (!plan.derivations().isEmpty()) {
       WorkedChapter.write(book, plan.derivations());
     }
+    book.listDrawings();
     drawings.putAll(book.drawings());
     PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
     return new Book(

@@ -3,6 +3,7 @@ package io.github.seamstead.api.book;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
+import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -18,9 +19,10 @@ public final class BookWriter {
    *
    * @param plan the plan
    * @param folder where it goes; new, empty, or made by an earlier run
-   * @throws IllegalArgumentException if the folder is refused, as {@link BookFolder#refusal(Path)}
-   *     tells
-   * @throws UncheckedIOException if a file cannot be written; nothing is left behind then
+   * @throws IllegalArgumentException if the folder is refused, as {@link BookFolder#refusal(Path,
+   *     Path...)} tells
+   * @throws UncheckedIOException if a file cannot be written, with the reason; nothing is left
+   *     behind then
    */
   public static void write(JobPlan plan, Path folder) {
     try (BookFolder book = BookFolder.draft(folder)) {
@@ -43,7 +45,8 @@ public final class BookWriter {
       }
       book.publish();
     } catch (IOException e) {
-      throw new UncheckedIOException("the book cannot be written to " + folder, e);
+      throw new UncheckedIOException(
+          "the book cannot be written to " + folder + ": " + IoReason.of(e), e);
     }
   }
 }

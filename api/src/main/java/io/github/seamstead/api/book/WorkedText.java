@@ -16,10 +16,29 @@ final class WorkedText {
     return text.toString();
   }
 
-  /** Writes all derivations as one LaTeX document that needs amsmath and nothing else. */
+  /** A sum that is wider than the text is scaled down: few break well by rule. */
+  private static final String PREAMBLE =
+      """
+      \\documentclass{article}
+      \\usepackage[utf8]{inputenc}
+      \\usepackage[T1]{fontenc}
+      \\usepackage{textcomp}
+      \\usepackage{amsmath}
+      \\usepackage{graphicx}
+      \\usepackage[a4paper,margin=20mm]{geometry}
+      \\setlength{\\parindent}{0pt}
+      \\setlength{\\parskip}{1ex}
+      \\newsavebox{\\sumbox}
+      \\newcommand{\\fitted}[1]{\\sbox{\\sumbox}{$\\displaystyle #1$}%
+        \\ifdim\\wd\\sumbox>\\linewidth\\resizebox{\\linewidth}{!}{\\usebox{\\sumbox}}%
+        \\else\\usebox{\\sumbox}\\fi}
+      \\begin{document}
+      \\raggedright
+      """;
+
+  /** Writes all derivations as one LaTeX document that needs the base packages and nothing else. */
   static String latex(List<Derivation> derivations) {
-    StringBuilder text = new StringBuilder();
-    text.append("\\documentclass{article}\n\\usepackage{amsmath}\n\\begin{document}\n");
+    StringBuilder text = new StringBuilder(PREAMBLE);
     derivations.forEach(d -> text.append(Typeset.latex(d)).append('\n'));
     return text.append("\\end{document}\n").toString();
   }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param largest largest grain, in metres, if stated
  * @param moisture water over dry mass as it lies, as a part of one
  * @param deliveryStep mass in which it is sold, in kilograms
- * @param pricePerTonne price of a tonne, in the money of the site, as a part of one, if stated
+ * @param pricePerTonne price of a tonne, in the money of the site, if stated
  */
 public record Aggregate(
     String id,

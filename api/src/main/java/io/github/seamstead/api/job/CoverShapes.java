@@ -208,6 +208,8 @@ final class CoverShapes {
             310e-6,
             "310 ml",
             "a usual cartridge");
+    Shape.Key<Adhesive> adhesive =
+        s.optional("adhesive", AdhesiveShapes.adhesive(), "what the maker of the adhesive states");
     Shape.Key<Double> spare =
         s.assumed(
             "spare",
@@ -225,6 +227,7 @@ final class CoverShapes {
                 v.get(packSize),
                 v.find(adhesiveBead),
                 v.get(cartridge),
+                v.find(adhesive),
                 v.get(spare)));
   }
 
@@ -259,7 +262,7 @@ final class CoverShapes {
         s.assumed(
             "liftLimit",
             Quantities.of(Dimension.MASS, "kg", 1, 100),
-            "the most that one person may handle",
+            "the most that one person may handle; a lower limit of the lifting equation goes first",
             23.0,
             "23 kg",
             "revised NIOSH lifting equation: load constant under ideal conditions");

@@ -1,6 +1,8 @@
 package io.github.seamstead.api.job;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,26 +12,32 @@ final class FileText {
 
   private FileText() {}
 
-  /** Reads a whole file that is not too large. */
+  /** Reads a whole file that is not too large; a pipe as well, which has no size beforehand. */
   static byte[] bytes(Path file) {
-    String name = String.valueOf(file.getFileName());
-    if (!Files.exists(file)) {
-      throw fault("no file " + name, "must be a file that exists");
-    }
-    if (!Files.isRegularFile(file)) {
-      throw fault(name + ", which is not a file", "must be a JSON file");
-    }
+    byte[] content;
     try {
-      long size = Files.size(file);
-      if (size > JobReader.LARGEST_BYTES) {
-        throw fault(
-            name + " of " + size + " bytes",
-            "must be at most " + JobReader.LARGEST_BYTES + " bytes");
+      if (Files.isDirectory(file)) {
+        throw new FileSystemException(file.toString(), null, "it is a folder, not a JSON file");
       }
-      return Files.readAllBytes(file);
+      if (Files.isRegularFile(file) && Files.size(file) > JobReader.LARGEST_BYTES) {
+        throw tooLarge(file, Files.size(file) + " bytes");
+      }
+      try (InputStream in = Files.newInputStream(file)) {
+        content = in.readNBytes((int) JobReader.LARGEST_BYTES + 1);
+      }
     } catch (IOException e) {
-      throw fault(name + ", which cannot be read", "must be a readable file");
+      throw new JobFileException(file, e);
     }
+    if (content.length > JobReader.LARGEST_BYTES) {
+      throw tooLarge(file, "more");
+    }
+    return content;
+  }
+
+  private static JobFaultsException tooLarge(Path file, String size) {
+    return fault(
+        file.getFileName() + " of " + size,
+        "must be at most " + JobReader.LARGEST_BYTES + " bytes");
   }
 
   /** Reads a text by a shape. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param packSize fixings in a pack
  * @param adhesiveBead diameter of the bead of adhesive along each seam, in metres, if stated
  * @param cartridge volume of adhesive in a cartridge, in cubic metres
+ * @param adhesive what the maker of the adhesive states, if stated
  * @param spare spare fixings and adhesive, as a part of one
  */
 public record Fixings(
@@ -20,4 +21,5 @@ public record Fixings(
     int packSize,
     Optional<Double> adhesiveBead,
     double cartridge,
+    Optional<Adhesive> adhesive,
     double spare) {}

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param longestOpenTime longest time in which a wet edge still joins, in seconds
  * @param reserve material ordered over the need, as a part of one
  * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
+ * @param outline the floor's outline, instead of the base of the frame, if stated
  */
 public record Floor(
     double edging,
@@ -26,7 +27,8 @@ public record Floor(
     double shortestOpenTime,
     double longestOpenTime,
     double reserve,
-    Optional<Double> softBase) {
+    Optional<Double> softBase,
+    Optional<FloorOutline> outline) {
 
   /**
    * Copies the lists.
@@ -41,6 +43,7 @@ public record Floor(
    * @param longestOpenTime longest time in which a wet edge still joins, in seconds
    * @param reserve material ordered over the need, as a part of one
    * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
+   * @param outline the floor's outline, instead of the base of the frame, if stated
    */
   public Floor {
     gaps = List.copyOf(gaps);

@@ -110,16 +110,28 @@ final class FloorRules {
     }
   }
 
-  /** The door's face is one of the frame's. */
-  static void door(Floor floor, Frame frame, Shape.Faults faults) {
+  /** The door's face is one of the frame's, or of the floor's own outline. */
+  static void door(Floor floor, Optional<Frame> frame, Shape.Faults faults) {
+    if (frame.isEmpty() && floor.outline().isEmpty()) {
+      faults.note(
+          "floor.outline",
+          "no outline of the floor, and no frame over it",
+          "must be there: state the floor's outline, or a frame");
+      return;
+    }
+    int sides =
+        floor
+            .outline()
+            .map(FloorOutline::doorSides)
+            .orElseGet(() -> frame.map(Frame::sides).orElseThrow());
     floor
         .doorFace()
-        .filter(face -> face > frame.sides())
+        .filter(face -> face > sides)
         .ifPresent(
             face ->
                 faults.note(
                     "floor.doorFace",
                     "face " + face,
-                    "must be from 1 to " + frame.sides() + ", the number of sides"));
+                    "must be from 1 to " + sides + ", the number of sides"));
   }
 }

@@ -171,7 +171,8 @@ final class FloorShapes {
             "doorFace",
             Kinds.count(1, 64),
             "the face with the door, towards which the floor is laid; that of cover.door if left"
-                + " out");
+                + " out. Of an outline the side, of a round room one of 16, counter-clockwise from"
+                + " the side nearest the reader");
     Shape.Key<List<FloorLayer>> layers =
         s.required("layers", Kinds.list(floorLayer(), 1, 20), "layers from the bottom to the top");
     Shape.Key<List<MixSpec>> mixes =
@@ -205,6 +206,11 @@ final class FloorShapes {
             "softBase",
             Quantities.length("mm", 0, 2000),
             "thickness of turf and topsoil left under the floor; 0 mm if stripped to the subsoil");
+    Shape.Key<FloorOutline> outline =
+        s.optional(
+            "outline",
+            OutlineShapes.outline(),
+            "the floor's outline; the base of the frame if left out");
     s.rule(
         (v, faults) -> {
           if (v.get(shortestOpenTime) > v.get(longestOpenTime)) {
@@ -226,6 +232,7 @@ final class FloorShapes {
                 v.get(shortestOpenTime),
                 v.get(longestOpenTime),
                 v.get(reserve),
-                v.find(softBase)));
+                v.find(softBase),
+                v.find(outline)));
   }
 }

@@ -43,10 +43,7 @@ final class FrameShapes {
     Shape.Key<Integer> count =
         s.optional("count", Kinds.count(1, 10000), "how many there are; no limit if left out");
     Shape.Key<Double> cost =
-        s.optional(
-            "cost",
-            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
-            "price of one bar, in the money of the site");
+        s.optional("cost", Quantities.money(), "price of one bar, in the money of the site");
     return s.makes(v -> new BarStock(v.get(length), v.find(count), v.find(cost)));
   }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param seamstead version of the form of the document; always 1
  * @param site the site and who works there, if stated
- * @param frame the frame that carries the cover
+ * @param frame the frame that carries the cover, if there is one
  * @param cover the cover; not planned if left out, if stated
  * @param stock the sheets and rolls; panels are not laid out if left out, if stated
  * @param soils local soils with their tests
@@ -21,7 +21,7 @@ import java.util.Optional;
 public record JobDocument(
     int seamstead,
     Optional<Site> site,
-    Frame frame,
+    Optional<Frame> frame,
     Optional<Cover> cover,
     Optional<Stock> stock,
     List<SoilSample> soils,
@@ -36,7 +36,7 @@ public record JobDocument(
    *
    * @param seamstead version of the form of the document; always 1
    * @param site the site and who works there, if stated
-   * @param frame the frame that carries the cover
+   * @param frame the frame that carries the cover, if there is one
    * @param cover the cover; not planned if left out, if stated
    * @param stock the sheets and rolls; panels are not laid out if left out, if stated
    * @param soils local soils with their tests

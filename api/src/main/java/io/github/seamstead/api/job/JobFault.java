@@ -1,6 +1,8 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.text.Escapes;
+import java.io.Serializable;
 
 /**
  * One fault of a job document.
@@ -11,7 +13,8 @@ import io.github.seamstead.shared.check.Args;
  * @param given what the document says there
  * @param allowed what to write instead
  */
-public record JobFault(String path, int line, String given, String allowed) {
+public record JobFault(String path, int line, String given, String allowed)
+    implements Serializable {
 
   /**
    * Checks the words.
@@ -30,12 +33,13 @@ public record JobFault(String path, int line, String given, String allowed) {
   }
 
   /**
-   * Writes the fault on one line.
+   * Writes the fault on one line that is safe on a terminal: what the document says is shown with
+   * its control characters and marks of writing direction as codes.
    *
    * @return for example {@code $.frame.sides (line 4): given 2; must be from 3 to 64}
    */
   public String text() {
     String where = line > 0 ? path + " (line " + line + ")" : path;
-    return where + ": given " + given + "; " + allowed;
+    return Escapes.terminal(where + ": given " + given + "; " + allowed);
   }
 }

@@ -9,7 +9,7 @@ public final class JobFaultsException extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
-  private final transient List<JobFault> faults;
+  private final JobFault[] faults;
 
   /**
    * Creates the exception.
@@ -19,7 +19,7 @@ public final class JobFaultsException extends IllegalArgumentException {
    */
   public JobFaultsException(List<JobFault> faults) {
     super(faults.stream().map(JobFault::text).collect(Collectors.joining("\n")));
-    this.faults = Args.notEmpty("faults", faults);
+    this.faults = Args.notEmpty("faults", faults).toArray(JobFault[]::new);
   }
 
   /**
@@ -28,6 +28,6 @@ public final class JobFaultsException extends IllegalArgumentException {
    * @return at least one, in the order of the document
    */
   public List<JobFault> faults() {
-    return faults;
+    return List.of(faults);
   }
 }

@@ -16,10 +16,10 @@ public final class JobReader {
   /**
    * Reads a document from a file.
    *
-   * @param file a JSON file in UTF-8
+   * @param file a JSON file in UTF-8, or a pipe that gives one
    * @return the job
-   * @throws JobFaultsException with all faults, if there are any; also if the file cannot be read
-   *     or is too large
+   * @throws JobFaultsException with all faults, if there are any; also if the file is too large
+   * @throws JobFileException if the file cannot be read
    */
   public static Job read(Path file) {
     return parse(FileText.bytes(file));

@@ -10,9 +10,20 @@ final class JobRules {
 
   private JobRules() {}
 
-  static void frameAndCover(Frame frame, Optional<Cover> cover, Shape.Faults faults) {
-    evenMeasures(frame, faults);
-    cover.ifPresent(c -> openings(frame, c, faults));
+  static void frameAndCover(Optional<Frame> frame, Optional<Cover> cover, Shape.Faults faults) {
+    frame.ifPresent(f -> evenMeasures(f, faults));
+    frame.ifPresent(f -> cover.ifPresent(c -> openings(f, c, faults)));
+    if (cover.isPresent() && frame.isEmpty()) {
+      faults.note("frame", "no frame under a cover", "must be there: a cover is drawn for a frame");
+    }
+  }
+
+  /** A document asks for something. */
+  static void something(boolean anything, Shape.Faults faults) {
+    if (!anything) {
+      faults.note(
+          "frame", "neither frame nor floor nor soils", "must be there, or at least one of these");
+    }
   }
 
   private static void evenMeasures(Frame frame, Shape.Faults faults) {

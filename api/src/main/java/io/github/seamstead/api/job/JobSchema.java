@@ -2,7 +2,9 @@ package io.github.seamstead.api.job;
 
 import io.github.seamstead.api.json.JsonWriter;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The JSON Schema (draft 2020-12) of the job document, made from the shapes that read it. */
 public final class JobSchema {
@@ -23,6 +25,9 @@ public final class JobSchema {
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     schema.put("title", "Seamstead job document, version 1");
     JobShapes.jobDocument().describe(schema, definitions);
+    schema.put(
+        "anyOf",
+        Stream.of("frame", "floor", "soils").map(key -> Map.of("required", List.of(key))).toList());
     schema.put("$defs", definitions);
     return JsonWriter.text(schema);
   }

@@ -17,7 +17,10 @@ final class JobShapes {
         s.required("seamstead", Kinds.count(1, 1), "version of the form of the document; always 1");
     Shape.Key<Site> site = s.optional("site", SiteShapes.site(), "the site and who works there");
     Shape.Key<Frame> frame =
-        s.required("frame", FrameShapes.frame(), "the frame that carries the cover");
+        s.optional(
+            "frame",
+            FrameShapes.frame(),
+            "the frame that carries the cover; a floor or soils can be planned without");
     Shape.Key<Cover> cover =
         s.optional("cover", CoverShapes.cover(), "the cover; not planned if left out");
     Shape.Key<Stock> stock =
@@ -51,17 +54,23 @@ final class JobShapes {
         s.optional("weather", WeatherShapes.weather(), "the weather while the floor dries");
     s.rule(
         (v, faults) -> {
-          JobRules.frameAndCover(v.get(frame), v.find(cover), faults);
+          JobRules.frameAndCover(v.find(frame), v.find(cover), faults);
+          JobRules.something(
+              v.find(frame).isPresent()
+                  || v.find(cover).isPresent()
+                  || v.find(floor).isPresent()
+                  || !v.get(soils).isEmpty(),
+              faults);
           FloorRules.materials(v.get(soils), v.get(aggregates), v.find(floor), faults);
           FloorRules.trials(v.get(trialMixes), v.find(floor), faults);
-          v.find(floor).ifPresent(f -> FloorRules.door(f, v.get(frame), faults));
+          v.find(floor).ifPresent(f -> FloorRules.door(f, v.find(frame), faults));
         });
     return s.makes(
         v ->
             new JobDocument(
                 v.get(seamstead),
                 v.find(site),
-                v.get(frame),
+                v.find(frame),
                 v.find(cover),
                 v.find(stock),
                 v.get(soils),

@@ -17,6 +17,7 @@ public final class JoinLogReader {
    *     "4L"]}]}}
    * @return the entries in order
    * @throws JobFaultsException with all faults, if there are any
+   * @throws JobFileException if the file cannot be read
    */
   public static List<LogEntry> read(Path file) {
     JoinLogDocument document =

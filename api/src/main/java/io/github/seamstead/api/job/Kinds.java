@@ -35,7 +35,7 @@ final class Kinds {
   static Kind<String> node() {
     return new Words(
         LONGEST_ID,
-        "[BT][1-9][0-9]?|A|C",
+        "([BT][1-9][0-9]?|A|C)",
         "must be a node: B1, B2, … for base corners, T1, T2, … for corners of the opening, A for"
             + " the apex, C for the ground centre");
   }

@@ -5,6 +5,7 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityFormatException;
 import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.uncertainty.Uncertain;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,11 @@ final class Quantities {
 
   /** Guards the limits against the last digit of a unit conversion. */
   private static final double LIMIT_SLACK = 1e-9;
+
+  private static final double EXAMPLE_MILLIMETRES = 40;
+
+  /** The shortest length that anyone writes in centimetres or millimetres for one in metres. */
+  private static final double LEAST_MEANT = 0.05;
 
   private Quantities() {}
 
@@ -36,14 +42,27 @@ final class Quantities {
     return of(Dimension.LENGTH, unit, least, greatest);
   }
 
-  /** The kind of one of the frame's measures, with limits that no shelter passes. */
+  /**
+   * The kind of one of the frame's measures, with limits that no shelter of poles and cloth passes.
+   * A bare number beyond them is most often one in centimetres or millimetres.
+   */
   static Kind<Double> measure(FrameMeasure measure) {
-    return switch (measure.dimension()) {
-      case LENGTH -> of(Dimension.LENGTH, "m", 0.001, 1000);
-      case AREA -> of(Dimension.AREA, "m2", 1e-6, 1e6);
-      case VOLUME -> of(Dimension.VOLUME, "m3", 1e-9, 1e7);
-      default -> of(Dimension.ANGLE, "deg", 0.1, 179.9);
+    return switch (measure) {
+      case BASE_SIDE, CIRCUMRADIUS, INRADIUS -> length("m", 0.001, 25);
+      case HEIGHT -> length("m", 0.001, 20);
+      case HIP_EDGE, SLANT_HEIGHT -> length("m", 0.001, 35);
+      case ACROSS_FLATS, ACROSS_CORNERS -> length("m", 0.001, 50);
+      case PERIMETER -> length("m", 0.003, 160);
+      case BASE_AREA -> of(Dimension.AREA, "m2", 1e-6, 2000);
+      case COVER_AREA -> of(Dimension.AREA, "m2", 1e-6, 3000);
+      case VOLUME -> of(Dimension.VOLUME, "m3", 1e-9, 13000);
+      case FACE_SLOPE, HIP_SLOPE, APEX_ANGLE -> of(Dimension.ANGLE, "deg", 0.1, 179.9);
     };
+  }
+
+  /** A price: a plain number in whatever money the site uses. */
+  static Kind<Double> money() {
+    return of(Dimension.MONEY, "1", 0, 1e6);
   }
 
   /** A ratio written as a number from 0 to 1 or in per cent. */
@@ -94,48 +113,84 @@ final class Quantities {
   private record Scale(Dimension dimension, String unit, double least, double greatest) {
 
     @Nullable Uncertain read(Json value, String path, Walk walk, boolean doubted) {
-      double si;
-      double doubt = 0;
-      if (value instanceof Json.Num n) {
-        if (!Double.isFinite(n.value())) {
+      Uncertain read = null;
+      if (value instanceof Json.Num n && isBareRead(n.value())) {
+        double si = toSi(n.value());
+        if (Double.isFinite(si)) {
+          read = Uncertain.exact(si);
+        } else {
           walk.fault(path, value, allowed());
-          return null;
         }
-        si = toSi(n.value());
       } else if (value instanceof Json.Text t) {
-        try {
-          Uncertain read =
-              doubted
-                  ? QuantityText.parseUncertain(t.text(), dimension)
-                  : Uncertain.exact(QuantityText.parse(t.text(), dimension));
-          si = read.value();
-          doubt = read.standardUncertainty();
-        } catch (QuantityFormatException e) {
-          String why =
-              String.valueOf(e.getMessage()).replaceFirst("(?s)^.*?\" for an? [a-z ]+: ", "");
-          walk.fault(path, value, why);
-          return null;
-        }
+        read = text(t, path, walk, doubted);
       } else {
-        walk.fault(
-            path,
-            value,
-            "must be a text such as \"" + example() + "\", or a bare number in " + unitName());
+        walk.fault(path, value, form());
+      }
+      if (read == null) {
         return null;
       }
       double low = toSi(least);
       double high = toSi(greatest);
+      double si = read.value();
       if (si < low - LIMIT_SLACK * Math.abs(low) || si > high + LIMIT_SLACK * Math.abs(high)) {
-        walk.fault(path, value, allowed());
+        walk.fault(path, value, allowed() + meant(value));
         return null;
       }
-      return new Uncertain(si, doubt);
+      return read;
+    }
+
+    private @Nullable Uncertain text(Json.Text value, String path, Walk walk, boolean doubted) {
+      try {
+        return doubted
+            ? QuantityText.parseUncertain(value.text(), dimension)
+            : Uncertain.exact(QuantityText.parse(value.text(), dimension));
+      } catch (QuantityFormatException e) {
+        walk.fault(path, value, dimension == Dimension.MONEY ? form() : e.reason());
+        return null;
+      }
+    }
+
+    /** Some take a bare number for metres where others take it for millimetres; zero is zero. */
+    private boolean isBareRead(double number) {
+      return !needsUnit() || (number == 0 && least <= 0);
+    }
+
+    private boolean needsUnit() {
+      return dimension == Dimension.LENGTH && !unit.equals(dimension.siSymbol());
+    }
+
+    /** What a text must look like. */
+    private String form() {
+      if (dimension == Dimension.MONEY) {
+        return "must be a plain number in the money of the site, without a unit or sign";
+      }
+      if (needsUnit()) {
+        double example = Math.max(least, Math.min(greatest, EXAMPLE_MILLIMETRES));
+        return "must be a text with its unit, such as \"" + shown(example) + "\"";
+      }
+      return "must be a text such as \"" + example() + "\", or a bare number in " + unitName();
+    }
+
+    /** The units in which a bare number of metres would have been within the limits. */
+    private String meant(Json value) {
+      if (!(value instanceof Json.Num n) || !unit.equals("m") || n.value() <= greatest) {
+        return "";
+      }
+      List<String> meant = new ArrayList<>();
+      for (String other : List.of("cm", "mm")) {
+        double metres = QuantityText.toSi(n.value(), dimension, other);
+        if (metres >= Math.max(least, LEAST_MEANT) && metres <= greatest) {
+          meant.add('"' + Numbers.plain(n.value()) + " " + other + '"');
+        }
+      }
+      return "; a bare number is in m"
+          + (meant.isEmpty() ? "" : ": did you mean " + String.join(" or ", meant) + "?");
     }
 
     private double toSi(double number) {
       return unit.equals(dimension.siSymbol())
           ? number
-          : QuantityText.parse(Numbers.plain(number) + " " + unit, dimension);
+          : QuantityText.toSi(number, dimension, unit);
     }
 
     private String allowed() {
@@ -156,21 +211,30 @@ final class Quantities {
 
     Map<String, Object> schema(boolean doubted) {
       Map<String, Object> schema = new LinkedHashMap<>();
-      schema.put("type", List.of("number", "string"));
-      schema.put("minimum", least);
-      schema.put("maximum", greatest);
+      boolean bare = isBareRead(0) || !needsUnit();
+      schema.put("type", bare ? List.of("number", "string") : "string");
+      if (bare) {
+        schema.put("minimum", needsUnit() ? 0.0 : least);
+        schema.put("maximum", needsUnit() ? 0.0 : greatest);
+      }
       schema.put("maxLength", 100);
       schema.put("pattern", "[0-9½¼¾⅓⅔⅛⅜⅝⅞]");
-      schema.put(
-          "$comment",
-          "a "
-              + dimension.label()
-              + ": a number and one of "
-              + String.join(", ", QuantityText.symbols(dimension))
-              + (doubted ? "; ± and a standard uncertainty may follow" : "")
-              + "; a bare number is in "
-              + unitName());
+      schema.put("$comment", comment(doubted));
       return schema;
+    }
+
+    private String comment(boolean doubted) {
+      if (dimension == Dimension.MONEY) {
+        return "a sum of money: a plain number in the money of the site, never in per cent";
+      }
+      return "a "
+          + dimension.label()
+          + ": a number and one of "
+          + String.join(", ", QuantityText.symbols(dimension))
+          + (doubted ? "; ± and a standard uncertainty may follow" : "")
+          + (needsUnit()
+              ? "; from " + shown(least) + " to " + shown(greatest) + "; the unit must be written"
+              : "; a bare number is in " + unitName());
     }
   }
 }

@@ -152,6 +152,11 @@ final class Shape<R> implements Kind<R> {
     for (Json.Member member : object.members()) {
       String at = path + "." + member.key();
       if (!names.contains(member.key())) {
+        if (walk.isFull()) {
+          // Words for a fault that is not kept would cost more than all the reading.
+          walk.dropped();
+          continue;
+        }
         String hint =
             Nearest.to(member.key(), names)
                 .map(near -> "did you mean \"" + near + "\"? ")

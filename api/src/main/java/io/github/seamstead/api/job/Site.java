@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.shared.quantity.UnitSystem;
+import java.time.LocalDate;
 import java.util.Optional;
 
 /**
@@ -12,10 +13,16 @@ import java.util.Optional;
  * @param crew the people who do the work, if stated
  * @param designWind gust speed at the height of the cover by the local code, in metres per second,
  *     if stated
+ * @param windFigures wind coefficients of the builder's own, if stated
+ * @param pegs pegs tested by pulling them, if stated
+ * @param start the day on which joining starts, if stated
  */
 public record Site(
     String name,
     Optional<String> note,
     UnitSystem units,
     Optional<Crew> crew,
-    Optional<Double> designWind) {}
+    Optional<Double> designWind,
+    Optional<WindFigures> windFigures,
+    Optional<PegPulls> pegs,
+    Optional<LocalDate> start) {}

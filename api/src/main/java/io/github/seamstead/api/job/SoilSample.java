@@ -35,7 +35,7 @@ import java.util.Optional;
  * @param moisture water over dry mass as it lies, as a part of one
  * @param bulking how much more room it takes as it lies than dry, as a part of one
  * @param stones share of the raw soil that is screened out, as a part of one
- * @param pricePerTonne price of a tonne, in the money of the site, as a part of one, if stated
+ * @param pricePerTonne price of a tonne, in the money of the site, if stated
  */
 public record SoilSample(
     String id,
@@ -87,7 +87,7 @@ public record SoilSample(
    * @param moisture water over dry mass as it lies, as a part of one
    * @param bulking how much more room it takes as it lies than dry, as a part of one
    * @param stones share of the raw soil that is screened out, as a part of one
-   * @param pricePerTonne price of a tonne, in the money of the site, as a part of one, if stated
+   * @param pricePerTonne price of a tonne, in the money of the site, if stated
    */
   public SoilSample {
     signs = List.copyOf(signs);

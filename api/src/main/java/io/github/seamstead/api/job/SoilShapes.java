@@ -21,9 +21,7 @@ final class SoilShapes {
 
   private static Shape.Key<Double> pricePerTonne(Shape<?> s) {
     return s.optional(
-        "pricePerTonne",
-        Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
-        "price of a tonne, in the money of the site");
+        "pricePerTonne", Quantities.money(), "price of a tonne, in the money of the site");
   }
 
   static Shape<SoilSample> soilSample() {

@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param count how many there are
  * @param reinforced edges with a reinforced border worth keeping for the hem
  * @param flaws parts that must not be used
- * @param costPerMetre price of one metre off the roll, in the money of the site, as a part of one,
- *     if stated
+ * @param costPerMetre price of one metre off the roll, in the money of the site, if stated
  * @param preference order of use, lowest first
  */
 public record StockRoll(
@@ -35,8 +34,7 @@ public record StockRoll(
    * @param count how many there are
    * @param reinforced edges with a reinforced border worth keeping for the hem
    * @param flaws parts that must not be used
-   * @param costPerMetre price of one metre off the roll, in the money of the site, as a part of
-   *     one, if stated
+   * @param costPerMetre price of one metre off the roll, in the money of the site, if stated
    * @param preference order of use, lowest first
    */
   public StockRoll {

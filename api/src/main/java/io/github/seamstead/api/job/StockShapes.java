@@ -1,6 +1,5 @@
 package io.github.seamstead.api.job;
 
-import io.github.seamstead.shared.quantity.Dimension;
 import java.util.List;
 
 /** The shapes of the stock section. */
@@ -67,10 +66,7 @@ final class StockShapes {
     Shape.Key<List<SheetEdge>> reinforced = reinforced(s);
     Shape.Key<List<StockFlaw>> flaws = flaws(s);
     Shape.Key<Double> cost =
-        s.optional(
-            "cost",
-            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
-            "price of one sheet, in the money of the site");
+        s.optional("cost", Quantities.money(), "price of one sheet, in the money of the site");
     Shape.Key<Integer> preference = preference(s);
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
@@ -99,7 +95,7 @@ final class StockShapes {
     Shape.Key<Double> costPerMetre =
         s.optional(
             "costPerMetre",
-            Quantities.of(Dimension.RATIO, "1", 0, 1000000.0),
+            Quantities.money(),
             "price of one metre off the roll, in the money of the site");
     Shape.Key<Integer> preference = preference(s);
     s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));

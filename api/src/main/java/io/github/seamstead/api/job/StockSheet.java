@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param count how many there are
  * @param reinforced edges with a reinforced border worth keeping for the hem
  * @param flaws parts that must not be used
- * @param cost price of one sheet, in the money of the site, as a part of one, if stated
+ * @param cost price of one sheet, in the money of the site, if stated
  * @param preference order of use, lowest first
  */
 public record StockSheet(
@@ -34,7 +34,7 @@ public record StockSheet(
    * @param count how many there are
    * @param reinforced edges with a reinforced border worth keeping for the hem
    * @param flaws parts that must not be used
-   * @param cost price of one sheet, in the money of the site, as a part of one, if stated
+   * @param cost price of one sheet, in the money of the site, if stated
    * @param preference order of use, lowest first
    */
   public StockSheet {

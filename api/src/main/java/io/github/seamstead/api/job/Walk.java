@@ -13,6 +13,7 @@ final class Walk {
   private static final int MOST_FAULTS = 200;
 
   private final List<JobFault> faults = new ArrayList<>();
+  private int dropped;
   private final List<Assumption> assumptions = new ArrayList<>();
   private final Map<String, Integer> lines = new HashMap<>();
 
@@ -25,9 +26,21 @@ final class Walk {
   }
 
   void fault(String path, int line, String given, String allowed) {
-    if (faults.size() < MOST_FAULTS) {
+    if (isFull()) {
+      dropped();
+    } else {
       faults.add(new JobFault(path, line, given, allowed));
     }
+  }
+
+  /** Counts a fault that is not kept: a value that has one must not be used all the same. */
+  void dropped() {
+    dropped++;
+  }
+
+  /** Whether no further fault is kept, so that none need be put in words. */
+  boolean isFull() {
+    return faults.size() >= MOST_FAULTS;
   }
 
   void assume(String path, String value, String ground) {
@@ -39,7 +52,7 @@ final class Walk {
   }
 
   int faultCount() {
-    return faults.size();
+    return faults.size() + dropped;
   }
 
   /** The faults in the order of the text. */

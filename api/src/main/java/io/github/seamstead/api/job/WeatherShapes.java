@@ -26,10 +26,28 @@ final class WeatherShapes {
             "horizon",
             Quantities.of(Dimension.TIME, "d", 1, 730),
             "how far the forecast looks",
-            90 * 86400.0,
-            "90 d",
-            "long enough for a coat in summer");
+            180 * 86400.0,
+            "180 d",
+            "long enough for a coat on a damp pack in summer");
+    Shape.Key<Integer> airChanges =
+        s.optional(
+            "airChanges",
+            Kinds.count(1, 20000),
+            "how often the air under the cover is renewed in a day; so often that it keeps the"
+                + " stated humidity if left out");
+    Shape.Key<Double> roomVolume =
+        s.optional(
+            "roomVolume",
+            Quantities.of(Dimension.VOLUME, "m3", 0.1, 100000),
+            "volume of the air under the cover; that of the frame if left out");
     return s.makes(
-        v -> new Weather(v.get(temperature), v.get(humidity), v.get(airSpeed), v.get(horizon)));
+        v ->
+            new Weather(
+                v.get(temperature),
+                v.get(humidity),
+                v.get(airSpeed),
+                v.get(horizon),
+                v.find(airChanges),
+                v.find(roomVolume)));
   }
 }

@@ -21,6 +21,16 @@ public record Drawing(
     String body) {
 
   /**
+   * Gives the same drawing under another name.
+   *
+   * @param other a file name without ending, unique in a book
+   * @return the drawing so named
+   */
+  public Drawing named(String other) {
+    return new Drawing(other, title, description, width, height, trueSize, body);
+  }
+
+  /**
    * Writes the drawing for the inside of an HTML page: it takes the width it is given.
    *
    * @return an svg element
@@ -68,13 +78,13 @@ public record Drawing(
       "role",
       "img",
       "aria-labelledby",
-      name + "-t " + name + "-d"
+      name + "_title " + name + "_text"
     };
     System.arraycopy(rest, 0, attributes, size.length, rest.length);
     return new Markup()
         .open("svg", attributes)
-        .element("title", title, "id", name + "-t")
-        .element("desc", description, "id", name + "-d")
+        .element("title", title, "id", name + "_title")
+        .element("desc", description, "id", name + "_text")
         .raw(definitions)
         .raw(body)
         .close();

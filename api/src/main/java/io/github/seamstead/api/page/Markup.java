@@ -1,8 +1,8 @@
 package io.github.seamstead.api.page;
 
+import io.github.seamstead.shared.text.Escapes;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -119,40 +119,23 @@ public final class Markup {
   }
 
   /**
-   * Escapes text for element content and quoted attributes. Characters that XML forbids are
-   * dropped.
+   * Escapes text for element content and quoted attributes, as {@link Escapes#xml(String)} does.
    *
    * @param content any text
    * @return the escaped text
    */
   public static String escape(String content) {
-    StringBuilder safe = new StringBuilder(content.length() + 16);
-    for (int i = 0; i < content.length(); i++) {
-      char c = content.charAt(i);
-      switch (c) {
-        case '&' -> safe.append("&amp;");
-        case '<' -> safe.append("&lt;");
-        case '>' -> safe.append("&gt;");
-        case '"' -> safe.append("&quot;");
-        default -> {
-          if (c >= ' ' || c == '\n' || c == '\t') {
-            safe.append(c);
-          }
-        }
-      }
-    }
-    return safe.toString();
+    return Escapes.xml(content);
   }
 
   /**
-   * Makes an anchor from a title: lower case letters, digits and hyphens.
+   * Makes an anchor from a title, as {@link Anchors#plain(String)} does.
    *
    * @param title any text
    * @return for example {@code cut-list}
    */
   public static String anchor(String title) {
-    String plain = title.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-");
-    return plain.replaceAll("^-|-$", "");
+    return Anchors.plain(title);
   }
 
   private void start(String tag, String... attributes) {

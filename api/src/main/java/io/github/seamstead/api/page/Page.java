@@ -1,6 +1,10 @@
 package io.github.seamstead.api.page;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 
 /**
@@ -75,10 +79,14 @@ public final class Page {
       """;
 
   private static final String BACK = "back-part";
+  /** Nothing runs and nothing is loaded: the page's own styles are all that is let in. */
+  public static final String POLICY =
+      "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
 
   private final String title;
   private final String language;
   private final List<String> titles = new ArrayList<>();
+  private final List<String> anchors = new ArrayList<>();
   private final List<String> bodies = new ArrayList<>();
   private final List<String> sheetTitles = new ArrayList<>();
   private final List<String> sheetAnchors = new ArrayList<>();
@@ -86,6 +94,7 @@ public final class Page {
   private final List<String> marks = new ArrayList<>();
   private final StringBuilder style = new StringBuilder();
   private String script = "";
+  private final Anchors given = new Anchors();
   private String lead = "";
 
   /**
@@ -113,12 +122,13 @@ public final class Page {
   /**
    * Adds a chapter.
    *
-   * @param chapterTitle its title, unique in the page; its anchor is {@link Markup#anchor(String)}
+   * @param chapterTitle its title; its anchor is made of it and unique in the page
    * @param body the markup below the title
    * @return this page
    */
   public Page chapter(String chapterTitle, Markup body) {
     titles.add(chapterTitle);
+    anchors.add(given.unique(chapterTitle));
     bodies.add(body.toString());
     return this;
   }
@@ -183,6 +193,7 @@ public final class Page {
     Markup page = new Markup();
     page.raw("<!DOCTYPE html>\n").open("html", "lang", language).open("head");
     page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.element("title", title).open("style").raw(STYLE).raw(style.toString()).close();
     page.closeLine();
@@ -210,13 +221,29 @@ public final class Page {
     return page.close().close().raw("\n").toString();
   }
 
+  /** The policy; of scripts it lets in the page's own alone, known by its hash. */
+  private String policy() {
+    if (script.isEmpty()) {
+      return POLICY;
+    }
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+      return POLICY + "; script-src 'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
   private void contents(Markup page) {
     page.open("nav", "aria-label", "Contents").open("ol");
     for (int i = 0; i < sheets.size(); i++) {
       link(page, sheetTitles.get(i), sheetAnchors.get(i));
     }
     if (sheets.isEmpty()) {
-      titles.forEach(chapter -> link(page, chapter, Markup.anchor(chapter)));
+      for (int i = 0; i < titles.size(); i++) {
+        link(page, titles.get(i), anchors.get(i));
+      }
     } else {
       link(page, "Back part", BACK);
     }
@@ -229,7 +256,7 @@ public final class Page {
 
   private void chapters(Markup page) {
     for (int i = 0; i < titles.size(); i++) {
-      String anchor = Markup.anchor(titles.get(i));
+      String anchor = anchors.get(i);
       page.open("section", "aria-labelledby", anchor);
       page.element("h2", titles.get(i), "id", anchor).raw(bodies.get(i)).closeLine();
     }
@@ -238,7 +265,7 @@ public final class Page {
   private void folded(Markup page) {
     for (int i = 0; i < titles.size(); i++) {
       page.open("details", "class", "chapter").open("summary");
-      page.element("h2", titles.get(i), "id", Markup.anchor(titles.get(i))).close();
+      page.element("h2", titles.get(i), "id", anchors.get(i)).close();
       page.raw(bodies.get(i)).closeLine();
     }
   }

@@ -150,14 +150,26 @@ class DemoResultsTest {
     assertThat(sectors).isCloseTo(area, within(1e-9));
   }
 
-  /** Loads of 12 min with two at the mixer, and 0.4 to 1.5 hours for a square metre of layer. */
+  /**
+   * Loads of 12 min with two at the mixer, and hours for the loose volume and the area of each
+   * layer: 2.3 and 0.15 tipped, 2.7 and 0.45 rammed, 2 and 0.8 trowelled.
+   */
   @Test
   void theSeedLoftsHoursAndBarrowTrips() throws IOException {
     JsonNode floor = results("seed-loft").get("floor");
     double area = floor.get("area_m2").asDouble();
     JsonNode work = floor.get("work");
-    double hours = 4 * area * 0.8;
-    double least = 4 * area * 0.4;
+    double[] perVolume = {2.3, 2.3, 2.7, 2};
+    double[] perArea = {0.15, 0.15, 0.45, 0.8};
+    double[] leastVolume = {1.4, 1.4, 1.5, 1};
+    double[] leastArea = {0.05, 0.05, 0.15, 0.4};
+    double hours = 0;
+    double least = 0;
+    for (int i = 0; i < 4; i++) {
+      JsonNode loose = floor.at("/earth/" + i + "/looseVolume_m3");
+      hours += loose.get("likely").asDouble() * perVolume[i] + area * perArea[i];
+      least += loose.get("low").asDouble() * leastVolume[i] + area * leastArea[i];
+    }
     int trips = 0;
     for (JsonNode batch : floor.get("batches")) {
       hours += batch.at("/loads/likely").asDouble() * 12 * 2 / 60;
@@ -174,9 +186,10 @@ class DemoResultsTest {
     check(work.get("personHours_h"), "low", least);
     assertThat(work.get("layers").size()).isEqualTo(4);
     // Levelling and gravel are tipped as they come: six people share their laying.
-    check(work.at("/layers/0/clockHours_h"), "likely", area * 0.8 / 6);
+    double levelling = floor.at("/earth/0/looseVolume_m3/likely").asDouble() * 2.3 + area * 0.15;
+    check(work.at("/layers/0/clockHours_h"), "likely", levelling / 6);
     check(work.get("days_d"), "likely", work.at("/clockHours_h/likely").asDouble() / 7);
-    assertThat(floor.at("/barrowTrips/0/trips").asInt() + floor.at("/barrowTrips/1/trips").asInt())
+    assertThat(floor.at("/barrowTrips/2/trips").asInt() + floor.at("/barrowTrips/3/trips").asInt())
         .isEqualTo(trips);
     assertThat(floor.has("settlement")).isFalse();
   }
@@ -191,17 +204,15 @@ class DemoResultsTest {
   }
 
   @Test
-  void moreAirDriesTheSeedLoftSooner() throws IOException {
-    for (JsonNode layer : results("seed-loft").get("drying")) {
-      JsonNode firm = layer.at("/milestones/0/likely_d");
-      JsonNode aired = layer.at("/aired/milestones/0/likely_d");
-      assertThat(firm.isNumber() && aired.isNumber()).isTrue();
-      assertThat(aired.asDouble()).isLessThanOrEqualTo(firm.asDouble());
-    }
-    // The coat is laid wet, so that air over it counts.
+  void aShutCoverKeepsTheSeedLoftWetLonger() throws IOException {
     JsonNode coat = results("seed-loft").at("/drying/1");
-    assertThat(coat.at("/aired/milestones/0/likely_d").asDouble())
-        .isLessThan(coat.at("/milestones/0/likely_d").asDouble() - 0.1);
+    JsonNode firm = coat.at("/milestones/0/likely_d");
+    JsonNode shut = coat.at("/air/shutMilestones/0/likely_d");
+    assertThat(firm.isNumber()).isTrue();
+    assertThat(shut.isMissingNode() || shut.asDouble() > 2 * firm.asDouble()).isTrue();
+    assertThat(coat.at("/air/shutHumidity").asDouble()).isGreaterThan(0.9);
+    assertThat(coat.at("/air/changesPerDayToHold").asDouble())
+        .isGreaterThan(2 * coat.at("/air/leastChangesPerDay").asDouble());
   }
 
   @Test

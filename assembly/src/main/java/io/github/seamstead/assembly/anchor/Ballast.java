@@ -19,6 +19,12 @@ import io.github.seamstead.shared.source.Source;
  */
 public record Ballast(WindScreen screen, double friction) {
 
+  /**
+   * Friction of sacks of earth or filled drums on firm, dry ground, if none was measured: 0.4,
+   * common practice. Wet grass has less.
+   */
+  public static final double USUAL_FRICTION = 0.4;
+
   private static final Source STATICS = Source.derived("sliding and tipping of a rigid body");
   private static final Source STUDY =
       Source.found(
@@ -70,7 +76,7 @@ public record Ballast(WindScreen screen, double friction) {
     double drag = screen.windFactor() * screen.dragNewtons();
     double uplift = screen.windFactor() * screen.upliftNewtons();
     double weight = WindScreen.WEIGHT_FACTOR * WindScreen.GRAVITY;
-    double h = screen.form().heightMetres();
+    double z = screen.form().dragHeightMetres();
     double r = screen.form().inradiusMetres();
     double slide =
         steps
@@ -86,15 +92,15 @@ public record Ballast(WindScreen screen, double friction) {
     double tip =
         steps
             .step("m_tip", "mass against tipping")
-            .formula("(U + D * h / (3 * r)) / (c_w * g)")
+            .formula("(U + D * z / r) / (c_w * g)")
             .with("U", uplift, "N")
             .with("D", drag, "N")
-            .with("h", h, "m")
+            .with("z", z, "m")
             .with("r", r, "m")
             .with("c_w", WindScreen.WEIGHT_FACTOR, "")
             .with("g", WindScreen.GRAVITY, "m/s2")
             .from(STATICS)
-            .gives((uplift + drag * h / (3 * r)) / weight, "kg");
+            .gives((uplift + drag * z / r) / weight, "kg");
     return steps
         .step("m_b", "ballast to add")
         .formula("max(0, max(m_slide, m_tip) - m)")

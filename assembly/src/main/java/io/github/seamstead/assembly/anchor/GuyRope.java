@@ -20,6 +20,9 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
   /** The least angle from the mast, 30 degrees. */
   public static final double LEAST_ANGLE = Math.toRadians(30);
 
+  /** The angle from the mast that is aimed at, 45 degrees. */
+  public static final double USUAL_ANGLE = Math.toRadians(45);
+
   private static final Source STATICS = Source.derived("rope in one line from mast to ground");
   private static final Source ANGLE =
       Source.found("", "Manual of a rigging frame", "", "not under 30, better 45 degrees or more");
@@ -51,6 +54,18 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
    */
   public static GuyRope of(double horizontalNewtons, double fromMastRadians) {
     return new GuyRope(horizontalNewtons, fromMastRadians);
+  }
+
+  /**
+   * Reckons a guy from each corner of a screened cover: half of the guys share the drag, with its
+   * factor, at half a right angle from the mast.
+   *
+   * @param screen the wind on the cover
+   * @return the guy of a corner
+   */
+  public static GuyRope ofCorners(WindScreen screen) {
+    double drag = screen.windFactor() * screen.dragNewtons();
+    return new GuyRope(drag / (screen.form().sides() * WindScreen.SHARING_PEGS), USUAL_ANGLE);
   }
 
   /**

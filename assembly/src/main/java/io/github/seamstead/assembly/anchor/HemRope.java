@@ -15,6 +15,9 @@ import io.github.seamstead.shared.source.Source;
  */
 public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMetres) {
 
+  /** Dip over distance of pegs if nothing else is stated, common practice. */
+  public static final double USUAL_DIP = 0.1;
+
   private static final Source PARABOLA =
       Source.derived("flat parabolic cable under an even load: H = w s^2 / (8 d)");
 
@@ -43,6 +46,19 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    */
   public static HemRope of(double newtonsPerMetre, double spacingMetres, double dipMetres) {
     return new HemRope(newtonsPerMetre, spacingMetres, dipMetres);
+  }
+
+  /**
+   * Reckons the rope along the hem of a screened cover, hung with a dip of {@link #USUAL_DIP} of
+   * the distance of the pegs; a flatter rope pulls harder.
+   *
+   * @param screen the wind on the cover
+   * @param spacingMetres distance from peg to peg, in metres, greater than 0
+   * @return the rope
+   * @throws IllegalArgumentException if the distance is not positive
+   */
+  public static HemRope ofHem(WindScreen screen, double spacingMetres) {
+    return new HemRope(newtonsPerMetre(screen), spacingMetres, USUAL_DIP * spacingMetres);
   }
 
   /**

@@ -25,6 +25,9 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
   /** The least number of tests. */
   public static final int LEAST_TESTS = 3;
 
+  /** Tested over allowed pull if nothing else is asked for: 2, common practice. */
+  public static final double USUAL_FACTOR = 2;
+
   private static final int MOST_TESTS = 100;
   private static final Source CHARACTERISTIC =
       Source.fromMemory(
@@ -35,6 +38,17 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
           "BR18, guidance on transportable structures",
           "2018",
           "ground in thaw and the month after: about half");
+
+  /** What goes with every pull test, made or still to be made. */
+  public static final Caution CAUTION =
+      Caution.of(
+          Hazard.STRUCTURE,
+          "A pull test holds for one soil on one day, one kind of peg, driven as it was and pulled"
+              + " in the direction that it was pulled in.",
+          "Test in the worst spot and along the rope; halve for saturated or thawing ground; ask"
+              + " for buried services before driving. No standard gives a value for pegs shorter"
+              + " than 80 cm in the ground or thinner than 30 mm.",
+          SEASON);
 
   /**
    * Checks the tests.
@@ -158,14 +172,7 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
    * @return one soil, one day
    */
   public Caution caution() {
-    return Caution.of(
-        Hazard.STRUCTURE,
-        "A pull test holds for one soil on one day, one kind of peg, driven as it was and pulled in"
-            + " the direction that it was pulled in.",
-        "Test in the worst spot and along the rope; halve for saturated or thawing ground; ask"
-            + " for buried services before driving. No standard gives a value for pegs shorter than"
-            + " 80 cm in the ground or thinner than 30 mm.",
-        SEASON);
+    return CAUTION;
   }
 
   private static double mean(List<Double> values) {

@@ -20,6 +20,12 @@ import java.util.List;
 public record Ventilation(
     double floorSquareMetres, double highSquareMetres, double lowSquareMetres) {
 
+  /** Part of the floor asked for where high and low vents do not balance: 1/150. */
+  public static final double UNBALANCED_PART = 150;
+
+  /** Part of the floor asked for where high and low vents balance: 1/300. */
+  public static final double BALANCED_PART = 300;
+
   private static final double HAIR = 1e-9;
   private static final Source ATTIC =
       Source.found(
@@ -65,6 +71,68 @@ public record Ventilation(
   }
 
   /**
+   * Counts the openings of a cover: an opening at the top is high air unless a cap closes it, vents
+   * are high or low by where their middle stands, and a door counts only as what it is, an opening
+   * that is shut in rain, so it is left out.
+   *
+   * @param floorSquareMetres floor area, in square metres, greater than 0
+   * @param topSquareMetres opening at the top, in square metres, 0 or more
+   * @param capped whether a cap closes the top
+   * @param vents the vents
+   * @param heightMetres height of the frame that stands, in metres, greater than 0
+   * @return the comparison
+   * @throws IllegalArgumentException if an area is out of range
+   */
+  public static Ventilation ofCover(
+      double floorSquareMetres,
+      double topSquareMetres,
+      boolean capped,
+      List<Vent> vents,
+      double heightMetres) {
+    Args.positive("height of the frame", heightMetres, "m");
+    double high = capped ? 0 : topSquareMetres;
+    double low = 0;
+    for (Vent vent : vents) {
+      if (vent.heightMetres() > heightMetres / 2) {
+        high += vent.squareMetres();
+      } else {
+        low += vent.squareMetres();
+      }
+    }
+    return new Ventilation(floorSquareMetres, high, low);
+  }
+
+  /**
+   * A vent that stays open.
+   *
+   * @param squareMetres its net free area, in square metres, 0 or more
+   * @param heightMetres height of its middle over the ground, in metres, 0 or more
+   */
+  public record Vent(double squareMetres, double heightMetres) {
+
+    /**
+     * Checks the vent.
+     *
+     * @param squareMetres 0 or more
+     * @param heightMetres 0 or more
+     * @throws IllegalArgumentException if a number is out of range
+     */
+    public Vent {
+      Args.notNegative("area of the vent", squareMetres, "m2");
+      Args.notNegative("height of the vent", heightMetres, "m");
+    }
+  }
+
+  /**
+   * Gives the area of all vents together, high and low.
+   *
+   * @return net free area, in square metres
+   */
+  public double presentSquareMetres() {
+    return highSquareMetres + lowSquareMetres;
+  }
+
+  /**
    * Computes the net area behind a mesh.
    *
    * @param grossSquareMetres area of the hole, in square metres, 0 or more
@@ -105,7 +173,7 @@ public record Ventilation(
    */
   @Calculation("assembly.anchor.vents")
   public double neededSquareMetres(Steps steps) {
-    double part = balanced() ? 300 : 150;
+    double part = balanced() ? BALANCED_PART : UNBALANCED_PART;
     return steps
         .step("A_v", "net free area of vents")
         .formula("A_f / k")
@@ -122,7 +190,7 @@ public record Ventilation(
    * @return true if they have
    */
   public boolean enough() {
-    return highSquareMetres + lowSquareMetres >= neededSquareMetres() * (1 - HAIR);
+    return presentSquareMetres() >= neededSquareMetres() * (1 - HAIR);
   }
 
   /**

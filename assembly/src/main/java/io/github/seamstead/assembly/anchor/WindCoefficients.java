@@ -3,6 +3,7 @@ package io.github.seamstead.assembly.anchor;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
+import java.util.Optional;
 
 /**
  * Coefficients that turn a velocity pressure into forces on a pyramid-shaped cover.
@@ -48,6 +49,47 @@ public record WindCoefficients(double drag, double uplift, Source source, String
   }
 
   /**
+   * Tells why the simple coefficients do not hold for a form.
+   *
+   * @param form the shelter
+   * @return what was given and what they hold for, or nothing if they hold
+   */
+  public static Optional<String> outside(ShelterForm form) {
+    double slope = form.faceSlopeRadians();
+    if (slope < LEAST_SLOPE - HAIR) {
+      return Optional.of(
+          "face slope: given "
+              + Numbers.fixed(Math.toDegrees(slope), 1)
+              + " deg, these coefficients hold from 30 deg");
+    }
+    double slender = form.heightMetres() / form.greatestWidthMetres();
+    return slender > 1 + HAIR
+        ? Optional.of(
+            "height over width: given "
+                + Numbers.fixed(slender, 2)
+                + ", these coefficients hold up to 1")
+        : Optional.empty();
+  }
+
+  /**
+   * Takes coefficients that the builder states, from a code or a wind tunnel.
+   *
+   * @param drag horizontal force over pressure and greatest silhouette, greater than 0, at most 3
+   * @param uplift upward force over pressure and plan area, internal pressure included, 0 to 3
+   * @param statedBy where they stand, not blank
+   * @return the coefficients
+   * @throws IllegalArgumentException if a number is out of range or nobody states them
+   */
+  public static WindCoefficients stated(double drag, double uplift, String statedBy) {
+    Args.notBlank("source of the coefficients", statedBy);
+    return new WindCoefficients(
+        drag,
+        uplift,
+        Source.commonPractice("as the builder states: " + statedBy),
+        "as stated by the builder, from " + statedBy + "; not checked here");
+  }
+
+  /**
    * Gives simple coefficients for a closed pyramid on the ground.
    *
    * <p>A pyramid tapers, so the drag of an upright prism of the same width is on the cautious side.
@@ -61,23 +103,17 @@ public record WindCoefficients(double drag, double uplift, Source source, String
    * @throws IllegalArgumentException if the form is flatter than 30 degrees or higher than wide
    */
   public static WindCoefficients forPyramid(ShelterForm form, Openings openings) {
-    double slope = form.faceSlopeRadians();
-    Args.require(
-        slope >= LEAST_SLOPE - HAIR,
-        "face slope: given "
-            + Numbers.fixed(Math.toDegrees(slope), 1)
-            + " deg, these coefficients hold from 30 deg; give your own with their source");
-    Args.require(
-        form.heightMetres() <= form.greatestWidthMetres() * (1 + HAIR),
-        "height over width: given "
-            + Numbers.fixed(form.heightMetres() / form.greatestWidthMetres(), 2)
-            + ", these coefficients hold up to 1; give your own with their source");
+    outside(form)
+        .ifPresent(
+            reason -> {
+              throw new IllegalArgumentException(reason + "; give your own with their source");
+            });
     return new WindCoefficients(
         form.sides() < MANY_SIDES ? SQUARE_DRAG : MANY_SIDED_DRAG,
         EXTERNAL_SUCTION + openings.internal(),
         PYRAMID,
-        "closed regular pyramid on the ground, faces of 30 degrees or steeper, height up to its"
-            + " width, "
+        "regular pyramid on the ground, whole or cut off at the top, faces of 30 degrees or"
+            + " steeper, height up to its width, "
             + openings.label()
             + "; mean over the whole cover, not for edges, corners or fluttering cloth");
   }

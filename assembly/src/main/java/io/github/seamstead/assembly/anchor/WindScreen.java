@@ -13,11 +13,20 @@ import java.util.Optional;
  * Wind on the whole cover, and what the worst peg gets of it. It screens: it tells when a plan is
  * plainly too weak, and never that a structure is safe.
  *
- * <p>Drag acts on the silhouette at a third of the height, uplift on the plan. All of it goes to
- * the pegs, which stand evenly round the base. The worst peg's uplift is the greater of two models:
- * pegs as bolts on a circle about the centre, {@code R / N + 2 M / (N r)}, and tipping about the
- * lee edge, {@code 4 / 3 (R / N + M / (N r))}. Half of the pegs share the sliding. Weight counts
- * nine tenths, ground friction nothing.
+ * <p>Drag acts at the middle of the silhouette, uplift on the plan. All of it goes to the pegs,
+ * which stand evenly along the sides of the base. The worst peg's uplift is the greatest of four
+ * models, R being the uplift left and M the moment of the drag:
+ *
+ * <ul>
+ *   <li>bolts on a circle about the centre: {@code R / N + 2 M / (N r)};
+ *   <li>a circle tipping about its lee edge: {@code 4 / 3 (R / N + M / (N r))};
+ *   <li>bolts along the sides, wind on a corner: {@code R / N + M R_c / (N i^2)} with {@code i^2 =
+ *       (r^2 + a^2 / 12) / 2};
+ *   <li>tipping about a lee side: {@code (r + e) (R r + M) / (N (i^2 + r^2))}, where the farthest
+ *       peg stands {@code e} to windward: a corner with an odd number of sides, else a side.
+ * </ul>
+ *
+ * <p>Half of the pegs share the sliding. Weight counts nine tenths, ground friction nothing.
  *
  * @param form the shelter
  * @param pressure the velocity pressure
@@ -53,7 +62,7 @@ public record WindScreen(
   private static final Source FAVOURABLE =
       Source.fromMemory("CEN", "EN 1990 Basis of structural design", "2002", "favourable 0.9");
   private static final Source STATICS =
-      Source.derived("silhouette triangle with even pressure; pegs evenly on a circle");
+      Source.derived("silhouette with even pressure; pegs evenly along the sides");
 
   /**
    * Checks the numbers.
@@ -169,10 +178,13 @@ public record WindScreen(
         .gives(form.planSquareMetres(), "m2");
     steps
         .step("A_e", "greatest silhouette")
-        .formula("w * h / 2")
+        .formula("w * t * (1 - t / (2 * h)) + A_c")
         .with("w", form.greatestWidthMetres(), "m")
-        .with("h", form.heightMetres(), "m")
+        .with("t", form.topMetres(), "m")
+        .with("h", form.apexMetres(), "m")
+        .with("A_c", form.capSquareMetres(), "m2")
         .from(STATICS)
+        .note("t is the height that the frame stands, h its apex, A_c what a cap adds")
         .gives(form.elevationSquareMetres(), "m2");
     steps.section("Forces on the cover");
     double up = pegUplift(steps);
@@ -212,24 +224,71 @@ public record WindScreen(
     double moment =
         steps
             .step("M", "moment of the drag at the ground")
-            .formula("D * h / 3")
+            .formula("D * z")
             .with("D", drag, "N")
-            .with("h", form.heightMetres(), "m")
+            .with("z", form.dragHeightMetres(), "m")
             .from(STATICS)
-            .gives(drag * form.heightMetres() / 3, "N m");
+            .note("z is the height of the middle of the silhouette")
+            .gives(drag * form.dragHeightMetres(), "N m");
+    return worst(rest, moment, steps);
+  }
+
+  private double worst(double rest, double moment, Steps steps) {
     double r = form.inradiusMetres();
-    double circle = rest / pegs + 2 * moment / (pegs * r);
-    double edge = 4.0 / 3 * (rest / pegs + moment / (pegs * r));
+    double a = form.baseSideMetres();
+    double corner = form.circumradiusMetres();
+    double far = form.sides() % 2 == 0 ? r : corner;
+    double spread =
+        steps
+            .step("i2", "mean square distance of the pegs from a line through the centre")
+            .formula("(r^2 + a^2 / 12) / 2")
+            .with("r", r, "m")
+            .with("a", a, "m")
+            .from(STATICS)
+            .gives((r * r + a * a / 12) / 2, "m2");
+    double circle =
+        steps
+            .step("T_circle", "worst peg of two circles of pegs: bolted, or tipping about the lee")
+            .formula("max(R + 2 * M / r, 4 / 3 * (R + M / r)) / N")
+            .with("R", rest, "N")
+            .with("M", moment, "N m")
+            .with("r", r, "m")
+            .with("N", pegs, "")
+            .from(STATICS)
+            .gives(Math.max(rest + 2 * moment / r, 4.0 / 3 * (rest + moment / r)) / pegs, "N");
+    double bolts =
+        steps
+            .step("T_bolts", "worst peg of bolts along the sides, wind on a corner")
+            .formula("(R + M * R_c / i2) / N")
+            .with("R", rest, "N")
+            .with("M", moment, "N m")
+            .with("R_c", corner, "m")
+            .with("i2", spread, "m2")
+            .with("N", pegs, "")
+            .from(STATICS)
+            .gives((rest + moment * corner / spread) / pegs, "N");
+    double tip =
+        steps
+            .step("T_tip", "worst peg when the cover tips about a lee side")
+            .formula("(r + e) * (R * r + M) / (i2 + r^2) / N")
+            .with("r", r, "m")
+            .with("e", far, "m")
+            .with("R", rest, "N")
+            .with("M", moment, "N m")
+            .with("i2", spread, "m2")
+            .with("N", pegs, "")
+            .from(STATICS)
+            .note("e is the distance of the farthest peg to windward")
+            .gives((r + far) * (rest * r + moment) / (spread + r * r) / pegs, "N");
     return steps
         .step("T", "uplift of the worst peg")
-        .formula("max(0, max(R / N + 2 * M / (N * r), 4 / 3 * (R / N + M / (N * r))))")
-        .with("R", rest, "N")
-        .with("M", moment, "N m")
-        .with("N", pegs, "")
-        .with("r", r, "m")
+        .formula("max(0, max(T_circle, max(T_bolts, T_tip)))")
+        .with("T_circle", circle, "N")
+        .with("T_bolts", bolts, "N")
+        .with("T_tip", tip, "N")
         .from(STATICS)
-        .note("pegs as bolts on a circle, or tipping about the lee edge: the greater")
-        .gives(Math.max(0, Math.max(circle, edge)), "N");
+        .note("the greatest of the models")
+        .gives(Math.max(0, Math.max(circle, Math.max(bolts, tip))), "N");
   }
 
   private double drag(Steps steps) {

@@ -19,6 +19,9 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
   /** The most sides of a hem. */
   public static final int MOST_SIDES = 64;
 
+  /** Greatest distance of pegs round a hem if nothing else is stated: 0.6 m, common practice. */
+  public static final double USUAL_SPACING = 0.6;
+
   private static final Source DERIVED = Source.derived("closed ring: as many pegs as gaps");
 
   /**

@@ -7,6 +7,7 @@ import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * How many people lift a load. The team rule is {@link TeamLift}'s: two thirds of the sum for two,
@@ -14,9 +15,11 @@ import java.util.OptionalDouble;
  *
  * @param loadKg the load, in kilograms, greater than 0
  * @param limit what one person may lift
+ * @param onePersonKg what one person is asked to lift at most, in kilograms: the limit, or less
  * @param team the least team that may lift it, or nothing if four people may not
  */
-public record LiftTeam(double loadKg, LiftLimit limit, Optional<TeamLift> team) {
+public record LiftTeam(
+    double loadKg, LiftLimit limit, double onePersonKg, Optional<TeamLift> team) {
 
   /**
    * Finds the least team.
@@ -27,15 +30,28 @@ public record LiftTeam(double loadKg, LiftLimit limit, Optional<TeamLift> team) 
    * @throws IllegalArgumentException if the load is not positive
    */
   public static LiftTeam of(double loadKg, LiftLimit limit) {
+    return of(loadKg, limit, limit.kilograms());
+  }
+
+  /**
+   * Finds the least team that also keeps to a limit of the crew's own; the lower of both counts.
+   *
+   * @param loadKg the load, in kilograms, greater than 0
+   * @param limit what one person may lift
+   * @param statedKg what the crew lets one person lift, in kilograms, 0 or more
+   * @return the team
+   * @throws IllegalArgumentException if the load is not positive
+   */
+  public static LiftTeam of(double loadKg, LiftLimit limit, double statedKg) {
     Args.positive("load", loadKg, "kg");
-    double one = limit.kilograms();
-    for (int people = 1; one > 0 && people <= TeamLift.MOST_PEOPLE; people++) {
-      TeamLift team = TeamLift.of(people, one);
-      if (team.capacityKg() >= loadKg * (1 - 1e-12)) {
-        return new LiftTeam(loadKg, limit, Optional.of(team));
-      }
-    }
-    return new LiftTeam(loadKg, limit, Optional.empty());
+    Args.notNegative("lift of one person", statedKg, "kg");
+    double one = Math.min(limit.kilograms(), statedKg);
+    OptionalInt people = one > 0 ? TeamLift.peopleFor(loadKg, one) : OptionalInt.empty();
+    return new LiftTeam(
+        loadKg,
+        limit,
+        one,
+        people.isPresent() ? Optional.of(TeamLift.of(people.getAsInt(), one)) : Optional.empty());
   }
 
   /**
@@ -61,7 +77,7 @@ public record LiftTeam(double loadKg, LiftLimit limit, Optional<TeamLift> team) 
           + String.join("; ", limit.outside())
           + "); change the lift or use a hoist.";
     }
-    String one = Numbers.significant(limit.kilograms(), 3) + " kg for one person";
+    String one = Numbers.significant(onePersonKg, 3) + " kg for one person";
     return team.map(
             t ->
                 load

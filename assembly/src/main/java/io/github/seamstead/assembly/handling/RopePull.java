@@ -30,6 +30,15 @@ public record RopePull(
   /** Friction of rope over a round metal bar, measured 0.14 to 0.25: the greatest. */
   public static final double METAL_BAR = 0.25;
 
+  /** Least friction of rope over a round metal bar, measured: it decides what must be held. */
+  public static final double METAL_BAR_LEAST = 0.14;
+
+  /** Friction of coated cloth drawn over poles, if none was measured: 0.5, common practice. */
+  public static final double CLOTH_ON_POLES = 0.5;
+
+  /** Ropes that draw a cover up, so that it comes up straight: 2, common practice. */
+  public static final int USUAL_ROPES = 2;
+
   static final double GRAVITY = 9.80665;
 
   private static final Source CAPSTAN = Source.derived("capstan equation of Euler and Eytelwein");
@@ -147,6 +156,18 @@ public record RopePull(
    */
   public double holdNewtons() {
     return loadNewtons * Math.exp(-friction * wrapRadians);
+  }
+
+  /**
+   * Computes the pull that holds the load where the edge is as slippery as it may be.
+   *
+   * @param leastFriction least friction at the edge, 0 to {@link #friction()}
+   * @return of all ropes together, in newtons
+   * @throws IllegalArgumentException if the friction is out of range
+   */
+  public double holdNewtons(double leastFriction) {
+    Args.within("least friction at the edge", leastFriction, 0, friction, "");
+    return loadNewtons * Math.exp(-leastFriction * wrapRadians);
   }
 
   /**

@@ -4,6 +4,7 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
+import java.util.Optional;
 
 /**
  * Pull on a block and tackle. Used is the Navy's rule, a part of the load for each sheave: {@code F
@@ -16,6 +17,12 @@ import io.github.seamstead.shared.source.Source;
  *     0.10
  */
 public record Tackle(int parts, int sheaves, double loss) {
+
+  /** The most parts of rope at the moving block. */
+  public static final int MOST_PARTS = 8;
+
+  /** Loss at a sheave, a tenth of the load. */
+  public static final double USUAL_LOSS = 0.1;
 
   private static final Source NAVY =
       Source.found("US Navy", "Steelworker, volume 2", "", "friction of tackle, 10 % each sheave");
@@ -30,9 +37,44 @@ public record Tackle(int parts, int sheaves, double loss) {
    * @throws IllegalArgumentException if a number is out of range
    */
   public Tackle {
-    Args.within("parts at the moving block", parts, 1, 8);
+    Args.within("parts at the moving block", parts, 1, MOST_PARTS);
     Args.within("sheaves", sheaves, parts - 1, parts);
     Args.within("loss at a sheave", loss, 0, 0.5, "");
+  }
+
+  /**
+   * Finds the least tackle that lets few people raise a load: the hauling part comes off the
+   * standing block, so that there are as many sheaves as parts, with a loss of a tenth at each. The
+   * greater of the two printed rules counts.
+   *
+   * @param loadNewtons load of one rope, in newtons, greater than 0
+   * @param people people who haul on that rope, 1 or more
+   * @param newtonsPerPerson steady pull of one person, in newtons, greater than 0
+   * @return the tackle, or nothing if {@link #MOST_PARTS} parts do not do
+   * @throws IllegalArgumentException if a number is not positive
+   */
+  public static Optional<Tackle> least(double loadNewtons, int people, double newtonsPerPerson) {
+    Args.positive("load of the tackle", loadNewtons, "N");
+    Args.within("people who haul", people, 1, 1000);
+    Args.positive("pull of one person", newtonsPerPerson, "N");
+    for (int parts = 2; parts <= MOST_PARTS; parts++) {
+      Tackle tackle = new Tackle(parts, parts, USUAL_LOSS);
+      if (tackle.greaterPullNewtons(loadNewtons) <= people * newtonsPerPerson) {
+        return Optional.of(tackle);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Gives the greater of the pulls by both rules.
+   *
+   * @param loadNewtons the load, in newtons, greater than 0
+   * @return in newtons
+   * @throws IllegalArgumentException if the load is not positive
+   */
+  public double greaterPullNewtons(double loadNewtons) {
+    return Math.max(pullNewtons(loadNewtons), rivalPullNewtons(loadNewtons));
   }
 
   /**

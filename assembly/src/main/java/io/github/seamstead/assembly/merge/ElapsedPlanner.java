@@ -50,7 +50,7 @@ final class ElapsedPlanner {
       method =
           proved
               ? "branch and bound over all orders"
-              : "branch and bound stopped after " + options.searchNodes() + " nodes";
+              : "branch and bound stopped after " + (search.nodes() - 1) + " nodes";
     } else if (!proved) {
       method = "best of several trees, against a bound of waiting parts and busy teams";
     }

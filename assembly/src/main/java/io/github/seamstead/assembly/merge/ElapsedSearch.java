@@ -34,6 +34,7 @@ final class ElapsedSearch {
   private double bestTime;
   private double[] bestStart = new double[0];
   private int bestJoints;
+  private final long deadline;
   private long nodes;
   private boolean stopped;
 
@@ -47,12 +48,24 @@ final class ElapsedSearch {
     this.start = new double[k];
     this.finish = new double[k];
     this.bestTime = incumbent;
+    this.deadline =
+        options
+            .work()
+            .budget()
+            .time()
+            .map(time -> System.nanoTime() + time.toNanos())
+            .orElse(Long.MAX_VALUE);
   }
 
   /** Runs the search; gives false if it was stopped before the end. */
   boolean run() {
     at(0);
     return !stopped;
+  }
+
+  /** Gives the nodes visited. */
+  long nodes() {
+    return nodes;
   }
 
   /** Gives the better plan found, if there is one. */
@@ -124,7 +137,10 @@ final class ElapsedSearch {
   }
 
   private void at(double now) {
-    if (stopped || ++nodes > options.searchNodes()) {
+    if (stopped
+        || ++nodes > options.work().budget().workUnits()
+        || options.work().cancellation().isCancelled()
+        || ((nodes & 1023) == 0 && System.nanoTime() > deadline)) {
       stopped = true;
       return;
     }

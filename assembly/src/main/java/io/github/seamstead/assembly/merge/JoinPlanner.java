@@ -22,16 +22,14 @@ import java.util.TreeSet;
  * JoinPlanner.compare(ring, options).plans(); // pairs first 36, one by one 54, best 34
  * }</pre>
  *
- * <p>Handled mass without limits or first groups: O(n log n) for a line or a fixed closing joint,
- * O(n^2 log n) for a ring over all cuts. Everything else: O(n^3) up to {@link #MOST_GENERAL}
- * groups.
+ * <p>A dynamic programme over all spans: O(n^3) time and O(n^2) memory, up to {@link #MOST_GENERAL}
+ * groups. A frame has 64 sides at most; more groups than that are refused.
  */
 public final class JoinPlanner {
 
-  /** The most groups for which limits, first groups or times are planned exactly. */
+  /** The most groups that are planned. */
   public static final int MOST_GENERAL = 500;
 
-  private static final int SMALL = 48;
   private static final double FREE = Double.POSITIVE_INFINITY;
 
   private JoinPlanner() {}
@@ -42,8 +40,8 @@ public final class JoinPlanner {
    * @param ring the pieces
    * @param options what to keep small and what to keep to
    * @return the best plan, or why there is none
-   * @throws IllegalArgumentException if the options do not fit the ring, or general costs are asked
-   *     for more than {@link #MOST_GENERAL} groups
+   * @throws IllegalArgumentException if the options do not fit the ring, or there are more than
+   *     {@link #MOST_GENERAL} groups
    */
   public static PlanResult plan(PieceRing ring, PlanOptions options) {
     return plan(ring, Set.of(), options);
@@ -80,26 +78,37 @@ public final class JoinPlanner {
     check(ring, made, options);
     Groups groups = new Groups(ring, made);
     PlanOptions fitting = fitting(options, made);
-    if (options.objective() == Objective.HANDLED_MASS && isPlain(fitting, groups)) {
-      Optimality sure;
-      Tree tree = LongLine.best(groups, fitting);
-      PlanBuilder builder = new PlanBuilder(groups, fitting, tree);
-      MergePlan draft = builder.build("least handled mass", Optional.empty());
-      sure =
-          new Optimality(
-              true,
-              draft.cost().handledMassKg(),
-              draft.cost().handledMassKg(),
-              "optimal alphabetic tree over every cut allowed");
-      return found(builder.build(draft.name(), Optional.of(sure)));
-    }
-    Args.within("groups to join with general costs", groups.size, 1, MOST_GENERAL);
+    Args.within("groups to join", groups.size, 1, MOST_GENERAL);
     return switch (options.objective()) {
       case HANDLED_MASS -> summed(groups, fitting, IntervalPlanner.Rule.MASS);
       case WORK_TIME -> summed(groups, fitting, IntervalPlanner.Rule.WORK);
-      case HEAVIEST_CARRY -> lightest(groups, fitting);
+      case HEAVIEST_CARRY -> lightest(groups, fitting, fitting);
       case ELAPSED_TIME -> ElapsedPlanner.plan(groups, fitting);
     };
+  }
+
+  /**
+   * Plans the order that asks the least of the crew where no order keeps the limits: the lightest
+   * heaviest carry, as if there were no limits. Its cost still says that the limits are not kept.
+   *
+   * @param ring the pieces
+   * @param options the limits to come near to; the objective is not used
+   * @return the order, or why there is none
+   * @throws IllegalArgumentException as for {@link #plan(PieceRing, PlanOptions)}
+   */
+  public static PlanResult nearest(PieceRing ring, PlanOptions options) {
+    check(ring, Set.of(), options);
+    Groups groups = new Groups(ring, Set.of());
+    Args.within("groups to join", groups.size, 1, MOST_GENERAL);
+    PlanOptions free =
+        options.with(
+            new Limits(
+                options.limits().rule(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty()));
+    return lightest(groups, free, options);
   }
 
   /**
@@ -144,10 +153,6 @@ public final class JoinPlanner {
         : options;
   }
 
-  private static boolean isPlain(PlanOptions options, Groups groups) {
-    return options.limits().isEmpty() && options.firstGroups().isEmpty() && groups.size > SMALL;
-  }
-
   private static PlanResult summed(Groups groups, PlanOptions options, IntervalPlanner.Rule rule) {
     return IntervalPlanner.best(groups, options, rule, FREE)
         .map(
@@ -161,7 +166,7 @@ public final class JoinPlanner {
   }
 
   /** First the least heaviest carry, then among all trees within it the least handled mass. */
-  private static PlanResult lightest(Groups groups, PlanOptions options) {
+  private static PlanResult lightest(Groups groups, PlanOptions options, PlanOptions judged) {
     Optional<IntervalPlanner.Best> bound =
         IntervalPlanner.best(groups, options, IntervalPlanner.Rule.CARRY, FREE);
     if (bound.isEmpty()) {
@@ -172,7 +177,7 @@ public final class JoinPlanner {
         IntervalPlanner.best(groups, options, IntervalPlanner.Rule.MASS, heaviest * (1 + 1e-12))
             .orElse(bound.get());
     return found(
-        new PlanBuilder(groups, options, best.tree())
+        new PlanBuilder(groups, judged, best.tree())
             .build("least heaviest carry", Optional.of(exact(heaviest))));
   }
 

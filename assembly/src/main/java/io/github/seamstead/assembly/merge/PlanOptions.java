@@ -2,6 +2,8 @@ package io.github.seamstead.assembly.merge;
 
 import io.github.seamstead.assembly.ring.Arc;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Work;
 import java.util.List;
 import java.util.OptionalInt;
 
@@ -16,6 +18,7 @@ import java.util.OptionalInt;
  *     rings only
  * @param firstGroups runs of neighbouring pieces to be joined first, as the builder wishes; they
  *     may lie inside one another but not overlap
+ * @param work the terms of the exact search for elapsed time; a work unit is a node visited
  */
 public record PlanOptions(
     Objective objective,
@@ -24,7 +27,7 @@ public record PlanOptions(
     int teams,
     OptionalInt closingJoint,
     List<Arc> firstGroups,
-    long searchNodes) {
+    Work work) {
 
   /** The most teams. */
   public static final int MOST_TEAMS = 100;
@@ -41,12 +44,11 @@ public record PlanOptions(
    * @param teams 1 to {@link #MOST_TEAMS}
    * @param closingJoint the joint to make last, if it is fixed
    * @param firstGroups runs to be joined first
-   * @param searchNodes 0 or more
-   * @throws IllegalArgumentException if the number of teams or of nodes is out of range
+   * @param work the terms of the search
+   * @throws IllegalArgumentException if the number of teams is out of range
    */
   public PlanOptions {
     Args.within("teams", teams, 1, MOST_TEAMS);
-    Args.require(searchNodes >= 0, "search nodes: given " + searchNodes + ", must be 0 or more");
     firstGroups = List.copyOf(firstGroups);
   }
 
@@ -64,7 +66,7 @@ public record PlanOptions(
         1,
         OptionalInt.empty(),
         List.of(),
-        USUAL_SEARCH_NODES);
+        Work.of(Budget.ofWork(USUAL_SEARCH_NODES), 0));
   }
 
   /**
@@ -74,8 +76,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions with(Objective newObjective) {
-    return new PlanOptions(
-        newObjective, limits, times, teams, closingJoint, firstGroups, searchNodes);
+    return new PlanOptions(newObjective, limits, times, teams, closingJoint, firstGroups, work);
   }
 
   /**
@@ -85,8 +86,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions with(Limits newLimits) {
-    return new PlanOptions(
-        objective, newLimits, times, teams, closingJoint, firstGroups, searchNodes);
+    return new PlanOptions(objective, newLimits, times, teams, closingJoint, firstGroups, work);
   }
 
   /**
@@ -96,8 +96,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions with(JoinTimes newTimes) {
-    return new PlanOptions(
-        objective, limits, newTimes, teams, closingJoint, firstGroups, searchNodes);
+    return new PlanOptions(objective, limits, newTimes, teams, closingJoint, firstGroups, work);
   }
 
   /**
@@ -107,7 +106,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions withTeams(int count) {
-    return new PlanOptions(objective, limits, times, count, closingJoint, firstGroups, searchNodes);
+    return new PlanOptions(objective, limits, times, count, closingJoint, firstGroups, work);
   }
 
   /**
@@ -118,7 +117,7 @@ public record PlanOptions(
    */
   public PlanOptions closingAt(int joint) {
     return new PlanOptions(
-        objective, limits, times, teams, OptionalInt.of(joint), firstGroups, searchNodes);
+        objective, limits, times, teams, OptionalInt.of(joint), firstGroups, work);
   }
 
   /**
@@ -128,7 +127,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions keeping(List<Arc> groups) {
-    return new PlanOptions(objective, limits, times, teams, closingJoint, groups, searchNodes);
+    return new PlanOptions(objective, limits, times, teams, closingJoint, groups, work);
   }
 
   /**
@@ -136,14 +135,24 @@ public record PlanOptions(
    *
    * @param nodes nodes to visit, 0 or more
    * @return the new options
+   * @throws IllegalArgumentException if the number is negative
    */
   public PlanOptions searching(long nodes) {
-    return new PlanOptions(objective, limits, times, teams, closingJoint, firstGroups, nodes);
+    return searching(Work.of(Budget.ofWork(nodes), 0));
+  }
+
+  /**
+   * Sets the terms of the exact search for elapsed time.
+   *
+   * @param terms nodes to visit as work units, time, and the switch that stops it with its best
+   * @return the new options
+   */
+  public PlanOptions searching(Work terms) {
+    return new PlanOptions(objective, limits, times, teams, closingJoint, firstGroups, terms);
   }
 
   /** Leaves the closing joint open. */
   PlanOptions closingAnywhere() {
-    return new PlanOptions(
-        objective, limits, times, teams, OptionalInt.empty(), firstGroups, searchNodes);
+    return new PlanOptions(objective, limits, times, teams, OptionalInt.empty(), firstGroups, work);
   }
 }

@@ -1,5 +1,6 @@
 package io.github.seamstead.assembly.merge;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.Optional;
 
 /**
@@ -18,6 +19,6 @@ public record PlanResult(Optional<MergePlan> plan, String reason) {
    * @throws IllegalArgumentException if no order keeps the limits
    */
   public MergePlan orThrow() {
-    return plan.orElseThrow(() -> new IllegalArgumentException(reason));
+    return plan.orElseThrow(() -> ArgumentFault.of(reason));
   }
 }

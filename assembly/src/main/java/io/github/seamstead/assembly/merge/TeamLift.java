@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import java.util.OptionalInt;
 
 /**
  * What a team may carry, where printed rules disagree.
@@ -55,6 +56,40 @@ public record TeamLift(
             : people == 2 ? "two thirds of the sum of two" : "half of the sum of " + people,
         rival * people * massPerPersonKg,
         people == 2 ? "EN 1005-2: 0.85 for two persons" : "plain sum");
+  }
+
+  /**
+   * Computes what one team of a crew may carry. The crew is shared out evenly; who is left over
+   * holds the tool, and more than four do not lift together.
+   *
+   * @param people people of the crew, 1 or more
+   * @param teams teams that join at once, 1 or more
+   * @param massPerPersonKg what each may carry alone, in kilograms, greater than 0
+   * @return the lift of one team
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static TeamLift ofCrew(int people, int teams, double massPerPersonKg) {
+    Args.within("people of the crew", people, 1, 10_000);
+    Args.within("teams of the crew", teams, 1, people);
+    return of(Math.min(MOST_PEOPLE, people / teams), massPerPersonKg);
+  }
+
+  /**
+   * Finds the fewest hands for a load: the least team that may carry it.
+   *
+   * @param loadKg the load, in kilograms, 0 or more
+   * @param massPerPersonKg what each may carry alone, in kilograms, greater than 0
+   * @return 1 to {@link #MOST_PEOPLE} people, or nothing if even these may not
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static OptionalInt peopleFor(double loadKg, double massPerPersonKg) {
+    Args.notNegative("load", loadKg, "kg");
+    for (int people = 1; people <= MOST_PEOPLE; people++) {
+      if (of(people, massPerPersonKg).capacityKg() >= loadKg * (1 - 1e-12)) {
+        return OptionalInt.of(people);
+      }
+    }
+    return OptionalInt.empty();
   }
 
   /**

@@ -4,7 +4,6 @@
  * <pre>
  *   PieceRing, PlanOptions -&gt; JoinPlanner -&gt; MergePlan -&gt; TreeLayout, FloorPlan
  *                                         -&gt; Comparison  pairs first, one by one, best
- *   weights of a long line -&gt; LineTree                   optimal alphabetic tree
  * </pre>
  *
  * <p>A plan is a binary tree: leaves are pieces, nodes are groups, each merge is one joint. A ring

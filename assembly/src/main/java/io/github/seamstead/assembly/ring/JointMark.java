@@ -1,5 +1,6 @@
 package io.github.seamstead.assembly.ring;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
@@ -61,7 +62,7 @@ public record JointMark(String name, int check) {
   public JointMark {
     int right = checkOf(name);
     if (right != check) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "joint mark: given "
               + name
               + "-"
@@ -155,15 +156,13 @@ public record JointMark(String name, int check) {
 
   private static int checkOf(String name) {
     if (name.isEmpty() || name.length() > WEIGHTS_FROM_LAST.length) {
-      throw new IllegalArgumentException(
-          "joint name: given '" + name + "', must have one to three letters");
+      throw ArgumentFault.of("joint name: given '" + name + "', must have one to three letters");
     }
     int sum = 0;
     for (int i = 0; i < name.length(); i++) {
       int place = LETTERS.indexOf(name.charAt(i));
       if (place < 0) {
-        throw new IllegalArgumentException(
-            "joint name: given '" + name + "', must be made of " + LETTERS);
+        throw ArgumentFault.of("joint name: given '" + name + "', must be made of " + LETTERS);
       }
       sum += WEIGHTS_FROM_LAST[name.length() - 1 - i] * place;
     }

@@ -23,7 +23,7 @@ class AnchorProperties {
         1.5);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "26066")
   void moreWindNeverPullsLessAndMoreMassNeverMore(
       @ForAll @IntRange(min = 3, max = 24) int sides,
       @ForAll @DoubleRange(min = 2, max = 12) double width,
@@ -39,7 +39,7 @@ class AnchorProperties {
         .isCloseTo(pull / 2, within(1e-9 * pull));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "99755")
   void thePegsNeededAreEnoughAndOneFewerIsNot(
       @ForAll @DoubleRange(min = 5, max = 40) double gust,
       @ForAll @Size(min = 3, max = 8) List<@DoubleRange(min = 800, max = 1000) Double> pulls) {
@@ -54,7 +54,7 @@ class AnchorProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "86734")
   void ballastNeitherSlidesNorTips(
       @ForAll @DoubleRange(min = 5, max = 40) double gust,
       @ForAll @DoubleRange(min = 0.05, max = 1) double friction) {
@@ -67,7 +67,7 @@ class AnchorProperties {
         .isGreaterThanOrEqualTo(drag * screen.form().heightMetres() / 3 * (1 - 1e-9));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "53916")
   void aHipIsFlatterThanItsFaces(
       @ForAll @IntRange(min = 3, max = 64) int sides,
       @ForAll @DoubleRange(min = 0.1, max = 1.5) double slope) {
@@ -77,7 +77,7 @@ class AnchorProperties {
         .isCloseTo(form.hipSlopeRadians(), within(1e-12));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "19202")
   void everySpeedHasOneForce(@ForAll @DoubleRange(min = 0, max = 149) double speed) {
     Beaufort force = Beaufort.of(speed);
     assertThat(speed)

@@ -12,7 +12,7 @@ import net.jqwik.api.constraints.Size;
 
 class FixingsProperties {
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "93589")
   void noGapIsWiderThanTheSpacingAndNoneIsWasted(
       @ForAll @DoubleRange(min = 0.05, max = 20) double joint,
       @ForAll @DoubleRange(min = 0.003, max = 1) @Scale(5) double spacing,
@@ -26,7 +26,7 @@ class FixingsProperties {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "91054")
   void cartridgesHoldTheAdhesiveAndOneFewerDoesNot(
       @ForAll @DoubleRange(min = 0.001, max = 0.03) @Scale(5) double diameter,
       @ForAll @Size(min = 1, max = 20) List<@DoubleRange(min = 0.1, max = 20) Double> joints,
@@ -41,7 +41,7 @@ class FixingsProperties {
     assertThat(need.item().packs()).isEqualTo(need.cartridges());
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "58156")
   void rollsLieBetweenTheBoundAndOneForEachRun(
       @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0.1, max = 10) Double> runs) {
     Runs cut = Runs.of("rope", runs, 0, 0, 10, true);
@@ -50,7 +50,7 @@ class FixingsProperties {
     assertThat(cut.rolls()).isLessThanOrEqualTo((int) Math.ceil(2 * cut.totalMetres() / 10) + 1);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "83573")
   void theLowerRopeRuleIsUsed(
       @ForAll Fibre fibre,
       @ForAll @DoubleRange(min = 0.003, max = 0.06) @Scale(5) double diameter) {

@@ -11,6 +11,8 @@ import io.github.seamstead.assembly.ring.LogEntry;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -74,7 +76,7 @@ class JoinPlannerProperties {
             ? OptionalInt.of(1 + random.nextInt(ring.size()))
             : OptionalInt.empty(),
         groups,
-        200_000);
+        Work.of(Budget.ofWork(200_000), 0));
   }
 
   private static double value(MergePlan plan, Objective objective) {
@@ -88,7 +90,7 @@ class JoinPlannerProperties {
   }
 
   /** Every objective against all orders of joining, with random limits and wishes. */
-  @Property(tries = 150)
+  @Property(tries = 150, seed = "10123")
   void agreesWithEveryOrderOfJoining(@ForAll long seed) {
     Random random = new Random(seed);
     PieceRing ring = ring(random, 2 + random.nextInt(5), random.nextBoolean());
@@ -118,7 +120,7 @@ class JoinPlannerProperties {
   }
 
   /** Ring of seven, all orders: teams and times that differ. */
-  @Property(tries = 8)
+  @Property(tries = 8, seed = "67667")
   void agreesForSevenPieces(@ForAll long seed) {
     Random random = new Random(seed);
     PieceRing ring = ring(random, 7, true);
@@ -205,7 +207,7 @@ class JoinPlannerProperties {
     assertThat(handled).isCloseTo(plan.cost().handledMassKg(), within(1e-9));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "92442")
   void rotatingAndMirroringChangeNothing(@ForAll long seed) {
     Random random = new Random(seed);
     int n = 3 + random.nextInt(12);
@@ -242,7 +244,7 @@ class JoinPlannerProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "32044")
   void replanningAfterAnyPrefixCompletesTheRing(@ForAll long seed) {
     Random random = new Random(seed);
     PieceRing ring = ring(random, 3 + random.nextInt(8), random.nextInt(3) > 0);
@@ -267,7 +269,7 @@ class JoinPlannerProperties {
     }
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "16208")
   void longRingsAgreeWithTheIntervalProgramme(@ForAll long seed) {
     Random random = new Random(seed);
     int n = 49 + random.nextInt(12);
@@ -278,7 +280,7 @@ class JoinPlannerProperties {
         .isCloseTo(JoinPlanner.plan(ring, limited).orThrow().cost().mergedMassKg(), within(1e-9));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "56381")
   void anElapsedPlanNeverBeatsItsBound(@ForAll long seed) {
     Random random = new Random(seed);
     PieceRing ring = ring(random, 2 + random.nextInt(24), true);

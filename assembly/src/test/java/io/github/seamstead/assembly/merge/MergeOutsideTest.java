@@ -11,6 +11,7 @@ import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** Published and recomputed merge costs. */
@@ -72,8 +73,7 @@ class MergeOutsideTest {
       186, 64, 13, 22, 32, 103, 21, 15, 47, 57, 1, 5, 32, 20, 57, 63, 15, 1, 48, 51, 80, 23, 8, 18,
       1, 16, 1
     };
-    check("27 English letters, per mille", LETTERS, 4200, LineTree.optimal(letters).cost());
-    check("27 English letters, interval", LETTERS, 4200, merged(false, letters));
+    check("27 English letters, per mille", LETTERS, 4200, merged(false, letters));
   }
 
   @Test
@@ -143,22 +143,21 @@ class MergeOutsideTest {
   @Test
   void matrixChain() {
     int[] p = {30, 35, 15, 5, 10, 20, 25};
-    SpanTree tree =
-        SpanTree.least(
-                6,
-                false,
-                (first, left, right) ->
-                    (double) p[first] * p[first + left] * p[first + left + right])
-            .orElseThrow();
-    check("matrix chain 30 35 15 5 10 20 25: multiplications", CORMEN, 15125, tree.cost());
-    // ((1 (2 3)) ((4 5) 6))
-    assertThat(tree.merges())
-        .containsExactlyInAnyOrder(
-            new SpanTree.Merge(1, 1, 1),
-            new SpanTree.Merge(0, 1, 2),
-            new SpanTree.Merge(3, 1, 1),
-            new SpanTree.Merge(3, 2, 1),
-            new SpanTree.Merge(0, 3, 3));
+    SpanProgramme programme =
+        new SpanProgramme(
+            6,
+            false,
+            (first, left, right) -> (double) p[first] * p[first + left] * p[first + left + right],
+            (first, left, right) -> 0,
+            SpanProgramme.Combine.SUM);
+    check("matrix chain 30 35 15 5 10 20 25: multiplications", CORMEN, 15125, programme.value(0));
+    // ((1 (2 3)) ((4 5) 6)): spans by first leaf and number of leaves.
+    Tree tree = programme.tree(0);
+    List<String> spans = new ArrayList<>();
+    for (int node = 6; node < 11; node++) {
+      spans.add(tree.first[node] + "+" + tree.count[node]);
+    }
+    assertThat(spans).containsExactlyInAnyOrder("1+2", "0+3", "3+2", "3+3", "0+6");
   }
 
   @Test
@@ -172,18 +171,38 @@ class MergeOutsideTest {
           }
           return sum;
         };
-    check(
-        "ring 4 4 5 9 by the general programme",
-        OLYMPIAD,
-        43,
-        SpanTree.least(4, true, weight).orElseThrow().cost());
+    check("ring 4 4 5 9 by the general programme", OLYMPIAD, 43, cheapest(weight));
     // The greatest total is the least of a cost turned round.
-    double most =
-        3 * 22 - SpanTree.least(4, true, (f, l, r) -> 22 - weight.of(f, l, r)).orElseThrow().cost();
+    double most = 3 * 22 - cheapest((f, l, r) -> 22 - weight.of(f, l, r));
     check("ring 4 4 5 9: greatest merged weight", OLYMPIAD, 54, most);
-    assertThat(SpanTree.least(4, true, (f, l, r) -> Double.POSITIVE_INFINITY)).isEmpty();
-    assertThatThrownBy(() -> SpanTree.least(3, false, (f, l, r) -> Double.NaN))
-        .hasMessage("cost of a merge: given NaN, must be a number");
+    assertThat(cheapest((f, l, r) -> Double.POSITIVE_INFINITY)).isInfinite();
+  }
+
+  /** The least cost round a ring of four over all cuts. */
+  private static double cheapest(SpanCost cost) {
+    SpanProgramme programme =
+        new SpanProgramme(4, true, cost, (f, l, r) -> 0, SpanProgramme.Combine.SUM);
+    return IntStream.range(0, programme.cuts()).mapToDouble(programme::value).min().orElseThrow();
+  }
+
+  @Test
+  void moreGroupsThanAreDocumentedAreRefused() {
+    PieceRing ring = PieceRing.ofEqualPieces(JoinPlanner.MOST_GENERAL + 1, 1, 1);
+    assertThatThrownBy(() -> JoinPlanner.plan(ring, PlanOptions.least(Objective.HANDLED_MASS)))
+        .hasMessage("groups to join: given 501, must be from 1 to 500");
+  }
+
+  @Test
+  void theNearestOrderSaysThatItBreaksTheLimit() {
+    PieceRing ring = pieces(true, 4, 4, 5, 9);
+    PlanOptions tight =
+        PlanOptions.least(Objective.HANDLED_MASS).with(Limits.NONE.withCarriedMass(3));
+    assertThat(JoinPlanner.plan(ring, tight).plan()).isEmpty();
+    MergePlan nearest = JoinPlanner.nearest(ring, tight).orThrow();
+    assertThat(nearest.cost().withinLimits()).isFalse();
+    assertThat(nearest.steps()).hasSize(4);
+    // Half of the whole at the closing joint is the least there is.
+    assertThat(nearest.cost().heaviestCarriedKg()).isEqualTo(11);
   }
 
   @Test

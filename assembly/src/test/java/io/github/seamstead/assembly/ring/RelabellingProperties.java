@@ -103,7 +103,7 @@ class RelabellingProperties {
     return ring.edge(names.get(edge.piece() - 1), edge.side()).label();
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, seed = "44337")
   void noNamesNeedFewer(@ForAll long seed) {
     Random random = new Random(seed);
     int n = 3 + random.nextInt(3);

@@ -108,7 +108,7 @@ class ResourceScheduleProperties {
     }
   }
 
-  @Property(tries = 80)
+  @Property(tries = 80, seed = "11005")
   void agreesWithEveryOrder(@ForAll long seed, @ForAll boolean waits) {
     Random random = new Random(seed);
     Network network = network(random, 2 + random.nextInt(4), waits);
@@ -120,7 +120,7 @@ class ResourceScheduleProperties {
   }
 
   /** The search alone, from a poor start, so that the priority schedules cannot hide a fault. */
-  @Property(tries = 80)
+  @Property(tries = 80, seed = "68967")
   void theSearchAloneFindsTheShortest(@ForAll long seed, @ForAll boolean waits) {
     Random random = new Random(seed);
     Network network = network(random, 2 + random.nextInt(4), waits);
@@ -139,7 +139,7 @@ class ResourceScheduleProperties {
         .isCloseTo(new EveryOrder(network).best, within(1e-9));
   }
 
-  @Property(tries = 15)
+  @Property(tries = 15, seed = "17680")
   void largerJobsAreFeasibleAndBounded(@ForAll long seed) {
     Random random = new Random(seed);
     Network network = network(random, 80, random.nextBoolean());

@@ -43,7 +43,7 @@ public class DryingBenchmark {
   @Benchmark
   public DryingForecast forecast() {
     return DryingForecast.of(
-        coat, weather, DryingCriteria.ofPlasticLimit(0.14), DryingDoubt.published(), DAYS);
+        coat, weather, DryingCriteria.wetLaid(0.14, EarthMoisture.sandyMix()), DryingDoubt.published(), DAYS);
   }
 
   /** Two factors fitted to nine weighings. */

@@ -5,6 +5,7 @@ import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -35,7 +36,11 @@ final class CheckCommand implements Callable<Integer> {
     out.println(unmet.isEmpty() ? "No faults." : "No faults, but not all of it can be met.");
     Failures.print(unmet, console.err());
     job.assumptions()
-        .forEach(a -> out.println("Assumed " + a.path() + " = " + a.value() + ": " + a.ground()));
+        .forEach(
+            a ->
+                out.println(
+                    Escapes.terminal(
+                        "Assumed " + a.path() + " = " + a.value() + ": " + a.ground())));
     return unmet.isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }
 }

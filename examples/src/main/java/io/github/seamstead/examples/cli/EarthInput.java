@@ -7,9 +7,12 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
+import io.github.seamstead.shared.text.Escapes;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -29,20 +32,18 @@ final class EarthInput {
       names = "--out",
       paramLabel = "DIR",
       description = "Write the charts into this folder: new, empty, or made by an earlier run.")
-  private Path out = Path.of("");
+  private Optional<Path> out = Optional.empty();
 
   /**
    * Reads, and plans one chapter with what it builds on; refuses a folder that may not be written
    * before any work is done.
    */
   JobPlan plan(Chapter chapter) {
-    if (writes()) {
-      BookFolder.refusal(out)
-          .ifPresent(
-              why -> {
-                throw new IllegalArgumentException("--out: " + why);
-              });
-    }
+    out.flatMap(folder -> BookFolder.refusal(folder, file))
+        .ifPresent(
+            why -> {
+              throw ArgumentFault.of("--out: " + why);
+            });
     PlanOptions options = PlanOptions.defaults().only(chapter);
     return JobPlanner.plan(JobReader.read(file), worked ? options.withWorkedSteps() : options);
   }
@@ -56,13 +57,11 @@ final class EarthInput {
         }
       }
     }
-    if (writes()) {
-      BookWriter.write(plan, out);
-      print.println("The charts are in " + out.resolve("drawings"));
-    }
-  }
-
-  private boolean writes() {
-    return !out.toString().isEmpty();
+    out.ifPresent(
+        folder -> {
+          BookWriter.write(plan, folder);
+          print.println(
+              "The charts are in " + Escapes.terminal(folder.resolve("drawings").toString()));
+        });
   }
 }

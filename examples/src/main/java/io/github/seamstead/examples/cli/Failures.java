@@ -3,9 +3,14 @@ package io.github.seamstead.examples.cli;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
+import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.Escapes;
+import io.github.seamstead.shared.text.IoReason;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.nio.file.InvalidPathException;
 
 /** Turns what a command throws into messages and an exit code. */
 final class Failures {
@@ -18,7 +23,8 @@ final class Failures {
   /** Prints what the job asks for and cannot be met. */
   static void print(List<Unmet> unmet, PrintWriter err) {
     for (Unmet what : unmet) {
-      err.println("Cannot be met: " + what.chapter().title() + ": " + what.what());
+      err.println(
+          Escapes.terminal("Cannot be met: " + what.chapter().title() + ": " + what.what()));
     }
   }
 
@@ -33,8 +39,22 @@ final class Failures {
       }
       return BAD_INPUT;
     }
-    if (e instanceof IllegalArgumentException || e instanceof UncheckedIOException) {
-      err.println(e.getMessage());
+    if (e instanceof InvalidPathException path) {
+      err.println(
+          Escapes.terminal(
+              "\""
+                  + path.getInput()
+                  + "\" cannot be the name of a file here: "
+                  + path.getReason()
+                  + "; use other letters, or set a UTF-8 locale"));
+      return BAD_INPUT;
+    }
+    if (e instanceof ArgumentFault || e instanceof UncheckedIOException) {
+      err.println(Escapes.terminal(String.valueOf(e.getMessage())));
+      return BAD_INPUT;
+    }
+    if (e instanceof IOException failure) {
+      err.println("a file could not be read or written: " + IoReason.of(failure));
       return BAD_INPUT;
     }
     err.println("seamstead failed, which is a defect of the program: " + e);

@@ -17,6 +17,7 @@ import io.github.seamstead.assembly.ring.LogEntry;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.Relabelling;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.io.PrintWriter;
@@ -62,8 +63,7 @@ final class JoinsCommand implements Callable<Integer> {
     Failures.print(plan.unmet(), console.err());
     JoiningPart joining =
         plan.joining()
-            .orElseThrow(
-                () -> new IllegalArgumentException("joins: the document has no cover to join"));
+            .orElseThrow(() -> ArgumentFault.of("joins: the document has no cover to join"));
     PieceRing ring = joining.ring();
     console.out().println(ring.count().text());
     if (log.isEmpty()) {

@@ -4,6 +4,8 @@ import io.github.seamstead.examples.instance.InstanceReader;
 import io.github.seamstead.examples.instance.LayoutInstance;
 import io.github.seamstead.geometry.layout.StripLayout;
 import io.github.seamstead.geometry.layout.StripResult;
+import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.IoReason;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.io.IOException;
@@ -98,10 +100,10 @@ final class LayoutTableCommand implements Callable<Integer> {
     try (DirectoryStream<Path> found = Files.newDirectoryStream(folder, "*.json")) {
       found.forEach(files::add);
     } catch (IOException e) {
-      throw new UncheckedIOException(folder + ": cannot be read", e);
+      throw new UncheckedIOException(folder + ": cannot be read: " + IoReason.of(e), e);
     }
     if (files.isEmpty()) {
-      throw new IllegalArgumentException(folder + ": has no *.json file");
+      throw ArgumentFault.of(folder + ": has no *.json file");
     }
     files.sort(null);
     return files;

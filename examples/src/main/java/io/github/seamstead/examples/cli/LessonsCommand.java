@@ -2,10 +2,13 @@ package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.examples.lessons.LessonPage;
 import io.github.seamstead.examples.lessons.Lessons;
+import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,18 +36,19 @@ final class LessonsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (Files.exists(out)) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "--out: given " + out + ", which exists; name a new file or remove it first");
     }
     Path folder = out.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder) || !Files.isWritable(folder)) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "--out: given " + out + ", must lie in a folder that exists and can be written to");
     }
     try {
-      Files.writeString(out, LessonPage.html(Lessons.all()));
+      Files.writeString(out, LessonPage.html(Lessons.all()), StandardOpenOption.CREATE_NEW);
     } catch (IOException e) {
-      throw new UncheckedIOException("the lessons cannot be written to " + out, e);
+      throw new UncheckedIOException(
+          "the lessons cannot be written to " + out + ": " + IoReason.of(e), e);
     }
     console.out().println("The lessons are in " + out);
     return 0;

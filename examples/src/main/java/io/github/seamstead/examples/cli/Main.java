@@ -1,7 +1,9 @@
 package io.github.seamstead.examples.cli;
 
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -25,7 +27,9 @@ public final class Main {
    * @param args the command and its arguments
    */
   public static void main(String[] args) {
-    System.exit(run(args, writer(System.out), writer(System.err)));
+    StandardOutput out = new StandardOutput();
+    PrintWriter err = writer(System.err);
+    System.exit(out.outcome(run(args, writer(out), err), err));
   }
 
   /**
@@ -38,20 +42,17 @@ public final class Main {
    */
   public static int run(String[] args, PrintWriter out, PrintWriter err) {
     Console console = new Console(out, err);
-    int code =
-        PlanRequest.ofPlainForm(args)
-            .map(r -> plan(r, console))
-            .orElseGet(() -> parse(args, console));
+    int code = plainForm(args, console).orElseGet(() -> parse(args, console));
     out.flush();
     err.flush();
     return code;
   }
 
-  private static int plan(PlanRequest request, Console console) {
+  private static Optional<Integer> plainForm(String[] args, Console console) {
     try {
-      return request.run(console);
+      return PlanRequest.ofPlainForm(args).map(request -> request.run(console));
     } catch (RuntimeException e) {
-      return Failures.report(e, console.err());
+      return Optional.of(Failures.report(e, console.err()));
     }
   }
 
@@ -64,7 +65,7 @@ public final class Main {
     return line.execute(args.length == 0 ? new String[] {"--help"} : args);
   }
 
-  private static PrintWriter writer(java.io.PrintStream stream) {
+  private static PrintWriter writer(OutputStream stream) {
     return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 

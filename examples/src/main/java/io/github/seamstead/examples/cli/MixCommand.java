@@ -12,6 +12,7 @@ import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.mix.TrialReading;
 import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -39,7 +40,7 @@ final class MixCommand implements Callable<Integer> {
   public Integer call() {
     JobPlan plan = input.plan(Chapter.MIX);
     if (plan.mixes().isEmpty()) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "mixes: the document has none under floor; list at least one with its soil and sand");
     }
     PrintWriter print = console.out();

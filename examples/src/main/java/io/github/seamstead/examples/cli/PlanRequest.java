@@ -8,6 +8,8 @@ import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -34,10 +36,10 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
 
   /** Plans the job and writes its book; gives the exit code. */
   int run(Console console) {
-    BookFolder.refusal(out)
+    BookFolder.refusal(out, file)
         .ifPresent(
             why -> {
-              throw new IllegalArgumentException("--out: " + why);
+              throw ArgumentFault.of("--out: " + why);
             });
     Job job = JobReader.read(file);
     JobPlan plan;
@@ -45,7 +47,7 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
       plan = JobPlanner.plan(job, options(progress));
       BookWriter.write(plan, out);
     }
-    console.out().println("The book is in " + out);
+    console.out().println("The book is in " + Escapes.terminal(out.toString()));
     Failures.print(plan.unmet(), console.err());
     return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }

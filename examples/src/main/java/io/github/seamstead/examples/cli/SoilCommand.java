@@ -11,6 +11,7 @@ import io.github.seamstead.materials.soil.SoilUse;
 import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.materials.soil.TextureClass;
 import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.io.PrintWriter;
@@ -43,7 +44,7 @@ final class SoilCommand implements Callable<Integer> {
   public Integer call() {
     JobPlan plan = input.plan(Chapter.SOIL);
     if (plan.soils().isEmpty()) {
-      throw new IllegalArgumentException("soils: the document has none; list at least one");
+      throw ArgumentFault.of("soils: the document has none; list at least one");
     }
     PrintWriter print = console.out();
     for (SoilPart soil : plan.soils()) {

@@ -7,6 +7,8 @@ import com.fasterxml.jackson.core.JsonToken;
 import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.Rotations;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -43,15 +45,15 @@ public final class InstanceReader {
    *     the file and the place
    */
   public static LayoutInstance read(Path file) {
-    if (!Files.isRegularFile(file)) {
-      throw new IllegalArgumentException(file + ": there is no such file");
+    if (!Files.exists(file)) {
+      throw ArgumentFault.of(file + ": there is no such file");
     }
     try (JsonParser json = new JsonFactory().createParser(file.toFile())) {
       return new InstanceReader(file, json).instance();
     } catch (JsonParseException e) {
-      throw new IllegalArgumentException(file + ": " + e.getMessage(), e);
+      throw ArgumentFault.of(file + ": " + e.getMessage(), e);
     } catch (IOException e) {
-      throw new UncheckedIOException(file + ": cannot be read", e);
+      throw new UncheckedIOException(file + ": cannot be read: " + IoReason.of(e), e);
     }
   }
 
@@ -100,7 +102,7 @@ public final class InstanceReader {
       pieces.add(Piece.of(id, outline).withCount(quantity).withRotations(Rotations.of(radians)));
       rotations.add(degrees);
     } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException(file + ": " + id + ": " + e.getMessage(), e);
+      throw ArgumentFault.of(file + ": " + id + ": " + e.getMessage(), e);
     }
   }
 
@@ -138,7 +140,7 @@ public final class InstanceReader {
 
   private void expect(boolean condition, String message) {
     if (!condition) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           file + ", line " + json.currentLocation().getLineNr() + ": " + message);
     }
   }

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.reference;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.List;
 
 /**
@@ -34,7 +35,7 @@ public record CheckedValue(
   public static CheckedValue parse(String line) {
     List<String> fields = List.of(line.split("\t", -1));
     if (fields.size() != FIELDS) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "check line: given " + fields.size() + " fields, must be " + FIELDS + ": " + line);
     }
     return new CheckedValue(

@@ -65,4 +65,14 @@ class LayoutCommandTest {
     assertThat(run("layout", crossed.toString())).isEqualTo(2);
     assertThat(err.toString()).contains("bow: outline:");
   }
+
+  @Test
+  void aDrawingThatIsThereIsNotOverwritten() throws Exception {
+    Path file = instance(SQUARES);
+    Path mine = Files.writeString(folder.resolve("two.svg"), "mine");
+    assertThat(run("layout", file.toString(), "--seconds", "0.1", "--out", folder.toString()))
+        .isEqualTo(2);
+    assertThat(err.toString()).contains("which has two.svg");
+    assertThat(mine).hasContent("mine");
+  }
 }

@@ -3,6 +3,7 @@ package io.github.seamstead.examples.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -116,5 +117,78 @@ class MainTest {
     Files.writeString(log, "{\"seamstead\": 1, \"log\": [{\"joint\": [\"1R\", \"2L\"]}]}");
     assertThat(run("joins", "jobs/class-model.json", "--log", log.toString())).isEqualTo(2);
     assertThat(err.toString()).contains("did you mean \"join\"?");
+  }
+
+  @Test
+  void aJobInsideTheBooksFolderStaysAndStopsTheRun() throws IOException {
+    Path book = folder.resolve("book");
+    assertThat(run("plan", "jobs/class-model.json", "--out", book.toString())).isZero();
+    Path job = Files.copy(Path.of("jobs/class-model.json"), book.resolve("my-job.json"));
+    assertThat(run("plan", job.toString(), "--out", book.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("my-job.json lies");
+    assertThat(job).exists();
+  }
+
+  @Test
+  void noEmptyNameAndNotTheCurrentFolder() {
+    for (String out : List.of("", ".")) {
+      assertThat(run("plan", "jobs/class-model.json", "--out", out)).isEqualTo(2);
+    }
+    assertThat(err.toString()).contains("--out: given an empty name").contains("was started");
+    assertThat(run("soil", "jobs/clay-bank.json", "--out", "")).isEqualTo(2);
+  }
+
+  @Test
+  void aPathThatCannotBeIsToldInOneLine() {
+    assertThat(run("plan", "jobs/class-model.json", "--out", "b\u0000x")).isEqualTo(2);
+    assertThat(err.toString().lines()).hasSize(1);
+    assertThat(err.toString()).contains("b\\u0000x").doesNotContain("Exception");
+    assertThat(run("check", "b\u0000x")).isEqualTo(2);
+  }
+
+  @Test
+  void aMissingJobIsToldWithItsPath() {
+    assertThat(run("plan", folder + "/none.json", "--out", folder + "/book")).isEqualTo(2);
+    assertThat(err.toString().lines()).hasSize(1);
+    assertThat(err.toString()).contains("none.json cannot be read");
+  }
+
+  @Test
+  void anOutputThatIsLostIsAnError() {
+    StandardOutput full =
+        new StandardOutput(
+            new OutputStream() {
+              @Override
+              public void write(int b) throws IOException {
+                throw new IOException("No space left on device");
+              }
+            });
+    PrintWriter print = new PrintWriter(full, true);
+    int code = Main.run(new String[] {"schema"}, print, new PrintWriter(err));
+    assertThat(full.outcome(code, new PrintWriter(err))).isEqualTo(2);
+    assertThat(err.toString()).contains("no space left on device");
+  }
+
+  @Test
+  void anOutputThatIsReadInPartIsNone() {
+    StandardOutput closed =
+        new StandardOutput(
+            new OutputStream() {
+              @Override
+              public void write(int b) throws IOException {
+                throw new IOException("Broken pipe");
+              }
+            });
+    PrintWriter print = new PrintWriter(closed, true);
+    int code = Main.run(new String[] {"schema"}, print, new PrintWriter(err));
+    assertThat(closed.outcome(code, new PrintWriter(err))).isZero();
+    assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aDefectIsNotBlamedOnTheInput() {
+    int code = Failures.report(new IllegalArgumentException("x, must y"), new PrintWriter(err));
+    assertThat(code).isEqualTo(1);
+    assertThat(err.toString()).contains("defect of the program");
   }
 }

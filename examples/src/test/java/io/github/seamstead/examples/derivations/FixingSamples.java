@@ -7,6 +7,9 @@ import io.github.seamstead.assembly.fixings.FixingKind;
 import io.github.seamstead.assembly.fixings.FixingPattern;
 import io.github.seamstead.assembly.fixings.HemPegs;
 import io.github.seamstead.assembly.fixings.RopeStrength;
+import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.fixings.SeamStack;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import java.util.List;
@@ -17,6 +20,14 @@ final class FixingSamples {
   private FixingSamples() {}
 
   static void addTo(Samples to) {
+    to.add(
+        "assembly.fixings.seams",
+        steps ->
+            new SeamBill(
+                    List.of(
+                        new SeamRun(SeamKind.SPLICE, "1-2 over 1-1", 1.2, 6),
+                        new SeamRun(SeamKind.RING, "ring", 4, 6)))
+                .metres(steps));
     to.add(
         "assembly.fixings.count",
         steps -> FixingPattern.of(FixingKind.STAPLES, 0.04, 2).count(3.2, steps));

@@ -8,7 +8,9 @@ import io.github.seamstead.geometry.frame.Drainage;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameSolver;
 import io.github.seamstead.geometry.frame.HipLength;
+import io.github.seamstead.geometry.frame.MemberReach;
 import io.github.seamstead.geometry.frame.MemberSection;
+import io.github.seamstead.geometry.frame.MemberSpec;
 import io.github.seamstead.geometry.frame.PyramidMeasure;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import io.github.seamstead.geometry.frame.RingLength;
@@ -51,6 +53,14 @@ final class FrameSamples {
     to.add(
         "geometry.frame.hiplength",
         steps -> HipLength.cutLength(3.4, 0.6, MemberSection.pipe(0.048), 0.03, 0.05, steps));
+    to.add(
+        "geometry.frame.memberreach",
+        steps ->
+            MemberReach.of(
+                    FRAME,
+                    MemberSpec.of(MemberSection.timber(0.095, 0.045), MemberSection.pipe(0.06)),
+                    steps)
+                .outermost());
     to.add("geometry.frame.ringcut", steps -> CompoundCut.ringCorner(9, 0.7, steps).tilt());
     to.add("geometry.frame.cheekcut", steps -> CompoundCut.cheekOnEdge(9, 0.6, steps).tilt());
     to.add("geometry.frame.lap", steps -> Drainage.of(FRAME.measures()).lapForRise(0.1, steps));

@@ -8,8 +8,8 @@ import io.github.seamstead.materials.drying.EarthMoisture;
 import io.github.seamstead.materials.drying.Evaporation;
 import io.github.seamstead.materials.drying.OpenTime;
 import io.github.seamstead.materials.drying.Psychrometrics;
-import io.github.seamstead.materials.drying.Shrinkage;
 import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.drying.Ventilation;
 import io.github.seamstead.materials.drying.Weather;
 import io.github.seamstead.materials.water.EarthState;
 import io.github.seamstead.materials.water.FieldDensity;
@@ -18,6 +18,8 @@ import io.github.seamstead.materials.water.PhaseQuantity;
 import io.github.seamstead.materials.water.PhaseRelations;
 import io.github.seamstead.materials.water.ProctorCurve;
 import io.github.seamstead.materials.water.ProctorPoint;
+import io.github.seamstead.materials.water.SandBulking;
+import io.github.seamstead.materials.water.Saturation;
 import io.github.seamstead.materials.water.VolumeFactors;
 import java.util.List;
 import java.util.Map;
@@ -60,8 +62,16 @@ final class WaterSamples {
         steps -> DryingForecast.simulate(SLAB, Weather.constant(AIR), 3, steps).finalMoisture());
     to.add("materials.drying.uno", steps -> Evaporation.uno(20, AIR, steps));
     to.add("materials.drying.evaporation", steps -> Evaporation.wetFloor(AIR, steps));
-    to.add("materials.drying.linear-shrinkage", steps -> Shrinkage.ofBar(0.6, 0.588, steps));
-    to.add("materials.drying.linear-from-volumetric", steps -> Shrinkage.ofVolumetric(0.1, steps));
+    Ventilation shut = new Ventilation(12, 29, 27);
+    to.add(
+        "materials.drying.closed-cover",
+        steps -> shut.humidityOverWetFloor(new AirState(18, 0.65, 0.2), steps));
+    to.add(
+        "materials.drying.air-changes",
+        steps -> Ventilation.changesFor(27, 29, 18, 0.65, 0.85, steps));
+    to.add("materials.water.bulking", steps -> SandBulking.tin(0.125, 0.1, steps));
+    to.add("materials.water.bulked-density", steps -> SandBulking.bulkedDensity(1555, 0.3, steps));
+    to.add("materials.water.saturation", steps -> Saturation.moisture(1780, 2650, steps));
   }
 
   private static final AirState AIR = new AirState(18, 0.6, 0.4);

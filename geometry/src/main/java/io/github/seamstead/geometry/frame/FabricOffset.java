@@ -20,45 +20,47 @@ import io.github.seamstead.shared.quantity.Numbers;
 public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid surface) {
 
   /**
-   * Moves the faces for a cover that lies on the poles: {@code d = pole radius + fabric thickness},
-   * so that the surface is the cover's outside.
+   * Moves the faces for a cover that lies on the members: {@code d = reach + fabric thickness}, so
+   * that the surface is the cover's outside.
    *
-   * @param frame the pyramid of the poles' centre lines
-   * @param poleRadius half the pole's outside diameter, in metres, 0 or more
+   * @param frame the pyramid of the members' centre lines
+   * @param reach how far the outermost member stands out from a face of the centre lines ({@link
+   *     MemberReach#outermost()}; of pipes half the outside diameter), in metres, 0 or more
    * @param fabricThickness in metres, 0 or more
    * @return the cover's surface
    * @throws IllegalArgumentException if an argument is negative or not finite
    */
-  public static FabricOffset cover(
-      RegularPyramid frame, double poleRadius, double fabricThickness) {
-    Args.notNegative("pole radius", poleRadius, "m");
+  public static FabricOffset cover(RegularPyramid frame, double reach, double fabricThickness) {
+    Args.notNegative("reach of the members", reach, "m");
     Args.notNegative("fabric thickness", fabricThickness, "m");
-    return by(frame, poleRadius + fabricThickness);
+    return by(frame, reach + fabricThickness);
   }
 
   /**
-   * Moves the faces for a lining hung inside the poles: {@code d = pole radius - air gap}, so that
-   * the clear distance between the cover's inside and the lining is the air gap.
+   * Moves the faces for a lining hung inside the members: {@code d = reach - air gap}, so that the
+   * clear distance between the cover's inside and the lining is the air gap.
    *
-   * @param frame the pyramid of the poles' centre lines
-   * @param poleRadius half the pole's outside diameter, in metres, 0 or more
+   * @param frame the pyramid of the members' centre lines
+   * @param reach how far the outermost member stands out from a face of the centre lines, and as
+   *     far in ({@link MemberReach#outermost()}; of pipes half the outside diameter), in metres, 0
+   *     or more
    * @param airGap the clear distance between the cover's inside and the lining, in metres, at least
-   *     the pole's diameter
+   *     twice the reach
    * @return the lining's surface
    * @throws IllegalArgumentException if an argument is outside its range, or the lining would
    *     shrink to nothing
    */
-  public static FabricOffset lining(RegularPyramid frame, double poleRadius, double airGap) {
-    Args.notNegative("pole radius", poleRadius, "m");
+  public static FabricOffset lining(RegularPyramid frame, double reach, double airGap) {
+    Args.notNegative("reach of the members", reach, "m");
     Args.positive("air gap", airGap, "m");
     Args.require(
-        airGap >= 2 * poleRadius,
+        airGap >= 2 * reach,
         "air gap: given "
             + Numbers.plain(airGap)
-            + " m, must be at least the pole's diameter of "
-            + Numbers.significant(2 * poleRadius, 6)
-            + " m, or the lining would cut through the poles");
-    return by(frame, poleRadius - airGap);
+            + " m, must be at least the thickness that the members take up square to a face, "
+            + Numbers.significant(2 * reach, 6)
+            + " m, or the lining would cut through them");
+    return by(frame, reach - airGap);
   }
 
   /**

@@ -12,9 +12,9 @@ import java.util.List;
  * @param section their cross-section
  * @param height of their centre lines above the base (of a hip, of its foot), in metres
  * @param centreLine node to node, in metres
- * @param cutLength what is taken from the bar, in metres: the centre line less the set-backs; where
- *     a timber is cut to meet at the node, on to its longest point
- * @param cuts the saw settings at their ends
+ * @param cutLength what is taken from the bar, in metres: the centre line less the set-backs and,
+ *     where the cuts slant, on to the longest points
+ * @param cuts the saw settings at their ends, with which the cut length belongs
  */
 public record FrameMember(
     Role role,

@@ -15,10 +15,11 @@ public final class HipLength {
   private HipLength() {}
 
   /**
-   * Gives the cut length of a hip pole: the centre line less the set-backs. A timber without
-   * set-back is cut level at the foot or plumb at the head, and its longest point lies half its
-   * depth off the centre line: {@code + (d/2) / tan(gamma)} at the foot, {@code + (d/2) tan(gamma)}
-   * at the head. The last step is the cut length.
+   * Gives the cut length of a hip pole: the centre line less the set-backs. A pipe with a set-back
+   * is cut square there. All else is cut level at the foot and plumb at the head, the set-back
+   * short of the node along the centre line, and its longest point lies half its depth off the
+   * centre line: {@code + (d/2) / tan(gamma)} at the foot, {@code + (d/2) tan(gamma)} at the head.
+   * The last step is the cut length.
    *
    * @param centreLine node to node along the hip, in metres, greater than 0
    * @param hipSlope γ, in radians, more than 0 and less than π/2
@@ -50,7 +51,6 @@ public final class HipLength {
             + " m, must leave something of the "
             + Numbers.significant(centreLine, 6)
             + " m between the nodes");
-    boolean timber = section.shape() == MemberSection.Shape.TIMBER;
     double line = steps.step("L", "centre line of the hip").gives(centreLine, "m");
     double slope = steps.step("gamma", "hip slope").gives(hipSlope, "rad");
     double depth = steps.step("d", "depth of the section").gives(section.depth(), "m");
@@ -59,10 +59,9 @@ public final class HipLength {
             "x_f",
             "foot",
             footSetBack,
-            timber,
+            section,
             "d / 2 / tan(gamma)",
             depth / 2 / Math.tan(slope),
-            depth,
             slope,
             steps);
     double head =
@@ -70,10 +69,9 @@ public final class HipLength {
             "x_h",
             "head",
             headSetBack,
-            timber,
+            section,
             "d / 2 * tan(gamma)",
             depth / 2 * Math.tan(slope),
-            depth,
             slope,
             steps);
     return steps
@@ -90,26 +88,26 @@ public final class HipLength {
       String symbol,
       String end,
       double setBack,
-      boolean timber,
+      MemberSection section,
       String formula,
       double longPoint,
-      double depth,
       double slope,
       Steps steps) {
-    if (timber && setBack == 0) {
+    if (section.endsSquareAt(setBack)) {
       return steps
-          .step(symbol, "on to the long point at the " + end)
-          .formula(formula)
-          .with("d", depth, "m")
-          .with("gamma", slope, "rad")
+          .step(symbol, "set-back of the square end at the " + end)
+          .formula("-b_" + end)
+          .with("b_" + end, setBack, "m")
           .from(GROUND)
-          .gives(longPoint, "m");
+          .gives(-setBack, "m");
     }
     return steps
-        .step(symbol, "set-back at the " + end)
-        .formula("-b_" + end)
+        .step(symbol, "on to the long point at the " + end)
+        .formula(formula + " - b_" + end)
+        .with("d", section.depth(), "m")
+        .with("gamma", slope, "rad")
         .with("b_" + end, setBack, "m")
         .from(GROUND)
-        .gives(-setBack, "m");
+        .gives(longPoint - setBack, "m");
   }
 }

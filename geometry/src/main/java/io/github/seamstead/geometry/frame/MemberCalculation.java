@@ -13,6 +13,8 @@ import java.util.List;
 /** Works out the members of one frame. */
 final class MemberCalculation {
 
+  private static final CompoundCut SQUARE = new CompoundCut(0, 0);
+
   private final RegularPyramid frame;
   private final MemberSpec spec;
   private final FrameMeasures measures;
@@ -65,11 +67,17 @@ final class MemberCalculation {
             spec.headSetBack(),
             Steps.none());
     List<EndCut> cuts = new ArrayList<>();
+    boolean squareHead = spec.hips().endsSquareAt(spec.headSetBack());
     cuts.add(
-        new EndCut(
-            "foot, level on ground or ring", "side", new CompoundCut(Math.PI / 2 - slope, 0)));
-    cuts.add(new EndCut("head, plumb against ring or post", "side", new CompoundCut(slope, 0)));
-    if (!frame.isTruncated()) {
+        spec.hips().endsSquareAt(spec.footSetBack())
+            ? new EndCut("foot, square", "side", SQUARE)
+            : new EndCut(
+                "foot, level on ground or ring", "side", new CompoundCut(Math.PI / 2 - slope, 0)));
+    cuts.add(
+        squareHead
+            ? new EndCut("head, square", "side", SQUARE)
+            : new EndCut("head, plumb against ring or post", "side", new CompoundCut(slope, 0)));
+    if (!frame.isTruncated() && !squareHead) {
       int n = frame.sides();
       cuts.add(
           new EndCut(
@@ -98,12 +106,16 @@ final class MemberCalculation {
 
   private FrameMember ring(
       Role role, String name, double height, RegularPolygon plan, Stance stance) {
-    double slope = stance == Stance.LEVEL ? 0 : measures.faceSlope();
-    CompoundCut cut = CompoundCut.ringCorner(frame.sides(), slope);
+    // A round section has no wide face to lean: its mitre is the plan's, however it lies.
+    boolean level = stance == Stance.LEVEL || spec.rings().shape() == Shape.PIPE;
+    boolean square = spec.rings().endsSquareAt(spec.ringSetBack());
+    CompoundCut cut =
+        square ? SQUARE : CompoundCut.ringCorner(frame.sides(), level ? 0 : measures.faceSlope());
     double length =
         RingLength.cutLength(
             name, plan.side(), cut, spec.rings(), spec.ringSetBack(), Steps.none());
-    String where = role == Role.PURLIN ? "both ends, against the hip" : "both ends, at the corner";
+    String joint = role == Role.PURLIN ? "both ends, against the hip" : "both ends, at the corner";
+    String where = square ? "both ends, square" : joint;
     return new FrameMember(
         role,
         name,

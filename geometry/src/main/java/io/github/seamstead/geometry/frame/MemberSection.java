@@ -59,12 +59,13 @@ public record MemberSection(Shape shape, double width, double depth) {
   }
 
   /**
-   * Gives how far the outside lies from the centre line of a hip towards a face: the radius of a
-   * pipe, half the depth of a timber.
+   * Tells how a member ends: a pipe with a set-back is cut square for a fitting, a bolt plate or a
+   * flattened end; a timber, or a pipe that runs up to the node, is cut to the plane of the joint.
    *
-   * @return in metres; for a timber without backing bevel the arris stands out a little further
+   * @param setBack from the node to the end, in metres, 0 or more
+   * @return true if the end is cut square
    */
-  public double halfDepth() {
-    return depth / 2;
+  boolean endsSquareAt(double setBack) {
+    return shape == Shape.PIPE && setBack > 0;
   }
 }

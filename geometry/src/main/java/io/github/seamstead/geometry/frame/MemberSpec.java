@@ -8,12 +8,12 @@ import java.util.List;
  *
  * @param hips section of the hip poles
  * @param rings section of base ring, opening ring and purlins
- * @param footSetBack from the base node to the end of a hip, along the hip, in metres, 0 or more; 0
- *     for a timber cut level at the node
- * @param headSetBack from the apex or opening node to the end of a hip, along the hip, in metres, 0
- *     or more; 0 for a timber cut plumb at the node
- * @param ringSetBack from the node to the end of a ring member or purlin, at both ends, in metres,
- *     0 or more; 0 for timbers mitred at the node
+ * @param footSetBack from the base node to where the centre line of a hip is cut, in metres, 0 or
+ *     more; a pipe set back is cut square, a timber level
+ * @param headSetBack from the apex or opening node to where the centre line of a hip is cut, in
+ *     metres, 0 or more; a pipe set back is cut square, a timber plumb
+ * @param ringSetBack from the node to where the centre line of a ring member or purlin is cut, at
+ *     both ends, in metres, 0 or more; a pipe set back is cut square, a timber to the mitre
  * @param stance how base and opening ring lie; purlins always lie in the faces
  * @param purlinHeights heights of purlin rings above the base, in metres, rising
  */

@@ -15,15 +15,17 @@ public final class RingLength {
   private RingLength() {}
 
   /**
-   * Gives the cut length of a ring member: the side less two set-backs, {@code a - 2 b}. A timber
-   * without set-back is mitred at the nodes, and is cut between its longest points: {@code a + w
-   * tan(M) + d tan(T) / cos(M)}. The last step is the cut length.
+   * Gives the cut length of a ring member. A pipe with a set-back is cut square: {@code a - 2 b}.
+   * All else is cut to the mitre, parallel to the plane that halves the corner and the set-back
+   * short of the node along the centre line, and is measured between its longest points: {@code a -
+   * 2 b + w tan(M) + d tan(T) / cos(M)}. The last step is the cut length.
    *
    * @param name the member's name, for messages
    * @param side node to node, in metres, greater than 0
-   * @param cut the saw setting at both ends
+   * @param cut the saw setting at both ends; not used for a pipe with a set-back
    * @param section the member's section, its width lying on the saw table
-   * @param setBack at each end, in metres, 0 or more
+   * @param setBack from the node to the cut at each end, along the centre line, in metres, 0 or
+   *     more
    * @param steps where the steps are written
    * @return the cut length, in metres
    * @throws IllegalArgumentException if an argument is outside its range or nothing is left
@@ -48,9 +50,9 @@ public final class RingLength {
             + Numbers.significant(side, 6)
             + " m between the nodes");
     double a = steps.step("a", "side between the nodes").gives(side, "m");
-    if (section.shape() == MemberSection.Shape.PIPE || setBack > 0) {
+    if (section.endsSquareAt(setBack)) {
       return steps
-          .step("C", "cut length of the ring member")
+          .step("C", "cut length of the ring member, square ends")
           .formula("a - 2 * b")
           .with("a", a, "m")
           .with("b", setBack, "m")
@@ -59,8 +61,9 @@ public final class RingLength {
     }
     return steps
         .step("C", "cut length of the ring member, long point to long point")
-        .formula("a + w * tan(M) + d * tan(T) / cos(M)")
+        .formula("a - 2 * b + w * tan(M) + d * tan(T) / cos(M)")
         .with("a", a, "m")
+        .with("b", setBack, "m")
         .with("w", section.width(), "m")
         .with("d", section.depth(), "m")
         .with("M", cut.mitre(), "rad")
@@ -68,6 +71,7 @@ public final class RingLength {
         .from(GROUND)
         .gives(
             a
+                - 2 * setBack
                 + section.width() * Math.tan(cut.mitre())
                 + section.depth() * Math.tan(cut.tilt()) / Math.cos(cut.mitre()),
             "m");

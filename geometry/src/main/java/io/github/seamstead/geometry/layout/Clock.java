@@ -4,14 +4,22 @@ import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
-/** How much of a search's terms is spent. Made for one worker of a search. */
+/**
+ * How much of a search's terms is spent.
+ *
+ * <p>An interrupt of the thread that made it ends the search as a cancellation does; the thread
+ * stays interrupted and the caller's switch is left as it is. Safe for use by several threads.
+ */
 final class Clock {
 
   private final Work terms;
   private final long workLimit;
   private final long start = System.nanoTime();
   private final long nanos;
+  private final Thread owner = Thread.currentThread();
+  private volatile boolean interrupted;
 
   /**
    * Starts the clock.
@@ -26,15 +34,51 @@ final class Clock {
     nanos = terms.budget().time().map(t -> t.toNanos()).orElse(Long.MAX_VALUE);
   }
 
-  /** Part of the budget spent, 1 or more when it is used up or the search was cancelled. */
+  /** Part of the budget spent, 1 or more when it is used up or the search is to end. */
   double spent(long work) {
-    if (terms.cancellation().isCancelled()) {
+    if (isHalted()) {
       return 1;
     }
     double byWork = workLimit == Long.MAX_VALUE ? 0 : (double) work / Math.max(1, workLimit);
-    double byTime =
-        nanos == Long.MAX_VALUE ? 0 : (double) (System.nanoTime() - start) / Math.max(1, nanos);
-    return Math.max(byWork, byTime);
+    return Math.max(byWork, timeSpent());
+  }
+
+  private double timeSpent() {
+    return nanos == Long.MAX_VALUE ? 0 : (double) (System.nanoTime() - start) / Math.max(1, nanos);
+  }
+
+  /** Whether the caller cancelled the search or interrupted the thread that runs it. */
+  boolean isHalted() {
+    return terms.cancellation().isCancelled() || isInterrupted();
+  }
+
+  private boolean isInterrupted() {
+    // Looking does not clear the mark, so that every clock of this thread sees it.
+    if (!interrupted && owner.isInterrupted()) {
+      interrupted = true;
+    }
+    return interrupted;
+  }
+
+  /** Takes note of an interrupt whose mark the thread has lost by being told of it. */
+  void interrupt() {
+    interrupted = true;
+  }
+
+  /** What ends the search whatever its count of work: a halt, or the time running out. */
+  BooleanSupplier ended() {
+    return () -> isHalted() || timeSpent() >= 1;
+  }
+
+  /** Why the search has to end or ended early, whatever its count of work; empty if nothing did. */
+  Optional<LayoutResult.Stop> stop() {
+    if (terms.cancellation().isCancelled()) {
+      return Optional.of(LayoutResult.Stop.CANCELLED);
+    }
+    if (isInterrupted()) {
+      return Optional.of(LayoutResult.Stop.INTERRUPTED);
+    }
+    return timeSpent() >= 1 ? Optional.of(LayoutResult.Stop.TIME_LIMIT) : Optional.empty();
   }
 
   /** An equal share of what is left. */

@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.layout;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Work;
 
 /**
@@ -12,9 +13,14 @@ import io.github.seamstead.shared.work.Work;
  * <p>Congruent triangles or trapezoids are first laid in closed form ({@link PanelRows}, {@link
  * HemRows}); everything else, and whatever the search can still better, goes to a search over exact
  * no-fit regions. The layout in closed form is the search's start, so the result is never worse
- * than either. It can be stopped at any time and then returns the best layout so far. A work unit
- * is one placement evaluated. The result depends on the seed and the work units alone if there is
- * no time limit.
+ * than either. Every layout is held to its request by {@link LayoutCheck} before it is returned.
+ *
+ * <p>A work unit is one placement evaluated. The filling from which the search starts is finished
+ * whatever the work units are, since a layout needs a start; {@link LayoutResult#workUsed} counts
+ * it. A time limit, a cancellation and an interrupt of the calling thread end any part of the work,
+ * filling included: the best layout so far is returned and {@link LayoutResult#stopped} tells why.
+ * The result depends on the seed and the work units alone if there is no time limit, whichever
+ * threads it runs on.
  */
 public final class CuttingLayout {
 
@@ -34,19 +40,27 @@ public final class CuttingLayout {
     for (StockItem item : request.stock()) {
       widest = Math.max(widest, item.outline().bounds().height());
     }
+    boolean noPlainSide = request.stock().stream().allMatch(StockItem::bothSidesGood);
     for (Piece piece : request.pieces()) {
+      boolean mayMirror = piece.mayMirror() || noPlainSide;
       Bounds b = piece.outline().bounds();
       Args.require(
-          !PieceTurns.of(piece).isEmpty(),
+          hasTurn(piece, false) || (mayMirror && hasTurn(piece, true)),
           "piece " + piece.id() + ": none of its rotations brings its grain along the stock");
       Args.require(
           Math.max(b.width(), b.height()) > 1e-6 * widest,
           "piece "
               + piece.id()
               + ": given a size below a millionth of the stock's width "
-              + widest
+              + Numbers.significant(widest, 4)
               + " m, must be larger");
     }
-    return new Planner(request, work).plan();
+    LayoutResult result = new Planner(request, work).plan();
+    LayoutCheck.require(request, result);
+    return result;
+  }
+
+  private static boolean hasTurn(Piece piece, boolean mirrored) {
+    return !PieceTurns.of(piece, mirrored).isEmpty();
   }
 }

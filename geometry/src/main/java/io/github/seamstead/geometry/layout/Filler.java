@@ -20,6 +20,8 @@ final class Filler {
   private double bestKey;
   private int bestRegion;
   private double bestAngle;
+  private BooleanSupplier stop = () -> false;
+  private boolean cut;
 
   Filler(NestSetup setup, Nest nest) {
     this.setup = setup;
@@ -32,9 +34,12 @@ final class Filler {
    *
    * @param pieces which copies, in the order in which to place them
    * @param binOrder the bins in the order in which to fill them
-   * @param stop asked before each piece; true leaves the rest parked
+   * @param stop asked often; true leaves the rest parked
+   * @return true if every piece was tried in every bin that may hold it
    */
-  void fill(int[] pieces, int[] binOrder, BooleanSupplier stop) {
+  boolean fill(int[] pieces, int[] binOrder, BooleanSupplier stop) {
+    this.stop = stop;
+    cut = false;
     placedCount = 0;
     for (int i = 0; i < nest.pieces; i++) {
       nest.park(i);
@@ -42,11 +47,11 @@ final class Filler {
     // Copies of one kind find no room where one before them found none.
     int[] firstBin = new int[setup.pieces.size()];
     for (int i : pieces) {
-      if (stop.getAsBoolean()) {
-        return;
-      }
       int kind = nest.kind[i];
       for (int b = firstBin[kind]; b < binOrder.length; b++) {
+        if (isCut()) {
+          return false;
+        }
         if (placeIn(i, binOrder[b])) {
           placed[placedCount++] = i;
           firstBin[kind] = b;
@@ -55,6 +60,12 @@ final class Filler {
         firstBin[kind] = b + 1;
       }
     }
+    return !cut;
+  }
+
+  private boolean isCut() {
+    cut |= stop.getAsBoolean();
+    return cut;
   }
 
   private boolean placeIn(int i, int bin) {
@@ -91,12 +102,15 @@ final class Filler {
     offer(i, r, x0, nest.maxY(r, o));
     offer(i, r, x1, nest.minY(r, o));
     offer(i, r, x1, nest.maxY(r, o));
-    for (int j = nest.pieces; j < nest.all; j++) {
+    for (int j = nest.pieces; j < nest.all && !isCut(); j++) {
       touches(i, j, r);
     }
     int seen = 0;
     for (int k = placedCount - 1; k >= 0 && seen < NEIGHBOURS; k--) {
       int j = placed[k];
+      if (isCut()) {
+        return;
+      }
       if (g.bin[nest.region[j]] == g.bin[r]) {
         touches(i, j, r);
         seen++;
@@ -124,8 +138,15 @@ final class Filler {
     }
   }
 
-  /** Where a boundary segment meets the lower, upper and left side of the region. */
+  /**
+   * Where a boundary segment meets the lower, upper and left side of the region, or the line on
+   * which a hem lies.
+   */
   private void crossing(int i, int r, double ax, double ay, double ux, double uy, double length) {
+    if (nest.regions.line[r]) {
+      onLine(i, r, ax, ay, length * ux, length * uy);
+      return;
+    }
     int o = nest.turnIn(i, r);
     double x0 = nest.minX(r, o);
     for (int side = 0; side < 3; side++) {
@@ -137,6 +158,21 @@ final class Filler {
     }
   }
 
+  /** Offers where a segment from a place meets the line of a hem. */
+  private void onLine(int i, int r, double ax, double ay, double dx, double dy) {
+    Regions g = nest.regions;
+    double ex = g.x1[r] - g.x0[r];
+    double ey = g.y1[r] - g.y0[r];
+    double across = ex * dy - ey * dx;
+    double rx = ax - g.x0[r];
+    double ry = ay - g.y0[r];
+    double along = (rx * dy - ry * dx) / across;
+    double part = (rx * ey - ry * ex) / across;
+    if (part >= 0 && part <= 1 && along >= 0 && along <= 1) {
+      offer(i, r, g.x0[r] + along * ex, g.y0[r] + along * ey);
+    }
+  }
+
   /** Corner to corner, where there is no no-fit region; overlapping places are rejected. */
   private void corners(int i, int j, int r) {
     int o = nest.turnIn(i, r);
@@ -144,7 +180,7 @@ final class Filler {
     double[] there = nest.turns.outline(oj);
     double[] own = nest.turns.outline(o);
     double away = nest.turns.pad * (1 + 1e-9);
-    for (int a = 0; a < there.length; a += 2) {
+    for (int a = 0; a < there.length && !isCut(); a += 2) {
       double ax = nest.x[j] + nest.turns.cos[oj] * there[a] - nest.turns.sin[oj] * there[a + 1];
       double ay = nest.y[j] + nest.turns.sin[oj] * there[a] + nest.turns.cos[oj] * there[a + 1];
       for (int b = 0; b < own.length; b += 2) {

@@ -7,12 +7,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** Where a piece's reference point moves while its hem lies on a reinforced edge. */
 final class HemLine {
 
-  private final double margin;
   private double from;
   private double to;
 
-  private HemLine(double margin, double length) {
-    this.margin = margin;
+  private HemLine(double length) {
     to = length;
   }
 
@@ -44,18 +42,23 @@ final class HemLine {
         (s0.getY() + turns.sin[o] * toCentre.getX() + turns.cos[o] * toCentre.getY()) / unit;
     Vector2D unitWay = way.multiply(1 / way.norm());
     double spare = Math.max(0, way.norm() - along.norm()) / unit;
-    HemLine line = new HemLine(margin / unit, spare);
+    HemLine line = new HemLine(spare);
     Bounds box = bin.bounds();
     double left = (box.minX() + bin.offset()) / unit;
     double right = (box.maxX() + bin.offset()) / unit;
-    // The other edges keep their margin; across the hem's own edge there is none.
-    line.clip(rx, unitWay.getX(), turns.minX[o], turns.maxX[o], left, right);
     double low = box.minY() / unit;
     double high = box.maxY() / unit;
-    line.clip(ry, unitWay.getY(), turns.minY[o], turns.maxY[o], low, high);
-    if (line.from > line.to) {
+    // On a rectangle the other three edges keep their margin here; on stock of another shape, whose
+    // edges do not lie along its box, obstacles keep it.
+    double keep = bin.isRectangle() ? margin / unit : 0;
+    double onX = (s0.getX() + bin.offset()) / unit;
+    double onY = s0.getY() / unit;
+    line.clip(rx, unitWay.getX(), turns.minX[o], turns.maxX[o], new Side(left, right, onX, keep));
+    line.clip(ry, unitWay.getY(), turns.minY[o], turns.maxY[o], new Side(low, high, onY, keep));
+    if (line.from > line.to + NoFit.TOUCH) {
       return new double[0];
     }
+    line.to = Math.max(line.from, line.to);
     return new double[] {
       rx + line.from * unitWay.getX(),
       ry + line.from * unitWay.getY(),
@@ -64,16 +67,28 @@ final class HemLine {
     };
   }
 
-  private void clip(double at, double way, double min, double max, double low, double high) {
+  /** The stock's extent along an axis, where the band begins on it and the margin to keep. */
+  private record Side(double low, double high, double band, double keep) {
+
+    /** Between which places the piece must stay where the band runs across the axis. */
+    boolean holds(double least, double most) {
+      boolean atLow = band - low <= high - band;
+      return least >= low + (atLow ? 0 : keep) - NoFit.TOUCH
+          && most <= high - (atLow ? keep : 0) + NoFit.TOUCH;
+    }
+  }
+
+  private void clip(double at, double way, double min, double max, Side side) {
     if (Math.abs(way) < 1e-12) {
-      if (at + min < low - NoFit.TOUCH || at + max > high + NoFit.TOUCH) {
+      if (!side.holds(at + min, at + max)) {
         to = Double.NEGATIVE_INFINITY;
       }
       return;
     }
-    double a = (low + margin - min - at) / way;
-    double b = (high - margin - max - at) / way;
-    from = Math.max(from, Math.min(a, b));
-    to = Math.min(to, Math.max(a, b));
+    double toLow = (side.low() + side.keep() - min - at) / way;
+    double toHigh = (side.high() - side.keep() - max - at) / way;
+    // A piece longer than the extent reaches the high side before the low one: no room is left.
+    from = Math.max(from, way > 0 ? toLow : toHigh);
+    to = Math.min(to, way > 0 ? toHigh : toLow);
   }
 }

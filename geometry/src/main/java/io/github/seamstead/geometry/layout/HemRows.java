@@ -35,7 +35,7 @@ public final class HemRows {
    * @param low true if the selvedge at y = 0 is reinforced
    * @param high true if the selvedge at y = width is reinforced
    * @param spacing between panels, in metres, 0 or more
-   * @param margin to the edges that carry no hem, in metres, 0 or more
+   * @param margin of a panel from the edges on which its own hem does not lie, in metres, 0 or more
    * @return as many panels as fit, at most {@code count}; empty if none fits, the piece has no hem
    *     edge, is no triangle or trapezoid on it, or may not be turned as needed
    * @throws IllegalArgumentException if a number is out of range
@@ -61,8 +61,8 @@ public final class HemRows {
     PanelShape p = onHem.get();
     boolean up = low && PieceTurns.allows(piece, p.turn());
     boolean down = high && PieceTurns.allows(piece, p.turn() + Math.PI);
-    // Without a hem on the far edge the panels keep their margin from it.
-    double room = width - (up && down ? 0 : margin);
+    // A panel keeps its margin from the far edge, be that reinforced or not: its hem is not on it.
+    double room = width - margin;
     if (!(up || down) || p.h() > room * (1 + 1e-12)) {
       return Optional.empty();
     }

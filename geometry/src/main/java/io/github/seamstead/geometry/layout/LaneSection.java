@@ -26,7 +26,7 @@ record LaneSection(String id, List<Lane> lanes, double spacing) implements Secti
       growths.add(lane.grow(spacing));
     }
     int held = 0;
-    while (held < table.count()) {
+    while (held < table.count() && !table.isEnded()) {
       int first = 0;
       for (int i = 1; i < lanes.size(); i++) {
         if (growths.get(i).length() < growths.get(first).length()) {

@@ -33,7 +33,7 @@ final class LaneSections {
       PanelStand row = along.get(i);
       SlidSection.offerAll(id, row, width, spacing, table);
       int most = fitting(row, width);
-      for (int a = 1; a <= most; a++) {
+      for (int a = 1; a <= most && !table.isEnded(); a++) {
         double left = width - a * (row.shape().h() + spacing);
         rows(row, a, left + spacing);
         for (int j = i + 1; j < along.size() && most <= MOST_MIXED; j++) {
@@ -49,7 +49,9 @@ final class LaneSections {
       }
     }
     for (PanelStand band : across) {
-      columns(band);
+      if (!table.isEnded()) {
+        columns(band);
+      }
     }
   }
 

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param used the stock that is cut, in order of use
  * @param unplaced what found no place
  * @param furtherStock what to fetch so that all pieces that fit any item are placed; empty if none
- *     is needed or if no piece left over fits any item
+ *     is needed, if no piece left over fits any item, or if the search was stopped before it knew
  * @param density area of the pieces placed divided by the area of the stock used (whole sheets,
  *     rolls up to the used length), 0 to 1
  * @param usedLength sum over the used items of how far the cuts reach along x, in metres
@@ -25,6 +25,8 @@ import java.util.Optional;
  * @param gap {@code (objectiveValue - lowerBound) / objectiveValue}, 0 to 1; 0 means proved best
  * @param method how the layout was found
  * @param workUsed work units spent: placements evaluated
+ * @param stopped what ended the search before its count of work was used up or no better layout was
+ *     possible; empty if nothing did. The layout holds all the same, but more work may place more
  */
 public record LayoutResult(
     List<StockUse> used,
@@ -38,7 +40,18 @@ public record LayoutResult(
     double lengthBound,
     double gap,
     Method method,
-    long workUsed) {
+    long workUsed,
+    Optional<Stop> stopped) {
+
+  /** What ends a search early. */
+  public enum Stop {
+    /** The caller's {@link io.github.seamstead.shared.work.Cancellation} was switched. */
+    CANCELLED,
+    /** The thread that called was interrupted; it still is when the result is returned. */
+    INTERRUPTED,
+    /** The budget's time ran out. */
+    TIME_LIMIT
+  }
 
   /** How a layout was found. */
   public enum Method {
@@ -63,6 +76,7 @@ public record LayoutResult(
    * @param gap 0 to 1
    * @param method how the layout was found
    * @param workUsed 0 or more
+   * @param stopped may be empty
    * @throws IllegalArgumentException if one is out of range
    */
   public LayoutResult {

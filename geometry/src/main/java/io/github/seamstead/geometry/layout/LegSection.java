@@ -75,6 +75,9 @@ final class LegSection implements SectionTable.Section {
     PanelShape shape = new PanelShape(along.norm(), 0, h, 0, turn, origin);
     PanelStand stand = new PanelStand(shape, false, true, false);
     for (int a = 1; a * (h + spacing) - spacing <= width * (1 + 1e-12); a++) {
+      if (table.isEnded()) {
+        return;
+      }
       double free = Math.max(0, Math.min(h, (width + spacing) / a - h - spacing));
       int rows = a;
       DoubleFunction<LegSection> raised =

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.Orientations.Clearance;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
@@ -44,6 +45,18 @@ final class NestSetup {
   private final List<double[]> obstacles = new ArrayList<>();
   private final Map<String, Integer> shapes = new HashMap<>();
 
+  /** Which band each edge of a stock item is, where a piece on it needs a shape of its own. */
+  private final Map<StockEdge, Integer> bands = new HashMap<>();
+
+  private final Map<Turned, Integer> orientations = new HashMap<>();
+
+  /** Obstacles of each stock item, which its copies share. */
+  private final Map<String, int[]> obstaclesOf = new HashMap<>();
+
+  private record StockEdge(String stockId, int edge) {}
+
+  private record Turned(int shape, long angle) {}
+
   NestSetup(List<Piece> pieces, List<Bin> bins, double spacing, double margin) {
     this.pieces = pieces;
     this.bins = bins;
@@ -57,6 +70,9 @@ final class NestSetup {
     int total = pieces.stream().mapToInt(Piece::count).sum();
     kind = new int[total];
     copy = new int[total];
+    if (margin > 0 && pieces.stream().anyMatch(p -> p.hem().isPresent())) {
+      nameBands();
+    }
     int at = 0;
     for (int k = 0; k < pieces.size(); k++) {
       for (int c = 1; c <= pieces.get(k).count(); c++) {
@@ -137,6 +153,20 @@ final class NestSetup {
     return Optional.empty();
   }
 
+  /**
+   * Names the bands of odd-shaped stock. On a rectangle the rooms keep the margin; elsewhere an
+   * obstacle does, and must let a piece come up to the band on which it lies.
+   */
+  private void nameBands() {
+    for (Bin bin : bins) {
+      if (!bin.isRectangle()) {
+        for (int edge : bin.item().reinforcedEdges()) {
+          bands.computeIfAbsent(new StockEdge(bin.item().id(), edge), e -> bands.size());
+        }
+      }
+    }
+  }
+
   private void addKind(Piece piece) {
     List<Integer> own = new ArrayList<>();
     List<Integer> free = new ArrayList<>();
@@ -147,8 +177,8 @@ final class NestSetup {
       boolean mirror = side == 1;
       Outline outline = mirror ? piece.outline().mirrored() : piece.outline();
       if (!mustHem && PieceTurns.isFree(piece)) {
-        int s = shape(piece, outline, mirror);
-        StartAngles angles = new StartAngles(piece, turns.corners(s), this::fits);
+        int s = shape(piece, outline, mirror, Clearance.NO_BAND);
+        StartAngles angles = new StartAngles(piece, mirror, turns.corners(s), this::fits);
         for (int b = 0; b < bins.size(); b++) {
           if (angles.fitting(b).isPresent()) {
             addRoom(own, Regions.ANY - side, b);
@@ -157,8 +187,8 @@ final class NestSetup {
         free.add(s);
         starts = mirror ? starts : angles.few(bins.size());
       } else if (!mustHem) {
-        for (double angle : PieceTurns.of(piece)) {
-          int o = orientation(piece, outline, mirror, angle);
+        for (double angle : PieceTurns.of(piece, mirror)) {
+          int o = orientation(shape(piece, outline, mirror, Clearance.NO_BAND), angle);
           for (int b = 0; b < bins.size(); b++) {
             if (fits(turns.maxX[o] - turns.minX[o], turns.maxY[o] - turns.minY[o], b)) {
               addRoom(own, o, b);
@@ -182,13 +212,14 @@ final class NestSetup {
     startAngles.add(starts);
   }
 
-  private int shape(Piece piece, Outline outline, boolean mirror) {
-    String key = piece.id() + (mirror ? "/over" : "/up");
+  private int shape(Piece piece, Outline outline, boolean mirror, int band) {
+    String key = piece.id() + (mirror ? "/over" : "/up") + "/" + band;
     Integer known = shapes.get(key);
     Vector2D centre = outline.centroid();
     if (known == null) {
       double[] corners = Obstacles.corners(outline, centre, unit);
-      known = turns.addShape(corners, ConvexParts.of(corners), spacing / unit, false);
+      Clearance clearance = new Clearance(spacing / unit, spacing / unit, band);
+      known = turns.addShape(corners, ConvexParts.of(corners), clearance, false);
       shapes.put(key, known);
       mirrored.add(mirror);
       reference.add(centre);
@@ -196,15 +227,13 @@ final class NestSetup {
     return known;
   }
 
-  private int orientation(Piece piece, Outline outline, boolean mirror, double angle) {
-    int known = shape(piece, outline, mirror);
-    for (int o = 0; o < turns.count; o++) {
-      if (turns.shape[o] == known
-          && Math.abs(Math.IEEEremainder(turns.angle[o] - angle, 2 * Math.PI)) < 1e-10) {
-        return o;
-      }
-    }
-    return turns.addTurn(known, angle);
+  private int orientation(int ofShape, double angle) {
+    double full = 2 * Math.PI;
+    // Angles nearer than a billionth are one; rounded and turned to one full turn they meet here.
+    long steps = Math.round((angle - full * Math.floor(angle / full)) * 1e9);
+    long turn = steps % Math.round(full * 1e9);
+    return orientations.computeIfAbsent(
+        new Turned(ofShape, turn), t -> turns.addTurn(ofShape, angle));
   }
 
   private boolean fits(double width, double height, int b) {
@@ -241,10 +270,11 @@ final class NestSetup {
         Math.atan2(stockWay.getY(), stockWay.getX()) - Math.atan2(along.getY(), along.getX());
     angle -= 2 * Math.PI * Math.floor(angle / (2 * Math.PI));
     double spare = stockWay.norm() - along.norm();
-    if (!PieceTurns.allows(piece, angle) || spare < -NoFit.TOUCH * unit) {
+    if (!PieceTurns.allows(piece, mirror, angle) || spare < -NoFit.TOUCH * unit) {
       return;
     }
-    int o = orientation(piece, outline, mirror, angle);
+    int band = bands.getOrDefault(new StockEdge(bin.item().id(), edge), Clearance.NO_BAND);
+    int o = orientation(shape(piece, outline, mirror, band), angle);
     double[] line = HemLine.of(bin, edge, outline, e, turns, o, margin, unit);
     if (line.length > 0) {
       own.add(regions.add(o, b, line[0], line[1], line[2], line[3], true));
@@ -252,20 +282,41 @@ final class NestSetup {
   }
 
   private void addObstacles(Bin bin) {
-    List<double[]> shapesToAvoid = new ArrayList<>();
+    int[] turned = obstaclesOf.computeIfAbsent(bin.item().id(), id -> itsObstacles(bin));
+    for (int o : turned) {
+      obstacles.add(new double[] {o, bin.offset() / unit, 0});
+    }
+  }
+
+  private int[] itsObstacles(Bin bin) {
+    List<Integer> turned = new ArrayList<>();
     for (Outline flaw : bin.item().flaws()) {
-      shapesToAvoid.add(Obstacles.corners(flaw, Vector2D.ZERO, unit));
+      double[] corners = Obstacles.corners(flaw, Vector2D.ZERO, unit);
+      turned.add(obstacle(corners, ConvexParts.of(corners), Clearance.of(margin / unit)));
     }
-    if (!bin.isRectangle()) {
-      double[] sheet = Obstacles.corners(bin.item().outline(), Vector2D.ZERO, unit);
-      shapesToAvoid.add(Obstacles.outside(sheet));
+    if (bin.isRectangle()) {
+      return turned.stream().mapToInt(Integer::intValue).toArray();
     }
-    for (double[] corners : shapesToAvoid) {
-      int shape = turns.addShape(corners, ConvexParts.of(corners), margin / unit, true);
-      mirrored.add(false);
-      reference.add(Vector2D.ZERO);
-      obstacles.add(new double[] {turns.addTurn(shape, 0), bin.offset() / unit, 0});
+    double[] sheet = Obstacles.corners(bin.item().outline(), Vector2D.ZERO, unit);
+    double[] outside = Obstacles.outside(sheet);
+    boolean banded = !bands.isEmpty() && !bin.item().reinforcedEdges().isEmpty();
+    // From a piece on a band the edges keep the margin one by one, all but the band's own.
+    Clearance whole = new Clearance(margin / unit, banded ? 0 : margin / unit, Clearance.NO_BAND);
+    turned.add(obstacle(outside, ConvexParts.of(outside), whole));
+    for (int e = 0; banded && e < sheet.length / 2; e++) {
+      int next = (2 * e + 2) % sheet.length;
+      double[] edge = {sheet[2 * e], sheet[2 * e + 1], sheet[next], sheet[next + 1]};
+      int band = bands.getOrDefault(new StockEdge(bin.item().id(), e), Clearance.NO_BAND);
+      turned.add(obstacle(edge, List.of(edge), new Clearance(0, margin / unit, band)));
     }
+    return turned.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  private int obstacle(double[] corners, List<double[]> parts, Clearance clearance) {
+    int shape = turns.addShape(corners, parts, clearance, true);
+    mirrored.add(false);
+    reference.add(Vector2D.ZERO);
+    return turns.addTurn(shape, 0);
   }
 
   /** The placement of one copy in the coordinates of its stock; a hem is marked by {@link Hems}. */

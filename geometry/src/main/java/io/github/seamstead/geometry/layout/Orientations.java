@@ -29,7 +29,7 @@ final class Orientations {
   private final List<List<double[]>> shapes;
   private final List<double[]> outlines;
   private final List<Solid> drawn;
-  private final List<Double> clearances;
+  private final List<Clearance> clearances;
   private final List<Boolean> fixed;
   private final Map<Key, NoFit> built;
 
@@ -54,6 +54,31 @@ final class Orientations {
   private boolean many;
 
   private record Key(int a, int b, long relative) {}
+
+  /**
+   * The distance that a shape keeps from others. A piece whose hem lies on a band of the stock is a
+   * shape of its own, since it keeps none from that band.
+   *
+   * @param usual an obstacle's from pieces, a piece's from other pieces
+   * @param fromHemmed an obstacle's from pieces that lie on a band
+   * @param band of a piece on a band and of the obstacle along that band, whose distance from one
+   *     another is 0; {@link #NO_BAND} for others
+   */
+  record Clearance(double usual, double fromHemmed, int band) {
+
+    static final int NO_BAND = -1;
+
+    static Clearance of(double distance) {
+      return new Clearance(distance, distance, NO_BAND);
+    }
+
+    double from(Clearance piece) {
+      if (piece.band == NO_BAND) {
+        return usual;
+      }
+      return piece.band == band ? 0 : fromHemmed;
+    }
+  }
 
   Orientations() {
     shapes = new ArrayList<>();
@@ -111,9 +136,9 @@ final class Orientations {
    * @param obstacle true for what no piece may cover
    * @return its index
    */
-  int addShape(double[] outline, List<double[]> parts, double clearance, boolean obstacle) {
+  int addShape(double[] outline, List<double[]> parts, Clearance clearance, boolean obstacle) {
     fixed.add(obstacle);
-    pad = Math.max(pad, clearance);
+    pad = Math.max(pad, Math.max(clearance.usual(), clearance.fromHemmed()));
     outlines.add(outline);
     shapes.add(parts);
     drawn.add(new Solid(parts));
@@ -186,7 +211,12 @@ final class Orientations {
   }
 
   private double keep(int a, int b) {
-    return clearances.get(fixed.get(shape[b]) ? shape[b] : shape[a]);
+    Clearance ofA = clearances.get(shape[a]);
+    Clearance ofB = clearances.get(shape[b]);
+    if (fixed.get(shape[b])) {
+      return ofB.from(ofA);
+    }
+    return fixed.get(shape[a]) ? ofA.from(ofB) : ofA.usual();
   }
 
   private Solid solid(int o) {

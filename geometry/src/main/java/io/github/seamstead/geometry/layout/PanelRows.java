@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.layout;
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * The everyday case in closed form: one triangle or trapezoid many times on a strip of given width.
@@ -109,6 +110,18 @@ public final class PanelRows {
    */
   public static Optional<Arrangement> onStrip(
       Piece piece, int count, double width, double mostLength, double spacing, double margin) {
+    return onStrip(piece, count, width, mostLength, spacing, margin, () -> false);
+  }
+
+  /** The same, left out if the work is to end. */
+  static Optional<Arrangement> onStrip(
+      Piece piece,
+      int count,
+      double width,
+      double mostLength,
+      double spacing,
+      double margin,
+      BooleanSupplier ended) {
     Args.within("count", count, 1, LayoutRequest.MOST_COPIES);
     Args.positive("width", width, "m");
     Args.require(mostLength > 0, "most length: given " + mostLength + ", must be greater than 0");
@@ -118,9 +131,12 @@ public final class PanelRows {
     if (inside <= 0) {
       return Optional.empty();
     }
-    SectionTable table = new SectionTable(count, spacing);
+    SectionTable table = new SectionTable(count, spacing, ended);
     new LaneSections(piece, inside, spacing, table).offerAll();
     LegSection.offerAll(piece, inside, spacing, table);
+    if (table.isEnded()) {
+      return Optional.empty();
+    }
     int n = table.solve((mostLength - 2 * margin) * (1 + 1e-12));
     if (n == 0) {
       return Optional.empty();

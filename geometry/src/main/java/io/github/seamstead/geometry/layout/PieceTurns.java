@@ -12,8 +12,14 @@ final class PieceTurns {
 
   private PieceTurns() {}
 
+  /** Whether a piece that lies as drawn may be turned so. */
   static boolean allows(Piece piece, double angle) {
-    if (piece.grain().isPresent() && !piece.grain().get().follows(angle)) {
+    return allows(piece, false, angle);
+  }
+
+  /** Whether a piece, turned over or not, may be turned so. */
+  static boolean allows(Piece piece, boolean mirrored, double angle) {
+    if (piece.grain().isPresent() && !piece.grain().get().follows(angle, mirrored)) {
       return false;
     }
     if (piece.rotations().any()) {
@@ -32,14 +38,17 @@ final class PieceTurns {
    * The allowed turns; for a piece that may lie at any angle, from which the search then turns it
    * freely, those that lay an edge along x or y and every 5°. The narrowest way to lay a convex
    * piece is among the first, the way into the corners of a sheet near one of the others.
+   *
+   * @param mirrored whether it is the piece turned over, whose grain runs another way
    */
-  static List<Double> of(Piece piece) {
+  static List<Double> of(Piece piece, boolean mirrored) {
     List<Double> candidates = new ArrayList<>();
     if (!piece.rotations().any()) {
       candidates.addAll(piece.rotations().angles());
     } else if (!isFree(piece)) {
-      candidates.add(-piece.grain().get().angle());
-      candidates.add(Math.PI - piece.grain().get().angle());
+      double direction = piece.grain().get().onSide(mirrored);
+      candidates.add(-direction);
+      candidates.add(Math.PI - direction);
     } else {
       int edges = Math.min(piece.outline().size(), MOST_EDGES);
       for (int e = 0; e < edges; e++) {
@@ -60,7 +69,7 @@ final class PieceTurns {
       double angle = a - full * Math.floor(a / full);
       boolean fresh =
           out.stream().noneMatch(o -> Math.abs(Math.IEEEremainder(o - angle, full)) < SAME);
-      if (fresh && allows(piece, angle)) {
+      if (fresh && allows(piece, mirrored, angle)) {
         out.add(angle);
       }
     }

@@ -49,26 +49,38 @@ final class Planner {
   }
 
   LayoutResult plan() {
-    List<int[]> orders = StockOrder.orders(setup.bins);
-    for (int[] order : orders) {
-      RowsStart.lay(setup, request, order).ifPresent(p -> offer(p, true));
-      Nest nest = setup.nest();
-      // With rows in closed form at hand, filling is a try like any other and keeps to the budget.
-      boolean laid = bestScore.missingArea() == 0;
-      long before = work;
-      BooleanSupplier stop =
-          laid
-              ? () -> clock.spent(before + nest.work) >= FILL_PART
-              : terms.cancellation()::isCancelled;
-      new Filler(setup, nest).fill(bySize(), order, stop);
-      offer(nest, false);
-    }
+    fill();
     if (setup.kind.length <= StripRun.MOST_SEARCHED) {
       place();
       empty();
     }
+    // Pressing finds no place for what has none, so that time is left to say what would.
+    int[] placed = Reporter.placed(setup, best);
+    Shortfalls lacks = new Shortfalls(request, setup, placed, clock.ended());
     press();
-    return new Reporter(request, setup, best, fromRows, work).result();
+    LayoutResult.Method method = fromRows ? LayoutResult.Method.ROWS : LayoutResult.Method.SEARCH;
+    return new Reporter(request, setup, best).result(lacks, method, work, clock.stop());
+  }
+
+  /**
+   * Lays the starts. Filling is finished whatever the work units are, since a layout needs a start;
+   * the time limit, a cancellation and an interrupt end it alike. With rows in closed form at hand
+   * it is a try like any other and keeps to its part of the budget.
+   */
+  private void fill() {
+    BooleanSupplier ended = clock.ended();
+    for (int[] order : StockOrder.orders(setup.bins)) {
+      if (ended.getAsBoolean()) {
+        return;
+      }
+      RowsStart.lay(setup, request, order, ended).ifPresent(p -> offer(p, true));
+      Nest nest = setup.nest();
+      boolean laid = bestScore.missingArea() == 0;
+      long before = work;
+      BooleanSupplier stop = laid ? () -> clock.spent(before + nest.work) >= FILL_PART : ended;
+      new Filler(setup, nest).fill(bySize(), order, stop);
+      offer(nest, false);
+    }
   }
 
   private double spent() {
@@ -192,16 +204,34 @@ final class Planner {
     return true;
   }
 
+  /** Puts a piece anywhere in a region, on its line if it is one, and turned so that it fits. */
   private void strew(Nest nest, int i, int r) {
-    double[] starts = setup.startAngles(setup.kind[i]);
-    nest.place(i, r, 0, 0, starts[random.below(starts.length)]);
+    turn(nest, i, r);
     int o = nest.orientation[i];
+    double x = random.next();
+    // Off its line a hem would stay so where it meets nothing.
+    double y = nest.regions.line[r] ? x : random.next();
     nest.place(
-        i, r, between(nest.minX(r, o), nest.maxX(r, o)), between(nest.minY(r, o), nest.maxY(r, o)));
+        i,
+        r,
+        between(nest.minX(r, o), nest.maxX(r, o), x),
+        between(nest.minY(r, o), nest.maxY(r, o), y));
   }
 
-  private double between(double a, double b) {
-    return a + (b - a) * random.next();
+  /** One of the angles from which a piece starts, drawn among those at which a region holds it. */
+  private void turn(Nest nest, int i, int r) {
+    double[] starts = setup.startAngles(setup.kind[i]);
+    int from = random.below(starts.length);
+    for (int k = 0; k < starts.length; k++) {
+      nest.place(i, r, 0, 0, starts[(from + k) % starts.length]);
+      if (nest.hasRoom(r, nest.orientation[i])) {
+        return;
+      }
+    }
+  }
+
+  private static double between(double a, double b, double part) {
+    return a + (b - a) * part;
   }
 
   private boolean separate(Nest nest, double until) {
@@ -237,7 +267,7 @@ final class Planner {
     Budget rest = share;
     if (fromRows && request.pieces().get(0).hem().isEmpty()) {
       // Rows lie too tight for the search to leave them, so that a loose start gets half the time.
-      Clock part = new Clock(Work.of(share, terms.seed()), 1);
+      Clock part = new Clock(terms.within(share), 1);
       long before = work;
       Nest nest = setup.nest(members, x -> x == bin);
       Poses loose = Shelf.start(setup, nest);
@@ -266,7 +296,7 @@ final class Planner {
       Piece piece = setup.pieces.get(setup.kind[i]);
       least += piece.outline().area() / b.bounds().height() / setup.unit;
     }
-    Work part = new Work(share, terms.seed(), terms.progress(), terms.cancellation());
+    Work part = terms.within(share);
     StripRun run =
         StripRun.from(
             () -> setup.nest(members, x -> x == bin), start, origin, origin + least, part);

@@ -7,6 +7,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Turns the best state of a run into the result that the caller reads. */
 final class Reporter {
@@ -14,18 +15,29 @@ final class Reporter {
   private final LayoutRequest request;
   private final NestSetup setup;
   private final Poses best;
-  private final boolean fromRows;
-  private final long work;
 
-  Reporter(LayoutRequest request, NestSetup setup, Poses best, boolean fromRows, long work) {
+  Reporter(LayoutRequest request, NestSetup setup, Poses best) {
     this.request = request;
     this.setup = setup;
     this.best = best;
-    this.fromRows = fromRows;
-    this.work = work;
   }
 
-  LayoutResult result() {
+  /** How many copies of each kind have a place. */
+  static int[] placed(NestSetup setup, Poses poses) {
+    int[] placed = new int[setup.pieces.size()];
+    for (int i = 0; i < poses.x.length; i++) {
+      if (poses.region[i] != Poses.PARKED) {
+        placed[setup.kind[i]]++;
+      }
+    }
+    return placed;
+  }
+
+  LayoutResult result(
+      Shortfalls lacks,
+      LayoutResult.Method method,
+      long work,
+      Optional<LayoutResult.Stop> stopped) {
     double[] reach = Score.reach(setup, best);
     List<StockUse> used = new ArrayList<>();
     double length = 0;
@@ -55,14 +67,10 @@ final class Reporter {
     }
     used.sort(Comparator.comparingInt(u -> preference(u.stockId())));
     double placedArea = 0;
-    int[] placed = new int[setup.pieces.size()];
-    for (int i = 0; i < best.x.length; i++) {
-      if (best.region[i] != Poses.PARKED) {
-        placed[setup.kind[i]]++;
-        placedArea += setup.pieces.get(setup.kind[i]).outline().area();
-      }
+    int[] placed = placed(setup, best);
+    for (int k = 0; k < placed.length; k++) {
+      placedArea += placed[k] * setup.pieces.get(k).outline().area();
     }
-    Shortfalls lacks = new Shortfalls(request, setup, placed);
     double value =
         switch (request.objective()) {
           case FEWEST_ITEMS -> used.size();
@@ -85,8 +93,9 @@ final class Reporter {
         bound,
         lengthBound,
         value > 0 ? (value - bound) / value : 0,
-        fromRows ? LayoutResult.Method.ROWS : LayoutResult.Method.SEARCH,
-        work);
+        method,
+        work,
+        stopped);
   }
 
   private int preference(String stockId) {

@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.layout;
 import io.github.seamstead.geometry.plane.Bounds;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -13,16 +14,21 @@ final class RowsStart {
   private RowsStart() {}
 
   /** Fills the bins in order; empty if the request is not of that kind or nothing could be laid. */
-  static Optional<Poses> lay(NestSetup setup, LayoutRequest request, int[] binOrder) {
+  static Optional<Poses> lay(
+      NestSetup setup, LayoutRequest request, int[] binOrder, BooleanSupplier ended) {
     // The search holds the spacing's circle to a polygon around it; corners that face one another
     // may have to stand further apart for it.
     double wider = request.spacing() / Math.cos(Math.PI / NoFitBuilder.SPACING_SIDES);
-    return lay(setup, request, binOrder, request.spacing())
-        .or(() -> lay(setup, request, binOrder, wider));
+    return lay(setup, request, binOrder, request.spacing(), ended)
+        .or(() -> lay(setup, request, binOrder, wider, ended));
   }
 
   private static Optional<Poses> lay(
-      NestSetup setup, LayoutRequest request, int[] binOrder, double spacing) {
+      NestSetup setup,
+      LayoutRequest request,
+      int[] binOrder,
+      double spacing,
+      BooleanSupplier ended) {
     if (request.pieces().size() != 1) {
       return Optional.empty();
     }
@@ -31,12 +37,15 @@ final class RowsStart {
     Arrays.fill(poses.region, Poses.PARKED);
     int done = 0;
     for (int b : binOrder) {
+      if (ended.getAsBoolean()) {
+        return Optional.empty();
+      }
       Bin bin = setup.bins.get(b);
       if (done == piece.count() || !bin.isRectangle() || !bin.item().flaws().isEmpty()) {
         continue;
       }
       Optional<PanelRows.Arrangement> laid =
-          onBin(piece, piece.count() - done, bin, request, spacing);
+          onBin(piece, piece.count() - done, bin, request, spacing, ended);
       if (laid.isEmpty()) {
         continue;
       }
@@ -60,13 +69,21 @@ final class RowsStart {
         done++;
       }
     }
+    if (ended.getAsBoolean()) {
+      return Optional.empty();
+    }
     Nest nest = setup.nest();
     nest.load(poses);
     return done > 0 && nest.isApart() ? Optional.of(poses) : Optional.empty();
   }
 
   private static Optional<PanelRows.Arrangement> onBin(
-      Piece piece, int count, Bin bin, LayoutRequest request, double spacing) {
+      Piece piece,
+      int count,
+      Bin bin,
+      LayoutRequest request,
+      double spacing,
+      BooleanSupplier ended) {
     Bounds box = bin.bounds();
     double margin = request.edgeMargin();
     if (piece.hem().map(HemEdge::required).orElse(false)) {
@@ -80,6 +97,6 @@ final class RowsStart {
       }
       return HemRows.onStrip(piece, count, box.height(), box.width(), low, high, spacing, margin);
     }
-    return PanelRows.onStrip(piece, count, box.height(), box.width(), spacing, margin);
+    return PanelRows.onStrip(piece, count, box.height(), box.width(), spacing, margin, ended);
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 
 /**
  * The shortest section known for every number of panels, and the shortest sequence of sections.
@@ -25,13 +26,20 @@ final class SectionTable {
   }
 
   private final double spacing;
+  private final BooleanSupplier ended;
   private final double[] length;
   private final List<Section> section;
   private final double[] total;
   private final int[] lastSection;
 
-  SectionTable(int count, double spacing) {
+  /**
+   * A table of no sections.
+   *
+   * @param ended asked often by those who offer; true leaves further sections out
+   */
+  SectionTable(int count, double spacing, BooleanSupplier ended) {
     this.spacing = spacing;
+    this.ended = ended;
     length = new double[count + 1];
     Arrays.fill(length, Double.POSITIVE_INFINITY);
     section = new ArrayList<>(Collections.nCopies(count + 1, NONE));
@@ -41,6 +49,11 @@ final class SectionTable {
 
   int count() {
     return length.length - 1;
+  }
+
+  /** Whether no more sections are wanted. */
+  boolean isEnded() {
+    return ended.getAsBoolean();
   }
 
   /** The shortest section for all panels so far: nothing longer can be of use. */

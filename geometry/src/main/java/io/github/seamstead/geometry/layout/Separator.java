@@ -17,6 +17,18 @@ final class Separator {
   private final Poses best;
   private double bestOverlap;
 
+  private int patience;
+  private int strikes;
+  private int strike;
+  private int idle;
+  private double atStart;
+
+  /** Pieces of the running pass, and which of them comes next; no pass runs where it is -1. */
+  private int count;
+
+  private int next;
+  private boolean over;
+
   Separator(Nest nest, FastRandom random) {
     this.nest = nest;
     this.random = random;
@@ -25,7 +37,7 @@ final class Separator {
     best = new Poses(nest.pieces);
   }
 
-  /** The overlap of the best state seen by the last {@link #separate}. */
+  /** The overlap of the best state seen since {@link #begin}. */
   double bestOverlap() {
     return bestOverlap;
   }
@@ -35,10 +47,19 @@ final class Separator {
    *
    * @param patience passes without progress before a strike
    * @param strikes how often to go back to the best state and try again
-   * @param stop asked often; true ends the search
+   * @param stop asked before every move; true ends the search
    * @return true if no overlap is left
    */
   boolean separate(int patience, int strikes, BooleanSupplier stop) {
+    begin(patience, strikes);
+    goOn(stop, () -> false);
+    return bestOverlap <= 0;
+  }
+
+  /** Takes up the state that the nest holds; {@link #goOn} then works on it. */
+  void begin(int patience, int strikes) {
+    this.patience = patience;
+    this.strikes = strikes;
     Pairs pairs = nest.pairs();
     pairs.reset();
     nest.refreshAll();
@@ -46,39 +67,49 @@ final class Separator {
     nest.save(best);
     // Counted as work, so that even tries that need no move use up the budget.
     nest.work += nest.pieces;
-    for (int strike = 0; strike < strikes && bestOverlap > 0; strike++) {
-      double atStart = bestOverlap;
-      if (strike > 0) {
-        nest.load(best);
-        nest.refreshAll();
+    strike = 0;
+    idle = 0;
+    count = -1;
+    atStart = bestOverlap;
+    over = strikes <= 0 || patience <= 0 || bestOverlap <= 0;
+  }
+
+  /**
+   * Works until the overlap is gone, patience or {@code stop} ends the search, or a pause is due.
+   *
+   * @param stop asked before every move; true ends the search
+   * @param pause asked before every move; true leaves it to be gone on with
+   * @return true if it has ended; the nest then holds the state of least overlap seen
+   */
+  boolean goOn(BooleanSupplier stop, BooleanSupplier pause) {
+    while (!over) {
+      if (count < 0) {
+        choose();
       }
-      int idle = 0;
-      while (idle < patience && bestOverlap > 0) {
-        if (!pass(stop)) {
-          strike = strikes;
+      while (next < count) {
+        if (pause.getAsBoolean()) {
+          return false;
+        }
+        if (stop.getAsBoolean()) {
+          over = true;
           break;
         }
-        double overlap = pairs.overlap();
-        if (overlap < bestOverlap) {
-          idle = overlap < 0.98 * bestOverlap ? 0 : idle + 1;
-          bestOverlap = overlap;
-          nest.save(best);
-        } else {
-          idle++;
-        }
-        pairs.grow();
+        mover.move(order[next++]);
       }
-      if (bestOverlap < 0.98 * atStart) {
-        strike = strike >= strikes ? strike : -1;
+      count = -1;
+      if (!over) {
+        judge();
       }
     }
     nest.load(best);
     nest.refreshAll();
-    return bestOverlap <= 0;
+    return true;
   }
 
-  private boolean pass(BooleanSupplier stop) {
-    int count = 0;
+  /** Begins a pass over the pieces that overlap, in random order. */
+  private void choose() {
+    next = 0;
+    count = 0;
     for (int i = 0; i < nest.pieces; i++) {
       if (nest.pairs().overlaps(i)) {
         int at = random.below(count + 1);
@@ -88,12 +119,29 @@ final class Separator {
       }
     }
     nest.work += nest.pieces;
-    for (int k = 0; k < count; k++) {
-      if (stop.getAsBoolean()) {
-        return false;
-      }
-      mover.move(order[k]);
+  }
+
+  /** After a pass: keeps its state if it is the best, and begins anew or ends where it stalls. */
+  private void judge() {
+    double overlap = nest.pairs().overlap();
+    if (overlap < bestOverlap) {
+      idle = overlap < 0.98 * bestOverlap ? 0 : idle + 1;
+      bestOverlap = overlap;
+      nest.save(best);
+    } else {
+      idle++;
     }
-    return true;
+    nest.pairs().grow();
+    if (idle < patience && bestOverlap > 0) {
+      return;
+    }
+    strike = bestOverlap < 0.98 * atStart ? 0 : strike + 1;
+    over = strike >= strikes || bestOverlap <= 0;
+    atStart = bestOverlap;
+    idle = 0;
+    if (!over && strike > 0) {
+      nest.load(best);
+      nest.refreshAll();
+    }
   }
 }

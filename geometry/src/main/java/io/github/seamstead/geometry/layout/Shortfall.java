@@ -8,8 +8,8 @@ import io.github.seamstead.shared.check.Args;
  * @param pieceId the piece
  * @param count how many copies, 1 or more
  * @param reason why
- * @param spliceHelps true if the piece is larger than every stock item but the stock left over has
- *     at least its area, so that it could be joined from parts
+ * @param spliceHelps true if the piece is larger than every stock item, its margin counted, but the
+ *     stock left over has at least its area, so that it could be joined from parts
  * @param message the same for a person to read, with sizes
  */
 public record Shortfall(
@@ -17,12 +17,18 @@ public record Shortfall(
 
   /** Why copies found no place. */
   public enum Reason {
-    /** No item could hold the piece even when empty, in any turn allowed. */
+    /** No item could hold the piece even without flaws or margin, in any turn allowed. */
     LARGER_THAN_STOCK,
+    /** An empty item could hold the piece, but not with the margin asked for. */
+    MARGIN_TOO_LARGE,
+    /** An empty item could hold the piece, but for the flaws in it. */
+    FLAWS_IN_THE_WAY,
     /** The piece must have its hem on a reinforced edge and no item offers one that long. */
     NO_REINFORCED_EDGE,
-    /** The items could hold the piece, but are full. */
-    STOCK_USED_UP
+    /** An empty item could hold the piece, but no room was found among the others. */
+    STOCK_USED_UP,
+    /** The search was stopped before it had looked for room to the end: no statement is made. */
+    SEARCH_STOPPED
   }
 
   /**

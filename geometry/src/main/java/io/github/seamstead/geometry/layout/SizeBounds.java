@@ -58,9 +58,11 @@ final class SizeBounds {
 
   private static List<Outline> turned(Piece piece, boolean over) {
     List<Outline> out = new java.util.ArrayList<>();
-    for (double angle : PieceTurns.of(piece)) {
+    for (double angle : PieceTurns.of(piece, false)) {
       out.add(Turns.placed(piece.outline(), angle, Vector2D.ZERO));
-      if (over) {
+    }
+    if (over) {
+      for (double angle : PieceTurns.of(piece, true)) {
         out.add(Turns.placed(piece.outline().mirrored(), angle, Vector2D.ZERO));
       }
     }

@@ -27,6 +27,10 @@ final class SlidSection {
   private final String id;
   private final PanelStand stand;
   private final int rows;
+
+  /** The most by which the rows may slide, and by how much they do. */
+  private final double most;
+
   private final double free;
   private final double b;
   private final double h;
@@ -39,7 +43,7 @@ final class SlidSection {
   private record Spot(double left, double right, double x, double y, boolean turned) {}
 
   private SlidSection(
-      String id, PanelStand stand, int rows, double width, double spacing, int count) {
+      String id, PanelStand stand, int rows, double width, double spacing, double part, int count) {
     this.id = id;
     this.stand = stand;
     this.rows = rows;
@@ -56,8 +60,9 @@ final class SlidSection {
     double centreX = (p.b() * p.l() + leftLeg * p.b()) / around;
     insetX = (grown - 1) * centreX;
     insetY = spacing / 2;
-    free = Math.min(h, width + spacing - rows * h);
-    spots = free > 1e-12 * width ? spots(count) : List.of();
+    most = Math.min(h, width + spacing - rows * h);
+    free = part * most;
+    spots = most > 1e-12 * width ? spots(count) : List.of();
   }
 
   /** Offers all sections of the kind that fit across the width, two rows and more. */
@@ -66,13 +71,62 @@ final class SlidSection {
     if (stand.shape().t() > 0 || stand.across() || !stand.headToTail()) {
       return;
     }
-    for (int a = 2; a <= LaneSections.MOST_MIXED; a++) {
-      SlidSection pattern = new SlidSection(id, stand, a, width, spacing, table.count());
+    for (int a = 2; a <= LaneSections.MOST_MIXED && !table.isEnded(); a++) {
+      SlidSection pattern = new SlidSection(id, stand, a, width, spacing, 1, table.count());
       if (pattern.spots.isEmpty()) {
         return;
       }
       pattern.offerWindows(table);
+      SlidSection level = new SlidSection(id, stand, a, width, spacing, 0, table.count());
+      for (double part : pattern.parts(level)) {
+        if (table.isEnded()) {
+          return;
+        }
+        new SlidSection(id, stand, a, width, spacing, part, table.count()).offerWindows(table);
+      }
     }
+  }
+
+  /**
+   * The slides at which two panels begin level, as parts of the greatest. Between them a greater
+   * slide only brings each later panel nearer; beyond one of them a panel begins before the one
+   * that began the section, which can then reach further. So the least length over all slides up to
+   * the greatest is found at these, and a wider strip is never used worse.
+   */
+  private List<Double> parts(SlidSection level) {
+    int period = rows + 2;
+    double[] before = level.lefts(0, 3 * period);
+    double[] after = lefts(0, 3 * period);
+    double[] firstBefore = level.lefts(2 * period, period);
+    double[] firstAfter = lefts(2 * period, period);
+    List<Double> found = new ArrayList<>();
+    for (int i = 0; i < firstBefore.length; i++) {
+      for (int j = 0; j < before.length; j++) {
+        double off = before[j] - firstBefore[i];
+        double slid = after[j] - firstAfter[i];
+        if (off > 0 && slid < 0) {
+          // A hair less, so that rounding does not put the one before the other.
+          found.add(off / (off - slid) * (1 - 1e-12));
+        }
+      }
+    }
+    found.sort(null);
+    List<Double> distinct = new ArrayList<>();
+    for (double part : found) {
+      if (distinct.isEmpty() || part - distinct.get(distinct.size() - 1) > 1e-10) {
+        distinct.add(part);
+      }
+    }
+    return distinct;
+  }
+
+  /** Left ends of the panels of some columns of all rows, standing and turned. */
+  private double[] lefts(int column, int columns) {
+    double[] lefts = new double[2 * rows * columns];
+    for (int i = 0; i < lefts.length; i++) {
+      lefts[i] = spot(i / 2 % rows, column + i / 2 / rows, i % 2 == 1).left();
+    }
+    return lefts;
   }
 
   /** Every panel of the pattern may be the one that begins a section; the pattern repeats. */

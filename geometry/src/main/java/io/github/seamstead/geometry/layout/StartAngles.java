@@ -26,11 +26,12 @@ final class StartAngles {
   /**
    * Looks at every angle of {@link PieceTurns#of}.
    *
-   * @param corners of the piece, rounded, so that the order is the same wherever it is drawn
+   * @param mirrored whether it is the piece turned over
+   * @param corners of the piece so, rounded, so that the order is the same wherever it is drawn
    */
-  StartAngles(Piece piece, double[] corners, Fits fits) {
+  StartAngles(Piece piece, boolean mirrored, double[] corners, Fits fits) {
     this.fits = fits;
-    for (double angle : PieceTurns.of(piece)) {
+    for (double angle : PieceTurns.of(piece, mirrored)) {
       Bounds size = Turns.box(corners, angle);
       boxes.add(new Box(angle, size.width(), size.height()));
     }

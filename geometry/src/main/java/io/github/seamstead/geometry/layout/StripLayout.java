@@ -1,9 +1,11 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -53,8 +55,7 @@ public final class StripLayout {
     Clock clock = new Clock(work, 1);
     Nest first = setup.nest();
     Poses start = start(setup, first, clock);
-    Work rest =
-        new Work(clock.share(first.work, 1), work.seed(), work.progress(), work.cancellation());
+    Work rest = work.within(clock.share(first.work, 1));
     StripRun run = StripRun.from(setup::nest, start, 0, floor, rest);
     List<Placement> placements = new ArrayList<>();
     for (int i = 0; i < setup.kind.length; i++) {
@@ -127,28 +128,32 @@ public final class StripLayout {
   }
 
   private static void requireFits(Piece piece, StripProblem problem) {
-    double inside = problem.width() - 2 * problem.margin();
     Bounds b = piece.outline().bounds();
     Args.require(
         Math.max(b.width(), b.height()) > 1e-6 * problem.width(),
         "piece "
             + piece.id()
             + ": given a size below a millionth of the strip's width "
-            + problem.width()
+            + Numbers.significant(problem.width(), 4)
             + " m, must be larger");
-    double unit = problem.width();
-    double[] corners = Obstacles.corners(piece.outline(), piece.outline().centroid(), unit);
-    boolean fits =
-        PieceTurns.of(piece).stream()
-            .anyMatch(a -> Turns.box(corners, a).height() * unit <= inside * (1 + 1e-10));
+    boolean fits = fits(piece, false, problem) || (piece.mayMirror() && fits(piece, true, problem));
     Args.require(
         fits,
         "piece "
             + piece.id()
             + ": has no turn allowed in which it fits across the strip of width "
-            + problem.width()
+            + Numbers.significant(problem.width(), 4)
             + " m with margin "
-            + problem.margin()
+            + Numbers.significant(problem.margin(), 4)
             + " m");
+  }
+
+  private static boolean fits(Piece piece, boolean mirrored, StripProblem problem) {
+    double inside = problem.width() - 2 * problem.margin();
+    double unit = problem.width();
+    Outline outline = mirrored ? piece.outline().mirrored() : piece.outline();
+    double[] corners = Obstacles.corners(outline, outline.centroid(), unit);
+    return PieceTurns.of(piece, mirrored).stream()
+        .anyMatch(a -> Turns.box(corners, a).height() * unit <= inside * (1 + 1e-10));
   }
 }

@@ -1,63 +1,66 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.work.Progress;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
- * One thread of the strip search. It shortens the strip a little, takes the overlaps out, and so
+ * One worker of the strip search. It shortens the strip a little, takes the overlaps out, and so
  * on; where that fails it goes back to one of the least overlapping states seen at this length,
  * exchanges two large pieces and tries again. In the last part of the budget it only presses the
  * best layout together in ever smaller steps.
+ *
+ * <p>It works from one epoch to the next and then gives the thread back, so that workers may run on
+ * threads of their own or one after the other with the same outcome.
  */
-final class StripWorker implements Runnable {
+final class StripWorker {
 
   private static final long EPOCH = 100_000;
   private static final double EXPLORE = 0.8;
 
-  private final int id;
   private final Nest nest;
   private final FastRandom random;
   private final Separator separator;
   private final Clock clock;
-  private final Exchange exchange;
   private final Poses best;
-  private final Progress progress;
   private final double origin;
   private final double floor;
-  private @Nullable RuntimeException fault;
+
+  /** Both ends along x of each line on which a hem lies, before the strip was shortened. */
+  private final double[] lineStart;
+
+  private final double[] lineEnd;
   private double bestLength;
   private double target;
+  private double shrink = 0.02;
   private long nextEpoch = EPOCH;
+  private long begunAt;
   private boolean overtaken;
+  private boolean exploring = true;
+  private boolean separating;
   private final List<Tried> pool = new ArrayList<>();
 
   private record Tried(Poses poses, double overlap) {}
 
   StripWorker(
-      int id,
       Nest nest,
       FastRandom random,
       Clock clock,
-      Exchange exchange,
       Poses start,
       double startLength,
       double origin,
-      double floor,
-      Progress progress) {
+      double floor) {
     this.origin = origin;
     this.floor = floor;
-    this.progress = progress;
-    this.id = id;
     this.nest = nest;
     this.random = random;
     this.clock = clock;
-    this.exchange = exchange;
+    lineStart = nest.regions.x0.clone();
+    lineEnd = nest.regions.x1.clone();
     best = start.copy();
     bestLength = startLength;
     nest.load(start);
     separator = new Separator(nest, random);
+    shorten(shrink);
   }
 
   double bestLength() {
@@ -72,92 +75,89 @@ final class StripWorker implements Runnable {
     return nest.work;
   }
 
-  @Override
-  public void run() {
-    try {
-      explore();
-      compress();
-    } catch (RuntimeException e) {
-      fault = e;
-    } finally {
-      exchange.leave(id, best, bestLength);
-    }
-  }
-
-  /** Passes on what stopped the worker early, if anything did. */
-  void rethrow() {
-    if (fault != null) {
-      throw fault;
-    }
-  }
-
   /** Part of the budget used up; all of it once nothing shorter is possible. */
-  private double spent() {
+  double spent() {
     return bestLength <= floor ? 1 : clock.spent(nest.work);
   }
 
-  /** Asked between moves: true to end the running separation. */
-  private boolean stop(double until) {
-    if (nest.work >= nextEpoch) {
-      nextEpoch = nest.work + EPOCH;
-      exchange.post(id, best, bestLength);
-      int other = exchange.shortest();
-      if (exchange.length(other) < bestLength - 1e-12) {
-        best.set(exchange.poses(other));
-        bestLength = exchange.length(other);
-        overtaken = bestLength <= target;
-      }
-      exchange.read();
-      if (id == 0) {
-        progress.report(Math.min(1, spent()), "pressing the layout together");
-      }
+  /** Takes over another's layout if it is shorter than this one's best. */
+  void takeOver(Poses poses, double length) {
+    if (length < bestLength - 1e-12) {
+      best.set(poses);
+      bestLength = length;
+      overtaken = bestLength <= target;
     }
-    return overtaken || spent() >= until;
   }
 
-  private void explore() {
-    double shrink = 0.02;
-    shorten(shrink);
-    while (spent() < EXPLORE) {
-      overtaken = false;
-      long before = nest.work;
-      boolean done = separator.separate(100, 3, () -> stop(EXPLORE));
-      if (done) {
+  /** Works until the next epoch; false once the budget is used up. */
+  boolean goOn() {
+    while (separating || begin()) {
+      double until = exploring ? EXPLORE : 1;
+      if (!separator.goOn(() -> overtaken || spent() >= until, this::epoch)) {
+        return true;
+      }
+      separating = false;
+      boolean done = separator.bestOverlap() <= 0;
+      if (exploring) {
+        explored(done);
+      } else if (done) {
         accept();
-        pool.clear();
-        boolean easy = nest.work - before < 40L * EPOCH / 10;
-        shrink = easy ? Math.min(0.03, shrink * 1.5) : Math.max(0.001, shrink * 0.5);
-        shorten(shrink);
-      } else if (overtaken) {
-        pool.clear();
-        nest.load(best);
-        shorten(shrink);
-      } else if (spent() < EXPLORE) {
-        if (shrink > 0.001) {
-          shrink = Math.max(0.001, shrink * 0.25);
-          nest.load(best);
-          shorten(shrink);
-          continue;
-        }
-        remember();
-        nest.load(pick());
-        disrupt();
       }
     }
+    return false;
   }
 
-  private void compress() {
+  private boolean epoch() {
+    if (nest.work < nextEpoch) {
+      return false;
+    }
+    nextEpoch = nest.work + EPOCH;
+    return true;
+  }
+
+  /** Begins the next try; false if the budget is used up. */
+  private boolean begin() {
+    double spent = spent();
+    exploring &= spent < EXPLORE;
+    if (!exploring && spent >= 1) {
+      return false;
+    }
+    overtaken = false;
+    separating = true;
+    begunAt = nest.work;
+    if (exploring) {
+      separator.begin(100, 3);
+      return true;
+    }
     double from = 0.0005;
     double to = 0.00001;
-    while (spent() < 1) {
-      overtaken = false;
-      double part = Math.max(0, (spent() - EXPLORE) / (1 - EXPLORE));
-      double step = from * Math.pow(to / from, part);
+    double part = Math.max(0, (spent - EXPLORE) / (1 - EXPLORE));
+    nest.load(best);
+    shorten(from * Math.pow(to / from, part));
+    separator.begin(60, 1);
+    return true;
+  }
+
+  /** What to try next after a try at the strip's present length. */
+  private void explored(boolean done) {
+    if (done) {
+      accept();
+      pool.clear();
+      boolean easy = nest.work - begunAt < 40L * EPOCH / 10;
+      shrink = easy ? Math.min(0.03, shrink * 1.5) : Math.max(0.001, shrink * 0.5);
+      shorten(shrink);
+    } else if (overtaken) {
+      pool.clear();
       nest.load(best);
-      shorten(step);
-      if (separator.separate(60, 1, () -> stop(1))) {
-        accept();
-      }
+      shorten(shrink);
+    } else if (spent() < EXPLORE && shrink > 0.001) {
+      shrink = Math.max(0.001, shrink * 0.25);
+      nest.load(best);
+      shorten(shrink);
+    } else if (spent() < EXPLORE) {
+      remember();
+      nest.load(pick());
+      disrupt();
     }
   }
 
@@ -183,16 +183,21 @@ final class StripWorker implements Runnable {
     }
   }
 
+  /**
+   * Ends the strip. A line on which a hem lies is cut at its right end, wherever that is the first
+   * or the second of its ends, and never shorter than its left end.
+   */
   private void setEnd(double end) {
     Regions r = nest.regions;
     for (int k = 0; k < r.count; k++) {
       if (!r.line[k]) {
         r.x1[k] = end;
       } else if (r.y0[k] == r.y1[k]) {
-        // A hem along the strip; hems across keep their line and are checked when accepted.
+        // Hems across or aslant keep their line and are checked when accepted.
         double most = end - nest.turns.maxX[r.orientation[k]];
-        r.x0[k] = Math.min(r.x0[k], most);
-        r.x1[k] = Math.min(r.x1[k], most);
+        double least = Math.min(lineStart[k], lineEnd[k]);
+        r.x0[k] = Math.max(least, Math.min(lineStart[k], most));
+        r.x1[k] = Math.max(least, Math.min(lineEnd[k], most));
       }
     }
   }

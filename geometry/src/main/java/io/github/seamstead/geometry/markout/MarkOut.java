@@ -36,6 +36,12 @@ public record MarkOut(
     TemplateFit baselineFit,
     TemplateFit twoTapeFit) {
 
+  /**
+   * How far a corner drawn by hand may lie off, in metres: as good as the cut itself (common
+   * practice for coated fabric).
+   */
+  public static final double HAND_TOLERANCE = 0.003;
+
   /** Up to this many corners all diagonals are given; beyond, one from each corner. */
   public static final int ALL_DIAGONALS = 8;
 

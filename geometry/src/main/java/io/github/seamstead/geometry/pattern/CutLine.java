@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.pattern;
 
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,7 @@ record CutLine(Outline outline, List<Integer> owners) {
     try {
       return new CutLine(new Outline(points), List.copyOf(owners));
     } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           piece
               + ": the allowances make the cut line cross itself; given "
               + widths(allowances)

@@ -18,6 +18,9 @@ final class Drafter {
 
   private static final double GRAIN_HALF_LENGTH = 0.1;
 
+  /** Where no place by the label has room, this many by as many are looked at. */
+  private static final int ROOM_GRID = 24;
+
   private final PatternPiece piece;
   private final Vector2D shift;
   private final double margin;
@@ -75,7 +78,10 @@ final class Drafter {
     }
   }
 
-  /** An arrow above the piece's label, as long as there is room inside the stitch line. */
+  /**
+   * An arrow above the piece's label, as long as there is room inside the stitch line; else where
+   * there is most room, since a piece without it may be laid across the grain.
+   */
   private void grain() {
     Vector2D along = Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain()));
     Vector2D side = Vector2D.of(-along.getY(), along.getX());
@@ -93,14 +99,41 @@ final class Drafter {
         }
       }
     }
+    Bounds bounds = piece.stitch().bounds();
+    double most = 0;
+    Vector2D widest = Vector2D.ZERO;
+    for (int i = 1; i < ROOM_GRID; i++) {
+      for (int j = 1; j < ROOM_GRID; j++) {
+        Vector2D at =
+            Vector2D.of(
+                bounds.minX() + bounds.width() * i / ROOM_GRID,
+                bounds.minY() + bounds.height() * j / ROOM_GRID);
+        double room = room(at);
+        most = Math.max(most, room);
+        widest = room == most ? at : widest;
+      }
+    }
+    double half = Math.min(GRAIN_HALF_LENGTH, 0.9 * most);
+    if (half > 0) {
+      arrow(widest, along.multiply(half), side.multiply(half));
+    }
+  }
+
+  /** The radius of the free cloth round a point; 0 where there is none. */
+  private double room(Vector2D at) {
+    if (!piece.stitch().contains(at)) {
+      return 0;
+    }
+    double room = piece.stitch().distanceToEdge(at);
+    for (PieceHole hole : piece.holes()) {
+      boolean inside = hole.finished().contains(at);
+      room = inside ? 0 : Math.min(room, hole.finished().distanceToEdge(at));
+    }
+    return room;
   }
 
   private boolean hasRoom(Vector2D middle, double half) {
-    return piece.stitch().contains(middle)
-        && piece.stitch().distanceToEdge(middle) > half
-        && piece.holes().stream()
-            .noneMatch(
-                h -> h.finished().contains(middle) || h.finished().distanceToEdge(middle) < half);
+    return room(middle) > half;
   }
 
   private void arrow(Vector2D middle, Vector2D along, Vector2D side) {

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.pattern;
 
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,9 +56,25 @@ public record Panel(
    * @return the pieces
    * @throws IllegalArgumentException if the allowances make a cut line cross itself, an opening
    *     leaves the face or reaches into a seam, hem or another opening, the marks do not fit the
-   *     face's edges, or the face cannot be spliced from the cloth
+   *     face's edges, or the face cannot be spliced from the cloth or would take over a thousand
+   *     parts
    */
   public static Panel of(Outline face, PanelSpec spec) {
+    return of(face, spec, new Cancellation());
+  }
+
+  /**
+   * Draws the pieces of a face as {@link #of(Outline, PanelSpec)}, unless it is cancelled.
+   *
+   * @param face the finished face in its own plane, seen from outside, in metres
+   * @param spec allowances, marks, openings and splices
+   * @param cancellation looked at for each part
+   * @return the pieces
+   * @throws IllegalArgumentException as {@link #of(Outline, PanelSpec)} does
+   * @throws java.util.concurrent.CancellationException if it is cancelled while the face is cut
+   *     into parts
+   */
+  public static Panel of(Outline face, PanelSpec spec, Cancellation cancellation) {
     spec.marks().requireFor(face.size());
     Part whole = Part.whole(face, spec);
     List<PieceHole> holes = Openings.holes(face, whole.allowances(), spec);
@@ -68,7 +85,7 @@ public record Panel(
     if (spec.splices().isEmpty()) {
       return new Panel(spec.id(), face, List.of(one), extras, List.of());
     }
-    return Splicer.splice(face, one, whole, spec, spec.splices().get(), extras);
+    return Splicer.splice(face, one, whole, spec, spec.splices().get(), extras, cancellation);
   }
 
   /**

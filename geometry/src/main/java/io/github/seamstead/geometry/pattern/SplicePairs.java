@@ -1,7 +1,10 @@
 package io.github.seamstead.geometry.pattern;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Pairs the edges of parts that carry the same joint and overlap on the splice line. */
@@ -12,44 +15,70 @@ final class SplicePairs {
 
   private SplicePairs() {}
 
-  static List<Splice> of(List<PatternPiece> pieces) {
-    List<Splice> splices = new ArrayList<>();
-    for (int u = 0; u < pieces.size(); u++) {
-      for (int o = 0; o < pieces.size(); o++) {
-        pair(splices, pieces.get(u), pieces.get(o));
+  /**
+   * Pairs all parts of a panel; O(n log n) for n parts where each joint joins few.
+   *
+   * @param goOn called for each part; may throw to end the work
+   */
+  static List<Splice> of(List<PatternPiece> pieces, Runnable goOn) {
+    Map<String, List<Upper>> uppers = new HashMap<>();
+    for (int o = 0; o < pieces.size(); o++) {
+      List<PieceEdge> edges = pieces.get(o).edges();
+      for (int j = 0; j < edges.size(); j++) {
+        if (edges.get(j).allowance().role() == EdgeRole.LAP_OVER) {
+          uppers
+              .computeIfAbsent(edges.get(j).joint(), joint -> new ArrayList<>())
+              .add(new Upper(pieces.get(o), o, j));
+        }
       }
+    }
+    List<Splice> splices = new ArrayList<>();
+    for (PatternPiece under : pieces) {
+      goOn.run();
+      pair(splices, under, uppers);
     }
     return splices;
   }
 
-  private static void pair(List<Splice> splices, PatternPiece under, PatternPiece over) {
+  /** An edge that laps over, and which of the parts it belongs to. */
+  private record Upper(PatternPiece piece, int part, int edge) {}
+
+  /** A splice and where it comes in the order of the upper parts. */
+  private record Found(int part, int lowerEdge, int upperEdge, Splice splice) {}
+
+  private static void pair(
+      List<Splice> splices, PatternPiece under, Map<String, List<Upper>> uppers) {
+    List<Found> found = new ArrayList<>();
     for (int i = 0; i < under.edges().size(); i++) {
       PieceEdge lower = under.edges().get(i);
       if (lower.faceEdge() >= 0 || lower.allowance().role() != EdgeRole.LAP_UNDER) {
         continue;
       }
-      for (int j = 0; j < over.edges().size(); j++) {
-        PieceEdge upper = over.edges().get(j);
-        if (upper.allowance().role() != EdgeRole.LAP_OVER || !upper.joint().equals(lower.joint())) {
-          continue;
-        }
-        Vector2D from = under.stitch().vertex(i);
-        Vector2D along = under.stitch().vertex(i + 1).subtract(from).normalize();
-        double a = over.stitch().vertex(j).subtract(from).dot(along);
-        double b = over.stitch().vertex(j + 1).subtract(from).dot(along);
+      Vector2D from = under.stitch().vertex(i);
+      Vector2D along = under.stitch().vertex(i + 1).subtract(from).normalize();
+      for (Upper upper : uppers.getOrDefault(lower.joint(), List.of())) {
+        PatternPiece over = upper.piece();
+        double a = over.stitch().vertex(upper.edge()).subtract(from).dot(along);
+        double b = over.stitch().vertex(upper.edge() + 1).subtract(from).dot(along);
         double length =
             Math.min(lower.finishedLength(), Math.max(a, b)) - Math.max(0, Math.min(a, b));
         if (length > SHORTEST) {
-          splices.add(
+          Splice splice =
               new Splice(
                   lower.joint(),
                   under.id(),
                   over.id(),
                   length,
                   lower.allowance().width(),
-                  Math.abs(along.getY()) > Math.abs(along.getX())));
+                  Math.abs(along.getY()) > Math.abs(along.getX()));
+          found.add(new Found(upper.part(), i, upper.edge(), splice));
         }
       }
     }
+    found.sort(
+        Comparator.comparingInt(Found::part)
+            .thenComparingInt(Found::lowerEdge)
+            .thenComparingInt(Found::upperEdge));
+    found.forEach(f -> splices.add(f.splice()));
   }
 }

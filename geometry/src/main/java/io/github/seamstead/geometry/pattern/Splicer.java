@@ -4,8 +4,10 @@ import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Cuts a face into bands, and bands into parts, that the cloth can yield. */
@@ -16,17 +18,23 @@ final class Splicer {
   /** In widths of the widest allowance: how far splices keep from a corner of the face. */
   private static final double GUARD_WIDTHS = 2;
 
+  /** More parts than anybody would sew into one panel; a unit left out gives thousands. */
+  private static final int MOST_PARTS = 1000;
+
   private final Outline face;
   private final PanelSpec spec;
   private final SpliceRule rule;
   private final String where;
   private final double widest;
   private final double guarding;
+  private final Cancellation cancellation;
   private final List<Outline> zones = new ArrayList<>();
   private final List<Part> parts = new ArrayList<>();
 
-  private Splicer(Outline face, PanelSpec spec, SpliceRule rule, double guarding) {
+  private Splicer(
+      Outline face, PanelSpec spec, SpliceRule rule, double guarding, Cancellation cancellation) {
     this.guarding = guarding;
+    this.cancellation = cancellation;
     this.face = face;
     this.spec = spec;
     this.rule = rule;
@@ -46,22 +54,59 @@ final class Splicer {
       Part whole,
       PanelSpec spec,
       SpliceRule rule,
-      List<PatternPiece> extras) {
+      List<PatternPiece> extras,
+      Cancellation cancellation) {
     Bounds bounds = one.cut().bounds();
     if (bounds.height() <= rule.maxHeight() && bounds.width() <= rule.maxWidth()) {
       return new Panel(spec.id(), face, List.of(one), extras, List.of());
     }
     Args.require(
         face.isConvex(), where(spec) + ": given a face with an inward corner, cannot be spliced");
-    Splicer splicer = divided(face, whole, spec, rule, 1);
+    requireFewParts(one, spec, rule);
+    Splicer splicer = divided(face, whole, spec, rule, 1, cancellation);
     List<PatternPiece> pieces = splicer.pieces(one.holes());
-    return new Panel(spec.id(), face, pieces, extras, SplicePairs.of(pieces));
+    return new Panel(
+        spec.id(), face, pieces, extras, SplicePairs.of(pieces, () -> goOn(cancellation)));
+  }
+
+  /** Refuses at once what would take minutes to cut into parts that nobody wants. */
+  private static void requireFewParts(PatternPiece one, PanelSpec spec, SpliceRule rule) {
+    double parts = one.clothArea() / (rule.maxWidth() * rule.maxHeight());
+    Bounds size = one.cut().bounds();
+    Args.require(
+        parts <= MOST_PARTS,
+        where(spec)
+            + ": given "
+            + Numbers.significant(size.width(), 4)
+            + " m by "
+            + Numbers.significant(size.height(), 4)
+            + " m to cut from cloth of "
+            + Numbers.significant(rule.maxWidth(), 4)
+            + " m by "
+            + Numbers.significant(rule.maxHeight(), 4)
+            + " m, which takes at least "
+            + Numbers.fixed(Math.ceil(parts), 0)
+            + " parts; must be at most "
+            + MOST_PARTS
+            + ": is a length given without its unit?");
+  }
+
+  /** Ends the work by an exception once it is cancelled: half a panel is of no use. */
+  private static void goOn(Cancellation cancellation) {
+    if (cancellation.isCancelled()) {
+      throw new CancellationException("cancelled while a panel was cut into parts");
+    }
   }
 
   /** Keeps well off the corners if the cloth allows it, else less, and at last not at all. */
   private static Splicer divided(
-      Outline face, Part whole, PanelSpec spec, SpliceRule rule, double guarding) {
-    Splicer splicer = new Splicer(face, spec, rule, guarding);
+      Outline face,
+      Part whole,
+      PanelSpec spec,
+      SpliceRule rule,
+      double guarding,
+      Cancellation cancellation) {
+    Splicer splicer = new Splicer(face, spec, rule, guarding, cancellation);
     try {
       splicer.bands(whole);
       return splicer;
@@ -69,7 +114,7 @@ final class Splicer {
       if (guarding == 0) {
         throw e;
       }
-      return divided(face, whole, spec, rule, guarding == 1 ? 0.5 : 0);
+      return divided(face, whole, spec, rule, guarding == 1 ? 0.5 : 0, cancellation);
     }
   }
 
@@ -228,6 +273,7 @@ final class Splicer {
   }
 
   private void keep(Part part) {
+    goOn(cancellation);
     Bounds cut = cutBounds(part);
     Args.require(
         cut.width() <= rule.maxWidth() + FIT && cut.height() <= rule.maxHeight() + FIT,
@@ -237,9 +283,9 @@ final class Splicer {
             + " m by "
             + Numbers.fixed(cut.height(), 3)
             + " m, more than the cloth of "
-            + Numbers.plain(rule.maxWidth())
+            + Numbers.significant(rule.maxWidth(), 4)
             + " m by "
-            + Numbers.plain(rule.maxHeight())
+            + Numbers.significant(rule.maxHeight(), 4)
             + " m");
     parts.add(part);
   }
@@ -261,6 +307,7 @@ final class Splicer {
   private List<PatternPiece> pieces(List<PieceHole> holes) {
     List<PatternPiece> pieces = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
+      goOn(cancellation);
       Part part = parts.get(i);
       Outline outline = part.outline();
       List<PieceHole> inside = holes.stream().filter(h -> outline.contains(h.finished())).toList();

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.HashMap;
 import java.util.List;
@@ -12,7 +13,7 @@ final class Adjuster {
   private Adjuster() {}
 
   static SurveyOutcome adjust(Survey survey) {
-    return attempt(survey).orElseThrow(() -> new IllegalArgumentException(message(survey)));
+    return attempt(survey).orElseThrow(() -> ArgumentFault.of(message(survey)));
   }
 
   /** Adjusts; empty if the steps do not settle. */

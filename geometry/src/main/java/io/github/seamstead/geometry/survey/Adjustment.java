@@ -265,6 +265,28 @@ public final class Adjustment implements SurveyOutcome {
   }
 
   /**
+   * Names the two next readings that together would most shrink the worst uncertainty of a panel
+   * edge. Two can settle what no single one does, as where one distance alone leaves another edge
+   * just as bad. All pairs of the {@value ReadingPlanner#MOST_PAIRED} distances that help most are
+   * tried: O(c² e) for c such distances and e panel edges.
+   *
+   * @param measurable tells whether the tape can be stretched between two nodes
+   * @return the two readings and what they bring; empty if no two help
+   */
+  public Optional<NextReadingSet> nextReadingPair(Predicate<SurveyShape.PanelEdge> measurable) {
+    return new ReadingPlanner(this).bestPair(measurable);
+  }
+
+  /**
+   * Says which readings others control, and which to take so that all are.
+   *
+   * @return the control
+   */
+  public SurveyControl control() {
+    return ControlPlanner.of(this);
+  }
+
+  /**
    * Lists nodes that have a mirror twin: another place which all readings fit as well.
    *
    * @return the twins; often none
@@ -312,11 +334,6 @@ public final class Adjustment implements SurveyOutcome {
       }
     }
     return new Uncertain(length, scale * root(row.form(solution.cofactors(), row)));
-  }
-
-  /** How far a reading is off the regular frame, in metres, without sign. */
-  double offRegular(int index) {
-    return Math.abs(model.evaluate(index, model.start(), new DesignRow(9)));
   }
 
   void readingRow(int index, DesignRow row) {

@@ -106,10 +106,12 @@ public record AsBuilt(
     measures.put(FaceMeasure.LEFT_HIP, adjustment.distance(topLeft, left));
     double outOfPlane = 0;
     List<Node> top = List.of(topRight);
+    Optional<Uncertain> other = Optional.empty();
     if (shape.truncated()) {
       top = List.of(topRight, topLeft);
       measures.put(FaceMeasure.TOP, adjustment.distance(topRight, topLeft));
       Uncertain diagonal = adjustment.distance(left, topRight);
+      Uncertain second = adjustment.distance(right, topLeft);
       double flat =
           FaceShape.flatDiagonal(
               measures.get(FaceMeasure.BASE).value(),
@@ -117,8 +119,11 @@ public record AsBuilt(
               measures.get(FaceMeasure.TOP).value(),
               measures.get(FaceMeasure.LEFT_HIP).value(),
               diagonal.value(),
-              adjustment.distance(right, topLeft).value());
+              second.value());
       measures.put(FaceMeasure.DIAGONAL, new Uncertain(flat, diagonal.standardUncertainty()));
+      // Laid flat, both diagonals come out longer by the same.
+      double longer = flat - diagonal.value();
+      other = Optional.of(new Uncertain(second.value() + longer, second.standardUncertainty()));
       outOfPlane = outOfPlane(adjustment, left, right, topRight, topLeft);
     }
     Map<FaceMeasure, Double> values = new EnumMap<>(FaceMeasure.class);
@@ -127,6 +132,7 @@ public record AsBuilt(
         number,
         FaceShape.outline(values),
         measures,
+        other,
         adjustment.middleDistance(List.of(left, right), top),
         outOfPlane);
   }

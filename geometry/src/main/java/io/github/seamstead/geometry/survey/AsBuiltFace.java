@@ -5,6 +5,7 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A face as it stands, laid flat.
@@ -14,6 +15,8 @@ import java.util.Map;
  * @param outline the face seen from outside, base left at the origin, base right on +x
  * @param measures the lengths that fix its shape; the edges are those in space, the diagonal is
  *     that of the flat outline
+ * @param otherDiagonal from base right to top left on the flat outline, which the measures fix;
+ *     empty for a triangle
  * @param middle from the middle of the base to the apex or to the middle of the top, in metres
  * @param outOfPlane how far its corners lie off their middle plane, in metres; 0 for a triangle
  */
@@ -21,6 +24,7 @@ public record AsBuiltFace(
     int number,
     Outline outline,
     Map<FaceMeasure, Uncertain> measures,
+    Optional<Uncertain> otherDiagonal,
     Uncertain middle,
     double outOfPlane) {
 
@@ -30,6 +34,7 @@ public record AsBuiltFace(
    * @param number 1 to n
    * @param outline the flat face
    * @param measures the lengths that fix its shape
+   * @param otherDiagonal from base right to top left
    * @param middle the middle line
    * @param outOfPlane in metres, 0 or more
    */

@@ -4,17 +4,19 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
 
 /**
- * A reading that cannot be right.
+ * A reading that cannot be right, or is the likeliest not to be.
  *
  * @param number its place in the field book, from 1
  * @param reading the reading
  * @param statistic its standardised residual when it was taken out
  * @param critical the critical value it exceeded
- * @param predicted what all accepted readings say it should be, in metres
+ * @param predicted what the others say it should be if it is the wrong one, in metres; where none
+ *     controls it, what a regular frame of this size has there
  * @param error how far it is off, given - predicted, in metres
  * @param hints what probably happened, the likeliest first; empty if nothing usual fits
- * @param alsoPossible other readings whose error would look nearly the same, so that no test can
- *     tell which of them it is: measure these again too
+ * @param alsoPossible other readings whose error would look nearly the same: measure these again
+ *     too
+ * @param cause how sure it is that this is the wrong one
  */
 public record Blunder(
     int number,
@@ -24,7 +26,24 @@ public record Blunder(
     Uncertain predicted,
     double error,
     List<String> hints,
-    List<Alternative> alsoPossible) {
+    List<Alternative> alsoPossible,
+    Cause cause) {
+
+  /** How a reading came to be named. */
+  public enum Cause {
+    /** The other readings contradict it, and it alone. */
+    CONTRADICTED,
+    /**
+     * One of those that {@link Blunder#alsoPossible()} lists may be the wrong one instead, and all
+     * else would agree as well.
+     */
+    RIVAL,
+    /**
+     * No other reading controls it; it is named since it is off the regular frame by far more than
+     * all others. What would settle it is in {@link SurveyControl#proposed()}.
+     */
+    UNCONTROLLED
+  }
 
   /**
    * A reading that may be the wrong one instead.
@@ -50,6 +69,15 @@ public record Blunder(
   }
 
   /**
+   * Tells whether this reading is known to be the wrong one.
+   *
+   * @return false if another may be wrong instead
+   */
+  public boolean isCertain() {
+    return cause == Cause.CONTRADICTED;
+  }
+
+  /**
    * Copies the lists.
    *
    * @param number its place in the field book
@@ -59,7 +87,8 @@ public record Blunder(
    * @param predicted what the others say
    * @param error how far it is off
    * @param hints what probably happened
-   * @param alsoPossible readings that it cannot be told from
+   * @param alsoPossible readings that it is hard to tell from
+   * @param cause how sure it is that this is the wrong one
    */
   public Blunder {
     hints = List.copyOf(hints);

@@ -13,6 +13,10 @@ final class BlunderHints {
   private static final double FITS = 3;
 
   private static final int MOST_HINTS = 3;
+
+  /** Among so many pairs of nodes one fits by chance; such a hint comes last. */
+  private static final int BY_CHANCE = 3;
+
   private static final double FOOT = 0.3048;
   private static final double INCH = 0.0254;
 
@@ -30,16 +34,28 @@ final class BlunderHints {
   }
 
   static List<String> of(Reading reading, Uncertain predicted, Adjustment accepted) {
-    BlunderHints search = new BlunderHints(reading, predicted);
-    search.written();
-    search.wholeUnits();
-    search.wrongUnit();
-    search.wrongNode(accepted);
-    return search.hints.stream()
+    return search(reading, predicted, accepted).stream()
         .sorted(Comparator.comparingInt(Hint::rank).thenComparingDouble(Hint::misfit))
         .limit(MOST_HINTS)
         .map(Hint::text)
         .toList();
+  }
+
+  /** Tells whether a slip of the tape or the pen explains the error to the digit. */
+  static boolean explain(Reading reading, Uncertain predicted, Adjustment accepted) {
+    return search(reading, predicted, accepted).stream().anyMatch(hint -> hint.rank() < BY_CHANCE);
+  }
+
+  private static List<Hint> search(Reading reading, Uncertain predicted, Adjustment accepted) {
+    BlunderHints search = new BlunderHints(reading, predicted);
+    search.written();
+    search.wholeUnits();
+    if (!(reading instanceof Reading.HeightDifference)
+        && !(reading instanceof Reading.PlumbOffset)) {
+      search.wrongUnit();
+    }
+    search.wrongNode(accepted);
+    return search.hints;
   }
 
   private void offer(double meant, int rank, String text) {
@@ -86,13 +102,13 @@ final class BlunderHints {
     String many = Math.abs(count) == 1 ? "one " + name : Math.abs(count) + " " + names;
     offer(
         reading.metres() - count * unit,
-        2,
+        1,
         "read " + many + (count > 0 ? " too long" : " too short"));
   }
 
   private void wrongUnit() {
-    offer(reading.metres() * FOOT, 3, "feet booked as metres");
-    offer(reading.metres() / FOOT, 3, "metres booked as feet");
+    offer(reading.metres() * FOOT, 2, "feet booked as metres");
+    offer(reading.metres() / FOOT, 2, "metres booked as feet");
   }
 
   private void wrongNode(Adjustment accepted) {
@@ -124,7 +140,7 @@ final class BlunderHints {
                   + Numbers.fixed(other.value(), 3)
                   + " m)",
               misfit,
-              1));
+              BY_CHANCE));
     }
   }
 }

@@ -1,7 +1,5 @@
 package io.github.seamstead.geometry.survey;
 
-import io.github.seamstead.geometry.survey.Blunder.Alternative;
-import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -11,8 +9,13 @@ import java.util.Set;
 
 /**
  * Iterative data snooping: take out the reading that is tested worst, adjust anew, test anew; at
- * the end try to take each back. At most a quarter of the readings goes, since beyond that nothing
- * tells the right ones from the wrong.
+ * the end try to take each back, and weigh those that cannot be told apart. At most a quarter of
+ * the readings goes, since beyond that nothing tells the right ones from the wrong.
+ *
+ * <p>An error in a reading that nothing controls bends the frame instead of showing in its own
+ * residual, and good readings that the bend strains are then tested worst. So the reading that is
+ * grossly and alone off the regular frame is always tried too, with the regular frame's value in
+ * its place; if all else then agrees, it is the culprit.
  */
 final class BlunderSearch {
 
@@ -28,29 +31,31 @@ final class BlunderSearch {
   /** How many of those furthest off the regular frame are tried where an error is gross. */
   private static final int TRIED_BY_REGULAR = 3;
 
-  /** Below this redundancy a reading stands nearly alone. */
-  private static final double CONTROLLED = 0.05;
-
-  private final Survey survey;
-  private final List<Integer> active = new ArrayList<>();
+  private final RegularEvidence evidence;
+  private final AcceptedReadings accepted;
   private final List<Found> found = new ArrayList<>();
 
-  private record Found(int index, double statistic, double critical, List<Alternative> alike) {}
+  /** A reading taken out, by its place in the survey from 0, and those whose error looks alike. */
+  record Found(int index, double statistic, double critical, List<Integer> alike) {}
 
   /** A suspect and the adjustment without it. */
-  private record Removal(ReadingResult suspect, Adjustment next) {
+  private record Removal(
+      ReadingResult suspect, int index, AcceptedReadings rest, Adjustment next, boolean isGross) {
 
     boolean isClean() {
-      return worst(next).isEmpty();
+      return rest.worst(next).isEmpty();
     }
 
     boolean isControlled() {
-      return suspect.redundancy() >= CONTROLLED;
+      return isGross || suspect.isControlled();
     }
 
     boolean isBetterThan(Removal other) {
       if (isClean() != other.isClean()) {
         return isClean();
+      }
+      if (isClean() && isGross != other.isGross) {
+        return isGross;
       }
       if (isControlled() != other.isControlled()) {
         return isControlled();
@@ -60,27 +65,26 @@ final class BlunderSearch {
   }
 
   private BlunderSearch(Survey survey) {
-    this.survey = survey;
-    for (int i = 0; i < survey.readings().size(); i++) {
-      active.add(i);
-    }
+    this.evidence = new RegularEvidence(survey);
+    this.accepted = new AcceptedReadings(survey);
   }
 
   static BlunderReport run(Survey survey) {
-    return new BlunderSearch(survey).search();
+    Adjustment first = survey.adjust().orThrow();
+    BlunderSearch search = new BlunderSearch(survey);
+    return search.search(survey, first);
   }
 
-  private BlunderReport search() {
-    Adjustment first = survey.adjust().orThrow();
+  private BlunderReport search(Survey survey, Adjustment first) {
     Adjustment current = first;
     boolean undecided = false;
-    Optional<ReadingResult> worst = worst(current);
+    AcceptedReadings now = accepted;
+    Optional<ReadingResult> worst = now.worst(current);
     while (worst.isPresent()) {
-      if (found.size() >= survey.readings().size() / 4) {
-        undecided = true;
-        break;
-      }
-      Optional<Removal> removal = bestRemoval(current);
+      Optional<Removal> removal =
+          found.size() < survey.readings().size() / 4
+              ? bestRemoval(now, current)
+              : Optional.empty();
       if (removal.isEmpty()) {
         undecided = true;
         break;
@@ -88,86 +92,92 @@ final class BlunderSearch {
       ReadingResult suspect = removal.get().suspect();
       found.add(
           new Found(
-              active.get(suspect.number() - 1),
-              suspect.statistic().getAsDouble(),
-              current.critical().getAsDouble(),
-              alternatives(current, suspect)));
-      active.remove(suspect.number() - 1);
+              removal.get().index(),
+              suspect.statistic().orElse(0),
+              current.critical().orElse(0),
+              alike(now, current, suspect)));
+      now = removal.get().rest();
       current = removal.get().next();
-      worst = worst(current);
+      worst = now.worst(current);
     }
-    current = takeBack(current);
-    return new BlunderReport(first, describe(current), current, undecided);
+    now = takenBack(now);
+    return new RivalSearch(survey, evidence, found, now).report(first, undecided);
+  }
+
+  private static List<Integer> alike(
+      AcceptedReadings now, Adjustment current, ReadingResult suspect) {
+    if (suspect.statistic().isEmpty()) {
+      return List.of();
+    }
+    return Correlations.alike(current, suspect).stream()
+        .filter(now::isRead)
+        .map(now::indexOf)
+        .toList();
   }
 
   /** Readings that were taken out for another's fault come back. */
-  private Adjustment takeBack(Adjustment accepted) {
-    Adjustment current = accepted;
+  private AcceptedReadings takenBack(AcceptedReadings accepted) {
+    AcceptedReadings now = accepted;
     for (int i = 0; found.size() > 1 && i < found.size(); i++) {
-      List<Integer> tried = new ArrayList<>(active);
-      tried.add(found.get(i).index());
-      tried.sort(null);
-      Optional<Adjustment> next = adjust(tried).filter(a -> worst(a).isEmpty());
-      if (next.isPresent()) {
-        active.clear();
-        active.addAll(tried);
+      AcceptedReadings tried = now.with(found.get(i).index());
+      if (tried.adjust().filter(a -> tried.worst(a).isEmpty()).isPresent()) {
+        now = tried;
         found.remove(i);
         i--;
-        current = next.get();
       }
     }
-    return current;
-  }
-
-  private List<Blunder> describe(Adjustment accepted) {
-    List<Blunder> blunders = new ArrayList<>();
-    for (Found one : found) {
-      Reading reading = survey.readings().get(one.index());
-      Uncertain predicted = accepted.predict(reading);
-      blunders.add(
-          new Blunder(
-              one.index() + 1,
-              reading,
-              one.statistic(),
-              one.critical(),
-              predicted,
-              reading.metres() - predicted.value(),
-              BlunderHints.of(reading, predicted, accepted),
-              one.alike()));
-    }
-    return blunders;
+    return now;
   }
 
   /**
    * Takes each of the worst suspects out in turn, since several may be tested about equally badly
-   * and large errors bend the tests. Best is one after which all is well; then one that the others
-   * control, since to take out a reading that hardly any other backs would loosen the frame; then
-   * the one that leaves the least weighted squares.
+   * and large errors bend the tests. Best is one after which all is well (of several, the one that
+   * is grossly off the regular frame); then one that the others control, since to take out a
+   * reading that hardly any other backs would loosen the frame; then the one that leaves the least
+   * weighted squares.
    */
-  private Optional<Removal> bestRemoval(Adjustment current) {
-    List<ReadingResult> suspects = new ArrayList<>(current.readings());
-    double least = NEARLY * largest(suspects);
-    suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0)) < least);
-    suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
-    Set<ReadingResult> tried = new LinkedHashSet<>(firstOf(suspects, TRIED));
-    if (largest(suspects) > GROSS) {
-      // So large an error bends the whole frame; the undisturbed regular one is asked as well.
-      List<ReadingResult> byRegular = new ArrayList<>(current.readings());
-      byRegular.removeIf(result -> result.statistic().isEmpty());
-      byRegular.sort(Comparator.comparingDouble(r -> -current.offRegular(r.number() - 1)));
-      tried.addAll(firstOf(byRegular, TRIED_BY_REGULAR));
-    }
+  private Optional<Removal> bestRemoval(AcceptedReadings now, Adjustment current) {
+    Optional<Integer> gross = evidence.gross(now.indices());
     Removal best = null;
-    for (ReadingResult suspect : tried) {
-      List<Integer> rest = new ArrayList<>(active);
-      rest.remove(suspect.number() - 1);
+    for (ReadingResult suspect : suspects(now, current)) {
+      int index = now.indexOf(suspect);
+      boolean isGross = gross.isPresent() && gross.get() == index;
+      AcceptedReadings rest = now.without(index);
+      Optional<Adjustment> next = rest.adjust();
       // Without a reading that hardly any other backs the set may be deficient.
-      Optional<Removal> removal = adjust(rest).map(next -> new Removal(suspect, next));
-      if (removal.isPresent() && (best == null || removal.get().isBetterThan(best))) {
-        best = removal.get();
+      if (isGross && (next.isEmpty() || !suspect.isControlled())) {
+        rest = now.standIn(index, evidence);
+        next = rest.adjust();
+      }
+      if (next.isPresent()) {
+        Removal removal = new Removal(suspect, index, rest, next.get(), isGross);
+        best = best == null || removal.isBetterThan(best) ? removal : best;
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  private Set<ReadingResult> suspects(AcceptedReadings now, Adjustment current) {
+    List<ReadingResult> suspects = new ArrayList<>(current.readings());
+    suspects.removeIf(result -> !now.isRead(result));
+    List<ReadingResult> byRegular = new ArrayList<>(suspects);
+    double largest = largest(suspects);
+    double least = NEARLY * largest;
+    suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0)) < least);
+    suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
+    Set<ReadingResult> tried = new LinkedHashSet<>(firstOf(suspects, TRIED));
+    byRegular.sort(Comparator.comparingDouble(r -> -evidence.ratio(now.indexOf(r))));
+    if (largest > GROSS) {
+      // So large an error bends the whole frame; the undisturbed regular one is asked as well.
+      tried.addAll(
+          firstOf(
+              byRegular.stream().filter(r -> r.statistic().isPresent()).toList(),
+              TRIED_BY_REGULAR));
+    }
+    evidence
+        .gross(now.indices())
+        .ifPresent(i -> byRegular.stream().filter(r -> now.indexOf(r) == i).forEach(tried::add));
+    return tried;
   }
 
   private static List<ReadingResult> firstOf(List<ReadingResult> results, int most) {
@@ -176,39 +186,5 @@ final class BlunderSearch {
 
   private static double largest(List<ReadingResult> results) {
     return results.stream().mapToDouble(r -> Math.abs(r.statistic().orElse(0))).max().orElse(0);
-  }
-
-  private List<Alternative> alternatives(Adjustment current, ReadingResult suspect) {
-    List<Alternative> alternatives = new ArrayList<>();
-    for (ReadingResult result : Correlations.alike(current, suspect)) {
-      Uncertain predicted = result.predictedByOthers().orElseThrow();
-      alternatives.add(
-          new Alternative(
-              active.get(result.number() - 1) + 1,
-              result.reading(),
-              predicted,
-              BlunderHints.of(result.reading(), predicted, current)));
-    }
-    return alternatives;
-  }
-
-  private Optional<Adjustment> adjust(List<Integer> indices) {
-    List<Reading> readings = indices.stream().map(survey.readings()::get).toList();
-    return Adjuster.attempt(new Survey(survey.shape(), readings, survey.sigmaBasis()))
-        .filter(outcome -> outcome instanceof Adjustment)
-        .map(SurveyOutcome::orThrow);
-  }
-
-  private static Optional<ReadingResult> worst(Adjustment adjustment) {
-    ReadingResult worst = null;
-    for (ReadingResult result : adjustment.readings()) {
-      if (result.suspect()
-          && (worst == null
-              || Math.abs(result.statistic().getAsDouble())
-                  > Math.abs(worst.statistic().getAsDouble()))) {
-        worst = result;
-      }
-    }
-    return Optional.ofNullable(worst);
   }
 }

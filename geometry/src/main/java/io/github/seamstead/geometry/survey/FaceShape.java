@@ -2,12 +2,16 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.check.Args;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Draws a flat face from its measures, by the face contract: base left at the origin. */
 final class FaceShape {
+
+  private static final double ROUNDING = 1e-12;
 
   private FaceShape() {}
 
@@ -25,6 +29,54 @@ final class FaceShape {
     Vector2D topRight = third(baseLeft, baseRight, diagonal, right);
     Vector2D topLeft = third(baseLeft, topRight, left, top);
     return new Outline(List.of(baseLeft, baseRight, topRight, topLeft));
+  }
+
+  /**
+   * Lengthens the left hip and the top of a quadrilateral until its other diagonal, from base right
+   * to top left, is as long as needed. The top left corner moves by the least that the longer of
+   * the two has to give: straight away from base right, or along the circle of one of the two
+   * lengths where the straight way would shorten that one. Nothing else changes.
+   */
+  static Map<FaceMeasure, Double> withOtherDiagonal(
+      Map<FaceMeasure, Double> measures, double needed) {
+    if (!measures.containsKey(FaceMeasure.TOP)) {
+      return measures;
+    }
+    Outline outline = outline(measures);
+    Vector2D baseLeft = outline.vertex(0);
+    Vector2D baseRight = outline.vertex(1);
+    Vector2D topRight = outline.vertex(2);
+    Vector2D topLeft = outline.vertex(3);
+    double have = baseRight.distance(topLeft);
+    if (have >= needed) {
+      return measures;
+    }
+    double left = length(measures, FaceMeasure.LEFT_HIP);
+    double top = length(measures, FaceMeasure.TOP);
+    List<Vector2D> moved = new ArrayList<>();
+    moved.add(baseRight.lerp(topLeft, needed / have));
+    double base = baseLeft.distance(baseRight);
+    if (needed < base + left) {
+      moved.add(third(baseLeft, baseRight, left, needed));
+    }
+    if (needed < baseRight.distance(topRight) + top) {
+      moved.add(third(baseRight, topRight, needed, top));
+    }
+    double least = Double.POSITIVE_INFINITY;
+    Vector2D best = moved.get(0);
+    for (Vector2D corner : moved) {
+      double hipGrows = corner.distance(baseLeft) - left;
+      double topGrows = corner.distance(topRight) - top;
+      double growth = Math.max(hipGrows, topGrows);
+      if (Math.min(hipGrows, topGrows) > -ROUNDING && growth < least) {
+        least = growth;
+        best = corner;
+      }
+    }
+    Map<FaceMeasure, Double> longer = new EnumMap<>(measures);
+    longer.put(FaceMeasure.LEFT_HIP, Math.max(left, best.distance(baseLeft)));
+    longer.put(FaceMeasure.TOP, Math.max(top, best.distance(topRight)));
+    return longer;
   }
 
   static double length(Map<FaceMeasure, Double> measures, FaceMeasure measure) {

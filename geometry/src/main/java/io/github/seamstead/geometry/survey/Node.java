@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -109,7 +110,7 @@ public record Node(Kind kind, int number) implements Comparable<Node> {
         return opening(Integer.parseInt(digits));
       }
     }
-    throw new IllegalArgumentException(
+    throw ArgumentFault.of(
         "node: given \""
             + text
             + "\", must be B and a number (base corner), T and a number (opening corner),"

@@ -46,6 +46,48 @@ public sealed interface Reading {
   String name();
 
   /**
+   * The same reading, believed less or more.
+   *
+   * @param u its standard uncertainty, in metres, 1e-6 to 10
+   * @return the new reading
+   * @throws IllegalArgumentException if the uncertainty is out of range
+   */
+  default Reading withUncertainty(double u) {
+    if (this instanceof Distance d) {
+      return new Distance(d.from(), d.to(), d.metres(), u, d.asWritten());
+    }
+    if (this instanceof LevelDistance d) {
+      return new LevelDistance(d.from(), d.to(), d.metres(), u, d.asWritten());
+    }
+    if (this instanceof HeightDifference h) {
+      return new HeightDifference(h.from(), h.to(), h.metres(), u, h.asWritten());
+    }
+    PlumbOffset p = (PlumbOffset) this;
+    return new PlumbOffset(p.hung(), p.mark(), p.towards(), p.metres(), u, p.asWritten());
+  }
+
+  /**
+   * The same quantity with another value, and no words of the field book.
+   *
+   * @param metres in metres
+   * @return the new reading
+   * @throws IllegalArgumentException if the value is out of range
+   */
+  default Reading withMetres(double metres) {
+    if (this instanceof Distance d) {
+      return new Distance(d.from(), d.to(), metres, d.standardUncertainty(), "");
+    }
+    if (this instanceof LevelDistance d) {
+      return new LevelDistance(d.from(), d.to(), metres, d.standardUncertainty(), "");
+    }
+    if (this instanceof HeightDifference h) {
+      return new HeightDifference(h.from(), h.to(), metres, h.standardUncertainty(), "");
+    }
+    PlumbOffset p = (PlumbOffset) this;
+    return new PlumbOffset(p.hung(), p.mark(), p.towards(), metres, p.standardUncertainty(), "");
+  }
+
+  /**
    * Makes a taped distance.
    *
    * @param from one end

@@ -6,7 +6,7 @@ import io.github.seamstead.shared.check.Args;
 final class ReadingChecks {
 
   /** A reading less certain than this tells nothing of a frame that people can tape. */
-  private static final double MOST_UNCERTAINTY = 10;
+  static final double MOST_UNCERTAINTY = 10;
 
   /** No tape is read closer; it also keeps the sums within the digits of a double. */
   private static final double LEAST_UNCERTAINTY = 1e-6;

@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
  * @param minimalDetectableError the least error that the test finds with 80 % chance, {@code 4.13 s
  *     u / sqrt(r)}, in metres; empty where r is 0: an error there goes unseen
  * @param suspect true if the statistic exceeds the critical value
+ * @param uncertaintyScale s, by which the stated uncertainty is multiplied: 1 where it is known,
+ *     else the root of the variance factor
  */
 public record ReadingResult(
     int number,
@@ -27,13 +29,29 @@ public record ReadingResult(
     double redundancy,
     OptionalDouble statistic,
     OptionalDouble minimalDetectableError,
-    boolean suspect) {
+    boolean suspect,
+    double uncertaintyScale) {
 
   /** Below this redundancy number no error can show. */
   static final double LEAST_REDUNDANCY = 1e-6;
 
   /**
-   * Gives what the other readings say this one should be: {@code observed + v / r} with {@code u
+   * Below this redundancy number a reading counts as uncontrolled: an error must reach {@code 4.13
+   * / sqrt(0.05) = 18} of its standard uncertainties before the test finds it.
+   */
+  public static final double CONTROLLED = 0.05;
+
+  /**
+   * Tells whether the other readings control this one.
+   *
+   * @return true if its redundancy number is {@value #CONTROLLED} or more
+   */
+  public boolean isControlled() {
+    return redundancy >= CONTROLLED;
+  }
+
+  /**
+   * Gives what the other readings say this one should be: {@code observed + v / r} with {@code s u
    * sqrt((1 - r) / r)}.
    *
    * @return in metres; empty where the redundancy is 0
@@ -45,6 +63,7 @@ public record ReadingResult(
     double spread = Math.sqrt(Math.max(1 - redundancy, 0) / redundancy);
     return Optional.of(
         new Uncertain(
-            reading.metres() + residual / redundancy, reading.standardUncertainty() * spread));
+            reading.metres() + residual / redundancy,
+            uncertaintyScale * reading.standardUncertainty() * spread));
   }
 }

@@ -47,7 +47,8 @@ final class ReadingTests {
               redundancy,
               statistic,
               detectable,
-              suspect));
+              suspect,
+              scale));
     }
     return List.copyOf(results);
   }

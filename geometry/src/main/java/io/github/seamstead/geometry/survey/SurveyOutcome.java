@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.check.ArgumentFault;
+
 /** What comes of a survey: an {@link Adjustment}, or the {@link Deficiency} that prevents it. */
 public sealed interface SurveyOutcome permits Adjustment, Deficiency {
 
@@ -13,6 +15,6 @@ public sealed interface SurveyOutcome permits Adjustment, Deficiency {
     if (this instanceof Adjustment adjustment) {
       return adjustment;
     }
-    throw new IllegalArgumentException(((Deficiency) this).message());
+    throw ArgumentFault.of(((Deficiency) this).message());
   }
 }

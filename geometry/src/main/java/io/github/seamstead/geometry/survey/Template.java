@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * A template: one flat shape from which the panels of several faces are cut.
@@ -41,5 +42,16 @@ public record Template(
    */
   public double measure(FaceMeasure measure) {
     return FaceShape.length(measures, measure);
+  }
+
+  /**
+   * Gives the diagonal from base right to top left, which follows from the measures.
+   *
+   * @return in metres; empty for a triangle
+   */
+  public OptionalDouble otherDiagonal() {
+    return outline.size() == 4
+        ? OptionalDouble.of(outline.vertex(1).distance(outline.vertex(3)))
+        : OptionalDouble.empty();
   }
 }

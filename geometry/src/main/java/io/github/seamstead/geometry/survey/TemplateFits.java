@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Compares templates with faces, seams and the hem. */
@@ -21,7 +22,9 @@ final class TemplateFits {
     double middle = middle(template.outline());
     // Compared on the flat face, so that a twisted face shows no shortness that is only its twist.
     Uncertain built = new Uncertain(middle(face.outline()), face.middle().standardUncertainty());
-    return new FaceFit(face.number(), template.number(), fullness, less(middle, built));
+    Optional<Uncertain> other =
+        face.otherDiagonal().map(f -> less(template.otherDiagonal().orElseThrow(), f));
+    return new FaceFit(face.number(), template.number(), fullness, other, less(middle, built));
   }
 
   static List<SeamFit> seams(AsBuilt frame, List<Template> templates, int[] templateOf) {

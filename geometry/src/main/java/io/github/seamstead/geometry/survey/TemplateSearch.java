@@ -21,9 +21,11 @@ final class TemplateSearch {
   private final double[][] needed;
   private final double[][] conflict;
   private final double[] thresholds;
+  private final double quantile;
 
   TemplateSearch(AsBuilt frame, double quantile) {
     this.frame = frame;
+    this.quantile = quantile;
     this.size = frame.faces().size();
     this.measures = List.copyOf(frame.faces().get(0).measures().keySet());
     this.built = new double[size][measures.size()];
@@ -60,7 +62,9 @@ final class TemplateSearch {
 
   /** The misfit that the uncertainty alone demands, with a template for each face. */
   double floor() {
-    return thresholds[0];
+    int[] own = new int[size];
+    Arrays.setAll(own, i -> i);
+    return describe(size, own, thresholds[0]).worstMisfit();
   }
 
   TemplateSet best(int k) {
@@ -133,6 +137,13 @@ final class TemplateSearch {
       }
       lengths.put(measures.get(j), most);
     }
-    return new Template(number, lengths, FaceShape.outline(lengths), faces);
+    double other = 0;
+    for (int face : faces) {
+      Optional<Uncertain> f = frame.faces().get(face - 1).otherDiagonal();
+      other =
+          Math.max(other, f.map(d -> d.value() + quantile * d.standardUncertainty()).orElse(0.0));
+    }
+    Map<FaceMeasure, Double> full = FaceShape.withOtherDiagonal(lengths, other);
+    return new Template(number, full, FaceShape.outline(full), faces);
   }
 }

@@ -37,10 +37,16 @@ public record TemplateSet(
     hem = List.copyOf(hem);
   }
 
+  /** The same templates as an answer for more of them, with the bound that then holds. */
+  TemplateSet boundedBy(double bound) {
+    return new TemplateSet(templates, worstMisfit, bound, faces, seams, hem);
+  }
+
   /**
    * Tells whether no better assignment exists.
    *
-   * @return true if the worst misfit meets its lower bound; always so up to 24 faces
+   * @return true if the worst misfit meets its lower bound; always so up to 24 triangular faces,
+   *     and with an opening where no template had to be lengthened for its other diagonal
    */
   public boolean isProvenBest() {
     return worstMisfit <= lowerBound;

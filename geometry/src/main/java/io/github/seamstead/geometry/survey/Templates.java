@@ -21,6 +21,11 @@ import java.util.Map;
  * with k colours so that no pair that conflicts at t has the same colour. The least t is one of the
  * O(n²) pair values and is found by halving that list, with an exact colouring at each.
  *
+ * <p>The five measures of a face with an opening fix its other diagonal too. Where a template made
+ * so would be short there, its left hip and top are lengthened until it is not; what that adds
+ * counts in the misfit, while the lower bound is that of the measures alone, so that such a set may
+ * be the best found without being proved the best.
+ *
  * <p>Colouring is exact by branch and bound and always finishes up to 24 faces; beyond, it is given
  * {@value #COLOURING_BUDGET} branches per question, and a question left open shows as a gap between
  * the worst misfit and its lower bound. A panel is never turned over, since its good side lies
@@ -67,16 +72,20 @@ public final class Templates {
     Args.within("confidence", confidence, 0.5, 0.999999, "");
     Args.within("most templates", mostTemplates, 1, Integer.MAX_VALUE);
     TemplateSearch search = new TemplateSearch(frame, quantile(confidence));
+    double floor = search.floor();
     List<TemplateSet> sets = new ArrayList<>();
     int most = Math.min(mostTemplates, frame.faces().size());
     for (int k = 1; k <= most; k++) {
       TemplateSet set = search.best(k);
-      sets.add(set);
-      if (set.worstMisfit() <= Math.max(tolerance, search.floor())) {
+      TemplateSet before = sets.isEmpty() ? set : sets.get(sets.size() - 1);
+      // Lengthened templates may make a finer grouping the worse; fewer templates then serve.
+      sets.add(
+          set.worstMisfit() <= before.worstMisfit() ? set : before.boundedBy(set.lowerBound()));
+      if (sets.get(sets.size() - 1).worstMisfit() <= Math.max(tolerance, floor)) {
         break;
       }
     }
-    return new TemplatePlan(sets, tolerance, confidence, search.floor());
+    return new TemplatePlan(sets, tolerance, confidence, floor);
   }
 
   /**
@@ -126,6 +135,17 @@ public final class Templates {
       }
       template = entry.gives(next, "m");
       last = "T_" + face;
+    }
+    double made = set.templates().get(worst.template() - 1).measure(measure);
+    if (made > template) {
+      template =
+          steps
+              .step("T_e", "template lengthened, so that the other diagonal is not short")
+              .formula(last + " + e")
+              .with(last, template, "m")
+              .with("e", made - template, "m")
+              .gives(made, "m");
+      last = "T_e";
     }
     double built = frame.faces().get(worst.face() - 1).measure(measure).value();
     return steps

@@ -21,6 +21,9 @@ final class WrittenDigits {
   private static final Pattern DECIMAL_FEET =
       Pattern.compile("(\\d+)[.,](\\d{1,2})\\s*" + FEET + "\\s*");
 
+  /** A number that nobody writes, such as 01.496. */
+  private static final Pattern LEADING_ZERO = Pattern.compile("(^|[^0-9.,])0[0-9]");
+
   private WrittenDigits() {}
 
   /** Another way the words may have been meant. */
@@ -55,7 +58,9 @@ final class WrittenDigits {
         StringBuilder swapped = new StringBuilder(text);
         swapped.setCharAt(i, text.charAt(next));
         swapped.setCharAt(next, text.charAt(i));
-        add(variants, swapped.toString());
+        if (!LEADING_ZERO.matcher(swapped).find()) {
+          add(variants, swapped.toString());
+        }
       }
     }
     return variants;

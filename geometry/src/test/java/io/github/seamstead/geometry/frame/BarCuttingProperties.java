@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.Size;
 class BarCuttingProperties {
 
   /** Against all ways of putting few pieces on bars, tried one piece after another. */
-  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE, seed = "2026110014")
   void smallPlansAreTheBest(
       @ForAll @Size(min = 1, max = 7) List<@IntRange(min = 5, max = 60) Integer> lengths,
       @ForAll @IntRange(min = 0, max = 2) int kerf,

@@ -24,7 +24,7 @@ class FabricOffsetTest {
     return Pyramids.any();
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "2026110009")
   void offsetThenInsetReturnsTheFrame(
       @ForAll("pyramids") RegularPyramid frame,
       @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.2) double distance) {
@@ -36,7 +36,7 @@ class FabricOffsetTest {
     assertThat(back.openingSide()).isCloseTo(frame.openingSide(), within(close));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110010")
   void everyCornerLiesAtTheDistanceFromItsFaces(
       @ForAll("pyramids") RegularPyramid frame,
       @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 0.1) double distance) {
@@ -60,8 +60,8 @@ class FabricOffsetTest {
     assertThat(offset.surface().measures().faceSlope())
         .isCloseTo(frame.measures().faceSlope(), within(1e-11));
     // Sharp corner: two tangents from the offset hip to the faces' feet; rounded: the arc. On a
-    // steep
-    // three-sided frame the difference passes the distance itself (1.37 times at a bend of 120
+    // steep three-sided frame the difference passes the distance itself (1.37 times at a bend of
+    // 120
     // degrees).
     double tangents =
         2 * Math.sqrt(offset.hipDistance() * offset.hipDistance() - distance * distance);
@@ -112,8 +112,8 @@ class FabricOffsetTest {
                 + " (more than -0.707107 m)");
     assertThatThrownBy(() -> FabricOffset.by(frame, Double.NaN)).hasMessageContaining("NaN");
     assertThatThrownBy(() -> FabricOffset.lining(frame, 0.03, 0.05))
-        .hasMessageContaining("must be at least the pole's diameter of 0.06 m");
+        .hasMessageContaining("members take up square to a face, 0.06 m");
     assertThatThrownBy(() -> FabricOffset.cover(frame, -1, 0))
-        .hasMessageContaining("pole radius: given -1 m");
+        .hasMessageContaining("reach of the members: given -1 m");
   }
 }

@@ -17,6 +17,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
 
@@ -53,10 +54,15 @@ class FrameMembersTest {
   }
 
   /** The longest arris between the mitre planes, found corner by corner of the section in space. */
-  @Property(tries = 100)
-  void mitredTimbersReachFromLongPointToLongPoint(@ForAll("pyramids") RegularPyramid frame) {
+  @Property(tries = 100, seed = "20261103")
+  void mitredTimbersReachFromLongPointToLongPoint(
+      @ForAll("pyramids") RegularPyramid frame,
+      @ForAll @DoubleRange(min = 0, max = 0.45) double setBackPart) {
+    double setBack = setBackPart * Math.min(frame.baseSide(), least(frame));
     for (Stance stance : Stance.values()) {
-      FrameMembers members = FrameMembers.of(frame, MemberSpec.of(RAIL, RAIL).withStance(stance));
+      FrameMembers members =
+          FrameMembers.of(
+              frame, MemberSpec.of(RAIL, RAIL).withStance(stance).withSetBacks(0, 0, setBack));
       FrameMember base = members.members().get(1);
       Vector3D along = frame.baseCorner(0).vectorTo(frame.baseCorner(1)).normalize();
       Vector3D wideNormal = stance == Stance.LEVEL ? Vector3D.Unit.PLUS_Z : frame.faceNormal(1);
@@ -70,11 +76,80 @@ class FrameMembersTest {
                 .add(wideNormal.multiply(RAIL.depth() / 2 * (i < 2 ? 1 : -1)));
         reach = Math.max(reach, -plane.dot(arris) / plane.dot(along));
       }
-      assertThat(base.cutLength()).isCloseTo(frame.baseSide() + 2 * reach, within(1e-10));
+      assertThat(base.cutLength())
+          .isCloseTo(frame.baseSide() - 2 * setBack + 2 * reach, within(1e-10));
+      // The saw setting makes the same plane: across the wide face M, through it T.
+      CompoundCut cut = base.cuts().get(0).setting();
+      Vector3D sawn =
+          along
+              .multiply(Math.cos(cut.mitre()) * Math.cos(cut.tilt()))
+              .add(across.multiply(Math.sin(cut.mitre()) * Math.cos(cut.tilt())))
+              .add(wideNormal.multiply(Math.sin(cut.tilt())));
+      Vector3D mirrored =
+          along
+              .multiply(Math.abs(plane.dot(along)))
+              .add(across.multiply(Math.abs(plane.dot(across))))
+              .add(wideNormal.multiply(Math.abs(plane.dot(wideNormal))));
+      assertThat(sawn.distance(mirrored)).isLessThan(1e-10);
     }
   }
 
-  @Property(tries = 100)
+  private static double least(RegularPyramid frame) {
+    return frame.isTruncated() ? frame.openingSide() : frame.baseSide();
+  }
+
+  /** Sawing the listed length to the listed settings leaves the centre line less the set-backs. */
+  @Property(tries = 100, seed = "20261104")
+  void lengthAndSettingBelongTogether(
+      @ForAll("pyramids") RegularPyramid frame,
+      @ForAll @DoubleRange(min = 0, max = 0.2) double setBackPart,
+      @ForAll boolean set) {
+    double b = set ? setBackPart * least(frame) : 0;
+    for (MemberSection section : List.of(RAIL, PIPE)) {
+      for (Stance stance : Stance.values()) {
+        MemberSpec spec = MemberSpec.of(section, section).withStance(stance).withSetBacks(b, b, b);
+        for (FrameMember member : FrameMembers.of(frame, spec).members()) {
+          assertThat(centreLineLeft(member))
+              .as(member.name())
+              .isCloseTo(member.centreLine() - 2 * b, within(1e-9));
+        }
+      }
+    }
+  }
+
+  /** Of a bar whose ends are sawn with the long points at its two ends. */
+  private static double centreLineLeft(FrameMember member) {
+    MemberSection s = member.section();
+    if (member.role() == Role.HIP_POLE) {
+      // The first two cuts are the foot and the head; the hip lies on its side, depth across.
+      double lost = 0;
+      for (FrameMember.EndCut cut : member.cuts().subList(0, 2)) {
+        lost += s.depth() / 2 * Math.tan(cut.setting().mitre());
+      }
+      return member.cutLength() - lost;
+    }
+    CompoundCut cut = member.cuts().get(0).setting();
+    return member.cutLength()
+        - s.width() * Math.tan(cut.mitre())
+        - s.depth() * Math.tan(cut.tilt()) / Math.cos(cut.mitre());
+  }
+
+  @Test
+  void aPipeSetBackIsCutSquareAndOneToTheNodeIsMitred() {
+    FrameMembers square =
+        FrameMembers.of(FRAME, MemberSpec.of(PIPE, PIPE).withSetBacks(0.05, 0.08, 0.03));
+    assertThat(square.members())
+        .allSatisfy(
+            m ->
+                assertThat(m.cuts())
+                    .extracting(FrameMember.EndCut::setting)
+                    .containsOnly(new CompoundCut(0, 0)));
+    FrameMember mitred = FrameMembers.of(FRAME, MemberSpec.of(PIPE, PIPE)).members().get(1);
+    assertThat(mitred.cutLength()).isCloseTo(2 + 0.048 * Math.tan(Math.PI / 8), within(1e-12));
+    assertThat(mitred.cuts().get(0).setting().mitre()).isCloseTo(Math.PI / 8, within(1e-12));
+  }
+
+  @Property(tries = 100, seed = "2026110008")
   void hipTimbersReachFromSeatToPlumbCut(@ForAll("pyramids") RegularPyramid frame) {
     FrameMember hip = FrameMembers.of(frame, MemberSpec.of(RAIL, RAIL)).members().get(0);
     Vector3D along = frame.baseCorner(1).vectorTo(frame.topCorner(1)).normalize();

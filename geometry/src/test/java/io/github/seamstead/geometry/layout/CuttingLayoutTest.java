@@ -131,6 +131,33 @@ class CuttingLayoutTest {
   }
 
   @Test
+  void namesTheMarginAndTheFlawThatLeaveNoRoom() {
+    Piece piece = Piece.of("p", Outline.rectangle(1, 0.987654321));
+    Sheet sheet = Sheet.rectangle("s", 1.1, 1.1);
+    LayoutRequest request = LayoutRequest.of(List.of(piece), List.of(sheet)).withSpacing(0, 0.1);
+    Shortfall margin = plan(request, 1_000).unplaced().get(0);
+    assertThat(margin.reason()).isEqualTo(Shortfall.Reason.MARGIN_TOO_LARGE);
+    assertThat(margin.message()).contains("1 m by 0.9877 m").contains("margin of 0.1 m");
+    Sheet torn = sheet.withFlaws(outline(0, 0, 1.1, 0, 1.1, 1.1, 0, 1));
+    Shortfall flaw = plan(LayoutRequest.of(List.of(piece), List.of(torn)), 1_000).unplaced().get(0);
+    assertThat(flaw.reason()).isEqualTo(Shortfall.Reason.FLAWS_IN_THE_WAY);
+    assertThat(flaw.message()).contains("flaws").doesNotContain("full");
+  }
+
+  @Test
+  void tellsFullStockFromStockThatMoreEffortMightUse() {
+    Sheet sheet = Sheet.rectangle("s", 2, 1);
+    Piece two = Piece.of("p", Outline.rectangle(1, 1)).withCount(3);
+    assertThat(
+            plan(LayoutRequest.of(List.of(two), List.of(sheet)), 500).unplaced().get(0).message())
+        .endsWith("the stock is full");
+    Piece disc = Piece.of("p", Outline.rectangle(0.7, 0.7)).withCount(3);
+    assertThat(
+            plan(LayoutRequest.of(List.of(disc), List.of(sheet)), 500).unplaced().get(0).message())
+        .contains("more effort or less spacing and margin");
+  }
+
+  @Test
   void usesTheFewestSheetsAndTheBuildersOrder() {
     Piece square = Piece.of("square", Outline.rectangle(1, 1)).withCount(4);
     Sheet small = Sheet.rectangle("small", 2, 1).withCount(5).withPreference(0);

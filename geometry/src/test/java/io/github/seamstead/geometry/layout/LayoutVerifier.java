@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.stock.StockItem;
+import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,6 +14,7 @@ import java.util.Set;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
@@ -43,14 +45,18 @@ final class LayoutVerifier {
         Polygon polygon = polygon(p.place(piece.outline()));
         placed.add(polygon);
         double size = size(item);
-        boolean hem = p.onReinforcedEdge();
-        double margin = hem ? 0 : request.edgeMargin();
         Polygon sheet = polygon(item.outline());
         assertThat(outside(polygon, sheet, size))
             .as("outside %s", p)
             .isLessThan(1e-8 * size * size);
-        if (margin > 0) {
-          assertThat(polygon.distance(sheet.getExteriorRing())).isGreaterThan(margin - 1e-8 * size);
+        Set<Integer> bands = bands(piece, item, p, size);
+        assertThat(!p.onReinforcedEdge() || !bands.isEmpty()).as("hem of %s", p).isTrue();
+        for (int e = 0; e < item.outline().size() && request.edgeMargin() > 0; e++) {
+          if (!bands.contains(e)) {
+            assertThat(polygon.distance(edge(item.outline(), e)))
+                .as("edge %s from %s", e, p)
+                .isGreaterThan(request.edgeMargin() - 1e-8 * size);
+          }
         }
         for (Outline flaw : item.flaws()) {
           assertThat(overlap(polygon, polygon(flaw), size)).isLessThan(1e-8 * size * size);
@@ -60,7 +66,7 @@ final class LayoutVerifier {
           }
         }
         if (piece.hem().isPresent() && piece.hem().get().required()) {
-          assertThat(hem).as("hem of %s", p).isTrue();
+          assertThat(bands).as("hem of %s", p).isNotEmpty();
         }
         double reach =
             polygon.getEnvelopeInternal().getMaxX() - sheet.getEnvelopeInternal().getMinX();
@@ -79,6 +85,45 @@ final class LayoutVerifier {
     assertThat(result.lowerBound()).isLessThanOrEqualTo(result.objectiveValue());
   }
 
+  /** The reinforced edges near both ends of the hem; what the layout says of it is not asked. */
+  private static Set<Integer> bands(Piece piece, StockItem item, Placement p, double size) {
+    Set<Integer> bands = new HashSet<>();
+    if (piece.hem().isEmpty()) {
+      return bands;
+    }
+    AffineTransform move = new AffineTransform();
+    move.translate(p.shift().getX(), p.shift().getY());
+    move.rotate(p.rotation());
+    move.scale(p.mirrored() ? -1 : 1, 1);
+    int h = piece.hem().get().edge();
+    double[] ends = {
+      piece.outline().vertex(h).getX(),
+      piece.outline().vertex(h).getY(),
+      piece.outline().vertex(h + 1).getX(),
+      piece.outline().vertex(h + 1).getY()
+    };
+    move.transform(ends, 0, ends, 0, 2);
+    for (int e : item.reinforcedEdges()) {
+      LineString band = edge(item.outline(), e);
+      double off =
+          Math.max(
+              band.distance(FACTORY.createPoint(new Coordinate(ends[0], ends[1]))),
+              band.distance(FACTORY.createPoint(new Coordinate(ends[2], ends[3]))));
+      if (off < 1e-8 * size) {
+        bands.add(e);
+      }
+    }
+    return bands;
+  }
+
+  private static LineString edge(Outline o, int e) {
+    return FACTORY.createLineString(
+        new Coordinate[] {
+          new Coordinate(o.vertex(e).getX(), o.vertex(e).getY()),
+          new Coordinate(o.vertex(e + 1).getX(), o.vertex(e + 1).getY())
+        });
+  }
+
   static void verify(StripProblem problem, StripResult result) {
     Map<String, Piece> pieces = new HashMap<>();
     problem.pieces().forEach(p -> pieces.put(p.id(), p));
@@ -87,7 +132,8 @@ final class LayoutVerifier {
     double w = problem.width();
     for (Placement p : result.placements()) {
       Piece piece = pieces.get(p.pieceId());
-      assertThat(PieceTurnsOracle.allowed(piece, p.rotation())).isTrue();
+      assertThat(PieceTurnsOracle.allowed(piece, p.mirrored(), p.rotation())).isTrue();
+      assertThat(!p.mirrored() || piece.mayMirror()).isTrue();
       seen.merge(p.pieceId(), 1, Integer::sum);
       Polygon polygon = polygon(p.place(piece.outline()));
       placed.add(polygon);
@@ -123,7 +169,9 @@ final class LayoutVerifier {
   }
 
   private static void assertTurn(Piece piece, StockItem item, Placement p) {
-    assertThat(PieceTurnsOracle.allowed(piece, p.rotation())).as("turn of %s", p).isTrue();
+    assertThat(PieceTurnsOracle.allowed(piece, p.mirrored(), p.rotation()))
+        .as("turn of %s", p)
+        .isTrue();
     assertThat(!p.mirrored() || piece.mayMirror() || item.bothSidesGood()).isTrue();
   }
 

@@ -27,7 +27,7 @@ class NoFitTest {
         0);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "1428270053517946802")
   void overlapsExactlyWhereTheGeometryLibrarySaysSo(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     RandomGenerator random = Seeds.stream(seed, "nofit", 0);
@@ -42,7 +42,7 @@ class NoFitTest {
     assertThat(fit.depth(dx, dy) > 0).isEqualTo(common > 1e-12);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "-4113992075092140847")
   void theExitEndsTheOverlapAndIsAsLongAsTheDepth(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     RandomGenerator random = Seeds.stream(seed, "nofit", 1);

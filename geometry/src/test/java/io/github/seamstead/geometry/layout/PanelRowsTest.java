@@ -46,7 +46,7 @@ class PanelRowsTest {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2891347435401614164")
   void rowsAreValidForAnyTrapezoid(
       @ForAll @DoubleRange(min = 0.3, max = 3) double b,
       @ForAll @DoubleRange(min = 0, max = 1) double topPart,
@@ -74,7 +74,7 @@ class PanelRowsTest {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "-3228029675180905725")
   void hemRowsAreValidForAnyTrapezoid(
       @ForAll @DoubleRange(min = 0.3, max = 3) double b,
       @ForAll @DoubleRange(min = 0, max = 1) double topPart,
@@ -137,7 +137,7 @@ class PanelRowsTest {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "-8928055514832342751")
   void neverLongerThanLevelRowsNorForMoreWidthOrFewerPanels(
       @ForAll @DoubleRange(min = 0.5, max = 2.5) double b,
       @ForAll @DoubleRange(min = 0, max = 0.9) double topPart,
@@ -165,6 +165,22 @@ class PanelRowsTest {
             .isLessThanOrEqualTo(levelRows(shape, count, width, spacing) * (1 + 1e-12));
       }
     }
+  }
+
+  /** A strip 3 % wider once took 0.5 % more: rows that slide further than is of use reach out. */
+  @Test
+  void sixTrianglesOnAWiderStripTakeNoMore() {
+    Piece six = Piece.of("p", panel(0.5, 0, 1.05, 0.25)).withRotations(Rotations.anyAngle());
+    double last = Double.POSITIVE_INFINITY;
+    for (double width : new double[] {1.0185, 1.03, 1.04, 1.0491, 1.06}) {
+      double now = length(six, 6, width, 0);
+      assertThat(now).isLessThanOrEqualTo(last * (1 + 1e-12));
+      PanelRows.Arrangement a =
+          PanelRows.onStrip(six, 6, width, Double.POSITIVE_INFINITY, 0, 0).orElseThrow();
+      verify(six, a, width, 0, 0);
+      last = now;
+    }
+    assertThat(last).isLessThan(2.0682);
   }
 
   /** Derived by hand: two rows of 12 slide three times by 0.2 m along legs of 0.8 m in 1.9 m. */
@@ -207,7 +223,7 @@ class PanelRowsTest {
     assertThat(length(piece, 200, 3.2, 0)).isCloseTo(201 - 67 * 0.2 / 3, within(1e-9));
   }
 
-  @Property(tries = 20)
+  @Property(tries = 20, seed = "4139550697424362092")
   void theSearchTakesTheRowsAsItsStart(
       @ForAll @DoubleRange(min = 0.8, max = 2) double b,
       @ForAll @DoubleRange(min = 0, max = 1) double lean,

@@ -1,15 +1,27 @@
 package io.github.seamstead.geometry.layout;
 
+import java.awt.geom.AffineTransform;
+
 /** What a piece's rotations and grain mean, told a second way for the verifier. */
 final class PieceTurnsOracle {
 
   private PieceTurnsOracle() {}
 
   static boolean allowed(Piece piece, double angle) {
+    return allowed(piece, false, angle);
+  }
+
+  /** The grain is followed as a drawn arrow: turned over first, then turned. */
+  static boolean allowed(Piece piece, boolean mirrored, double angle) {
     if (piece.grain().isPresent()) {
       Grain grain = piece.grain().get();
-      double x = Math.cos(grain.angle() + angle);
-      if (grain.oneWay() ? x < 1 - 1e-9 : Math.abs(x) < 1 - 1e-9) {
+      AffineTransform move = AffineTransform.getRotateInstance(angle);
+      if (mirrored) {
+        move.scale(-1, 1);
+      }
+      double[] arrow = {Math.cos(grain.angle()), Math.sin(grain.angle())};
+      move.deltaTransform(arrow, 0, arrow, 0, 1);
+      if (Math.abs(arrow[1]) > 1e-8 || (grain.oneWay() && arrow[0] < 0)) {
         return false;
       }
     }

@@ -24,7 +24,7 @@ class SolidTest {
     return turned;
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "2988037315584847260")
   void overlapsExactlyWhereTheGeometryLibrarySaysSo(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     RandomGenerator random = Seeds.stream(seed, "solid", 0);
@@ -40,7 +40,7 @@ class SolidTest {
     assertThat(depth > 0).isEqualTo(common > 1e-12);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "-925728522710138542")
   void theDistanceToKeepIsTheGeometryLibrarys(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     RandomGenerator random = Seeds.stream(seed, "solid", 1);

@@ -57,7 +57,7 @@ class StaggeredRowsTest {
     return least;
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "1452518414364431998")
   void noHeightsOnAGridMakeAShorterRow(
       @ForAll @DoubleRange(min = 0.5, max = 2.5) double b,
       @ForAll @DoubleRange(min = 0, max = 0.6) double top,
@@ -78,7 +78,7 @@ class StaggeredRowsTest {
     assertThat(found).isLessThan(shortestOnGrid(p, n, turns, usable, 4) + 1e-9);
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = "-2901224924571484936")
   void noHeightsAtRandomMakeAShorterRow(
       @ForAll @DoubleRange(min = 0.5, max = 2.5) double b,
       @ForAll @DoubleRange(min = 0, max = 0.6) double top,
@@ -97,7 +97,7 @@ class StaggeredRowsTest {
     assertThat(best(p, at.length, 0, turns, free).length()).isLessThan(pushed + 1e-9);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "2858009349840381928")
   void theRowStandsAsTheOraclePushesIt(
       @ForAll @DoubleRange(min = 0.5, max = 2.5) double b,
       @ForAll @DoubleRange(min = 0, max = 1) double top,
@@ -116,7 +116,7 @@ class StaggeredRowsTest {
     assertThat(PushedRow.length(panels, heights)).isCloseTo(row.length(), within(1e-9));
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "-805324002785823641")
   void theWorkedRowFollows(
       @ForAll @IntRange(min = 1, max = 30) int n,
       @ForAll @DoubleRange(min = 0, max = 0.2) double spacing,
@@ -133,7 +133,7 @@ class StaggeredRowsTest {
   }
 
   /** Derived by hand: pairs share a parallelogram of side b + t, ends add the slant. */
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "-135724034993298660")
   void withoutFreeHeightTheRowIsPairsAndASlant(
       @ForAll @IntRange(min = 1, max = 40) int n,
       @ForAll @DoubleRange(min = 0, max = 0.9) double t,

@@ -58,7 +58,7 @@ class StripLayoutProperties {
     return result;
   }
 
-  @Property(tries = 25)
+  @Property(tries = 25, seed = "-888835201059512191")
   void stripsAreValid(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 0, max = 2) int gap) {
@@ -66,7 +66,7 @@ class StripLayoutProperties {
     solve(problem, 4_000, seed);
   }
 
-  @Property(tries = 12)
+  @Property(tries = 12, seed = "-3066744216740509214")
   void scaleOfCoordinatesChangesNothing(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = -6, max = 9) int power) {
@@ -75,14 +75,14 @@ class StripLayoutProperties {
     assertThat(solve(problem, 2_000, 1).density()).isBetween(0.05, 1.0);
   }
 
-  @Property(tries = 12)
+  @Property(tries = 12, seed = "63141212684154377")
   void moreWorkNeverWorsensIt(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     StripProblem problem = StripProblem.of(3, pieces(seed, 1));
     assertThat(solve(problem, 20_000, 1).length())
         .isLessThanOrEqualTo(solve(problem, 0, 1).length() + 1e-9);
   }
 
-  @Property(tries = 12)
+  @Property(tries = 12, seed = "1015741362786641435")
   void placeAndOrderOfInputChangeNothing(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = -9, max = 9) int move) {
@@ -97,7 +97,7 @@ class StripLayoutProperties {
         .isCloseTo(solve(StripProblem.of(3, given), 4_000, 2).length(), within(1e-9));
   }
 
-  @Property(tries = 10)
+  @Property(tries = 10, seed = "125121737555981870")
   void moreStockNeverWorsensIt(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
     List<Piece> given = pieces(seed, 1);
     Sheet sheet = Sheet.rectangle("s", 3, 2.5);
@@ -112,7 +112,7 @@ class StripLayoutProperties {
     }
   }
 
-  @Property(tries = 10)
+  @Property(tries = 10, seed = "323802077081496455")
   void cancelGivesAValidLayoutAtAnyMoment(
       @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
       @ForAll @IntRange(min = 0, max = 5) int reports) {

@@ -67,7 +67,7 @@ class ConeCapTest {
         unrolled.derivation("geometry.pattern.cone", "development of the cap"), angle);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110020")
   void sectorsMakeTheCone(
       @ForAll @Scale(3) @DoubleRange(min = 0.1, max = 1.5) double radius,
       @ForAll @Scale(3) @DoubleRange(min = 0.05, max = 2) double height,

@@ -73,7 +73,7 @@ class OpeningsTest {
                 / 2);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "2026110028")
   void acceptedOpeningsStayOutOfAllowances(
       @ForAll @Scale(3) @DoubleRange(min = -0.2, max = 2.5) double x,
       @ForAll @Scale(3) @DoubleRange(min = -0.2, max = 3) double y,

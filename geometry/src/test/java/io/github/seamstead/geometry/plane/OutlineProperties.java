@@ -17,7 +17,7 @@ import org.locationtech.jts.geom.Polygon;
 /** Outlines against the oracle library, on random star-shaped and random arbitrary polygons. */
 class OutlineProperties {
 
-  @Property(tries = 150)
+  @Property(tries = 150, seed = "542299099118809575")
   void measuresAgree(@ForAll long seed, @ForAll @IntRange(min = 3, max = 24) int corners) {
     Outline outline = star(seed, corners);
     Polygon oracle = Jts.polygon(outline);
@@ -29,7 +29,7 @@ class OutlineProperties {
         .isEqualTo(oracle.convexHull().getNumPoints() == oracle.getNumPoints());
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, seed = "1583797587207094629")
   void pointsAgree(
       @ForAll long seed,
       @ForAll @IntRange(min = 3, max = 24) int corners,
@@ -48,7 +48,7 @@ class OutlineProperties {
         .isCloseTo(oracle.getExteriorRing().distance(Jts.segment(p, q)), within(1e-10));
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, seed = "439080805835205538")
   void relationsAgree(
       @ForAll long seed,
       @ForAll @IntRange(min = 3, max = 12) int corners,
@@ -60,7 +60,7 @@ class OutlineProperties {
     assertThat(one.contains(other)).isEqualTo(Jts.polygon(one).contains(Jts.polygon(other)));
   }
 
-  @Property(tries = 150)
+  @Property(tries = 150, seed = "-1720525487025776156")
   void onlySimplePolygonsAreTaken(
       @ForAll long seed, @ForAll @IntRange(min = 4, max = 7) int corners) {
     Random random = new Random(seed);
@@ -77,7 +77,7 @@ class OutlineProperties {
     assertThat(taken).isEqualTo(Jts.polygon(points).isSimple() && Jts.polygon(points).isValid());
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "2873545765562084053")
   void placingAndMirroringKeepMeasures(
       @ForAll long seed,
       @ForAll @IntRange(min = 3, max = 12) int corners,

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -76,6 +77,8 @@ class BlunderSearchTest {
         .anySatisfy(v -> assertThat(v.metres()).isCloseTo(4.4196, within(1e-9)));
     assertThat(WrittenDigits.swaps("5.38 m").stream().map(WrittenDigits.Variant::text))
         .containsExactly("3.58 m", "5.83 m");
+    assertThat(WrittenDigits.swaps("10.496 m").stream().map(WrittenDigits.Variant::text))
+        .noneMatch(text -> text.startsWith("0"));
     assertThat(WrittenDigits.swaps("about the width of the gate 12")).isEmpty();
   }
 
@@ -170,14 +173,43 @@ class BlunderSearchTest {
     double rise = frame.get(Node.base(5)).getZ() - frame.get(Node.base(1)).getZ();
     assertThat(Math.abs(rise)).isGreaterThan(0.015);
     readings.set(i, new Reading.HeightDifference(Node.base(1), Node.base(5), -rise, 0.002, ""));
-    // Seen from the other readings, a wrong hip would look the same: the report says so.
-    Blunder blunder = only(search());
+    // Seen from the other readings, a wrong hip would look the same: the report names both.
+    BlunderReport report = search();
+    assertThat(report.undecided()).isTrue();
+    assertThat(report.blunders()).hasSize(1);
+    Blunder blunder = report.blunders().get(0);
+    assertThat(blunder.cause()).isEqualTo(Blunder.Cause.RIVAL);
     assertThat(blunder.reading().name()).isEqualTo("B5-A");
     assertThat(blunder.alsoPossible()).hasSize(1);
     Blunder.Alternative other = blunder.alsoPossible().get(0);
     assertThat(other.reading().name()).isEqualTo("B1-B5 (height)");
     assertThat(other.number()).isEqualTo(i + 1);
     assertThat(String.join("; ", other.hints())).contains("sign turned");
+    // Neither is believed: the hip is as uncertain as either error would make it.
+    Uncertain hip = report.accepted().distance(Node.base(5), Node.APEX);
+    double exact = frame.get(Node.base(5)).distance(frame.get(Node.APEX));
+    assertThat(hip.standardUncertainty()).isGreaterThan(0.01);
+    assertThat(hip.value()).isCloseTo(exact, within(3 * hip.standardUncertainty()));
+  }
+
+  /** Hip and level cannot be told apart; of the two only the level has a slip that explains it. */
+  @Test
+  void ofTwoThatCannotBeToldApartTheOneWithASlipIsNamed() {
+    int i = indexOf("B1-B5 (height)");
+    double rise = frame.get(Node.base(5)).getZ() - frame.get(Node.base(1)).getZ();
+    readings.set(
+        i, new Reading.HeightDifference(Node.base(1), Node.base(5), rise + 0.1, 0.002, ""));
+    BlunderReport report = search();
+    assertThat(report.undecided()).isTrue();
+    Blunder blunder = report.blunders().get(0);
+    assertThat(blunder.cause()).isEqualTo(Blunder.Cause.RIVAL);
+    assertThat(blunder.reading().name()).isEqualTo("B1-B5 (height)");
+    assertThat(String.join("; ", blunder.hints())).contains("one decimetre (10 cm) too long");
+    assertThat(blunder.alsoPossible()).extracting(o -> o.reading().name()).contains("B5-A");
+    Uncertain hip = report.accepted().distance(Node.base(5), Node.APEX);
+    double exact = frame.get(Node.base(5)).distance(frame.get(Node.APEX));
+    assertThat(hip.standardUncertainty()).isGreaterThan(0.03);
+    assertThat(hip.value()).isCloseTo(exact, within(2 * hip.standardUncertainty()));
   }
 
   @Test

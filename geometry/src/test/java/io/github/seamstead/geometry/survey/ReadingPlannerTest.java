@@ -40,6 +40,42 @@ class ReadingPlannerTest {
     assertThat(after.weightedSquares()).isCloseTo(before.weightedSquares(), within(1e-9));
   }
 
+  /** Every two distances, the first and then the second really added to the readings. */
+  @Test
+  void theBestPairIsTheBestOfAllPairs() {
+    for (int seed = 1; seed <= 3; seed++) {
+      Survey survey = TestFrames.survey(4, false, 0.05, 0.002, seed);
+      Adjustment before = survey.adjust().orThrow();
+      NextReadingSet best = before.nextReadingPair(pair -> true).orElseThrow();
+      List<SurveyShape.PanelEdge> pairs = ReadingPlanner.pairs(survey.nodes());
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < pairs.size(); i++) {
+        for (int j = i; j < pairs.size(); j++) {
+          least = Math.min(least, worst(before, List.of(pairs.get(i), pairs.get(j))));
+        }
+      }
+      assertThat(best.worstAfter()).isCloseTo(least, within(1e-9));
+      assertThat(worst(before, best.pairs())).isCloseTo(best.worstAfter(), within(1e-9));
+      // Never worse than the best two taken one at a time.
+      assertThat(best.worstAfter())
+          .isLessThanOrEqualTo(before.nextReadings(1).get(0).worstAfter() + 1e-12);
+      assertThat(before.nextReadingPair(pair -> false)).isEmpty();
+    }
+  }
+
+  private static double worst(Adjustment before, List<SurveyShape.PanelEdge> added) {
+    List<Reading> more = new ArrayList<>(before.survey().readings());
+    double u = ReadingPlanner.usualUncertainty(more);
+    for (SurveyShape.PanelEdge pair : added) {
+      double as = before.distance(pair.from(), pair.to()).value();
+      more.add(Reading.distance(pair.from(), pair.to(), as, u));
+    }
+    return Survey.of(before.survey().shape(), more).adjust().orThrow().edges().stream()
+        .mapToDouble(e -> e.length().standardUncertainty())
+        .max()
+        .orElseThrow();
+  }
+
   @Test
   void whatCannotBeMeasuredIsNotProposed() {
     Adjustment adjustment = TestFrames.survey(6, false, 0.05, 0.002, 4).adjust().orThrow();

@@ -21,7 +21,7 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
 /** Invariants of every adjustment. */
 class SurveyProperties {
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110035")
   void exactReadingsGiveTheExactFrame(
       @ForAll @IntRange(min = 3, max = 14) int sides,
       @ForAll boolean truncated,
@@ -45,7 +45,7 @@ class SurveyProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110036")
   void residualsSatisfyTheNormalEquations(
       @ForAll @IntRange(min = 3, max = 14) int sides,
       @ForAll boolean truncated,
@@ -69,7 +69,7 @@ class SurveyProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110037")
   void redundancyNumbersSumToTheDegreesOfFreedom(
       @ForAll @IntRange(min = 3, max = 14) int sides,
       @ForAll boolean truncated,
@@ -82,7 +82,7 @@ class SurveyProperties {
         .isCloseTo(adjustment.degreesOfFreedom(), within(1e-8));
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "2026110038")
   void renamingCornersRoundAndShufflingReadingsChangesNothing(
       @ForAll @IntRange(min = 3, max = 12) int sides,
       @ForAll boolean truncated,
@@ -118,7 +118,7 @@ class SurveyProperties {
     return new Node(node.kind(), number);
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "2026110039")
   void scalingReadingsAndUncertaintiesScalesTheFrame(
       @ForAll @IntRange(min = 3, max = 12) int sides,
       @ForAll boolean truncated,
@@ -143,7 +143,7 @@ class SurveyProperties {
     }
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110040")
   void aBlunderAboveItsDetectableErrorIsNamed(
       @ForAll @IntRange(min = 4, max = 12) int sides,
       @ForAll boolean truncated,
@@ -178,7 +178,7 @@ class SurveyProperties {
         : new Reading.HeightDifference(a, b, value, r.standardUncertainty(), "");
   }
 
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "2026110041")
   void anIdealFarFromTheFrameChangesNoLength(
       @ForAll @IntRange(min = 3, max = 12) int sides,
       @ForAll boolean truncated,
@@ -197,7 +197,7 @@ class SurveyProperties {
     }
   }
 
-  @Property(tries = 20)
+  @Property(tries = 20, seed = "2026110042")
   void workedStepsFollow(
       @ForAll @IntRange(min = 3, max = 8) int sides, @ForAll @IntRange(max = 1000) int seed) {
     Adjustment adjustment = TestFrames.survey(sides, false, 0.06, 0.003, seed).adjust().orThrow();

@@ -18,7 +18,7 @@ class TemplatesProperties {
   }
 
   /** Oracle: every partition into at most k groups, for frames small enough to list them. */
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "2026110031")
   void noPartitionIsBetter(
       @ForAll @IntRange(min = 3, max = 8) int sides,
       @ForAll boolean truncated,
@@ -26,9 +26,12 @@ class TemplatesProperties {
       @ForAll @IntRange(max = 1000) int seed) {
     AsBuilt frame = frame(sides, truncated, seed);
     TemplateSet set = Templates.plan(frame, 0, 0.95, k).sets().get(Math.min(k, sides) - 1);
-    assertThat(set.isProvenBest()).isTrue();
     double best = bestPartition(frame, new int[sides], 0, 0, Math.min(k, sides));
-    assertThat(set.worstMisfit()).isCloseTo(best, within(1e-12));
+    assertThat(set.lowerBound()).isCloseTo(best, within(1e-12));
+    assertThat(set.worstMisfit()).isGreaterThanOrEqualTo(best - 1e-12);
+    if (!truncated) {
+      assertThat(set.isProvenBest()).isTrue();
+    }
   }
 
   private static double bestPartition(AsBuilt frame, int[] group, int at, int used, int k) {
@@ -63,7 +66,7 @@ class TemplatesProperties {
     return worst;
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "2026110032")
   void noPanelIsShortAndEveryFaceIsServedOnce(
       @ForAll @IntRange(min = 3, max = 24) int sides,
       @ForAll boolean truncated,
@@ -74,7 +77,7 @@ class TemplatesProperties {
     double before = Double.POSITIVE_INFINITY;
     for (TemplateSet set : plan.sets()) {
       assertThat(set.worstMisfit()).isLessThanOrEqualTo(before);
-      assertThat(set.isProvenBest()).isTrue();
+      assertThat(set.isProvenBest() || truncated).isTrue();
       before = set.worstMisfit();
       assertThat(set.templates().stream().flatMap(t -> t.faces().stream()).sorted())
           .containsExactlyElementsOf(frame.faces().stream().map(AsBuiltFace::number).toList());
@@ -84,6 +87,12 @@ class TemplatesProperties {
           assertThat(f.value()).isGreaterThanOrEqualTo(z * f.standardUncertainty() - 1e-12);
         }
         assertThat(fit.greatest()).isLessThanOrEqualTo(set.worstMisfit());
+        assertThat(fit.otherDiagonal().isPresent()).isEqualTo(truncated);
+        fit.otherDiagonal()
+            .ifPresent(
+                f ->
+                    assertThat(f.value())
+                        .isGreaterThanOrEqualTo(z * f.standardUncertainty() - 1e-12));
       }
       for (SeamFit seam : set.seams()) {
         assertThat(seam.fullness().value()).isPositive();
@@ -95,7 +104,7 @@ class TemplatesProperties {
     plan.recommended().ifPresent(set -> assertThat(set.worstMisfit()).isLessThanOrEqualTo(0.02));
   }
 
-  @Property(tries = 30)
+  @Property(tries = 30, seed = "2026110033")
   void workedStepsEndInTheWorstMisfit(
       @ForAll @IntRange(min = 3, max = 10) int sides,
       @ForAll boolean truncated,
@@ -111,7 +120,7 @@ class TemplatesProperties {
   }
 
   /** The flat face against the adjusted corners in space. */
-  @Property(tries = 40)
+  @Property(tries = 40, seed = "2026110034")
   void facesKeepTheirEdgesAndSeamsAreEqual(
       @ForAll @IntRange(min = 3, max = 16) int sides,
       @ForAll boolean truncated,
@@ -136,6 +145,13 @@ class TemplatesProperties {
       AsBuiltFace next = frame.faces().get(i % sides);
       assertThat(next.outline().edgeLength(right))
           .isCloseTo(face.outline().edgeLength(1), within(1e-9));
+      face.otherDiagonal()
+          .ifPresent(
+              d ->
+                  assertThat(d.value())
+                      .isCloseTo(
+                          face.outline().vertex(1).distance(face.outline().vertex(3)),
+                          within(1e-9)));
       if (truncated) {
         double first =
             face.outline().vertex(0).distance(face.outline().vertex(2))

@@ -6,11 +6,11 @@ import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
-import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * How wide the cracks of a drying coat will be, all widths along a line added up.
@@ -21,9 +21,19 @@ import java.util.List;
  * @param freeShrinkage linear shrinkage of the mix: low, likely, high
  * @param restraint share of the shrinkage that the base holds back, 0 to 1
  * @param stretch strain that the coat takes without a crack, creep and fibres included
- * @param widthPerMetre crack width in a metre of floor, in m/m
+ * @param forecast crack width in a metre of floor by that formula, in m/m
+ * @param measured crack width over length of a trial sample of the mix as it is laid; empty if none
+ *     was made
+ * @param widthPerMetre crack width in a metre of floor that counts, in m/m: from the trial sample
+ *     where there is one, else the forecast
  */
-public record Cracking(Range freeShrinkage, Range restraint, Range stretch, Range widthPerMetre) {
+public record Cracking(
+    Range freeShrinkage,
+    Range restraint,
+    Range stretch,
+    Range forecast,
+    OptionalDouble measured,
+    Range widthPerMetre) {
 
   /** Crack width per metre above which the mix should be changed: 4 mm/m. */
   public static final double CHANGE_THE_MIX = 0.004;
@@ -44,6 +54,7 @@ public record Cracking(Range freeShrinkage, Range restraint, Range stretch, Rang
   /** Stretch of a coat with chopped straw (common practice). */
   public static final Range WITH_FIBRE = new Range(0.0003, 0.001, 0.002);
 
+  private static final Range SAMPLE_TO_FLOOR = new Range(0.7, 1, 2);
   private static final double HAIRLINE = 0.0005;
   private static final Source RESTRAINT =
       Source.commonPractice("crack width is restrained shrinkage less the strain the coat takes");
@@ -65,14 +76,62 @@ public record Cracking(Range freeShrinkage, Range restraint, Range stretch, Rang
     Args.within("stretch (low)", stretch.low(), 0, 0.05, "");
     Args.within("stretch (high)", stretch.high(), 0, 0.05, "");
     Steps none = Steps.none();
+    Range forecast =
+        new Range(
+            widthPerMetre(freeShrinkage.low(), restraint.low(), stretch.high(), none),
+            widthPerMetre(freeShrinkage.likely(), restraint.likely(), stretch.likely(), none),
+            widthPerMetre(freeShrinkage.high(), restraint.high(), stretch.low(), none));
+    return new Cracking(
+        freeShrinkage, restraint, stretch, forecast, OptionalDouble.empty(), forecast);
+  }
+
+  /**
+   * Takes in a trial sample of the mix as it is laid, which overrules the forecast. A small sample
+   * may slide where a floor is held, and its mould dries more evenly: the floor is reckoned from
+   * 0.7 to 2 times the sample (common practice).
+   *
+   * @param crack all cracks and gaps along the sample together, in metres, 0 or more
+   * @param length of the sample, in metres, greater than 0
+   * @return the cracking with the width that counts from the sample
+   * @throws IllegalArgumentException if a length is out of range
+   */
+  public Cracking measuredBy(double crack, double length) {
+    Args.positive("length of the sample", length, "m");
+    Args.within("cracks of the sample", crack, 0, 0.3 * length, "m");
+    double width = crack / length;
     return new Cracking(
         freeShrinkage,
         restraint,
         stretch,
-        new Range(
-            widthPerMetre(freeShrinkage.low(), restraint.low(), stretch.high(), none),
-            widthPerMetre(freeShrinkage.likely(), restraint.likely(), stretch.likely(), none),
-            widthPerMetre(freeShrinkage.high(), restraint.high(), stretch.low(), none)));
+        forecast,
+        OptionalDouble.of(width),
+        SAMPLE_TO_FLOOR.times(width));
+  }
+
+  /**
+   * Makes the cracking from a trial sample alone, where no bar of the soil was dried.
+   *
+   * @param crack all cracks and gaps along the sample together, in metres, 0 or more
+   * @param length of the sample, in metres, greater than 0
+   * @return the cracking; its forecast is that of the sample's own width
+   * @throws IllegalArgumentException if a length is out of range
+   */
+  public static Cracking ofSample(double crack, double length) {
+    Args.positive("length of the sample", length, "m");
+    Args.within("cracks of the sample", crack, 0, 0.3 * length, "m");
+    return of(Range.exactly(crack / length), Range.exactly(1), Range.exactly(0))
+        .measuredBy(crack, length);
+  }
+
+  /**
+   * Tells whether the sample lies outside the forecast, so that soil, sand or sample should be
+   * looked at again.
+   *
+   * @return true if there is a sample and the forecast does not hold it
+   */
+  public boolean sampleContradictsForecast() {
+    return measured.isPresent()
+        && (measured.getAsDouble() < forecast.low() || measured.getAsDouble() > forecast.high());
   }
 
   /**
@@ -127,7 +186,7 @@ public record Cracking(Range freeShrinkage, Range restraint, Range stretch, Rang
   public List<SectorCracks> bySector(SectorPlan plan) {
     List<SectorCracks> rows = new ArrayList<>();
     for (Sector sector : plan.sectors()) {
-      double edge = sector.outline().get(1).distanceTo(sector.outline().get(2));
+      double edge = sector.edgeStart().distanceTo(sector.edgeEnd());
       rows.add(
           new SectorCracks(
               sector.number(),
@@ -175,15 +234,15 @@ public record Cracking(Range freeShrinkage, Range restraint, Range stretch, Rang
    */
   public List<String> advice(boolean fibred, double coatThickness) {
     List<String> advice = new ArrayList<>();
-    String likely = Numbers.significant(widthPerMetre.likely() * 1000, 2) + " mm in a metre";
     if (widthPerMetre.high() <= HAIRLINE) {
       return List.of("hairlines at most: rub or burnish while leather-hard");
     }
     if (widthPerMetre.likely() <= CHANGE_THE_MIX) {
-      advice.add("cracks of " + likely + " are likely: compress while firm, then fill with slip");
+      advice.add("such cracks can be mended: compress while firm, then fill with slip");
     } else {
       advice.add(
-          "cracks of " + likely + " are likely, too many for slip: add sand, make a new tile");
+          "cracks so wide are too many for slip: add sand and make a new trial sample before the"
+              + " coat is laid");
     }
     if (widthPerMetre.high() > CHANGE_THE_MIX) {
       if (!fibred) {

@@ -6,6 +6,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -19,7 +20,7 @@ import java.util.OptionalDouble;
  * @param fast the run that dries first
  * @param likely the likely run
  * @param slow the run that dries last
- * @param milestones firm, walkable, dry to coat
+ * @param milestones when each state is reached, such as firm, walkable, dry to coat
  * @param balanceMoisture moisture in balance with the settled air
  */
 public record DryingForecast(
@@ -38,7 +39,7 @@ public record DryingForecast(
    * @param fast the run that dries first
    * @param likely the likely run
    * @param slow the run that dries last
-   * @param milestones firm, walkable, dry to coat
+   * @param milestones when each state is reached
    * @param balanceMoisture moisture in balance with the settled air
    */
   public DryingForecast {
@@ -49,8 +50,8 @@ public record DryingForecast(
    * Runs the forecast.
    *
    * @param slab the coat and what lies under it
-   * @param weather the air from the moment it is laid
-   * @param criteria when it counts as firm, walkable and dry to coat
+   * @param weather the air over the floor from the moment it is laid
+   * @param criteria the states that it reaches
    * @param doubt factors of the slow, likely and fast run
    * @param horizonDays how far to look, 1 to 730 days
    * @return the forecast
@@ -62,55 +63,74 @@ public record DryingForecast(
       DryingCriteria criteria,
       DryingDoubt doubt,
       double horizonDays) {
+    return of(slab, weather, Optional.empty(), criteria, doubt, horizonDays);
+  }
+
+  /**
+   * Runs the forecast under a cover that holds the floor's water back.
+   *
+   * @param slab the coat and what lies under it
+   * @param weather the air outside from the moment it is laid, with the speed along the floor
+   * @param ventilation how the room's air is renewed; empty if it stays as outside
+   * @param criteria the states that it reaches
+   * @param doubt factors of the slow, likely and fast run
+   * @param horizonDays how far to look, 1 to 730 days
+   * @return the forecast
+   * @throws IllegalArgumentException if the horizon is out of range
+   */
+  public static DryingForecast of(
+      DryingSlab slab,
+      Weather weather,
+      Optional<Ventilation> ventilation,
+      DryingCriteria criteria,
+      DryingDoubt doubt,
+      double horizonDays) {
     Args.within("horizon", horizonDays, 1, 730, "days");
     double balance = slab.earth().equilibriumMoisture(Math.min(DAMPEST, weather.settledHumidity()));
-    double first = slab.initialMoisture();
-    double dry = balance + criteria.coatExcess() * Math.max(0, first - balance);
-    double stop = Math.min(dry, criteria.walkableMoisture());
+    double stop = criteria.driest();
     double horizon = horizonDays * Weather.DAY;
-    DryingCurve fast =
-        run(slab, weather, doubt.diffusivity().high(), doubt.exchange().high(), horizon, stop);
+    Range d = doubt.diffusivity();
+    Range e = doubt.exchange();
+    DryingCurve fast = run(slab, weather, ventilation, d.high(), e.high()).until(horizon, stop);
     DryingCurve likely =
-        run(slab, weather, doubt.diffusivity().likely(), doubt.exchange().likely(), horizon, stop);
-    DryingCurve slow =
-        run(slab, weather, doubt.diffusivity().low(), doubt.exchange().low(), horizon, stop);
+        run(slab, weather, ventilation, d.likely(), e.likely()).until(horizon, stop);
+    DryingCurve slow = run(slab, weather, ventilation, d.low(), e.low()).until(horizon, stop);
     List<DryingCurve> runs = List.of(fast, likely, slow);
     return new DryingForecast(
         fast,
         likely,
         slow,
-        List.of(
-            milestone("firm", criteria.firmMoisture(), runs, horizonDays),
-            milestone("walkable", criteria.walkableMoisture(), runs, horizonDays),
-            milestone("dry to coat", dry, runs, horizonDays)),
+        criteria.states().stream()
+            .map(state -> milestone(state.name(), state.moisture(), runs, horizonDays))
+            .toList(),
         balance);
   }
 
-  private static DryingCurve run(
+  private static DryingRun run(
       DryingSlab slab,
       Weather weather,
+      Optional<Ventilation> ventilation,
       double diffusivity,
-      double exchange,
-      double horizon,
-      double stop) {
+      double exchange) {
     DryingSlab scaled = slab.with(slab.earth().timesDiffusivity(diffusivity));
-    return new DryingRun(scaled, weather, exchange).until(horizon, stop);
+    return new DryingRun(scaled, weather, exchange, ventilation);
   }
 
   private static Milestone milestone(
       String name, double moisture, List<DryingCurve> runs, double horizonDays) {
+    // Over a damp base or in damp air the run that moves water fastest may be the wetter one.
+    double[] times =
+        runs.stream()
+            .mapToDouble(run -> run.timeTo(moisture).orElse(Double.POSITIVE_INFINITY))
+            .sorted()
+            .toArray();
     return new Milestone(
-        name,
-        moisture,
-        days(runs.get(0).timeTo(moisture)),
-        days(runs.get(1).timeTo(moisture)),
-        days(runs.get(2).timeTo(moisture)),
-        horizonDays);
+        name, moisture, days(times[0]), days(times[1]), days(times[2]), horizonDays);
   }
 
-  private static OptionalDouble days(OptionalDouble seconds) {
-    return seconds.isPresent()
-        ? OptionalDouble.of(seconds.getAsDouble() / Weather.DAY)
+  private static OptionalDouble days(double seconds) {
+    return seconds < Double.POSITIVE_INFINITY
+        ? OptionalDouble.of(seconds / Weather.DAY)
         : OptionalDouble.empty();
   }
 
@@ -184,6 +204,15 @@ public record DryingForecast(
   }
 
   /**
+   * Tells whether the air is too damp for the last state, so that no wait is long enough.
+   *
+   * @return true if the moisture in balance with the settled air is above that of the last state
+   */
+  public boolean neverDries() {
+    return balanceMoisture >= milestones.get(milestones.size() - 1).moisture();
+  }
+
+  /**
    * A moment of the drying curve with its range.
    *
    * @param day since the coat was laid
@@ -226,7 +255,7 @@ public record DryingForecast(
    * @param slab the coat and what lies under it
    * @param asIs the air as it is
    * @param changed the air with the change
-   * @param criteria when it counts as firm, walkable and dry to coat
+   * @param criteria the states that it reaches
    * @param doubt factors of the slow, likely and fast run
    * @param horizonDays how far to look, 1 to 730 days
    * @return both forecasts

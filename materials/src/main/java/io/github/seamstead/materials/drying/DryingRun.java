@@ -2,6 +2,7 @@ package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
+import java.util.Optional;
 
 /** Marches the solver through the weather. */
 final class DryingRun {
@@ -21,6 +22,11 @@ final class DryingRun {
   private final double[] mobility;
 
   DryingRun(DryingSlab slab, Weather weather, double exchangeFactor) {
+    this(slab, weather, exchangeFactor, Optional.empty());
+  }
+
+  DryingRun(
+      DryingSlab slab, Weather weather, double exchangeFactor, Optional<Ventilation> ventilation) {
     this.slab = slab;
     this.weather = weather;
     this.exchangeFactor = exchangeFactor;
@@ -29,7 +35,8 @@ final class DryingRun {
     mobility = new double[count];
     for (int i = 0; i < count; i++) {
       AirState air = weather.states().get(i);
-      potential[i] = exchangeFactor * Evaporation.potential(air, Steps.none());
+      double left = ventilation.map(v -> v.exchangeLeft(air, exchangeFactor)).orElse(1.0);
+      potential[i] = exchangeFactor * left * Evaporation.potential(air, Steps.none());
       mobility[i] = mobility(air.temperature());
     }
   }

@@ -3,7 +3,8 @@ package io.github.seamstead.materials.drying;
 import io.github.seamstead.shared.check.Args;
 
 /**
- * A wet coat that dries through its upper face, over a sealed bottom or a drier base that draws.
+ * A wet coat that dries through its upper face, over a sealed bottom or a base that draws or gives
+ * water.
  *
  * @param thickness of the coat, in metres
  * @param dryDensity of coat and base, in kg/m³
@@ -28,7 +29,7 @@ public record DryingSlab(
    * @param dryDensity 300 to 2600 kg/m³
    * @param initialMoisture 0.01 to 0.8
    * @param baseThickness 0 to 1 m
-   * @param baseMoisture 0.001 to {@code initialMoisture} where there is a base
+   * @param baseMoisture 0.001 to 0.8 where there is a base
    * @param earth how moisture moves
    * @throws IllegalArgumentException if a value is out of range
    */
@@ -39,7 +40,7 @@ public record DryingSlab(
     Args.within("base thickness", baseThickness, 0, 1, "m");
     if (baseThickness > 0) {
       Args.within("base thickness", baseThickness, 0.001, 1, "m");
-      Args.within("base moisture", baseMoisture, 0.001, initialMoisture, "");
+      Args.within("base moisture", baseMoisture, 0.001, 0.8, "");
     }
   }
 
@@ -59,7 +60,8 @@ public record DryingSlab(
   }
 
   /**
-   * Sets the coat on a drier base that takes up some of its water and gives it back later.
+   * Sets the coat on a base that takes up some of its water and gives it back later, or that is
+   * damp itself and dries through the coat.
    *
    * @param below thickness of the base, in metres
    * @param moisture of the base at the start

@@ -14,12 +14,18 @@ import java.util.List;
  * Slip for cracks and skim: the coat's own soil and sand through a fine sieve, so that colour and
  * strength match (common practice); no fibre, no gravel.
  *
- * @param volume wet slip to mix, waste included, in m³
+ * @param volume wet slip to mix, waste included, in m³: cracks and skim together
+ * @param cracks the part of it that fills the cracks, in m³
+ * @param skim the part of it that covers the whole floor, in m³; 0 without a skim
  * @param parts dry mass of each part for the likely volume, in kg
  * @param water for the likely volume, in kg
  * @param sieve mesh that the parts must pass, in metres
  */
-public record SlipRepair(Range volume, List<Part> parts, double water, double sieve) {
+public record SlipRepair(
+    Range volume, Range cracks, double skim, List<Part> parts, double water, double sieve) {
+
+  /** Thickness of a skim over the mended coat, in metres (common practice). */
+  public static final double USUAL_SKIM = 0.001;
 
   /** Water over dry mass of a slip like thick cream (common practice). */
   public static final double SLIP_MOISTURE = 0.40;
@@ -30,9 +36,6 @@ public record SlipRepair(Range volume, List<Part> parts, double water, double si
   private static final double SIEVE = 0.001;
   private static final double GRAIN_DENSITY = 2650;
   private static final double WATER_DENSITY = 1000;
-
-  /** Lighter than this is fibre, which stays out. */
-  private static final double FIBRE_DENSITY = 400;
 
   /**
    * A part of the slip.
@@ -46,6 +49,8 @@ public record SlipRepair(Range volume, List<Part> parts, double water, double si
    * Copies the list.
    *
    * @param volume in m³
+   * @param cracks in m³
+   * @param skim in m³
    * @param parts dry masses
    * @param water in kg
    * @param sieve in metres
@@ -59,18 +64,19 @@ public record SlipRepair(Range volume, List<Part> parts, double water, double si
     Args.positive("floor area", area, "m2");
     Args.positive("coat thickness", thickness, "m");
     Args.within("skim thickness", skim, 0, 0.01, "m");
-    double covered = area * skim;
-    Range volume = crackShare.times(area * thickness).plus(Range.exactly(covered)).times(WASTE);
+    double covered = area * skim * WASTE;
+    Range cracks = crackShare.times(area * thickness * WASTE);
+    Range volume = cracks.plus(Range.exactly(covered));
     double wetPerDry = 1 / GRAIN_DENSITY + SLIP_MOISTURE / WATER_DENSITY;
     double dry = volume.likely() / wetPerDry;
-    List<MixPart> fine =
-        coat.parts().stream().filter(p -> p.looseDryDensity() >= FIBRE_DENSITY).toList();
+    List<MixPart> fine = coat.parts().stream().filter(p -> !p.isFibre()).toList();
     double all = fine.stream().mapToDouble(MixPart::dryMassShare).sum();
     List<Part> parts = new ArrayList<>();
     for (MixPart part : fine) {
       parts.add(new Part(part.name(), dry * part.dryMassShare() / all));
     }
-    return new SlipRepair(volume, parts, dry * SLIP_MOISTURE, Math.min(SIEVE, coat.largestGrain()));
+    return new SlipRepair(
+        volume, cracks, covered, parts, dry * SLIP_MOISTURE, Math.min(SIEVE, coat.largestGrain()));
   }
 
   /**

@@ -17,7 +17,7 @@ import java.util.List;
  * @param parts buckets and masses, in the order of the recipe
  * @param water water to add, in kg (1 kg = 1 L); 0 where the parts are wetter than the target
  * @param excessWater water that the parts hold above the target and that must dry off first, in kg
- * @param worstError greatest relative error of a part's share by rounding to buckets
+ * @param worstError greatest relative error of a part's share of the grain by rounding to buckets
  */
 public record Batch(
     FloorMix mix, List<BatchPart> parts, double water, double excessWater, double worstError) {
@@ -51,13 +51,17 @@ public record Batch(
    * @throws IllegalArgumentException if one step of each part is already too much for the mixer
    */
   public static Batch of(FloorMix mix, Mixer mixer) {
-    double perMass = mix.loosePartsVolumePerDryMass();
+    // Fibre goes in last, into a mix that has settled, and takes no room of the drum.
+    double perMass = 0;
+    for (MixPart part : mix.parts()) {
+      perMass += part.isFibre() ? 0 : volume(part);
+    }
     double placed = 1 + Math.max(mix.placingMoisture(), mix.moistureOfParts());
     double most = Math.min(mixer.workingVolume() / perMass, mixer.massLimit() / placed);
     double step = mixer.bucketStep() * mixer.bucketVolume();
     MixPart largest = mix.parts().get(0);
     for (MixPart part : mix.parts()) {
-      if (volume(part) > volume(largest)) {
+      if (!part.isFibre() && (largest.isFibre() || volume(part) > volume(largest))) {
         largest = part;
       }
     }
@@ -66,7 +70,7 @@ public record Batch(
     double bestScore = Double.POSITIVE_INFINITY;
     for (int count = top; count >= 1; count--) {
       List<Integer> counts = counts(mix, largest, count);
-      if (!fits(mix, counts, mixer)) {
+      if (!filled(mix, counts, mixer).fits(mixer)) {
         continue;
       }
       double fill = (double) count / top;
@@ -104,37 +108,85 @@ public record Batch(
     return counts;
   }
 
-  private static boolean fits(FloorMix mix, List<Integer> counts, Mixer mixer) {
-    Batch batch = filled(mix, counts, mixer);
-    return batch.looseVolume() <= mixer.workingVolume() * (1 + 1e-9)
-        && batch.mass() <= mixer.massLimit() * (1 + 1e-9);
+  /** Measures given buckets of each part, in the order of the recipe. */
+  static Batch of(FloorMix mix, Mixer mixer, List<Double> buckets) {
+    List<Integer> counts = new ArrayList<>();
+    for (double count : buckets) {
+      counts.add((int) Math.round(count / mixer.bucketStep()));
+    }
+    return filled(mix, counts, mixer);
+  }
+
+  /** Tells whether a mixer takes the load by volume and by mass. */
+  boolean fits(Mixer mixer) {
+    double measured =
+        parts.stream()
+            .filter(part -> !part.part().isFibre())
+            .mapToDouble(BatchPart::looseVolume)
+            .sum();
+    return measured <= mixer.workingVolume() * (1 + 1e-9)
+        && mass() <= mixer.massLimit() * (1 + 1e-9);
   }
 
   private static double error(FloorMix mix, List<Integer> counts) {
     double total = 0;
+    double grain = 0;
     for (int i = 0; i < counts.size(); i++) {
-      total += counts.get(i) * mix.parts().get(i).looseDryDensity();
+      MixPart part = mix.parts().get(i);
+      if (!part.isFibre()) {
+        total += counts.get(i) * part.looseDryDensity();
+        grain += part.dryMassShare();
+      }
     }
     double worst = 0;
     for (int i = 0; i < counts.size(); i++) {
       MixPart part = mix.parts().get(i);
-      double share = counts.get(i) * part.looseDryDensity() / total;
-      worst = Math.max(worst, Math.abs(share / part.dryMassShare() - 1));
+      // A handful of straw more or less is nothing beside a half bucket of soil.
+      if (!part.isFibre()) {
+        double share = counts.get(i) * part.looseDryDensity() / total;
+        worst = Math.max(worst, Math.abs(share * grain / part.dryMassShare() - 1));
+      }
     }
     return worst;
+  }
+
+  private static double grain(FloorMix mix, List<Integer> counts, Mixer mixer) {
+    double dry = 0;
+    for (int i = 0; i < counts.size(); i++) {
+      MixPart part = mix.parts().get(i);
+      if (!part.isFibre()) {
+        dry += counts.get(i) * mixer.bucketStep() * mixer.bucketVolume() * part.looseDryDensity();
+      }
+    }
+    return dry;
   }
 
   private static Batch filled(FloorMix mix, List<Integer> counts, Mixer mixer) {
     List<BatchPart> parts = new ArrayList<>();
     double balance = 0;
+    double grain = grain(mix, counts, mixer) / (1 - mix.fibreShare());
     for (int i = 0; i < counts.size(); i++) {
-      BatchPart part =
-          BatchPart.of(
-              mix.parts().get(i), counts.get(i) * mixer.bucketStep(), mixer.bucketVolume());
+      MixPart measured = mix.parts().get(i);
+      double volume = mixer.bucketVolume();
+      // Handfuls are not counted in parts of a bucket.
+      double buckets =
+          measured.isFibre()
+              ? grain * measured.dryMassShare() / measured.looseDryDensity() / volume
+              : counts.get(i) * mixer.bucketStep();
+      BatchPart part = BatchPart.of(measured, buckets, volume);
       parts.add(part);
       balance += part.dryMass() * (mix.placingMoisture() - part.part().moisture());
     }
     return new Batch(mix, parts, Math.max(0, balance), Math.max(0, -balance), error(mix, counts));
+  }
+
+  /**
+   * Gives the moisture of the load as it leaves the mixer.
+   *
+   * @return water over dry mass; above the placing moisture where the parts are too wet
+   */
+  public double moisture() {
+    return (mass() - dryMass()) / dryMass();
   }
 
   /**

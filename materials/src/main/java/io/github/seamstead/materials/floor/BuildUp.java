@@ -121,6 +121,7 @@ public record BuildUp(Footprint footprint, List<Layer> layers, Fall fall, int fa
     for (Layer layer : layers) {
       if (layer instanceof EarthLayer earth) {
         earth.grainAdvice().ifPresent(advice::add);
+        earth.waterAdvice().ifPresent(advice::add);
         capillary |= earth.role() == LayerRole.CAPILLARY_BREAK;
         if (earth.lifts() > 1) {
           advice.add(earth.name() + ": ram in " + earth.lifts() + " lifts of 100 mm or less");

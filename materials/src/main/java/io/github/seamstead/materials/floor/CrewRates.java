@@ -9,10 +9,8 @@ import io.github.seamstead.shared.uncertainty.Range;
  * @param people in the crew, mixing and laying
  * @param minutesPerLoad from load to load at the mixer
  * @param peopleAtMixer who are bound while a load is mixed
- * @param layingHoursPerSquareMetre person-hours to barrow, spread, level or ram and finish 1 m²
  */
-public record CrewRates(
-    int people, Range minutesPerLoad, int peopleAtMixer, Range layingHoursPerSquareMetre) {
+public record CrewRates(int people, Range minutesPerLoad, int peopleAtMixer) {
 
   /**
    * Checks the numbers.
@@ -20,7 +18,6 @@ public record CrewRates(
    * @param people 1 to 100
    * @param minutesPerLoad 0.25 to 480 minutes
    * @param peopleAtMixer 1 to {@code people}
-   * @param layingHoursPerSquareMetre 0.01 to 20 person-hours
    * @throws IllegalArgumentException if a value is out of range
    */
   public CrewRates {
@@ -28,21 +25,31 @@ public record CrewRates(
     Args.within("minutes per load (low)", minutesPerLoad.low(), 0.25, 480, "min");
     Args.within("minutes per load (high)", minutesPerLoad.high(), 0.25, 480, "min");
     Args.within("people at the mixer", peopleAtMixer, 1, people);
-    Args.within("laying rate (low)", layingHoursPerSquareMetre.low(), 0.01, 20, "h/m2");
-    Args.within("laying rate (high)", layingHoursPerSquareMetre.high(), 0.01, 20, "h/m2");
   }
 
   /**
    * Makes the rates of beginners with a small drum mixer: 8 to 15 min a load with two people, or
-   * one if alone, and 0.4 to 1.5 person-hours for a square metre (common practice).
+   * one if alone (common practice).
    *
    * @param people 1 to 100
    * @return the rates
    * @throws IllegalArgumentException if the number is out of range
    */
   public static CrewRates beginners(int people) {
-    return new CrewRates(
-        people, new Range(8, 11, 15), Math.min(2, people), new Range(0.4, 0.8, 1.5));
+    return new CrewRates(people, new Range(8, 11, 15), Math.min(2, people));
+  }
+
+  /**
+   * Makes the rates of beginners who turn and tread heaps on a tarpaulin: 10 to 25 min a heap with
+   * two people, or one if alone (common practice; treading alone takes 5 to 10 min in {@link
+   * Mixer#TARPAULIN}, and a tiller is said to double the output of feet).
+   *
+   * @param people 1 to 100
+   * @return the rates
+   * @throws IllegalArgumentException if the number is out of range
+   */
+  public static CrewRates onTarpaulin(int people) {
+    return new CrewRates(people, new Range(10, 16, 25), Math.min(2, people));
   }
 
   /**
@@ -54,9 +61,6 @@ public record CrewRates(
    */
   public CrewRates withUsualMinutesPerLoad(double likely) {
     return new CrewRates(
-        people,
-        minutesPerLoad.times(likely / minutesPerLoad.likely()),
-        peopleAtMixer,
-        layingHoursPerSquareMetre);
+        people, minutesPerLoad.times(likely / minutesPerLoad.likely()), peopleAtMixer);
   }
 }

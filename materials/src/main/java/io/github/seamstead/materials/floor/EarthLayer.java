@@ -1,8 +1,10 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.materials.water.Saturation;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Optional;
 
 /**
@@ -60,6 +62,58 @@ public record EarthLayer(
             + " mm thick with grains of "
             + Numbers.plain(mix.largestGrain() * 1000)
             + " mm, must be at least as thick as its largest grain; screen the mix finer");
+    if (mixed) {
+      requireRoomForWater(name, role, mix);
+    }
+  }
+
+  /** A coat shrinks into its density as it dries, so it may be as loose as the range allows. */
+  private static void requireRoomForWater(String name, LayerRole role, FloorMix mix) {
+    Range density = mix.compactedDryDensity();
+    double loosest = role == LayerRole.EARTH_COAT ? density.low() : density.likely();
+    double most = Saturation.moisture(Math.min(loosest, Saturation.GRAINS));
+    Args.require(
+        mix.placingMoisture() <= most + 1e-9,
+        name
+            + ": placing moisture: given "
+            + percent(mix.placingMoisture())
+            + " of water at a dry density of "
+            + Numbers.significant(density.likely(), 4)
+            + " kg/m3, must be at most "
+            + percent(Math.floor(most * 1000) / 1000)
+            + (loosest < density.likely()
+                ? ": its pores are full at "
+                    + percent(Saturation.moisture(density.likely()))
+                    + ", at the low end of the density at that"
+                : ", with which its pores are full"));
+  }
+
+  private static String percent(double share) {
+    return Numbers.fixed(share * 100, 1) + " %";
+  }
+
+  /**
+   * Says what comes of a mix that is laid wetter than its density can hold.
+   *
+   * @return the advice; empty if the water has room
+   */
+  public Optional<String> waterAdvice() {
+    double density = mix.compactedDryDensity().likely();
+    double full = Saturation.moisture(density);
+    if (!mixed || mix.placingMoisture() <= full) {
+      return Optional.empty();
+    }
+    double loss = 1 - Saturation.densestAt(mix.placingMoisture()) / density;
+    return Optional.of(
+        name
+            + ": laid at "
+            + percent(mix.placingMoisture())
+            + " of water it is wetter than its density can hold ("
+            + percent(full)
+            + "): it loses at least "
+            + percent(loss)
+            + " of its volume as it dries, in thickness and in cracks; lay it stiffer, or lay it"
+            + " that much thicker");
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
@@ -99,6 +100,22 @@ public record EarthQuantity(
    */
   public Range placedMass() {
     return dryMass.times(1 + layer.mix().placingMoisture());
+  }
+
+  /**
+   * Counts the barrow trips of a layer that is tipped as it comes, by loose volume and by mass.
+   *
+   * @param barrowVolume in m³, greater than 0
+   * @param barrowMassLimit in kg, greater than 0
+   * @return likely trips, rounded up
+   * @throws IllegalArgumentException if a number is not positive
+   */
+  public int barrowTrips(double barrowVolume, double barrowMassLimit) {
+    Args.positive("barrow volume", barrowVolume, "m3");
+    Args.positive("barrow mass limit", barrowMassLimit, "kg");
+    double mass = dryMass.likely() * (1 + layer.mix().moistureOfParts());
+    double trips = Math.max(looseVolume.likely() / barrowVolume, mass / barrowMassLimit);
+    return (int) Math.ceil(trips - 1e-9);
   }
 
   private static double compactedVolume(double area, double thickness, Steps steps) {

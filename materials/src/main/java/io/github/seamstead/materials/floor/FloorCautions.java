@@ -28,7 +28,19 @@ public final class FloorCautions {
   private static final Source RAGS =
       Source.found("", "Spontaneous combustion of rags with linseed oil, news test", "2012", "");
 
+  private static final double POUND = 0.45359237;
+  private static final double GUIDE_LIFT_WOMEN = 16;
+  private static final double UNBRAKED_GROSS = 750;
+
   private FloorCautions() {}
+
+  /** Both ways of writing it, since a caution goes to whoever reads it. */
+  private static String mass(double kilograms) {
+    return Numbers.significant(kilograms, 3)
+        + " kg ("
+        + Numbers.significant(kilograms / POUND, 3)
+        + " lb)";
+  }
 
   /**
    * Warns of the dust of dry soil and sand.
@@ -62,8 +74,12 @@ public final class FloorCautions {
     return Optional.of(
         Caution.of(
             Hazard.LIFTING,
-            "A full bucket is about " + Numbers.significant(bucketMass, 3) + " kg, " + verdict,
-            "Guide weights 25 kg for men and 16 kg for women, close to the body.",
+            "A full bucket is about " + mass(bucketMass) + ", " + verdict,
+            "Guide weights "
+                + mass(GUIDE_LIFT)
+                + " for men and "
+                + mass(GUIDE_LIFT_WOMEN)
+                + " for women, close to the body.",
             LIFTING));
   }
 
@@ -77,11 +93,12 @@ public final class FloorCautions {
     return Caution.of(
         Hazard.TRAILER_LOAD,
         "Damp sand reaches a payload of "
-            + Numbers.significant(payload, 4)
-            + " kg long before the body looks full, and an overloaded trailer swings and does not"
+            + mass(payload)
+            + " long before the body looks full, and an overloaded trailer swings and does not"
             + " stop.",
-        "Payload is permitted gross less own mass; without brakes 750 kg gross is usual. Load the"
-            + " axle first and keep weight on the ball.",
+        "Payload is permitted gross less own mass; without brakes "
+            + mass(UNBRAKED_GROSS)
+            + " gross is usual. Load the axle first and keep weight on the ball.",
         UNBRAKED);
   }
 
@@ -142,17 +159,31 @@ public final class FloorCautions {
   }
 
   /**
-   * Collects the cautions of a floor job.
+   * Collects the cautions of a floor job with a mixer.
    *
    * @param heaviestBucket mass of the heaviest full bucket, in kg
    * @param oiled true if a drying oil is used
    * @return the cautions in the order of the work
    */
   public static List<Caution> forJob(double heaviestBucket, boolean oiled) {
+    return forJob(heaviestBucket, oiled, true);
+  }
+
+  /**
+   * Collects the cautions of a floor job.
+   *
+   * @param heaviestBucket mass of the heaviest full bucket, in kg
+   * @param oiled true if a drying oil is used
+   * @param drum true if the mixes turn in a mixer
+   * @return the cautions in the order of the work
+   */
+  public static List<Caution> forJob(double heaviestBucket, boolean oiled, boolean drum) {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(silica());
     lifting(heaviestBucket).ifPresent(cautions::add);
-    cautions.add(machinery());
+    if (drum) {
+      cautions.add(machinery());
+    }
     if (oiled) {
       cautions.add(oilyRags());
     }

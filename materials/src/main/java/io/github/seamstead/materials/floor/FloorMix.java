@@ -7,6 +7,7 @@ import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -174,5 +175,53 @@ public record FloorMix(
       water += part.dryMassShare() * part.moisture();
     }
     return water;
+  }
+
+  /**
+   * Gives the moisture that the mix really has: the one aimed at, or that of the parts where they
+   * are wetter, since water cannot be taken out at the mixer.
+   *
+   * @return the greater of placing moisture and {@link #moistureOfParts}
+   */
+  public double moistureAsMixed() {
+    return Math.max(placingMoisture, moistureOfParts());
+  }
+
+  /**
+   * Gives the fibre by its share of the dry mass.
+   *
+   * @return 0 where there is none
+   */
+  public double fibreShare() {
+    return parts.stream().filter(MixPart::isFibre).mapToDouble(MixPart::dryMassShare).sum();
+  }
+
+  /**
+   * A part that must dry before the mix can be made.
+   *
+   * @param part the part
+   * @param moisture to which it must fall, water over dry mass
+   */
+  public record DryFirst(MixPart part, double moisture) {}
+
+  /**
+   * Finds the part to dry first where the parts bring too much water: the one that brings most of
+   * it, if drying it alone is enough.
+   *
+   * @return the part and its moisture; empty if the parts are not too wet or one part is not enough
+   */
+  public Optional<DryFirst> dryFirst() {
+    double excess = moistureOfParts() - placingMoisture;
+    if (excess <= 0) {
+      return Optional.empty();
+    }
+    MixPart wettest = parts.get(0);
+    for (MixPart part : parts) {
+      if (part.dryMassShare() * part.moisture() > wettest.dryMassShare() * wettest.moisture()) {
+        wettest = part;
+      }
+    }
+    double target = wettest.moisture() - excess / wettest.dryMassShare();
+    return target < 0 ? Optional.empty() : Optional.of(new DryFirst(wettest, target));
   }
 }

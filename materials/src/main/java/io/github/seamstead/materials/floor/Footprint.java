@@ -7,6 +7,7 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The ground that the floor covers: a simple polygon less what stands in it (hearth, posts).
@@ -23,6 +24,12 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   private static final Source GEOMETRY = Source.derived("plane geometry of the regular polygon");
   private static final Source SHOELACE = Source.derived("shoelace formula for a plane polygon");
   private static final int ROUND_CORNERS = 48;
+
+  /** Most sides of a regular plan, as of the frame over it. */
+  public static final int MOST_SIDES = 64;
+
+  /** Sectors of a round room, for which its corners are set so that one lies at the door. */
+  private static final int ROUND_SECTORS = 16;
 
   /**
    * Checks the polygon and what is left out of it. Costs O(n²) for n corners.
@@ -62,6 +69,16 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   }
 
   /**
+   * Tells which way corners run, since a footprint turns clockwise ones round.
+   *
+   * @param corners at least three
+   * @return true for clockwise as seen from above
+   */
+  public static boolean runsClockwise(List<PlanPoint> corners) {
+    return Polygons.signedArea(corners) < 0;
+  }
+
+  /**
    * Makes a footprint from coordinates.
    *
    * @param x the corners' x, in metres
@@ -83,13 +100,13 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   /**
    * Makes the plan of a regular frame, centred on the origin, edge 0 nearest the reader.
    *
-   * @param sides the number of faces, 3 to 60
+   * @param sides the number of faces, 3 to 64
    * @param side the base side, in metres, greater than 0
    * @return the footprint without gaps
    * @throws IllegalArgumentException if a number is out of range
    */
   public static Footprint regular(int sides, double side) {
-    Args.within("sides", sides, 3, 60);
+    Args.within("sides", sides, 3, MOST_SIDES);
     Args.positive("base side", side, "m");
     double radius = side / (2 * Math.sin(Math.PI / sides));
     List<PlanPoint> corners = new ArrayList<>();
@@ -101,9 +118,36 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   }
 
   /**
+   * Makes the plan of a round room, centred on the origin, as a regular 48-gon of the circle's
+   * area. Its corners are set so that the first sixteenth of the edge lies nearest the reader, in
+   * the middle.
+   *
+   * @param diameter in metres, greater than 0
+   * @return the footprint without gaps
+   * @throws IllegalArgumentException if the diameter is not positive
+   */
+  public static Footprint round(double diameter) {
+    Args.positive("diameter of the room", diameter, "m");
+    double start = -Math.PI / 2 - Math.PI / ROUND_SECTORS;
+    return of(circle(new PlanPoint(0, 0), diameter, start));
+  }
+
+  /** A regular 48-gon of the circle's area. */
+  private static List<PlanPoint> circle(PlanPoint centre, double diameter, double start) {
+    double slice = 2 * Math.PI / ROUND_CORNERS;
+    double radius = diameter / 2 * Math.sqrt(slice / Math.sin(slice));
+    List<PlanPoint> corners = new ArrayList<>();
+    for (int i = 0; i < ROUND_CORNERS; i++) {
+      double angle = start + i * slice;
+      corners.add(centre.plus(radius * Math.cos(angle), radius * Math.sin(angle)));
+    }
+    return corners;
+  }
+
+  /**
    * Computes the area of a regular polygon from the frame's numbers.
    *
-   * @param sides the number of faces, 3 to 60
+   * @param sides the number of faces, 3 to 64
    * @param side the base side, in metres, greater than 0
    * @param steps receives r = a / (2 tan(π/n)) and A = n a r / 2
    * @return the area, in square metres
@@ -111,7 +155,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    */
   @Calculation("materials.floor.regular-area")
   public static double regularArea(int sides, double side, Steps steps) {
-    Args.within("sides", sides, 3, 60);
+    Args.within("sides", sides, 3, MOST_SIDES);
     Args.positive("base side", side, "m");
     double inradius =
         steps
@@ -154,13 +198,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    */
   public Footprint withoutRound(PlanPoint centre, double diameter) {
     Args.positive("post diameter", diameter, "m");
-    double slice = 2 * Math.PI / ROUND_CORNERS;
-    double radius = diameter / 2 * Math.sqrt(slice / Math.sin(slice));
-    List<PlanPoint> gap = new ArrayList<>();
-    for (int i = 0; i < ROUND_CORNERS; i++) {
-      gap.add(centre.plus(radius * Math.cos(i * slice), radius * Math.sin(i * slice)));
-    }
-    return without(gap);
+    return without(circle(centre, diameter, 0));
   }
 
   /**
@@ -235,6 +273,23 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    */
   public double perimeter() {
     return Polygons.perimeter(corners);
+  }
+
+  /**
+   * Finds a place for the centre post from which all of the edge can be seen, so that every sector
+   * can be screeded from it: the middle of the area where that sees all, else the middle of the
+   * part that does. Costs O(n²) for n corners.
+   *
+   * @return the place; empty where no point sees the whole edge, as in a horseshoe
+   */
+  public Optional<PlanPoint> screedCentre() {
+    PlanPoint middle = centroid();
+    boolean sees = true;
+    for (int i = 0; i < corners.size(); i++) {
+      PlanPoint next = corners.get((i + 1) % corners.size());
+      sees &= Polygons.cross(middle, corners.get(i), next) > 0;
+    }
+    return sees ? Optional.of(middle) : Polygons.kernelCentre(corners);
   }
 
   /**

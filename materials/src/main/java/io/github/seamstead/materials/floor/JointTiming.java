@@ -69,16 +69,18 @@ public record JointTiming(List<Joint> joints, double longestWait, Optional<Strin
       longest = Math.max(longest, wait);
       joints.add(new Joint(first.sector().number(), second.sector().number(), wait));
     }
-    return new JointTiming(joints, longest, warning(longest, openTime));
+    return new JointTiming(
+        joints, longest, warning(plan.quantity().layer().name(), longest, openTime));
   }
 
-  private static Optional<String> warning(double longest, Range openTime) {
+  private static Optional<String> warning(String layer, double longest, Range openTime) {
     if (longest <= openTime.low()) {
       return Optional.empty();
     }
     String sure = longest > openTime.high() ? "will" : "may";
     return Optional.of(
-        "an open edge waits up to "
+        layer
+            + ": an open edge waits up to "
             + Numbers.significant(longest / 60, 2)
             + " min and "
             + sure

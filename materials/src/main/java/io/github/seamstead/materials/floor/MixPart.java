@@ -49,6 +49,32 @@ public record MixPart(
     return new MixPart(name, dryMassShare, looseDryDensity, moisture, 0);
   }
 
+  /** Lighter than this, poured loose, is fibre, in kg/m³ (common practice). */
+  public static final double FIBRE_DENSITY = 400;
+
+  /** Chopped straw over the dry mass of a fibred floor mix, 0.5 to 2 % (common practice). */
+  public static final double USUAL_STRAW = 0.01;
+
+  /**
+   * Makes chopped straw: 55 kg/m³ loose and 12 % of moisture as it is kept dry (common practice).
+   *
+   * @param dryMassShare share of the mix by dry mass; 0.01 is common practice for a floor
+   * @return the part
+   * @throws IllegalArgumentException if the share is out of range
+   */
+  public static MixPart choppedStraw(double dryMassShare) {
+    return of("chopped straw", dryMassShare, 55, 0.12);
+  }
+
+  /**
+   * Tells whether the part is fibre, which is added by handfuls and is no part of the grain.
+   *
+   * @return true below {@link #FIBRE_DENSITY}
+   */
+  public boolean isFibre() {
+    return looseDryDensity < FIBRE_DENSITY;
+  }
+
   /**
    * Gives the mass of a loose cubic metre as it is carried, water included.
    *

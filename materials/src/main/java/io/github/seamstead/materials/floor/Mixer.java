@@ -1,6 +1,8 @@
 package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.source.Source;
 
 /**
  * The mixer and the bucket it is fed with. A tarpaulin or a trough has a working volume too.
@@ -12,6 +14,19 @@ import io.github.seamstead.shared.check.Args;
  */
 public record Mixer(
     double workingVolume, double massLimit, double bucketVolume, double bucketStep) {
+
+  /** Mass of the densest wet mix over its volume, in kg/m³ (common practice). */
+  public static final double DENSEST_WET_MIX = 2200;
+
+  /**
+   * Loose volume of a heap that two people mix with their feet on a tarpaulin, in m³: heaps of 21
+   * to 28 L when mixed ({@link #TARPAULIN}), about 40 L as they are tipped.
+   */
+  public static final double TARPAULIN_VOLUME = 0.040;
+
+  /** Source of {@link #TARPAULIN_VOLUME}. */
+  public static final Source TARPAULIN =
+      Source.found("", "Builders' letters on cob, January 2002", "", "batches of 21 to 28 L");
 
   /**
    * Checks the numbers.
@@ -34,9 +49,9 @@ public record Mixer(
     Args.require(
         workingVolume >= bucketVolume,
         "mixer working volume: given "
-            + workingVolume
+            + Numbers.plain(workingVolume)
             + " m3 with a bucket of "
-            + bucketVolume
+            + Numbers.plain(bucketVolume)
             + " m3, must take at least one bucket");
   }
 
@@ -51,5 +66,38 @@ public record Mixer(
    */
   public static Mixer of(double workingVolume, double massLimit, double bucketVolume) {
     return new Mixer(workingVolume, massLimit, bucketVolume, 0.5);
+  }
+
+  /**
+   * Makes a tarpaulin on which heaps are turned and trodden by foot, measured in half buckets.
+   *
+   * @param bucketVolume in m³, at most 40 L
+   * @return the tarpaulin as a mixer
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public static Mixer tarpaulin(double bucketVolume) {
+    return of(TARPAULIN_VOLUME, TARPAULIN_VOLUME * DENSEST_WET_MIX, bucketVolume);
+  }
+
+  /**
+   * The same measured in another part of a bucket.
+   *
+   * @param step smallest part of a bucket, 0.05 to 1
+   * @return the changed mixer
+   * @throws IllegalArgumentException if the step is out of range
+   */
+  public Mixer measuredIn(double step) {
+    return new Mixer(workingVolume, massLimit, bucketVolume, step);
+  }
+
+  /**
+   * The same fed with another bucket.
+   *
+   * @param volume struck volume of the bucket, in m³
+   * @return the changed mixer
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public Mixer fedWith(double volume) {
+    return new Mixer(workingVolume, massLimit, volume, bucketStep);
   }
 }

@@ -4,6 +4,7 @@ import io.github.seamstead.shared.check.Args;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /** Plane geometry of corner lists: counter-clockwise, closed implicitly, metres. */
 final class Polygons {
@@ -193,6 +194,20 @@ final class Polygons {
       }
     }
     return kept;
+  }
+
+  /**
+   * Gives the middle of the part from which all of the edge can be seen: the outline clipped by the
+   * inner half plane of each of its edges.
+   */
+  static Optional<PlanPoint> kernelCentre(List<PlanPoint> corners) {
+    List<PlanPoint> kernel = corners;
+    int n = corners.size();
+    for (int i = 0; i < n && kernel.size() > 2; i++) {
+      kernel = leftOf(kernel, corners.get(i), corners.get((i + 1) % n));
+    }
+    boolean room = kernel.size() > 2 && signedArea(kernel) > SAME * SAME;
+    return room ? Optional.of(centroid(kernel)) : Optional.empty();
   }
 
   /** Clips any polygon to a convex one; the area is exact, doubled-back edges enclose none. */

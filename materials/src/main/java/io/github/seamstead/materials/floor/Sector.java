@@ -6,7 +6,8 @@ import java.util.List;
  * One sector of the floor, from the centre to a stretch of the edge rail.
  *
  * @param number 1 upwards, counter-clockwise as seen from above, as the frame's faces count
- * @param outline the triangle centre, edge start, edge end
+ * @param outline the centre, then the edge from its start to its end: a triangle, or more corners
+ *     where several short edges are joined
  * @param area to be laid, gaps taken out, in square metres
  * @param order 1 for the sector laid first
  */
@@ -16,7 +17,7 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    * Copies the outline.
    *
    * @param number 1 upwards
-   * @param outline three corners
+   * @param outline three corners or more
    * @param area in square metres
    * @param order 1 upwards
    */
@@ -39,7 +40,7 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    * @return in metres
    */
   public double screedLength() {
-    return outline.get(0).distanceTo(outline.get(1).towards(outline.get(2), 0.5));
+    return outline.get(0).distanceTo(edgeStart().towards(edgeEnd(), 0.5));
   }
 
   /**
@@ -48,6 +49,24 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    * @return centre to edge end, in metres
    */
   public double jointLength() {
-    return outline.get(0).distanceTo(outline.get(2));
+    return outline.get(0).distanceTo(edgeEnd());
+  }
+
+  /**
+   * Gives the corner where its stretch of the edge begins.
+   *
+   * @return the first corner on the edge
+   */
+  public PlanPoint edgeStart() {
+    return outline.get(1);
+  }
+
+  /**
+   * Gives the corner where its stretch of the edge ends.
+   *
+   * @return the last corner on the edge
+   */
+  public PlanPoint edgeEnd() {
+    return outline.get(outline.size() - 1);
   }
 }

@@ -29,16 +29,76 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
     sectors = List.copyOf(sectors);
   }
 
+  /** More sectors than this are too narrow to lay (common practice). */
+  private static final int MOST_SECTORS = 24;
+
+  /** Sectors made of an outline with more edges than {@link #MOST_SECTORS}, at most. */
+  private static final int JOINED_SECTORS = 16;
+
   /**
-   * Cuts one sector for each edge round the middle of the area.
+   * Cuts one sector for each edge round the middle of the area, or round the place from which all
+   * of the edge can be seen. Of an outline with more than 24 edges, such as a round one, each
+   * sector takes several edges in a row.
    *
    * @param footprint the floor
    * @param doorEdge the edge with the door, 0 to n − 1
    * @return the plan
-   * @throws IllegalArgumentException as {@link #of(Footprint, PlanPoint, int, int)}
+   * @throws IllegalArgumentException if the edge does not exist, or no place sees the whole edge
    */
   public static SectorPlan of(Footprint footprint, int doorEdge) {
-    return of(footprint, footprint.centroid(), doorEdge, 1);
+    int edges = footprint.corners().size();
+    Args.within("door edge", doorEdge, 0, edges - 1);
+    PlanPoint centre = footprint.screedCentre().orElseGet(footprint::centroid);
+    if (edges <= MOST_SECTORS) {
+      return of(footprint, centre, doorEdge, 1);
+    }
+    int joined = 1;
+    while (edges > joined * JOINED_SECTORS || (edges % joined != 0 && joined < edges / 8)) {
+      joined++;
+    }
+    return joined(footprint, centre, doorEdge, joined);
+  }
+
+  private static SectorPlan joined(
+      Footprint footprint, PlanPoint centre, int doorEdge, int joined) {
+    List<PlanPoint> corners = footprint.corners();
+    int edges = corners.size();
+    int count = (edges + joined - 1) / joined;
+    int door = doorEdge / joined;
+    int[] order = orderOfLaying(count, door);
+    List<Sector> sectors = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      List<PlanPoint> outline = new ArrayList<>();
+      outline.add(centre);
+      for (int edge = i * joined; edge <= Math.min(edges, (i + 1) * joined); edge++) {
+        outline.add(corners.get(edge % edges));
+      }
+      for (int k = 1; k + 1 < outline.size(); k++) {
+        requireSeen(centre, outline.get(k), outline.get(k + 1), i * joined + k);
+      }
+      sectors.add(new Sector(i + 1, outline, areaToLay(footprint, outline), order[i]));
+    }
+    return new SectorPlan(centre, sectors, door + 1);
+  }
+
+  private static void requireSeen(PlanPoint centre, PlanPoint a, PlanPoint b, int edge) {
+    Args.require(
+        Polygons.cross(centre, a, b) > 0,
+        "centre post: edge "
+            + edge
+            + " cannot be screeded from it, must see the whole edge; move the post or floor the"
+            + " plan in two parts");
+  }
+
+  private static double areaToLay(Footprint footprint, List<PlanPoint> outline) {
+    double area = Polygons.signedArea(outline);
+    for (List<PlanPoint> gap : footprint.gaps()) {
+      for (int k = 1; k + 1 < outline.size(); k++) {
+        List<PlanPoint> triangle = List.of(outline.get(0), outline.get(k), outline.get(k + 1));
+        area -= Polygons.areaWithin(gap, triangle);
+      }
+    }
+    return Math.max(0, area);
   }
 
   /**
@@ -64,24 +124,15 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
     for (int edge = 0; edge < edges; edge++) {
       PlanPoint a = corners.get(edge);
       PlanPoint b = corners.get((edge + 1) % edges);
-      Args.require(
-          Polygons.cross(centre, a, b) > 0,
-          "centre post: edge "
-              + (edge + 1)
-              + " cannot be screeded from it, must see the whole edge; move the post or floor the"
-              + " plan in two parts");
+      requireSeen(centre, a, b, edge + 1);
       for (int k = 0; k < perEdge; k++) {
         List<PlanPoint> outline =
             List.of(
                 centre,
                 k == 0 ? a : a.towards(b, (double) k / perEdge),
                 k == perEdge - 1 ? b : a.towards(b, (double) (k + 1) / perEdge));
-        double area = Polygons.signedArea(outline);
-        for (List<PlanPoint> gap : footprint.gaps()) {
-          area -= Polygons.areaWithin(gap, outline);
-        }
         int index = edge * perEdge + k;
-        sectors.add(new Sector(index + 1, outline, Math.max(0, area), order[index]));
+        sectors.add(new Sector(index + 1, outline, areaToLay(footprint, outline), order[index]));
       }
     }
     return new SectorPlan(centre, sectors, door + 1);

@@ -18,8 +18,8 @@ public record Supply(
     double pricePerTonne,
     boolean hauled) {
 
-  /** Lighter than this is fibre, in kg/m³. */
-  private static final double FIBRE_DENSITY = 400;
+  /** The step in which soil dug on the site is reckoned, in kg (common practice). */
+  private static final double DUG_STEP = 100;
 
   /** A two-string bale: 16 to 25 kg in a UK bale guide. */
   private static final double BALE = 20;
@@ -50,7 +50,20 @@ public record Supply(
    * @return the supply
    */
   public static Supply of(MixPart part) {
-    double step = part.looseDryDensity() < FIBRE_DENSITY ? BALE : 100;
+    double step = part.isFibre() ? BALE : 100;
     return new Supply(part.name(), part.moisture(), step, 0, true);
+  }
+
+  /**
+   * Makes soil dug on the site, which no trailer fetches, in steps of 100 kg.
+   *
+   * @param material the name of the mix part
+   * @param moisture water over dry mass as it lies, 0 to 1
+   * @param pricePerTonne of a damp tonne in the user's money, 0 or more
+   * @return the supply
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static Supply dug(String material, double moisture, double pricePerTonne) {
+    return new Supply(material, moisture, DUG_STEP, pricePerTonne, false);
   }
 }

@@ -23,15 +23,27 @@ public record WorkTime(Range personHours, Range elapsedHours) {
    */
   public static WorkTime of(EarthQuantity quantity, Optional<BatchPlan> plan, CrewRates rates) {
     Range loads = plan.map(BatchPlan::count).orElse(Range.exactly(0));
-    double area = quantity.area();
     Range minutes = rates.minutesPerLoad();
-    Range laying = rates.layingHoursPerSquareMetre();
+    LayingRate laying = LayingRate.of(quantity.layer().role());
     double bound = rates.peopleAtMixer();
-    double low = personHours(loads.low(), minutes.low(), bound, area, laying.low(), Steps.none());
-    double likely =
-        personHours(loads.likely(), minutes.likely(), bound, area, laying.likely(), Steps.none());
+    Steps none = Steps.none();
+    double low =
+        mixingHours(loads.low(), minutes.low(), bound, none)
+            + layingHours(
+                quantity.looseVolume().low(),
+                laying.perCubicMetre().low(),
+                quantity.area(),
+                laying.perSquareMetre().low(),
+                none);
+    double likely = likelyHours(quantity, plan, rates, none);
     double high =
-        personHours(loads.high(), minutes.high(), bound, area, laying.high(), Steps.none());
+        mixingHours(loads.high(), minutes.high(), bound, none)
+            + layingHours(
+                quantity.looseVolume().high(),
+                laying.perCubicMetre().high(),
+                quantity.area(),
+                laying.perSquareMetre().high(),
+                none);
     double people = rates.people();
     return new WorkTime(
         new Range(low, likely, high),
@@ -42,44 +54,62 @@ public record WorkTime(Range personHours, Range elapsedHours) {
   }
 
   /**
-   * Computes the work: loads × minutes × people at the mixer / 60 + area × laying rate.
+   * Computes the likely work: mixing and laying.
    *
-   * @param loads number of loads, 0 or more
-   * @param minutesPerLoad from load to load
-   * @param peopleAtMixer who are bound while mixing
-   * @param area in square metres
-   * @param layingRate person-hours for a square metre
-   * @param steps receives mixing, laying and the sum
+   * @param quantity the layer
+   * @param plan its loads; empty if it is tipped as it comes
+   * @param rates how fast the crew works
+   * @param steps receives mixing, moving, levelling and the sum
    * @return person-hours
    */
   @Calculation("materials.floor.work")
-  public static double personHours(
-      double loads,
-      double minutesPerLoad,
-      double peopleAtMixer,
-      double area,
-      double layingRate,
-      Steps steps) {
+  public static double likelyHours(
+      EarthQuantity quantity, Optional<BatchPlan> plan, CrewRates rates, Steps steps) {
+    LayingRate laying = LayingRate.of(quantity.layer().role());
     double mixing =
-        steps
-            .step("H_mix", "mixing")
-            .formula("N * t_b * k / 60")
-            .with("N", loads, "")
-            .with("t_b", minutesPerLoad, "min")
-            .with("k", peopleAtMixer, "")
-            .gives(loads * minutesPerLoad * peopleAtMixer / 60, "h");
-    double laying =
-        steps
-            .step("H_lay", "laying")
-            .formula("A * q")
-            .with("A", area, "m2")
-            .with("q", layingRate, "h/m2")
-            .gives(area * layingRate, "h");
+        mixingHours(
+            plan.map(p -> p.count().likely()).orElse(0.0),
+            rates.minutesPerLoad().likely(),
+            rates.peopleAtMixer(),
+            steps);
+    double moving =
+        layingHours(
+            quantity.looseVolume().likely(),
+            laying.perCubicMetre().likely(),
+            quantity.area(),
+            laying.perSquareMetre().likely(),
+            steps);
     return steps
         .step("H", "work of all hands")
         .formula("H_mix + H_lay")
         .with("H_mix", mixing, "h")
-        .with("H_lay", laying, "h")
-        .gives(mixing + laying, "h");
+        .with("H_lay", moving, "h")
+        .gives(mixing + moving, "h");
+  }
+
+  /** Loads × minutes × people at the mixer / 60. */
+  private static double mixingHours(
+      double loads, double minutesPerLoad, double peopleAtMixer, Steps steps) {
+    return steps
+        .step("H_mix", "mixing")
+        .formula("N * t_b * k / 60")
+        .with("N", loads, "")
+        .with("t_b", minutesPerLoad, "min")
+        .with("k", peopleAtMixer, "")
+        .gives(loads * minutesPerLoad * peopleAtMixer / 60, "h");
+  }
+
+  /** Loose volume × rate + area × rate. */
+  private static double layingHours(
+      double looseVolume, double perVolume, double area, double perArea, Steps steps) {
+    return steps
+        .step("H_lay", "wheeling, spreading, ramming and levelling")
+        .formula("V_l * q_V + A * q_A")
+        .with("V_l", looseVolume, "m3")
+        .with("q_V", perVolume, "h/m3")
+        .with("A", area, "m2")
+        .with("q_A", perArea, "h/m2")
+        .from(LayingRate.MOVING)
+        .gives(looseVolume * perVolume + area * perArea, "h");
   }
 }

@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.mix;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +43,7 @@ final class LinearMix {
           .getPoint();
     } catch (MathIllegalStateException e) {
       // The limits were made reachable before, so only rounding can lead here.
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "mix: the limits leave no mix within rounding; widen the clay band", e);
     }
   }

@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.mix;
 
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -64,8 +65,7 @@ final class QuadraticMix {
       }
     }
     if (shares.length == 0) {
-      throw new IllegalArgumentException(
-          "mix: the limits leave no mix within rounding; widen the clay band");
+      throw ArgumentFault.of("mix: the limits leave no mix within rounding; widen the clay band");
     }
     return shares;
   }

@@ -8,6 +8,7 @@ import io.github.seamstead.materials.floor.FloorMix;
 import io.github.seamstead.materials.floor.Footprint;
 import io.github.seamstead.materials.floor.MixPart;
 import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.materials.soil.LinearShrinkage;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.source.Source;
@@ -29,28 +30,28 @@ class CrackingTest {
   @Test
   void barAndSausage() {
     StepRecorder steps = new StepRecorder();
-    double shrinkage = Shrinkage.ofBar(0.100, 0.093, steps);
+    double shrinkage = new LinearShrinkage(0.100, 0.093).ratio(steps);
     OutsideCheck.of(
             "materials.drying", "linear shrinkage of a 100 mm sausage dried to 93 mm, %", SAUSAGE)
         .expect(7)
         .within(1e-9)
         .got(shrinkage * 100);
     DerivationChecks.assertFollowsTo(
-        steps.derivation("materials.drying.linear-shrinkage", "LS"), shrinkage);
+        steps.derivation("materials.soil.linear_shrinkage", "LS"), shrinkage);
   }
 
   @ParameterizedTest
   @CsvSource({"5, 1.613", "10, 3.127", "20, 5.896", "30, 8.374", "40, 10.610"})
   void linearFromVolumetric(double volumetric, double linear) {
     StepRecorder steps = new StepRecorder();
-    double shrinkage = Shrinkage.ofVolumetric(volumetric / 100, steps);
+    double shrinkage = LinearShrinkage.fromVolume(volumetric / 100, steps);
     OutsideCheck.of(
             "materials.drying", "linear from volumetric shrinkage " + volumetric + " %, %", VOLUME)
         .expect(linear)
         .within(0.001)
         .got(shrinkage * 100);
     DerivationChecks.assertFollowsTo(
-        steps.derivation("materials.drying.linear-from-volumetric", "LS"), shrinkage);
+        steps.derivation("materials.soil.linear_from_volume_shrinkage", "LS"), shrinkage);
   }
 
   @Test
@@ -107,6 +108,10 @@ class CrackingTest {
     double worked = SlipRepair.volume(0.01, 20, 0.025, 0.001, steps);
     assertThat(worked).isCloseTo(1.15 * (0.005 + 0.02), within(1e-12));
     DerivationChecks.assertFollowsTo(steps.derivation("materials.drying.slip", "V"), worked);
+    SlipRepair skimmed = cracking.slip(footprint.area(), 0.025, 0.001, coat);
+    assertThat(skimmed.skim()).isCloseTo(1.15 * 0.001 * footprint.area(), within(1e-12));
+    assertThat(skimmed.volume().likely())
+        .isCloseTo(skimmed.cracks().likely() + skimmed.skim(), within(1e-12));
     SlipRepair slip = cracking.slip(footprint.area(), 0.025, 0, coat);
     assertThat(slip.volume().likely()).isCloseTo(bySector * 0.025 * 1.15, within(1e-9));
     assertThat(slip.parts()).extracting(SlipRepair.Part::name).containsExactly("clay soil", "sand");
@@ -116,9 +121,21 @@ class CrackingTest {
   }
 
   @Test
+  void aSampleOfTheMixOverrulesTheForecast() {
+    Cracking forecast = crack(0.25, Cracking.WITHOUT_FIBRE);
+    Cracking measured = forecast.measuredBy(0.0014, 0.5);
+    assertThat(measured.measured().orElseThrow()).isCloseTo(0.0028, within(1e-12));
+    assertThat(measured.widthPerMetre()).isEqualTo(new Range(0.00196, 0.0028, 0.0056));
+    assertThat(measured.forecast()).isEqualTo(forecast.widthPerMetre());
+    assertThat(measured.sampleContradictsForecast()).isFalse();
+    assertThat(forecast.measuredBy(0.05, 0.5).sampleContradictsForecast()).isTrue();
+    assertThat(Cracking.ofSample(0, 0.5).widthPerMetre()).isEqualTo(Range.exactly(0));
+    assertThatThrownBy(() -> forecast.measuredBy(0.2, 0.5))
+        .hasMessageContaining("cracks of the sample");
+  }
+
+  @Test
   void badNumbersAreNamed() {
-    assertThatThrownBy(() -> Shrinkage.ofBar(0.1, 0.11, Steps.none()))
-        .hasMessageContaining("dry length");
     assertThatThrownBy(
             () -> Cracking.of(Range.exactly(0.5), Cracking.ROUGH_BASE, Cracking.WITH_FIBRE))
         .hasMessageContaining("free shrinkage");

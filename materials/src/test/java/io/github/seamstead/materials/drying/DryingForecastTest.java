@@ -18,7 +18,8 @@ class DryingForecastTest {
   private static final Weather ROOM = Weather.constant(new AirState(18, 0.6, 0.2));
   private static final DryingSlab COAT =
       DryingSlab.sealed(0.025, 1750, 0.18, EarthMoisture.sandyMix());
-  private static final DryingCriteria CRITERIA = DryingCriteria.ofPlasticLimit(0.14);
+  private static final DryingCriteria CRITERIA =
+      DryingCriteria.wetLaid(0.14, EarthMoisture.sandyMix());
 
   @Test
   void milestonesComeInOrderAndHoldTheirRange() {

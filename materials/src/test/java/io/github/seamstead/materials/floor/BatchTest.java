@@ -86,8 +86,11 @@ class BatchTest {
     assertThat(batch.water()).isZero();
     assertThat(batch.excessWater()).isPositive();
     BatchCard card = BatchCard.of(plan(mix(0.4)));
-    assertThat(card.notes()).anyMatch(n -> n.contains("too wet"));
-    assertThat(card.lines()).extracting(BatchCard.Line::buckets).containsExactly("2", "4");
+    assertThat(card.partsTooWet()).isTrue();
+    assertThat(card.order().get(0)).contains("too wet: add no water");
+    assertThat(card.excessWater() * 1000).isCloseTo(batch.excessWater(), within(1e-9));
+    // Sand is tipped in before soil.
+    assertThat(card.lines()).extracting(BatchCard.Line::buckets).containsExactly("4", "2");
   }
 
   private static BatchPlan plan(FloorMix mix) {

@@ -8,9 +8,9 @@ import java.util.List;
  * Checks that return their argument, so that a constructor is a list of checked assignments.
  *
  * <p>Guards are written as the negation of what is allowed, so that NaN fails each of them. All
- * methods throw {@link IllegalArgumentException} with the name, the value given, the allowed range
- * and the unit, for example {@code base side: given -2 m, must be greater than 0 m}. The unit is a
- * plain label such as {@code m}; an empty label stands for a pure number.
+ * methods throw an {@link ArgumentFault} with the name, the value given, the allowed range and the
+ * unit, for example {@code base side: given -2 m, must be greater than 0 m}. The unit is a plain
+ * label such as {@code m}; an empty label stands for a pure number.
  */
 public final class Args {
 
@@ -23,7 +23,7 @@ public final class Args {
    * @param value the value given, in {@code unit}
    * @param unit the unit's symbol, empty for a pure number
    * @return {@code value}
-   * @throws IllegalArgumentException if the value is NaN, infinite, zero or negative
+   * @throws ArgumentFault if the value is NaN, infinite, zero or negative
    */
   public static double positive(String name, double value, String unit) {
     if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
@@ -39,7 +39,7 @@ public final class Args {
    * @param value the value given, in {@code unit}
    * @param unit the unit's symbol, empty for a pure number
    * @return {@code value}
-   * @throws IllegalArgumentException if the value is NaN, infinite or negative
+   * @throws ArgumentFault if the value is NaN, infinite or negative
    */
   public static double notNegative(String name, double value, String unit) {
     if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
@@ -55,7 +55,7 @@ public final class Args {
    * @param value the value given, in {@code unit}
    * @param unit the unit's symbol, empty for a pure number
    * @return {@code value}
-   * @throws IllegalArgumentException if the value is NaN or infinite
+   * @throws ArgumentFault if the value is NaN or infinite
    */
   public static double finite(String name, double value, String unit) {
     if (!Double.isFinite(value)) {
@@ -73,7 +73,7 @@ public final class Args {
    * @param greatest the greatest value allowed, in {@code unit}
    * @param unit the unit's symbol, empty for a pure number
    * @return {@code value}
-   * @throws IllegalArgumentException if the value is NaN or outside the range
+   * @throws ArgumentFault if the value is NaN or outside the range
    */
   public static double within(
       String name, double value, double least, double greatest, String unit) {
@@ -93,7 +93,7 @@ public final class Args {
    * @param below the limit that the value must stay under, in {@code unit}
    * @param unit the unit's symbol, empty for a pure number
    * @return {@code value}
-   * @throws IllegalArgumentException if the value is NaN or not strictly between the limits
+   * @throws ArgumentFault if the value is NaN or not strictly between the limits
    */
   public static double between(String name, double value, double above, double below, String unit) {
     if (!(value > above && value < below)) {
@@ -114,12 +114,12 @@ public final class Args {
    * @param least the least number allowed
    * @param greatest the greatest number allowed
    * @return {@code value}
-   * @throws IllegalArgumentException if the number is outside the range
+   * @throws ArgumentFault if the number is outside the range
    */
   public static int within(String name, int value, int least, int greatest) {
     if (value < least || value > greatest) {
-      throw new IllegalArgumentException(
-          name + ": given " + value + ", must be from " + least + " to " + greatest);
+      throw ArgumentFault.of(
+          name, Integer.toString(value), "must be from " + least + " to " + greatest, "", "");
     }
     return value;
   }
@@ -130,11 +130,11 @@ public final class Args {
    * @param name the argument's name in the trade's words
    * @param text the text given
    * @return {@code text}
-   * @throws IllegalArgumentException if the text is empty or blank
+   * @throws ArgumentFault if the text is empty or blank
    */
   public static String notBlank(String name, String text) {
     if (text.isBlank()) {
-      throw new IllegalArgumentException(name + ": given an empty text, must not be empty");
+      throw ArgumentFault.of(name, "an empty text", "must not be empty", "", "");
     }
     return text;
   }
@@ -146,11 +146,11 @@ public final class Args {
    * @param name the argument's name in the trade's words
    * @param elements the elements given, none of them null
    * @return an unmodifiable list of the same elements in the same order
-   * @throws IllegalArgumentException if there is no element
+   * @throws ArgumentFault if there is no element
    */
   public static <T> List<T> notEmpty(String name, Collection<? extends T> elements) {
     if (elements.isEmpty()) {
-      throw new IllegalArgumentException(name + ": given none, must have at least one");
+      throw ArgumentFault.of(name, "none", "must have at least one", "", "");
     }
     return List.copyOf(elements);
   }
@@ -160,17 +160,16 @@ public final class Args {
    *
    * @param condition what must hold
    * @param message what was given and what is allowed, in full
-   * @throws IllegalArgumentException with {@code message} if the condition does not hold
+   * @throws ArgumentFault with {@code message} if the condition does not hold
    */
   public static void require(boolean condition, String message) {
     if (!condition) {
-      throw new IllegalArgumentException(message);
+      throw ArgumentFault.of(message);
     }
   }
 
-  private static IllegalArgumentException bad(
-      String name, double value, String unit, String allowed) {
-    return new IllegalArgumentException(name + ": given " + with(value, unit) + ", " + allowed);
+  private static ArgumentFault bad(String name, double value, String unit, String allowed) {
+    return ArgumentFault.of(name, with(value, unit), allowed, unit, "");
   }
 
   private static String with(double value, String unit) {

@@ -1,6 +1,7 @@
 package io.github.seamstead.shared.derivation;
 
 import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.text.Escapes;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -95,18 +96,21 @@ public final class Typeset {
    * @return Markdown that ends with a line break
    */
   public static String markdown(Derivation derivation) {
-    StringBuilder text = new StringBuilder("### ").append(derivation.title()).append("\n\n");
+    StringBuilder text = new StringBuilder("### ");
+    text.append(Escapes.markdown(derivation.title())).append("\n\n");
     String section = "";
     for (Step step : derivation.steps()) {
       if (!step.section().equals(section)) {
         section = step.section();
-        text.append("#### ").append(section).append("\n\n");
+        text.append("#### ").append(Escapes.markdown(section)).append("\n\n");
       }
-      text.append("- ").append(capitalised(step.name())).append(": `").append(plain(step));
-      text.append('`');
-      step.source().ifPresent(source -> text.append(" (").append(source.citation()).append(')'));
+      text.append("- ").append(Escapes.markdown(capitalised(step.name()))).append(": `");
+      text.append(Escapes.markdownCode(plain(step))).append('`');
+      step.source()
+          .ifPresent(
+              source -> text.append(" (").append(Escapes.markdown(source.citation())).append(')'));
       if (!step.note().isEmpty()) {
-        text.append(". ").append(step.note());
+        text.append(". ").append(Escapes.markdown(step.note()));
       }
       text.append('\n');
     }
@@ -114,28 +118,40 @@ public final class Typeset {
   }
 
   /**
-   * Writes a derivation as LaTeX text: a subsection heading and one displayed line a step.
+   * Writes a derivation as LaTeX text: a subsection heading, and for each step a paragraph with one
+   * displayed line an equals sign. It needs the amsmath package. Each display is the argument of a
+   * command {@code \\fitted}, which a document may define to scale down what is too wide.
    *
    * @param derivation the derivation
    * @return LaTeX for the body of a document that ends with a line break
    */
   public static String latex(Derivation derivation) {
-    StringBuilder text =
-        new StringBuilder("\\subsection*{").append(escapeLatex(derivation.title())).append("}\n");
+    StringBuilder text = new StringBuilder("\\providecommand{\\fitted}[1]{#1}\n");
+    text.append("\\subsection*{").append(Escapes.latex(derivation.title())).append("}\n");
     String section = "";
     for (Step step : derivation.steps()) {
       if (!step.section().equals(section)) {
         section = step.section();
-        text.append("\\paragraph{").append(escapeLatex(section)).append("}\n");
+        text.append("\n\\paragraph{").append(Escapes.latex(section)).append("}\n");
       }
-      text.append(escapeLatex(capitalised(step.name()))).append(":\n\\[ ").append(latex(step));
-      text.append(" \\]\n");
-      step.source().ifPresent(source -> text.append(escapeLatex(source.citation())).append(".\n"));
+      text.append('\n').append(Escapes.latex(capitalised(step.name()))).append(":\n");
+      text.append(display(step));
+      step.source()
+          .ifPresent(source -> text.append(Escapes.latex(source.citation())).append(".\n"));
       if (!step.note().isEmpty()) {
-        text.append(escapeLatex(step.note())).append('\n');
+        text.append(Escapes.latex(step.note())).append('\n');
       }
     }
     return text.toString();
+  }
+
+  private static String display(Step step) {
+    List<String> parts = parts(step, LATEX);
+    StringBuilder lines = new StringBuilder(parts.get(0));
+    for (int i = 1; i < parts.size(); i++) {
+      lines.append(i == 1 ? " &= " : " \\\\\n  &= ").append(parts.get(i));
+    }
+    return "\\[ \\fitted{\\begin{aligned}\n  " + lines + "\n\\end{aligned}} \\]\n";
   }
 
   private static String chain(Step step, FormulaDialect dialect) {
@@ -182,9 +198,5 @@ public final class Typeset {
 
   private static String capitalised(String text) {
     return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
-  }
-
-  private static String escapeLatex(String text) {
-    return text.replaceAll("([%&#_$])", "\\\\$1");
   }
 }

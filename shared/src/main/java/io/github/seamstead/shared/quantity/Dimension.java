@@ -32,7 +32,9 @@ public enum Dimension {
   /** Speed, in metres per second. */
   SPEED("speed", "m/s"),
   /** A pure ratio, 1 for one hundred per cent. */
-  RATIO("ratio", "1");
+  RATIO("ratio", "1"),
+  /** A sum of money: a plain number, in whatever money the reader uses; never a ratio. */
+  MONEY("sum of money", "1");
 
   private final String label;
   private final String siSymbol;
@@ -54,7 +56,7 @@ public enum Dimension {
   /**
    * Gives the symbol of the unit that the library calculates in.
    *
-   * @return for example {@code kg/m2}; {@code 1} for a ratio
+   * @return for example {@code kg/m2}; {@code 1} for a ratio and for money
    */
   public String siSymbol() {
     return siSymbol;

@@ -5,12 +5,25 @@ public final class QuantityFormatException extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
+  private final String reason;
+
   /**
    * Creates the exception.
    *
-   * @param message what was given and what is allowed
+   * @param given what was given, for what
+   * @param reason what is wrong with it and what to write
    */
-  public QuantityFormatException(String message) {
-    super(message);
+  public QuantityFormatException(String given, String reason) {
+    super(given + ": " + reason);
+    this.reason = reason;
+  }
+
+  /**
+   * Tells what is wrong and what to write, for a place that quotes the text given itself.
+   *
+   * @return the message without what was given
+   */
+  public String reason() {
+    return reason;
   }
 }

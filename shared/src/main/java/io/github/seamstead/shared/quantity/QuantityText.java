@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.measure.UnitConverter;
 
 /**
  * Reads quantity text into SI numbers, and writes SI numbers as quantity text.
@@ -122,11 +121,28 @@ public final class QuantityText {
    * @throws QuantityFormatException if the symbol is not one of the dimension's
    */
   public static double toUnit(double si, Dimension dimension, String symbol) {
-    UnitConverter converter = UnitTable.of(dimension).get(symbol);
-    if (converter == null) {
+    return factor(dimension, symbol).fromSi(si);
+  }
+
+  /**
+   * Converts a number in a unit to the dimension's SI unit.
+   *
+   * @param number the number in the unit named
+   * @param dimension the kind of quantity
+   * @param symbol one of {@link #symbols(Dimension)}
+   * @return the value in {@link Dimension#siSymbol()}; infinite if it is too large for a number
+   * @throws QuantityFormatException if the symbol is not one of the dimension's
+   */
+  public static double toSi(double number, Dimension dimension, String symbol) {
+    return factor(dimension, symbol).toSi(number);
+  }
+
+  private static UnitTable.Factor factor(Dimension dimension, String symbol) {
+    UnitTable.Factor factor = UnitTable.of(dimension).get(symbol);
+    if (factor == null) {
       throw fault(symbol, dimension, "the unit is not known");
     }
-    return converter.inverse().convert(si);
+    return factor;
   }
 
   /**
@@ -210,7 +226,7 @@ public final class QuantityText {
     }
     String unit = matcher.group(5);
     if (unit == null) {
-      if (dimension != Dimension.RATIO) {
+      if (dimension != Dimension.RATIO && dimension != Dimension.MONEY) {
         throw fault(text, dimension, "the unit is missing");
       }
       unit = "1";
@@ -219,8 +235,8 @@ public final class QuantityText {
   }
 
   private static double convert(String text, Part part, Dimension dimension, boolean negative) {
-    UnitConverter converter = UnitTable.of(dimension).get(part.unit);
-    if (converter == null) {
+    UnitTable.Factor factor = UnitTable.of(dimension).get(part.unit);
+    if (factor == null) {
       for (Dimension other : Dimension.values()) {
         if (UnitTable.of(other).containsKey(part.unit)) {
           throw fault(text, dimension, part.unit + " is a unit of " + other.label());
@@ -228,7 +244,7 @@ public final class QuantityText {
       }
       throw fault(text, dimension, "the unit " + part.unit + " is not known");
     }
-    return converter.convert(negative ? -part.number : part.number);
+    return factor.toSi(negative ? -part.number : part.number);
   }
 
   private static String lastUnit(String text) {
@@ -243,15 +259,8 @@ public final class QuantityText {
 
   private static QuantityFormatException fault(String text, Dimension dimension, String why) {
     return new QuantityFormatException(
-        "given \""
-            + text
-            + "\" for a "
-            + dimension.label()
-            + ": "
-            + why
-            + "; write a number and "
-            + "one of: "
-            + String.join(", ", symbols(dimension)));
+        "given \"" + text + "\" for a " + dimension.label(),
+        why + "; write a number and one of: " + String.join(", ", symbols(dimension)));
   }
 
   private record Part(double number, String unit) {}

@@ -1,30 +1,18 @@
 package io.github.seamstead.shared.quantity;
 
-import static tech.units.indriya.AbstractUnit.ONE;
-import static tech.units.indriya.unit.Units.CELSIUS;
-import static tech.units.indriya.unit.Units.KELVIN;
-import static tech.units.indriya.unit.Units.KILOGRAM;
-import static tech.units.indriya.unit.Units.METRE;
-import static tech.units.indriya.unit.Units.NEWTON;
-import static tech.units.indriya.unit.Units.PASCAL;
-import static tech.units.indriya.unit.Units.RADIAN;
-import static tech.units.indriya.unit.Units.SECOND;
-
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
-import javax.measure.IncommensurableException;
-import javax.measure.Unit;
-import javax.measure.UnitConverter;
 
 /**
- * The unit symbols that are read, by dimension, with their converters to the library's unit.
+ * The unit symbols that are read, by dimension, with their factors to the library's unit.
  *
- * <p>Factors of the customary units are exact by definition: the international yard and pound
- * agreement of 1959 (1 yd = 0.9144 m, 1 lb = 0.45359237 kg), the US liquid gallon of 231 cubic
- * inches, the imperial gallon of 4.54609 L, and standard gravity 9.80665 m/s2 (NIST SP 811, app. B;
- * from memory).
+ * <p>Every factor is exact by definition: the prefixes and the minute, hour, day, degree, litre and
+ * tonne of the SI Brochure (9th edition, tables 7 and 8); the international yard and pound
+ * agreement of 1959 (1 yd = 0.9144 m, 1 lb = 0.45359237 kg); the US liquid gallon of 231 cubic
+ * inches, the imperial gallon of 4.54609 L, the nautical mile of 1852 m and standard gravity of
+ * 9.80665 m/s2 (NIST SP 811, appendix B; from memory).
  */
 final class UnitTable {
 
@@ -34,198 +22,141 @@ final class UnitTable {
   private static final double POUND = 0.45359237;
   private static final double OUNCE = POUND / 16;
   private static final double STANDARD_GRAVITY = 9.80665;
+  private static final double MILE = 5280 * FOOT;
 
-  /** Symbol to converter by dimension; filled at first use, since most runs need a few only. */
-  private static final Map<Dimension, Map<String, UnitConverter>> CONVERTERS =
-      new ConcurrentHashMap<>();
+  private static final Map<Dimension, Map<String, Factor>> FACTORS = factors();
 
   private UnitTable() {}
 
-  /** Symbols with their converters to the SI unit, in the order in which messages offer them. */
-  static Map<String, UnitConverter> of(Dimension dimension) {
-    return CONVERTERS.computeIfAbsent(dimension, UnitTable::converters);
+  /**
+   * What a unit is in the library's unit. A thousandth is kept as a division by a thousand, which
+   * is one rounding less than a multiplication by a factor that is itself rounded.
+   *
+   * @param zero what the unit reads at the zero of the library's unit
+   * @param times what a number in the unit is multiplied by, after the zero is taken off
+   * @param over what it is divided by
+   */
+  record Factor(double zero, double times, double over) {
+
+    double toSi(double number) {
+      return (number - zero) * times / over;
+    }
+
+    double fromSi(double si) {
+      return si * over / times + zero;
+    }
   }
 
-  private static Map<String, UnitConverter> converters(Dimension dimension) {
-    Map<String, Unit<?>> units = units(dimension);
-    Unit<?> si = units.values().iterator().next();
-    Map<String, UnitConverter> converters = new LinkedHashMap<>();
-    units.forEach(
-        (symbol, unit) -> {
-          try {
-            converters.put(symbol, unit.getConverterToAny(si));
-          } catch (IncommensurableException e) {
-            throw new IllegalStateException(symbol + " is no unit of " + dimension, e);
-          }
-        });
-    return Collections.unmodifiableMap(converters);
+  /** Symbols with their factors, the SI unit first, in the order in which messages offer them. */
+  static Map<String, Factor> of(Dimension dimension) {
+    return FACTORS.getOrDefault(dimension, Map.of());
   }
 
-  private static Map<String, Unit<?>> units(Dimension dimension) {
-    return switch (dimension) {
-      case LENGTH -> lengths();
-      case ANGLE -> angles();
-      case AREA -> areas();
-      case VOLUME -> volumes();
-      case MASS -> masses();
-      case MASS_PER_AREA -> massesPerArea();
-      case MASS_PER_LENGTH -> massesPerLength();
-      case DENSITY -> densities();
-      case TIME -> times();
-      case TEMPERATURE -> temperatures();
-      case PRESSURE -> pressures();
-      case FORCE -> forces();
-      case SPEED -> speeds();
-      case RATIO -> ratios();
-    };
+  private static Map<Dimension, Map<String, Factor>> factors() {
+    Map<Dimension, Map<String, Factor>> all = new EnumMap<>(Dimension.class);
+    for (Dimension dimension : Dimension.values()) {
+      Units units = new Units();
+      switch (dimension) {
+        case LENGTH -> lengths(units);
+        case ANGLE -> angles(units);
+        case AREA -> areas(units);
+        case VOLUME -> volumes(units);
+        case MASS -> masses(units);
+        case MASS_PER_AREA -> massesPerArea(units);
+        case MASS_PER_LENGTH -> massesPerLength(units);
+        case DENSITY -> densities(units);
+        case TIME -> times(units);
+        case TEMPERATURE -> temperatures(units);
+        case PRESSURE -> pressures(units);
+        case FORCE -> forces(units);
+        case SPEED -> speeds(units);
+        case RATIO -> units.of("1", 1).part("%", 100).part("‰", 1000);
+        case MONEY -> units.of("1", 1);
+      }
+      all.put(dimension, Collections.unmodifiableMap(units.table));
+    }
+    return all;
   }
 
-  private static Map<String, Unit<?>> lengths() {
-    Map<String, Unit<?>> length = new LinkedHashMap<>();
-    length.put("m", METRE);
-    length.put("mm", METRE.divide(1000));
-    length.put("cm", METRE.divide(100));
-    length.put("km", METRE.multiply(1000));
-    length.put("ft", METRE.multiply(FOOT));
-    length.put("in", METRE.multiply(INCH));
-    length.put("yd", METRE.multiply(YARD));
-    length.put("'", METRE.multiply(FOOT));
-    length.put("\"", METRE.multiply(INCH));
-    return length;
+  private static void lengths(Units length) {
+    length.of("m", 1).part("mm", 1000).part("cm", 100).of("km", 1000);
+    length.of("ft", FOOT).of("in", INCH).of("yd", YARD).of("'", FOOT).of("\"", INCH);
   }
 
-  private static Map<String, Unit<?>> areas() {
-    Map<String, Unit<?>> area = new LinkedHashMap<>();
-    Unit<?> squareMetre = METRE.pow(2);
-    area.put("m2", squareMetre);
-    area.put("mm2", squareMetre.divide(1e6));
-    area.put("cm2", squareMetre.divide(1e4));
-    area.put("ft2", squareMetre.multiply(FOOT * FOOT));
-    area.put("in2", squareMetre.multiply(INCH * INCH));
-    area.put("yd2", squareMetre.multiply(YARD * YARD));
-    return area;
+  private static void areas(Units area) {
+    area.of("m2", 1).part("mm2", 1e6).part("cm2", 1e4);
+    area.of("ft2", FOOT * FOOT).of("in2", INCH * INCH).of("yd2", YARD * YARD);
   }
 
-  private static Map<String, Unit<?>> volumes() {
-    Map<String, Unit<?>> volume = new LinkedHashMap<>();
-    Unit<?> cubicMetre = METRE.pow(3);
-    volume.put("m3", cubicMetre);
-    volume.put("l", cubicMetre.divide(1000));
-    volume.put("L", cubicMetre.divide(1000));
-    volume.put("ml", cubicMetre.divide(1e6));
-    volume.put("cm3", cubicMetre.divide(1e6));
-    volume.put("ft3", cubicMetre.multiply(FOOT * FOOT * FOOT));
-    volume.put("yd3", cubicMetre.multiply(YARD * YARD * YARD));
-    volume.put("US gal", cubicMetre.multiply(231 * INCH * INCH * INCH));
-    volume.put("imp gal", cubicMetre.multiply(0.00454609));
-    return volume;
+  private static void volumes(Units volume) {
+    volume.of("m3", 1).part("l", 1000).part("L", 1000).part("ml", 1e6).part("cm3", 1e6);
+    volume.of("ft3", FOOT * FOOT * FOOT).of("yd3", YARD * YARD * YARD);
+    volume.of("US gal", 231 * INCH * INCH * INCH).of("imp gal", 0.00454609);
   }
 
-  private static Map<String, Unit<?>> masses() {
-    Map<String, Unit<?>> mass = new LinkedHashMap<>();
-    mass.put("kg", KILOGRAM);
-    mass.put("g", KILOGRAM.divide(1000));
-    mass.put("t", KILOGRAM.multiply(1000));
-    mass.put("lb", KILOGRAM.multiply(POUND));
-    mass.put("oz", KILOGRAM.multiply(OUNCE));
-    return mass;
+  private static void masses(Units mass) {
+    mass.of("kg", 1).part("g", 1000).of("t", 1000).of("lb", POUND).of("oz", OUNCE);
   }
 
-  private static Map<String, Unit<?>> massesPerArea() {
-    Map<String, Unit<?>> perArea = new LinkedHashMap<>();
-    Unit<?> kilogramPerSquareMetre = KILOGRAM.divide(METRE.pow(2));
-    perArea.put("kg/m2", kilogramPerSquareMetre);
-    perArea.put("g/m2", kilogramPerSquareMetre.divide(1000));
-    perArea.put("oz/yd2", kilogramPerSquareMetre.multiply(OUNCE / (YARD * YARD)));
-    perArea.put("lb/ft2", kilogramPerSquareMetre.multiply(POUND / (FOOT * FOOT)));
-    return perArea;
+  private static void massesPerArea(Units perArea) {
+    perArea.of("kg/m2", 1).part("g/m2", 1000);
+    perArea.of("oz/yd2", OUNCE / (YARD * YARD)).of("lb/ft2", POUND / (FOOT * FOOT));
   }
 
-  private static Map<String, Unit<?>> massesPerLength() {
-    Map<String, Unit<?>> perLength = new LinkedHashMap<>();
-    Unit<?> kilogramPerMetre = KILOGRAM.divide(METRE);
-    perLength.put("kg/m", kilogramPerMetre);
-    perLength.put("g/m", kilogramPerMetre.divide(1000));
-    perLength.put("lb/ft", kilogramPerMetre.multiply(POUND / FOOT));
-    return perLength;
+  private static void massesPerLength(Units perLength) {
+    perLength.of("kg/m", 1).part("g/m", 1000).of("lb/ft", POUND / FOOT);
   }
 
-  private static Map<String, Unit<?>> densities() {
-    Map<String, Unit<?>> density = new LinkedHashMap<>();
-    Unit<?> kilogramPerCubicMetre = KILOGRAM.divide(METRE.pow(3));
-    density.put("kg/m3", kilogramPerCubicMetre);
-    density.put("t/m3", kilogramPerCubicMetre.multiply(1000));
-    density.put("g/cm3", kilogramPerCubicMetre.multiply(1000));
-    density.put("kg/l", kilogramPerCubicMetre.multiply(1000));
-    density.put("lb/ft3", kilogramPerCubicMetre.multiply(POUND / (FOOT * FOOT * FOOT)));
-    return density;
+  private static void densities(Units density) {
+    density.of("kg/m3", 1).of("t/m3", 1000).of("g/cm3", 1000).of("kg/l", 1000);
+    density.of("lb/ft3", POUND / (FOOT * FOOT * FOOT));
   }
 
-  private static Map<String, Unit<?>> angles() {
-    Map<String, Unit<?>> angle = new LinkedHashMap<>();
-    angle.put("rad", RADIAN);
-    angle.put("deg", RADIAN.multiply(Math.PI / 180));
-    angle.put("°", RADIAN.multiply(Math.PI / 180));
-    return angle;
+  private static void angles(Units angle) {
+    angle.of("rad", 1).of("deg", Math.PI / 180).of("°", Math.PI / 180);
   }
 
-  private static Map<String, Unit<?>> times() {
-    Map<String, Unit<?>> time = new LinkedHashMap<>();
-    time.put("s", SECOND);
-    time.put("min", SECOND.multiply(60));
-    time.put("h", SECOND.multiply(3600));
-    time.put("d", SECOND.multiply(86400));
-    return time;
+  private static void times(Units time) {
+    time.of("s", 1).of("min", 60).of("h", 3600).of("d", 86400);
   }
 
-  private static Map<String, Unit<?>> temperatures() {
-    Map<String, Unit<?>> temperature = new LinkedHashMap<>();
-    temperature.put("degC", CELSIUS);
-    temperature.put("°C", CELSIUS);
-    temperature.put("K", KELVIN);
-    Unit<?> fahrenheit = KELVIN.multiply(5).divide(9).shift(459.67);
-    temperature.put("degF", fahrenheit);
-    temperature.put("°F", fahrenheit);
-    return temperature;
+  private static void temperatures(Units temperature) {
+    temperature.of("degC", 1).of("°C", 1).put("K", new Factor(273.15, 1, 1));
+    temperature.put("degF", new Factor(32, 5, 9)).put("°F", new Factor(32, 5, 9));
   }
 
-  private static Map<String, Unit<?>> pressures() {
-    Map<String, Unit<?>> pressure = new LinkedHashMap<>();
-    pressure.put("Pa", PASCAL);
-    pressure.put("kPa", PASCAL.multiply(1000));
-    pressure.put("MPa", PASCAL.multiply(1e6));
-    pressure.put("kN/m2", PASCAL.multiply(1000));
-    pressure.put("hPa", PASCAL.multiply(100));
-    pressure.put("psi", PASCAL.multiply(POUND * STANDARD_GRAVITY / (INCH * INCH)));
-    pressure.put("psf", PASCAL.multiply(POUND * STANDARD_GRAVITY / (FOOT * FOOT)));
-    return pressure;
+  private static void pressures(Units pressure) {
+    pressure.of("Pa", 1).of("kPa", 1000).of("MPa", 1e6).of("kN/m2", 1000).of("hPa", 100);
+    pressure.of("psi", POUND * STANDARD_GRAVITY / (INCH * INCH));
+    pressure.of("psf", POUND * STANDARD_GRAVITY / (FOOT * FOOT));
   }
 
-  private static Map<String, Unit<?>> forces() {
-    Map<String, Unit<?>> force = new LinkedHashMap<>();
-    force.put("N", NEWTON);
-    force.put("kN", NEWTON.multiply(1000));
-    force.put("kgf", NEWTON.multiply(STANDARD_GRAVITY));
-    force.put("lbf", NEWTON.multiply(POUND * STANDARD_GRAVITY));
-    return force;
+  private static void forces(Units force) {
+    force.of("N", 1).of("kN", 1000).of("kgf", STANDARD_GRAVITY);
+    force.of("lbf", POUND * STANDARD_GRAVITY);
   }
 
-  private static Map<String, Unit<?>> speeds() {
-    Map<String, Unit<?>> speed = new LinkedHashMap<>();
-    Unit<?> metrePerSecond = METRE.divide(SECOND);
-    speed.put("m/s", metrePerSecond);
-    speed.put("km/h", metrePerSecond.divide(3.6));
-    speed.put("mph", metrePerSecond.multiply(FOOT * 5280 / 3600));
-    speed.put("kn", metrePerSecond.multiply(1852.0 / 3600));
-    speed.put("ft/s", metrePerSecond.multiply(FOOT));
-    return speed;
+  private static void speeds(Units speed) {
+    speed.of("m/s", 1).part("km/h", 3.6).put("mph", new Factor(0, MILE, 3600));
+    speed.put("kn", new Factor(0, 1852, 3600)).of("ft/s", FOOT);
   }
 
-  private static Map<String, Unit<?>> ratios() {
-    Map<String, Unit<?>> ratio = new LinkedHashMap<>();
-    ratio.put("1", ONE);
-    ratio.put("%", ONE.divide(100));
-    ratio.put("‰", ONE.divide(1000));
-    return ratio;
+  /** A table as it is filled. */
+  private static final class Units {
+
+    private final Map<String, Factor> table = new LinkedHashMap<>();
+
+    Units of(String symbol, double si) {
+      return put(symbol, new Factor(0, si, 1));
+    }
+
+    Units part(String symbol, double inOne) {
+      return put(symbol, new Factor(0, 1, inOne));
+    }
+
+    Units put(String symbol, Factor factor) {
+      table.put(symbol, factor);
+      return this;
+    }
   }
 }

@@ -1,5 +1,8 @@
 package io.github.seamstead.shared.work;
 
+import java.util.Optional;
+import java.util.concurrent.Executor;
+
 /**
  * The terms on which a long calculation runs.
  *
@@ -7,8 +10,27 @@ package io.github.seamstead.shared.work;
  * @param seed the seed of all its randomness; equal seeds and work budgets give equal results
  * @param progress who hears how far it is
  * @param cancellation the switch that stops it early
+ * @param executor where its parallel parts run beside the caller's own thread; empty for threads of
+ *     its own. The result is the same with any, also with one that runs all on the caller's thread
  */
-public record Work(Budget budget, long seed, Progress progress, Cancellation cancellation) {
+public record Work(
+    Budget budget,
+    long seed,
+    Progress progress,
+    Cancellation cancellation,
+    Optional<Executor> executor) {
+
+  /**
+   * Terms whose parallel parts run on threads of their own.
+   *
+   * @param budget how much it may spend
+   * @param seed the seed of all its randomness
+   * @param progress who hears how far it is
+   * @param cancellation the switch that stops it early
+   */
+  public Work(Budget budget, long seed, Progress progress, Cancellation cancellation) {
+    this(budget, seed, progress, cancellation, Optional.empty());
+  }
 
   /**
    * Runs to a budget with a seed, unheard and not cancellable.
@@ -28,6 +50,26 @@ public record Work(Budget budget, long seed, Progress progress, Cancellation can
    * @return the new terms
    */
   public Work heardBy(Progress listener) {
-    return new Work(budget, seed, listener, cancellation);
+    return new Work(budget, seed, listener, cancellation, executor);
+  }
+
+  /**
+   * The same terms with another budget, as for a part of the work.
+   *
+   * @param limits how much it may spend
+   * @return the new terms
+   */
+  public Work within(Budget limits) {
+    return new Work(limits, seed, progress, cancellation, executor);
+  }
+
+  /**
+   * The same terms with the caller's own threads for the parallel parts.
+   *
+   * @param threads where to run them; {@code Runnable::run} for no thread but the caller's
+   * @return the new terms
+   */
+  public Work on(Executor threads) {
+    return new Work(budget, seed, progress, cancellation, Optional.of(threads));
   }
 }

@@ -53,15 +53,26 @@ class TypesetTest {
     assertThat(Typeset.latex(slant()))
         .isEqualTo(
             """
+            \\providecommand{\\fitted}[1]{#1}
             \\subsection*{Slant height \\& slope}
+
             \\paragraph{Face}
+
             Slant height:
-            \\[ s = \\sqrt{{r}^{2} + {H}^{2}} = \\sqrt{{3}^{2} + {4}^{2}} = 5\\,\\mathrm{m} \\]
+            \\[ \\fitted{\\begin{aligned}
+              s &= \\sqrt{{r}^{2} + {H}^{2}} \\\\
+              &= \\sqrt{{3}^{2} + {4}^{2}} \\\\
+              &= 5\\,\\mathrm{m}
+            \\end{aligned}} \\]
             Pythagoras [derived].
+
             Face slope:
-            \\[ \\theta_{\\mathrm{f}} = \\arcsin\\left(\\frac{H}{s}\\right) = \
-            \\arcsin\\left(\\frac{4}{5}\\right) = 0.927295\\,\\mathrm{rad} = \
-            53.1301\\,\\mathrm{^{\\circ}} \\]
+            \\[ \\fitted{\\begin{aligned}
+              \\theta_{\\mathrm{f}} &= \\arcsin\\left(\\frac{H}{s}\\right) \\\\
+              &= \\arcsin\\left(\\frac{4}{5}\\right) \\\\
+              &= 0.927295\\,\\mathrm{rad} \\\\
+              &= 53.1301\\,\\mathrm{^{\\circ}}
+            \\end{aligned}} \\]
             From the horizontal.
             """);
   }
@@ -70,7 +81,7 @@ class TypesetTest {
   void markdownListsNamesLinesAndSources() {
     assertThat(Typeset.markdown(slant()))
         .contains("### Slant height & slope\n\n#### Face\n\n- Slant height: `s = ")
-        .contains("(Pythagoras [derived])")
+        .contains("(Pythagoras \\[derived\\])")
         .endsWith("From the horizontal.\n");
   }
 
@@ -82,7 +93,7 @@ class TypesetTest {
         .isEqualTo("y = a × b^2 = (1.0E-9) × (-2)^2 = 4.0E-9");
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "20260718")
   void plainTextMeansWhatTheFormulaMeans(@ForAll("formulas") String text) {
     String written =
         new FormulaWriter(new PlainDialect(), Map.of())
@@ -93,7 +104,7 @@ class TypesetTest {
     assertThat(value(written)).isEqualTo(value(text)); // boxed, so that NaN equals NaN
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "20260719")
   void mathMlIsWellFormed(@ForAll("formulas") String text) throws Exception {
     StepRecorder steps = new StepRecorder();
     steps.step("y_1", "y").formula(text).with("a", 2, "").with("b", -3, "").gives(1, "kg/m3");

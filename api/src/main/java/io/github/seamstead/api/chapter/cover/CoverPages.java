@@ -9,6 +9,7 @@ import io.github.seamstead.geometry.pattern.PieceEdge;
 import io.github.seamstead.geometry.plane.Bounds;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The pieces of the cover: a drawing and an edge table for each shape, the cut list. */
 final class CoverPages {
@@ -51,6 +52,7 @@ final class CoverPages {
     for (CutShape shape : part.cuts()) {
       shape(book, shape);
     }
+    part.lining().ifPresent(lining -> lining(book, lining));
     book.end(Chapter.PATTERN);
   }
 
@@ -70,14 +72,47 @@ final class CoverPages {
     for (PieceEdge edge : piece.edges()) {
       rows.add(
           List.of(
-              edge.letter().isEmpty() ? "–" : edge.letter(),
-              edge.joint().isEmpty() ? "–" : edge.joint(),
+              shape.named(edge.letter()),
+              shape.named(edge.joint()),
               edge.allowance().role().label(),
               w.length(edge.finishedLength()),
               w.small(edge.allowance().width())));
     }
     addRuns(edges, rows);
     book.table(edges);
+    names(book, shape);
+  }
+
+  /** The pieces of one shape carry different names: what is written on each. */
+  private static void names(BookContext book, CutShape shape) {
+    if (!shape.namesDiffer()) {
+      return;
+    }
+    Table names =
+        new Table("What is written on each", "piece", "edge and joint, one after another");
+    for (PatternPiece each : shape.pieces()) {
+      names.row(
+          each.label(),
+          each.edges().stream()
+              .filter(edge -> !edge.letter().isEmpty())
+              .map(edge -> (edge.letter() + " " + edge.joint()).strip())
+              .collect(Collectors.joining(", ")));
+    }
+    book.table(names);
+  }
+
+  private static void lining(BookContext book, LiningPart lining) {
+    Words w = book.words();
+    PatternPiece piece = lining.panel().parts().get(0);
+    Bounds b = piece.cut().bounds();
+    book.heading("Lining");
+    Table table = new Table("Lining panels", "what", "#value");
+    table.row("panels, all of one shape", Integer.toString(lining.count()));
+    table.row("width to cut", w.length(b.width()));
+    table.row("height to cut", w.length(b.height()));
+    table.row("cloth in all", w.area(lining.clothArea()));
+    table.row("mass of all", w.mass(lining.clothMass()));
+    book.table(table);
   }
 
   /** A rounded edge has many like sides: rows in a run that read the same become one. */

@@ -1,7 +1,11 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.SameCut;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One shape to cut, as often as there are pieces of it.
@@ -28,6 +32,50 @@ public record CutShape(String id, List<PatternPiece> pieces) {
    */
   public PatternPiece pattern() {
     return pieces.get(0);
+  }
+
+  /**
+   * Gathers the shapes of a cover.
+   *
+   * @param panels the panels with their parts
+   * @param trims the pieces beside them
+   * @return one shape for each group of congruent pieces
+   */
+  static List<CutShape> of(List<Panel> panels, List<PatternPiece> trims) {
+    List<PatternPiece> pieces =
+        Stream.concat(panels.stream().flatMap(panel -> panel.pieces().stream()), trims.stream())
+            .toList();
+    List<CutShape> shapes = new ArrayList<>();
+    for (List<PatternPiece> group : SameCut.groups(pieces)) {
+      shapes.add(new CutShape("shape-" + (shapes.size() + 1), group));
+    }
+    return shapes;
+  }
+
+  /**
+   * Tells whether different names are written on the edges of the pieces.
+   *
+   * @return whether at least two pieces differ in the name of an edge or of its joint
+   */
+  public boolean namesDiffer() {
+    return pieces.stream().map(CutShape::names).distinct().count() > 1;
+  }
+
+  private static List<String> names(PatternPiece piece) {
+    return piece.edges().stream().map(edge -> edge.letter() + " " + edge.joint()).toList();
+  }
+
+  /**
+   * Writes the name of an edge or joint where it holds for all pieces of the shape.
+   *
+   * @param name the name on the first piece; may be empty
+   * @return the name, a dash for none, or that each piece has its own
+   */
+  String named(String name) {
+    if (name.isEmpty()) {
+      return "–";
+    }
+    return namesDiffer() ? "see each" : name;
   }
 
   /**

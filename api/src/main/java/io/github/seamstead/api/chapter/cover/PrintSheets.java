@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.api.page.Page;
 import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.geometry.pattern.PieceDrawing;
 import io.github.seamstead.geometry.pattern.PieceDrawing.Line;
@@ -45,7 +46,7 @@ public final class PrintSheets {
       if (isSmall(drawing, paper)) {
         PrintTiles tiles = PrintTiles.plan(drawing, paper, PRINTER_MARGIN_MM, OVERLAP_MM);
         String name = shape.name() + ", " + shape.pieces().size() + " to cut";
-        tiles.tiles().forEach(tile -> sheets.add(sheet(drawing, tiles, tile, name)));
+        tiles.tiles().forEach(tile -> sheets.add(sheet(drawing, tiles, tile, shape.id(), name)));
       }
     }
     return sheets.isEmpty() ? Optional.empty() : Optional.of(page(sheets, paper));
@@ -60,6 +61,7 @@ public final class PrintSheets {
   private static String page(List<String> sheets, PaperSize paper) {
     Markup page = new Markup().raw("<!DOCTYPE html>\n").open("html", "lang", "en").open("head");
     page.empty("meta", "charset", "utf-8");
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", Page.POLICY);
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
     page.element("title", "Print sheets, true size");
     page.open("style")
@@ -86,10 +88,11 @@ public final class PrintSheets {
     return page.close().close().raw("\n").toString();
   }
 
-  private static String sheet(PieceDrawing drawing, PrintTiles tiles, Tile tile, String name) {
+  private static String sheet(
+      PieceDrawing drawing, PrintTiles tiles, Tile tile, String shape, String name) {
     double width = tiles.turned() ? tiles.paper().height() : tiles.paper().width();
     double height = tiles.turned() ? tiles.paper().width() : tiles.paper().height();
-    String id = Markup.anchor(drawing.pieceId()) + "-" + tile.number();
+    String id = shape + "-" + tile.number();
     String title =
         name
             + ": sheet "

@@ -2,10 +2,8 @@ package io.github.seamstead.api.chapter.drying;
 
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.materials.drying.Cracking;
-import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
-import io.github.seamstead.shared.quantity.Numbers;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,18 +19,32 @@ final class DryingFacts {
         .number(
             "balanceMoisture", "water over dry mass when dry", d -> d.forecast().balanceMoisture())
         .many("milestones", "days to each state", milestone(), d -> d.forecast().milestones())
-        .maybe(
-            "aired",
-            "the same with " + Numbers.plain(DryingPart.AIRED) + " times the air speed",
-            aired(),
-            DryingPart::aired)
+        .number("moisture", "water over dry mass as it is laid", DryingPart::moisture)
+        .maybe("air", "what its water does to the air under the cover", air(), DryingPart::air)
         .maybe("cracks", "cracks to expect", cracks(), DryingPart::cracking)
+        .texts("crackAdvice", "what to do about them", DryingPart::crackAdvice)
         .maybe("repair", "slip that fills them", repair(), DryingPart::repair);
   }
 
-  private static Facts<DryingForecast.Comparison> aired() {
-    return new Facts<DryingForecast.Comparison>()
-        .many("milestones", "days to each state", milestone(), c -> c.changed().milestones());
+  private static Facts<CoverAir> air() {
+    return new Facts<CoverAir>()
+        .number("waterFirstDay_kg", "water given in the first day", CoverAir::waterFirstDay)
+        .number("roomVolume_m3", "air under the cover", CoverAir::roomVolume)
+        .number(
+            "leastChangesPerDay",
+            "air changes a day that carry it off if the air leaves saturated",
+            CoverAir::leastChanges)
+        .number(
+            "changesPerDayToHold",
+            "air changes a day that keep the humidity within ten points of that stated",
+            CoverAir::changesToHold)
+        .number("shutChangesPerDay", "air changes a day of a shut cover", CoverAir::shutChanges)
+        .number("shutHumidity", "humidity over the wet layer then", CoverAir::shutHumidity)
+        .many(
+            "shutMilestones",
+            "days to each state then",
+            milestone(),
+            air -> air.shut().milestones());
   }
 
   private static Facts<Milestone> milestone() {
@@ -47,12 +59,16 @@ final class DryingFacts {
   private static Facts<Cracking> cracks() {
     return new Facts<Cracking>()
         .range("freeShrinkage", "shrinkage if nothing held it", Cracking::freeShrinkage)
-        .range("widthPerMetre", "crack width over length", Cracking::widthPerMetre);
+        .range("forecast", "crack width over length by the soil's bar", Cracking::forecast)
+        .maybeNumber("measured", "crack width over length of the sample", c -> boxed(c.measured()))
+        .range("widthPerMetre", "crack width over length that counts", Cracking::widthPerMetre);
   }
 
   private static Facts<SlipRepair> repair() {
     return new Facts<SlipRepair>()
         .range("volume_m3", "slip to mix", SlipRepair::volume)
+        .range("cracks_m3", "the part of it for the cracks", SlipRepair::cracks)
+        .number("skim_m3", "the part of it for a skim over all", SlipRepair::skim)
         .number("water_kg", "its water", SlipRepair::water);
   }
 

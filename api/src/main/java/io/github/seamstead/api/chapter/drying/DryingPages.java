@@ -6,17 +6,15 @@ import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Chart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
-import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.drying.DryingCurve;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
-import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.materials.floor.LayerRole;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.StringJoiner;
 
 /** How long each wet layer dries, how it cracks, and what mends it. */
 final class DryingPages {
@@ -24,8 +22,8 @@ final class DryingPages {
   private static final double DAY = 86_400;
   private static final int CHART_POINTS = 60;
 
-  /** In days; less is not worth a sentence. */
-  private static final double LEAST_SAVING = 0.05;
+  /** In days. */
+  private static final double AT_ONCE = 0.01;
 
   private DryingPages() {}
 
@@ -38,8 +36,9 @@ final class DryingPages {
         table.row(m.name(), days(m.soonest(), m), days(m.likely(), m), days(m.latest(), m));
       }
       book.table(table);
-      part.aired().ifPresent(aired -> aired(book, aired));
-      cracks(book, part);
+      rammed(book, part);
+      CrackSection.air(book, part);
+      CrackSection.cracks(book, part);
     }
     book.note(
         "Published rates scatter widely, so the range is wide. Weigh a test tile of the same mix on"
@@ -47,55 +46,23 @@ final class DryingPages {
     book.end(Chapter.DRYING);
   }
 
-  /** Says what more air does; by the likely runs, since both have the same wide range. */
-  private static void aired(BookContext book, DryingForecast.Comparison aired) {
-    StringJoiner saved = new StringJoiner(", ");
-    for (int i = 0; i < aired.daysSaved().size(); i++) {
-      OptionalDouble days = aired.daysSaved().get(i);
-      if (days.isPresent()) {
-        saved.add(aired.asIs().milestones().get(i).name() + " " + sooner(days.getAsDouble()));
-      }
-    }
-    if (saved.length() > 0) {
-      book.paragraph(
-          "With "
-              + Numbers.plain(DryingPart.AIRED)
-              + " times the air over the floor, as with doors and vents wide open: "
-              + saved
-              + ". Dry it evenly: a draught on one side opens cracks.");
-    }
-  }
-
-  private static String sooner(double days) {
-    return Math.abs(days) < LEAST_SAVING
-        ? "no sooner"
-        : "about "
-            + Numbers.significant(Math.abs(days), Math.abs(days) < 10 ? 1 : 2)
-            + "\u00a0d "
-            + (days > 0 ? "sooner" : "later");
-  }
-
-  private static void cracks(BookContext book, DryingPart part) {
+  /** A dry pack stands by ramming; nobody should wait for it to dry. */
+  private static void rammed(BookContext book, DryingPart part) {
     Words w = book.words();
-    part.cracking()
-        .ifPresent(
-            c -> {
-              Table table = new Table("Cracks", "what", "#likely (range)");
-              table.row("free shrinkage of the coat", w.range(c.freeShrinkage(), w::percent));
-              table.row(
-                  "all crack widths together, in one metre",
-                  w.range(c.widthPerMetre(), x -> BookContext.number(x * 1000, 1) + "\u00a0mm"));
-              part.repair()
-                  .ifPresent(
-                      slip -> {
-                        table.row("slip to mend them", w.range(slip.volume(), w::litres));
-                        slip.parts()
-                            .forEach(p -> table.row("slip: " + p.name(), w.mass(p.dryMass())));
-                        table.row("slip: water", w.litres(slip.water() / 1000));
-                        table.row("slip: sieve", w.small(slip.sieve()));
-                      });
-              book.table(table);
-            });
+    if (part.layer().role() == LayerRole.DRY_PACK) {
+      book.paragraph(
+          "It is walked on as soon as it is rammed. Lay the coat the same or the next day, on the"
+              + " pack still damp, and keep it under a sheet until then; its water dries out"
+              + " through the coat, whose days count it in.");
+    }
+    if (part.moisture() > part.layer().mix().placingMoisture() + 1e-3) {
+      book.note(
+          "Its materials are wetter than wanted: reckoned from "
+              + w.percent(part.moisture())
+              + " of water as it is laid, not from "
+              + w.percent(part.layer().mix().placingMoisture())
+              + ".");
+    }
   }
 
   private static Drawing curve(DryingPart part) {
@@ -122,7 +89,7 @@ final class DryingPages {
       chart.line(List.of(new double[] {0, y}, new double[] {days, y}), Ink.SEAM, m.name(), 1);
     }
     return chart.drawing(
-        "drying-" + Markup.anchor(part.layer().name()),
+        "drying-" + part.layer().name(),
         "Drying of the " + part.layer().name(),
         "Mean moisture of the coat over the days: likely line in a grey band from the fastest to"
             + " the slowest reasonable drying; dashed lines mark the states named.");
@@ -138,7 +105,10 @@ final class DryingPages {
     return points;
   }
 
-  private static String days(OptionalDouble days, Milestone milestone) {
+  static String days(OptionalDouble days, Milestone milestone) {
+    if (days.isPresent() && days.getAsDouble() < AT_ONCE) {
+      return "at once";
+    }
     return days.isPresent()
         ? BookContext.number(days.getAsDouble(), days.getAsDouble() < 10 ? 1 : 0) + "\u00a0d"
         : "not in " + BookContext.number(milestone.horizon(), 0) + "\u00a0d";

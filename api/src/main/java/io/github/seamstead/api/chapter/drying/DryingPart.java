@@ -4,25 +4,42 @@ import io.github.seamstead.materials.drying.Cracking;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.SlipRepair;
 import io.github.seamstead.materials.floor.EarthLayer;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * How one mixed layer dries.
  *
  * @param layer the layer
- * @param forecast days to firm, walkable and dry, with their ranges
- * @param cracking cracks to expect; empty if the soil has no shrinkage test, or for a dry pack
+ * @param moisture as it is really laid, water over dry mass
+ * @param forecast days to each state, with their ranges
+ * @param cracking cracks to expect; empty if there is neither a bar nor a sample, or for a dry pack
+ * @param crackAdvice what to do about them
  * @param repair the slip that fills them; empty without {@code cracking}
- * @param aired the forecast beside one with {@link #AIRED} times the air speed over the floor, as
- *     doors and vents wide open may give; empty where that would be a gale
+ * @param air what its water does to the air under the cover; empty if the room is not known or the
+ *     air is saturated
  */
 public record DryingPart(
     EarthLayer layer,
+    double moisture,
     DryingForecast forecast,
     Optional<Cracking> cracking,
+    List<String> crackAdvice,
     Optional<SlipRepair> repair,
-    Optional<DryingForecast.Comparison> aired) {
+    Optional<CoverAir> air) {
 
-  /** How many times faster the air moves in the compared forecast (an example, not a measure). */
-  public static final double AIRED = 2;
+  /**
+   * Copies the list.
+   *
+   * @param layer the layer
+   * @param moisture as it is really laid
+   * @param forecast days to each state
+   * @param cracking cracks to expect
+   * @param crackAdvice what to do about them
+   * @param repair the slip
+   * @param air under the cover
+   */
+  public DryingPart {
+    crackAdvice = List.copyOf(crackAdvice);
+  }
 }

@@ -2,10 +2,11 @@ package io.github.seamstead.api.chapter.drying;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.floor.FloorPart;
+import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.soil.MixPart;
 import io.github.seamstead.api.chapter.soil.SoilPart;
-import io.github.seamstead.api.chapter.soil.SoilPlanner;
+import io.github.seamstead.api.chapter.soil.TrialPart;
 import io.github.seamstead.api.job.Weather;
 import io.github.seamstead.materials.drying.AirState;
 import io.github.seamstead.materials.drying.Cracking;
@@ -14,11 +15,16 @@ import io.github.seamstead.materials.drying.DryingDoubt;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.DryingSlab;
 import io.github.seamstead.materials.drying.EarthMoisture;
-import io.github.seamstead.materials.drying.Shrinkage;
+import io.github.seamstead.materials.drying.FloorDrying;
+import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.drying.Ventilation;
+import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.EarthLayer;
-import io.github.seamstead.materials.floor.EarthQuantity;
+import io.github.seamstead.materials.floor.FloorCautions;
+import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.LayerRole;
-import io.github.seamstead.shared.uncertainty.Range;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,19 +32,32 @@ import java.util.Optional;
 /** Forecasts how the mixed layers dry and crack. */
 final class DryingPlanner {
 
-  /** Plastic limit of a sandy floor mix where no test of the mix is stated (common practice). */
-  private static final double MIX_PLASTIC_LIMIT = 0.14;
+  private static final double DAY = io.github.seamstead.materials.drying.Weather.DAY;
+  private static final EarthMoisture EARTH = EarthMoisture.sandyMix();
 
-  /** Thickness of a skim of slip over the mended coat, in metres (common practice). */
-  private static final double SKIM = 0.001;
+  private final Run run;
+  private final FloorPart floor;
+  private final Weather stated;
+  private final Optional<Double> room;
+  private final io.github.seamstead.materials.drying.Weather weather;
 
-  /** Air over the floor beyond which no more of it is advised, in m/s (Beaufort 8, from memory). */
-  private static final double GALE = 17.2;
-
-  private DryingPlanner() {}
+  private DryingPlanner(Run run, FloorPart floor, Weather stated, Optional<FramePart> frame) {
+    this.run = run;
+    this.floor = floor;
+    this.stated = stated;
+    this.room = stated.roomVolume().or(() -> frame.map(f -> f.measures().volume()));
+    this.weather =
+        io.github.seamstead.materials.drying.Weather.constant(
+            new AirState(stated.temperature(), stated.humidity(), stated.airSpeed()));
+  }
 
   static List<DryingPart> plan(
-      Run run, Optional<FloorPart> floor, List<SoilPart> soils, List<MixPart> mixes) {
+      Run run,
+      Optional<FloorPart> floor,
+      Optional<FramePart> frame,
+      List<SoilPart> soils,
+      List<MixPart> mixes,
+      List<TrialPart> trials) {
     if (floor.isEmpty()) {
       return List.of();
     }
@@ -48,88 +67,118 @@ final class DryingPlanner {
       return List.of();
     }
     run.assume(
-        "$.floor.mixes[*].plasticLimit",
-        "14 %",
-        "common practice: a sandy floor mix is firm at its plastic limit");
+        "$.weather",
+        "dry at 75 %",
+        "common practice: a layer is dry when air sealed in over it stays at 75 % humidity");
+    run.caution(Chapter.DRYING, FloorCautions.heating());
+    CrackPlanner cracks = new CrackPlanner(run, soils, mixes, trials);
     List<DryingPart> parts = new ArrayList<>();
-    for (EarthQuantity quantity : floor.get().buildUp().earth()) {
-      if (quantity.layer().mixed()) {
-        run.attempt("$.weather", () -> part(run, quantity, weather.get(), soils, mixes))
+    BuildUp buildUp = floor.get().buildUp();
+    for (int i = 0; i < buildUp.layers().size(); i++) {
+      if (buildUp.layers().get(i) instanceof EarthLayer layer && layer.mixed()) {
+        int index = i;
+        run.attempt(
+                "$.weather",
+                () ->
+                    new DryingPlanner(run, floor.get(), weather.get(), frame)
+                        .part(index, layer, cracks))
             .ifPresent(parts::add);
       }
     }
     return parts;
   }
 
-  private static DryingPart part(
-      Run run, EarthQuantity quantity, Weather stated, List<SoilPart> soils, List<MixPart> mixes) {
-    EarthLayer layer = quantity.layer();
-    DryingSlab slab =
-        DryingSlab.sealed(
-            layer.thickness(),
-            layer.mix().compactedDryDensity().likely(),
-            layer.mix().placingMoisture(),
-            EarthMoisture.sandyMix());
-    io.github.seamstead.materials.drying.Weather weather =
-        io.github.seamstead.materials.drying.Weather.constant(
-            new AirState(stated.temperature(), stated.humidity(), stated.airSpeed()));
-    double firm = Math.min(MIX_PLASTIC_LIMIT, layer.mix().placingMoisture());
-    DryingCriteria criteria = DryingCriteria.ofPlasticLimit(firm);
-    double days = stated.horizon() / io.github.seamstead.materials.drying.Weather.DAY;
-    Optional<DryingForecast.Comparison> aired =
-        stated.airSpeed() * DryingPart.AIRED > GALE
-            ? Optional.empty()
-            : Optional.of(
-                DryingForecast.compare(
-                    slab,
-                    weather,
-                    weather.changed(0, DryingPart.AIRED),
-                    criteria,
-                    DryingDoubt.published(),
-                    days));
-    DryingForecast forecast =
-        aired
-            .map(DryingForecast.Comparison::asIs)
-            .orElseGet(
-                () -> DryingForecast.of(slab, weather, criteria, DryingDoubt.published(), days));
-    Optional<Cracking> cracking = cracking(run, layer, soils, mixes);
+  private DryingPart part(int index, EarthLayer layer, CrackPlanner cracks) {
+    if (layer.role() == LayerRole.EARTH_COAT) {
+      run.assume(
+          "$.floor.mixes[*].plasticLimit",
+          Numbers.plain(DryingCriteria.SANDY_MIX_PLASTIC_LIMIT * 100) + " %",
+          "common practice: a sandy floor mix is firm at its plastic limit");
+    }
+    DryingSlab slab = FloorDrying.slab(floor.buildUp(), index, this::moisture, EARTH);
+    DryingCriteria criteria = FloorDrying.criteria(layer, moisture(layer), EARTH);
+    DryingForecast forecast = forecast(slab, criteria, ventilation(stated.airChanges()));
+    if (forecast.neverDries() && !covered(index)) {
+      run.unmet(
+          Chapter.DRYING,
+          layer.name()
+              + ": in air of "
+              + Numbers.fixed(stated.humidity() * 100, 0)
+              + " % it never gets as dry as a coat or oil wants it, which takes air below "
+              + Numbers.fixed(DryingCriteria.DRY_HUMIDITY * 100, 0)
+              + " %; wait for drier weather, or warm the room with the vents open");
+    }
+    Optional<Cracking> cracking = cracks.of(layer);
+    double area = floor.buildUp().footprint().area();
     return new DryingPart(
         layer,
+        moisture(layer),
         forecast,
         cracking,
-        cracking.map(c -> c.slip(quantity.area(), layer.thickness(), SKIM, layer.mix())),
-        aired);
+        cracking
+            .map(c -> c.advice(layer.mix().fibreShare() > 0, layer.thickness()))
+            .orElse(List.of()),
+        cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
+        covered(index) ? Optional.empty() : air(slab, criteria, forecast, area));
   }
 
-  private static Optional<Cracking> cracking(
-      Run run, EarthLayer layer, List<SoilPart> soils, List<MixPart> mixes) {
-    if (layer.role() != LayerRole.EARTH_COAT) {
+  /** Tells whether the next layer is laid on this one while it is damp. */
+  private boolean covered(int index) {
+    List<Layer> layers = floor.buildUp().layers();
+    return layers.get(index) instanceof EarthLayer pack
+        && pack.role() == LayerRole.DRY_PACK
+        && index + 1 < layers.size()
+        && layers.get(index + 1) instanceof EarthLayer next
+        && next.mixed();
+  }
+
+  /** As it comes out of the mixer, wetter than wanted where the parts are. */
+  private double moisture(EarthLayer layer) {
+    return floor.batches().stream()
+        .filter(plan -> plan.quantity().layer().equals(layer))
+        .mapToDouble(plan -> plan.batch().moisture())
+        .findFirst()
+        .orElse(layer.mix().moistureAsMixed());
+  }
+
+  private DryingForecast forecast(
+      DryingSlab slab, DryingCriteria criteria, Optional<Ventilation> ventilation) {
+    return DryingForecast.of(
+        slab, weather, ventilation, criteria, DryingDoubt.published(), stated.horizon() / DAY);
+  }
+
+  private Optional<Ventilation> ventilation(Optional<? extends Number> changes) {
+    double area = floor.buildUp().footprint().area();
+    return changes.flatMap(n -> room.map(v -> new Ventilation(n.doubleValue(), v, area)));
+  }
+
+  private Optional<CoverAir> air(
+      DryingSlab slab, DryingCriteria criteria, DryingForecast forecast, double area) {
+    if (room.isEmpty() || stated.humidity() >= 0.999) {
       return Optional.empty();
     }
-    MixPart mix =
-        mixes.stream().filter(m -> m.floorMix().equals(layer.mix())).findFirst().orElseThrow();
-    SoilPart soil =
-        soils.stream()
-            .filter(s -> s.sample().id().equals(mix.spec().soil()))
-            .findFirst()
-            .orElseThrow();
-    if (soil.sample().shrinkage().isEmpty()) {
-      run.skip(
-          Chapter.DRYING,
-          "cracks of "
-              + layer.name()
-              + ": the soil "
-              + mix.spec().soil()
-              + " has no shrinkage bar");
-      return Optional.empty();
-    }
-    double shrinkage = SoilPlanner.shrinkage(soil.sample().shrinkage().get()).ratio();
-    double share = mix.blend().rounded().dryMassRatios().get(0);
-    Range free = Shrinkage.ofMix(shrinkage, share);
+    double water = forecast.likely().evaporatedAt(Math.min(DAY, forecast.likely().duration()));
+    double daily = water * area;
+    double hold = Math.min(1, stated.humidity() + 0.1);
+    Ventilation shut = ventilation(Optional.of(Ventilation.SHUT)).orElseThrow();
+    double humidity =
+        run.worked(
+            "materials.drying.closed-cover",
+            "Humidity under a cover that is shut",
+            steps -> shut.humidityOverWetFloor(weather.states().get(0), steps));
     return Optional.of(
-        Cracking.of(
-            free,
-            Cracking.ROUGH_BASE,
-            mix.spec().fibre() ? Cracking.WITH_FIBRE : Cracking.WITHOUT_FIBRE));
+        new CoverAir(
+            daily,
+            room.get(),
+            changes(daily, 1),
+            changes(daily, hold),
+            Ventilation.SHUT,
+            humidity,
+            forecast(slab, criteria, Optional.of(shut))));
+  }
+
+  private double changes(double daily, double leaving) {
+    return Ventilation.changesFor(
+        daily, room.orElseThrow(), stated.temperature(), stated.humidity(), leaving, Steps.none());
   }
 }

@@ -90,17 +90,19 @@ final class FloorDrawings {
       canvas.text(at.x(), at.y(), Integer.toString(sector.order()), 15, "middle", 0);
     }
     Sector door = plan.sectors().get(plan.door() - 1);
-    PlanPoint a = door.outline().get(1);
-    PlanPoint b = door.outline().get(2);
-    canvas.line(a.x(), a.y(), b.x(), b.y(), Ink.HEAVY);
+    List<PlanPoint> edge = door.outline().subList(1, door.outline().size());
+    for (int i = 0; i + 1 < edge.size(); i++) {
+      canvas.line(
+          edge.get(i).x(), edge.get(i).y(), edge.get(i + 1).x(), edge.get(i + 1).y(), Ink.HEAVY);
+    }
     canvas.dot(plan.centre().x(), plan.centre().y(), 4, Ink.CUT, Shade.MIDDLE);
     return canvas.drawing(
         "floor-sectors",
         "Sectors of the floor in the order of laying",
         plan.sectors().size()
-            + " sectors round the centre post. Lay them in the order of their numbers, from the far"
-            + " side to the door (heavy line), so that nobody is shut in and every joint is wet to"
-            + " wet.");
+            + " sectors round the middle (dot), with the numbers of the tables. Lay them in the"
+            + " order of their numbers, from the far side to the door (heavy line), so that nobody"
+            + " is shut in and every joint is wet to wet.");
   }
 
   private static List<double[]> points(List<PlanPoint> points) {

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.floor;
 
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.materials.floor.BatchClay;
 import io.github.seamstead.materials.floor.BatchPart;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.EarthQuantity;
@@ -10,6 +11,7 @@ import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.Sector;
 import io.github.seamstead.materials.floor.Settlement;
+import io.github.seamstead.shared.quantity.Numbers;
 
 /** The floor as data. */
 final class FloorFacts {
@@ -25,12 +27,14 @@ final class FloorFacts {
         .many("membranes", "membranes", membrane(), f -> f.buildUp().membranes())
         .many("finishes", "oil and wax", finish(), f -> f.buildUp().finishes())
         .many("sectors", "sectors round the centre", sector(), f -> f.sectors().sectors())
-        .many("batches", "mixer loads of each mixed layer", batches(), FloorPart::batches)
+        .many("batches", "loads of each mixed layer", batches(), FloorPart::batches)
+        .many("batchClay", "what rounding to buckets does to them", clay(), FloorPart::clays)
+        .many("steps", "the work, from the ground up", FloorStepFacts.step(), FloorPart::steps)
         .maybe("orders", "what to order", orders(), FloorPart::orders)
         .maybe("work", "the crew's hours on the earth layers", work(), FloorPart::work)
         .many(
             "barrowTrips",
-            "barrow trips from mixer to floor, likely",
+            "barrow trips to the floor for each earth layer, likely",
             barrowTrips(),
             FloorPart::barrowTrips)
         .maybe("settlement", "how far soft ground sinks", settlement(), FloorPart::settlement)
@@ -90,8 +94,8 @@ final class FloorFacts {
 
   private static Facts<Sector> sector() {
     return new Facts<Sector>()
-        .whole("number", "its number", Sector::number)
-        .whole("order", "its place in the order of laying", Sector::order)
+        .whole("side", "the side it lies at, counter-clockwise", Sector::number)
+        .whole("order", "its number: its place in the order of laying", Sector::order)
         .number("area_m2", "its area", Sector::area);
   }
 
@@ -100,8 +104,21 @@ final class FloorFacts {
         .text("layer", "the layer", b -> b.quantity().layer().name())
         .range("loads", "mixer loads", BatchPlan::count)
         .number("water_kg", "water to add to one load", b -> b.batch().water())
+        .number("excessWater_kg", "water too much in its parts", b -> b.batch().excessWater())
+        .number("moisture", "water over dry mass as it is laid", b -> b.batch().moisture())
         .number("mass_kg", "mass of one load", b -> b.batch().mass())
         .many("parts", "what goes into one load", part(), b -> b.batch().parts());
+  }
+
+  private static Facts<BatchClay> clay() {
+    return new Facts<BatchClay>()
+        .text("mix", "its name", c -> c.batch().mix().name())
+        .number("wanted", "share of clay of the recipe", BatchClay::wanted)
+        .number("batched", "share of clay of the load in buckets", BatchClay::batched)
+        .maybeText(
+            "refusal",
+            "why the load must not be mixed, and what would be right",
+            c -> c.refusal(v -> Numbers.significant(v * 1000, 3) + " L"));
   }
 
   private static Facts<BatchPart> part() {

@@ -20,41 +20,31 @@ import java.util.Optional;
 final class FloorLabour {
 
   private static final double HOUR = 3600;
-  private static final double MINUTE = 60;
 
   private FloorLabour() {}
 
   static Optional<FloorWork> work(
-      Run run, BuildUp buildUp, List<BatchPlan> batches, double cycleSeconds) {
+      Run run, List<EarthQuantity> earth, List<BatchPlan> batches, CrewRates rates) {
     Optional<Crew> crew = run.document().site().flatMap(Site::crew);
     if (crew.isEmpty()) {
       run.skip(Chapter.FLOOR, "hours of the crew: the document has no crew under site");
       return Optional.empty();
     }
-    CrewRates rates =
-        CrewRates.beginners(crew.get().people()).withUsualMinutesPerLoad(cycleSeconds / MINUTE);
     run.assume(
         "$.site.crew",
-        "0.4 to 1.5 h/m2",
-        "common practice: beginners barrow, spread and level or ram a square metre of a layer");
+        "beginners",
+        "hours to wheel, spread, ram and trowel grow with the loose volume and the area of each"
+            + " layer, by published labour factors");
     List<FloorWork.LayerWork> layers = new ArrayList<>();
     Range hours = Range.exactly(0);
     Range clock = Range.exactly(0);
-    for (EarthQuantity quantity : buildUp.earth()) {
-      Optional<BatchPlan> plan =
-          batches.stream().filter(b -> b.quantity().equals(quantity)).findFirst();
+    for (EarthQuantity quantity : earth) {
+      Optional<BatchPlan> plan = planOf(quantity, batches);
       WorkTime time = WorkTime.of(quantity, plan, rates);
       run.worked(
           "materials.floor.work",
           "Hours for the " + quantity.layer().name(),
-          steps ->
-              WorkTime.personHours(
-                  plan.map(b -> b.count().likely()).orElse(0.0),
-                  rates.minutesPerLoad().likely(),
-                  rates.peopleAtMixer(),
-                  quantity.area(),
-                  rates.layingHoursPerSquareMetre().likely(),
-                  steps));
+          steps -> WorkTime.likelyHours(quantity, plan, rates, steps));
       layers.add(new FloorWork.LayerWork(quantity.layer().name(), time));
       hours = hours.plus(time.personHours());
       clock = clock.plus(time.elapsedHours());
@@ -63,16 +53,25 @@ final class FloorLabour {
     return Optional.of(new FloorWork(layers, hours, clock, days));
   }
 
-  static List<BarrowTrips> barrowTrips(Run run, PlantBarrow barrow, List<BatchPlan> batches) {
+  private static Optional<BatchPlan> planOf(EarthQuantity quantity, List<BatchPlan> batches) {
+    return batches.stream().filter(b -> b.quantity().equals(quantity)).findFirst();
+  }
+
+  /** Trips of each earth layer: from the mixer, or from the heap where it is tipped as it comes. */
+  static List<BarrowTrips> barrowTrips(
+      Run run, PlantBarrow barrow, List<EarthQuantity> earth, List<BatchPlan> batches) {
     double payload =
         barrow
             .payload()
-            .orElseGet(() -> FloorPlanner.densest(run, "$.plant.barrow.payload", barrow.volume()));
-    return batches.stream()
+            .orElseGet(() -> FloorMixing.densest(run, "$.plant.barrow.payload", barrow.volume()));
+    return earth.stream()
         .map(
-            b ->
+            q ->
                 new BarrowTrips(
-                    b.quantity().layer().name(), b.barrowTrips(barrow.volume(), payload)))
+                    q.layer().name(),
+                    planOf(q, batches)
+                        .map(b -> b.barrowTrips(barrow.volume(), payload))
+                        .orElseGet(() -> q.barrowTrips(barrow.volume(), payload))))
         .toList();
   }
 

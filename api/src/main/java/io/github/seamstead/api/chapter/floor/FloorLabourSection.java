@@ -15,7 +15,7 @@ final class FloorLabourSection {
   static void write(BookContext book, FloorPart floor) {
     floor.work().ifPresent(work -> hours(book, work));
     if (!floor.barrowTrips().isEmpty()) {
-      Table table = new Table("Barrow trips from the mixer", "layer", "#likely trips");
+      Table table = new Table("Barrow trips to the floor", "layer", "#likely trips");
       floor.barrowTrips().forEach(t -> table.row(t.layer(), Integer.toString(t.trips())));
       book.table(table);
     }
@@ -38,7 +38,7 @@ final class FloorLabourSection {
     book.paragraph(
         "Working days, one layer after the other: "
             + rough(book, work.days(), "d")
-            + ". A crew of beginners with a small mixer; membrane, finishes and the days of drying"
+            + ". A crew of beginners; digging, membrane, finishes and the days of drying"
             + " between the layers come on top.");
   }
 

@@ -3,17 +3,12 @@ package io.github.seamstead.api.chapter.floor;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
-import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Table;
-import io.github.seamstead.materials.floor.BatchPart;
-import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.EarthQuantity;
 import io.github.seamstead.materials.floor.FinishQuantity;
-import io.github.seamstead.materials.floor.JointTiming;
 import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
-import io.github.seamstead.materials.floor.SectorBatches;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -46,64 +41,11 @@ final class FloorPages {
     book.table(layers);
     floor.buildUp().advice().forEach(book::note);
     book.figure(FloorDrawings.sectors(floor.sectors(), floor.buildUp().footprint()));
-    floor.batches().forEach(batch -> batch(book, floor, batch));
-    floor.timings().stream()
-        .map(JointTiming::warning)
-        .forEach(warning -> warning.ifPresent(book::note));
+    MixerCards.write(book, floor);
     FloorLabourSection.write(book, floor);
     floor.orders().ifPresent(orders -> orders(book, orders));
+    FloorStepsSection.write(book, floor);
     book.end(Chapter.FLOOR);
-  }
-
-  private static void batch(BookContext book, FloorPart floor, BatchPlan plan) {
-    Words w = book.words();
-    Markup body = book.body();
-    String name = plan.quantity().layer().name();
-    body.open("div", "class", "card");
-    body.element("h3", "At the mixer: " + name);
-    body.element(
-        "p",
-        "Mix "
-            + plan.likelyCount()
-            + " loads"
-            + (plan.count().low() == plan.count().high()
-                ? ""
-                : " ("
-                    + Math.round(plan.count().low())
-                    + " to "
-                    + Math.round(plan.count().high())
-                    + ")"),
-        "class",
-        "key");
-    body.open("ul");
-    for (BatchPart part : plan.batch().parts()) {
-      body.open("li")
-          .element("strong", BookContext.number(part.buckets(), 1) + " buckets")
-          .text(" " + part.part().name())
-          .closeLine();
-    }
-    body.open("li")
-        .element("strong", w.litres(plan.batch().water() / 1000))
-        .text(" water")
-        .closeLine();
-    body.closeLine();
-    body.element(
-        "p",
-        "A bucket is to the brim, struck level, and not shaken down. Add the last of the water by"
-            + " feel: a handful must hold when squeezed and break clean.");
-    body.closeLine();
-    Table table =
-        new Table(
-            "Loads by sector: " + name, "lay", "sector", "#loads", "#first load", "#last load");
-    for (SectorBatches s : floor.sectors().batches(plan)) {
-      table.row(
-          s.sector().order() + ".",
-          Integer.toString(s.sector().number()),
-          BookContext.number(s.loads(), 1),
-          Integer.toString(s.firstLoad()),
-          Integer.toString(s.lastLoad()));
-    }
-    book.table(table);
   }
 
   private static void orders(BookContext book, OrderList orders) {
@@ -123,8 +65,8 @@ final class FloorPages {
       csv.add(
           List.of(
               line.material(),
-              BookContext.number(line.ordered(), 0),
-              "kg",
+              BookContext.number(w.inMassUnit(line.ordered()), 0),
+              w.massUnit(),
               BookContext.number(line.cost(), 2)));
     }
     book.table(table);
@@ -136,8 +78,13 @@ final class FloorPages {
       csv.add(List.of(m.layer().name(), Integer.toString(m.rolls()), "roll", ""));
     }
     for (FinishQuantity f : orders.finishes()) {
-      rest.row(f.layer().name(), w.range(f.litres(), l -> BookContext.number(l, 1) + " l"));
-      csv.add(List.of(f.layer().name(), BookContext.number(f.litres().high(), 1), "l", ""));
+      rest.row(f.layer().name(), w.range(f.litres(), l -> w.litres(l / 1000)));
+      csv.add(
+          List.of(
+              f.layer().name(),
+              BookContext.number(w.inLiquidUnit(f.litres().high() / 1000), 1),
+              w.liquidUnit(),
+              ""));
     }
     book.table(rest);
     book.list("shopping-list.csv", csv);

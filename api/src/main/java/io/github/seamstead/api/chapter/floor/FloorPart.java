@@ -1,7 +1,9 @@
 package io.github.seamstead.api.chapter.floor;
 
+import io.github.seamstead.materials.floor.BatchClay;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.BuildUp;
+import io.github.seamstead.materials.floor.FloorStep;
 import io.github.seamstead.materials.floor.JointTiming;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.SectorPlan;
@@ -14,12 +16,15 @@ import java.util.Optional;
  *
  * @param buildUp its layers over its plan
  * @param sectors the sectors round the centre, in the order of laying
- * @param batches the mixer loads of each mixed layer; empty without a mixer
+ * @param batches the loads of each mixed layer, of the mixer or on a tarpaulin
  * @param timings how long wet edges wait, for each entry of {@code batches}
- * @param orders what to order; empty without a mixer
- * @param work the crew's hours; empty without a mixer or a crew
- * @param barrowTrips from mixer to floor, for each entry of {@code batches}; empty without a barrow
+ * @param orders what to order
+ * @param work the crew's hours; empty without a crew
+ * @param barrowTrips to the floor, for each earth layer; empty without a barrow
  * @param settlement how far soft ground left under the floor sinks; empty if none is stated
+ * @param clays what rounding to buckets does to the clay, for each entry of {@code batches}
+ * @param steps the work, from the ground up
+ * @param drum true if the loads turn in a mixer, false if they are trodden on a tarpaulin
  */
 public record FloorPart(
     BuildUp buildUp,
@@ -29,7 +34,10 @@ public record FloorPart(
     Optional<OrderList> orders,
     Optional<FloorWork> work,
     List<BarrowTrips> barrowTrips,
-    Optional<Settlement> settlement) {
+    Optional<Settlement> settlement,
+    List<BatchClay> clays,
+    List<FloorStep> steps,
+    boolean drum) {
 
   /**
    * Copies the lists.
@@ -42,10 +50,15 @@ public record FloorPart(
    * @param work the crew's hours
    * @param barrowTrips from mixer to floor
    * @param settlement how far soft ground sinks
+   * @param clays the clay of each load
+   * @param steps the work
+   * @param drum true for a mixer
    */
   public FloorPart {
     batches = List.copyOf(batches);
     timings = List.copyOf(timings);
     barrowTrips = List.copyOf(barrowTrips);
+    clays = List.copyOf(clays);
+    steps = List.copyOf(steps);
   }
 }

@@ -7,27 +7,23 @@ import io.github.seamstead.api.chapter.soil.MixPart;
 import io.github.seamstead.api.chapter.soil.SoilPlanner;
 import io.github.seamstead.api.chapter.survey.SurveyPart;
 import io.github.seamstead.api.job.Aggregate;
-import io.github.seamstead.api.job.Cover;
-import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.FloorLayer;
 import io.github.seamstead.api.job.Plant;
 import io.github.seamstead.api.job.RoundGap;
 import io.github.seamstead.api.job.SoilSample;
-import io.github.seamstead.geometry.frame.RegularPyramid;
-import io.github.seamstead.geometry.survey.Adjustment;
-import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.EarthLayer;
+import io.github.seamstead.materials.floor.EarthQuantity;
 import io.github.seamstead.materials.floor.FinishLayer;
 import io.github.seamstead.materials.floor.FloorCautions;
 import io.github.seamstead.materials.floor.FloorMix;
+import io.github.seamstead.materials.floor.FloorSteps;
 import io.github.seamstead.materials.floor.Footprint;
 import io.github.seamstead.materials.floor.JointTiming;
 import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.MembraneLayer;
-import io.github.seamstead.materials.floor.Mixer;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.floor.SectorPlan;
@@ -35,21 +31,18 @@ import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.floor.Supply;
 import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
-import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import java.util.Set;
 
 /** Builds up the floor and reckons its loads and orders. */
 final class FloorPlanner {
-
-  /** The step in which dug soil is reckoned, in kg. */
-  private static final double DUG_STEP = 100;
-
-  /** In kg/m³, wet (common practice). */
-  private static final double DENSEST_MIX = 2200;
 
   private FloorPlanner() {}
 
@@ -60,31 +53,53 @@ final class FloorPlanner {
       run.skip(Chapter.FLOOR, "the document has no floor");
       return Optional.empty();
     }
-    if (frame.isEmpty() && survey.isEmpty()) {
-      run.skip(Chapter.FLOOR, "the frame is not known");
+    Floor floor = stated.get();
+    if (!FloorBase.isKnown(floor, frame, survey)) {
+      run.skip(Chapter.FLOOR, "neither the frame nor an outline of the floor is known");
       return Optional.empty();
     }
-    return run.attempt("$.floor", () -> buildUp(run, stated.get(), base(run, frame, survey), mixes))
-        .flatMap(floor -> run.require("$.plant", () -> part(run, stated.get(), floor)));
+    return run.attempt(
+            "$.floor",
+            () -> buildUp(run, floor, FloorBase.of(run, floor, frame, survey), fibred(run, mixes)))
+        .flatMap(
+            buildUp ->
+                run.attempt("$.floor.doorFace", () -> sectors(run, floor, buildUp))
+                    .flatMap(
+                        sectors ->
+                            run.require(
+                                "$.plant", () -> part(run, floor, buildUp, sectors, mixes))));
   }
 
-  /** The base as surveyed, else the ideal one. Edge i lies under face i + 1 in both. */
-  private static Footprint base(Run run, Optional<FramePart> frame, Optional<SurveyPart> survey) {
-    if (survey.isEmpty()) {
-      RegularPyramid pyramid = frame.orElseThrow().pyramid();
-      return Footprint.regular(pyramid.sides(), pyramid.baseSide());
+  /** The mixes by their names, with the straw that the document asks for. */
+  private static Map<String, FloorMix> fibred(Run run, List<MixPart> mixes) {
+    Map<String, FloorMix> byId = new LinkedHashMap<>();
+    for (MixPart mix : mixes) {
+      FloorMix plain = mix.floorMix();
+      boolean straw = mix.spec().fibre() && plain.fibreShare() == 0;
+      if (straw) {
+        run.assume(
+            "$.floor.mixes[" + mixes.indexOf(mix) + "].fibre",
+            "1 %",
+            "common practice: chopped straw over the dry mass of a floor mix, 0.5 to 2 %");
+      }
+      byId.put(
+          mix.spec().id(),
+          straw
+              ? plain.plus(
+                  io.github.seamstead.materials.floor.MixPart.choppedStraw(
+                      io.github.seamstead.materials.floor.MixPart.USUAL_STRAW))
+              : plain);
     }
-    int sides = run.document().frame().sides();
-    Adjustment adjustment = survey.get().report().accepted();
-    List<PlanPoint> corners = new ArrayList<>();
-    for (int i = 0; i < sides; i++) {
-      Vector3D corner = adjustment.position(Node.base(i == 0 ? sides : i));
-      corners.add(new PlanPoint(corner.getX(), corner.getY()));
-    }
-    return Footprint.of(corners);
+    return byId;
   }
 
-  private static BuildUp buildUp(Run run, Floor floor, Footprint base, List<MixPart> mixes) {
+  private static SectorPlan sectors(Run run, Floor floor, BuildUp buildUp) {
+    Footprint plan = buildUp.footprint();
+    return SectorPlan.of(plan, FloorBase.doorEdge(run, floor, plan));
+  }
+
+  private static BuildUp buildUp(
+      Run run, Floor floor, Footprint base, Map<String, FloorMix> mixes) {
     Footprint plan = base;
     if (floor.edging() > 0) {
       plan = plan.inset(floor.edging());
@@ -99,7 +114,7 @@ final class FloorPlanner {
     return BuildUp.level(plan, layers);
   }
 
-  private static Layer layer(Run run, FloorLayer layer, List<MixPart> mixes) {
+  private static Layer layer(Run run, FloorLayer layer, Map<String, FloorMix> mixes) {
     String name = layer.name().orElse(layer.kind().word());
     double thickness = layer.thickness().orElse(0.0);
     return switch (layer.kind()) {
@@ -125,15 +140,12 @@ final class FloorPlanner {
         name, usual.role(), thickness, Math.min(usual.evenness(), thickness / 2), mix, true);
   }
 
-  private static FloorMix mix(FloorLayer layer, List<MixPart> mixes) {
+  private static FloorMix mix(FloorLayer layer, Map<String, FloorMix> mixes) {
     String id = layer.mix().orElseThrow();
-    return mixes.stream()
-        .filter(mix -> mix.spec().id().equals(id))
-        .map(MixPart::floorMix)
-        .findFirst()
+    return Optional.ofNullable(mixes.get(id))
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
+                ArgumentFault.of(
                     "layer: given the mix " + id + ", must be a mix that could be proportioned"));
   }
 
@@ -149,56 +161,51 @@ final class FloorPlanner {
     return FloorMix.single(
         id,
         component.compactedDryDensity(),
-        component.looseDryDensity().value(),
+        component.dryMassPerLooseVolume().value(),
         component.moistureRatio(),
         largest);
   }
 
-  private static FloorPart part(Run run, Floor floor, BuildUp buildUp) {
-    SectorPlan sectors = SectorPlan.of(buildUp.footprint(), doorEdge(run, floor));
+  private static FloorPart part(
+      Run run, Floor floor, BuildUp buildUp, SectorPlan sectors, List<MixPart> mixes) {
     Optional<Plant> plant = run.document().plant();
     Optional<Settlement> settlement =
         floor.softBase().map(thickness -> FloorLabour.settlement(run, thickness, buildUp));
-    boolean oiled = !buildUp.finishes().isEmpty();
-    if (plant.flatMap(Plant::mixer).isEmpty()) {
-      run.skip(Chapter.FLOOR, "loads and orders: the document has no mixer under plant");
-      run.cautions(Chapter.FLOOR, FloorCautions.forJob(0, oiled));
-      return new FloorPart(
-          buildUp,
-          sectors,
-          List.of(),
-          List.of(),
-          Optional.empty(),
-          Optional.empty(),
-          List.of(),
-          settlement);
-    }
-    Mixer mixer = mixer(run, plant.get());
-    double cycle = plant.get().mixer().orElseThrow().cycle();
+    List<EarthQuantity> earth = buildUp.earth();
+    boolean mixed = earth.stream().anyMatch(quantity -> quantity.layer().mixed());
+    FloorMixing mixing = FloorMixing.of(run, mixed);
     Range openTime =
         new Range(
             floor.shortestOpenTime(),
             (floor.shortestOpenTime() + floor.longestOpenTime()) / 2,
             floor.longestOpenTime());
     List<BatchPlan> batches =
-        buildUp.earth().stream()
+        earth.stream()
             .filter(quantity -> quantity.layer().mixed())
-            .map(quantity -> BatchPlan.of(quantity, mixer))
+            .map(quantity -> BatchPlan.of(quantity, mixing.mixer()))
             .toList();
+    FloorMixing.tooWet(run, earth);
     List<JointTiming> timings =
-        batches.stream().map(b -> JointTiming.of(sectors, b, cycle, openTime)).toList();
+        batches.stream().map(b -> JointTiming.of(sectors, b, mixing.cycle(), openTime)).toList();
     Optional<Trailer> trailer =
-        plant.get().trailer().map(t -> new Trailer(t.volume(), t.payload()));
+        plant.flatMap(Plant::trailer).map(t -> new Trailer(t.volume(), t.payload()));
     OrderList orders =
         OrderList.of(
-            buildUp, batches, supplies(run), trailer, mixer.bucketVolume(), floor.reserve());
+            buildUp,
+            batches,
+            supplies(run, earth),
+            trailer,
+            mixing.mixer().bucketVolume(),
+            floor.reserve());
     double heaviest =
         batches.stream()
             .flatMap(b -> b.batch().parts().stream())
             .mapToDouble(p -> p.bucketMass())
             .max()
             .orElse(0);
-    run.cautions(Chapter.FLOOR, FloorCautions.forJob(heaviest, oiled));
+    run.cautions(
+        Chapter.FLOOR,
+        FloorCautions.forJob(heaviest, !buildUp.finishes().isEmpty(), mixed && mixing.drum()));
     trailer.ifPresent(t -> run.caution(Chapter.FLOOR, t.caution()));
     return new FloorPart(
         buildUp,
@@ -206,58 +213,33 @@ final class FloorPlanner {
         batches,
         timings,
         Optional.of(orders),
-        FloorLabour.work(run, buildUp, batches, cycle),
+        FloorLabour.work(run, earth, batches, mixing.rates()),
         plant
-            .get()
-            .barrow()
-            .map(barrow -> FloorLabour.barrowTrips(run, barrow, batches))
+            .flatMap(Plant::barrow)
+            .map(barrow -> FloorLabour.barrowTrips(run, barrow, earth, batches))
             .orElse(List.of()),
-        settlement);
+        settlement,
+        mixing.clays(run, batches, mixes),
+        FloorSteps.of(buildUp, sectors),
+        mixing.drum());
   }
 
-  private static Mixer mixer(Run run, Plant plant) {
-    var mixer = plant.mixer().orElseThrow();
-    double limit =
-        mixer
-            .massLimit()
-            .orElseGet(() -> densest(run, "$.plant.mixer.massLimit", mixer.workingVolume()));
-    return Mixer.of(mixer.workingVolume(), limit, plant.bucket());
-  }
-
-  /** Assumes that a vessel may hold whatever fits into it. */
-  static double densest(Run run, String path, double volume) {
-    double heaviest = volume * DENSEST_MIX;
-    run.assume(
-        path,
-        Math.round(heaviest) + " kg",
-        "no limit stated: the mass of the densest wet mix, "
-            + Numbers.plain(DENSEST_MIX)
-            + " kg/m3, that the volume holds");
-    return heaviest;
-  }
-
-  private static List<Supply> supplies(Run run) {
+  /** The terms of what the layers use; what lies in the document unused is not ordered. */
+  private static List<Supply> supplies(Run run, List<EarthQuantity> earth) {
+    Set<String> used = new HashSet<>();
+    earth.forEach(q -> q.layer().mix().parts().forEach(part -> used.add(part.name())));
     List<Supply> supplies = new ArrayList<>();
     for (Aggregate a : run.document().aggregates()) {
-      double price = a.pricePerTonne().orElse(0.0);
-      supplies.add(new Supply(a.id(), a.moisture(), a.deliveryStep(), price, true));
+      if (used.contains(a.id())) {
+        double price = a.pricePerTonne().orElse(0.0);
+        supplies.add(new Supply(a.id(), a.moisture(), a.deliveryStep(), price, true));
+      }
     }
     for (SoilSample soil : run.document().soils()) {
-      // Dug on the site: no trailer fetches it.
-      double price = soil.pricePerTonne().orElse(0.0);
-      supplies.add(new Supply(soil.id(), soil.moisture(), DUG_STEP, price, false));
+      if (used.contains(soil.id())) {
+        supplies.add(Supply.dug(soil.id(), soil.moisture(), soil.pricePerTonne().orElse(0.0)));
+      }
     }
     return supplies;
-  }
-
-  private static int doorEdge(Run run, Floor floor) {
-    Optional<Integer> face =
-        floor
-            .doorFace()
-            .or(() -> run.document().cover().flatMap(Cover::door).map(FaceOpening::face));
-    if (face.isEmpty()) {
-      run.assume("$.floor.doorFace", "1", "the document states no door");
-    }
-    return face.orElse(1) - 1;
   }
 }

@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 
 /** The ideal frame: its measures in a table, from above and from the side. */
@@ -46,8 +47,23 @@ final class FramePages {
             + w.angle(m.hipSlope())
             + ".");
     part.solution().reasons().forEach(book::note);
+    Table surface =
+        new Table(
+            "Surfaces of the cloth", "surface", "#off the centre lines", "#base side", "#area");
+    part.fabric().ifPresent(fabric -> surface(w, surface, "cover", fabric));
+    part.lining().ifPresent(lining -> surface(w, surface, "lining", lining));
+    book.table(surface);
     part.members().ifPresent(members -> MembersSection.write(book, members));
     part.bars().ifPresent(bars -> MembersSection.bars(book, bars));
     book.end(Chapter.FRAME);
+  }
+
+  private static void surface(Words w, Table table, String name, FabricOffset offset) {
+    double off = offset.distance();
+    table.row(
+        name,
+        w.small(Math.abs(off)) + (off < 0 ? " inside" : " outside"),
+        w.length(offset.surface().baseSide()),
+        w.area(offset.surface().measures().coverArea()));
   }
 }

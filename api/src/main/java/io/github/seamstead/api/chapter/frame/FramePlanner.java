@@ -17,6 +17,7 @@ import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameMembers;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.FrameSolver;
+import io.github.seamstead.geometry.frame.MemberReach;
 import io.github.seamstead.geometry.frame.MemberSection;
 import io.github.seamstead.geometry.frame.MemberSpec;
 import io.github.seamstead.geometry.frame.PyramidMeasure;
@@ -35,7 +36,11 @@ final class FramePlanner {
   private FramePlanner() {}
 
   static Optional<FramePart> plan(Run run) {
-    Frame frame = run.document().frame();
+    if (run.document().frame().isEmpty()) {
+      run.skip(Chapter.FRAME, "the document has no frame");
+      return Optional.empty();
+    }
+    Frame frame = run.document().frame().get();
     if (frame.measures().isEmpty()) {
       run.skip(Chapter.FRAME, "the document has no measures under frame, only a survey");
       return Optional.empty();
@@ -60,7 +65,7 @@ final class FramePlanner {
   private static FramePart part(Run run, RegularPyramid pyramid, FrameSolution solution) {
     FrameMeasures measures =
         run.worked("geometry.frame.measures", "The frame's measures", pyramid::measures);
-    Optional<Poles> poles = run.document().frame().poles();
+    Optional<Poles> poles = run.document().frame().flatMap(Frame::poles);
     Optional<Cover> cover = run.document().cover();
     if (poles.isEmpty()) {
       run.skip(Chapter.FRAME, "members and their cuts: the document has no poles under frame");
@@ -71,7 +76,7 @@ final class FramePlanner {
             "measures are taken to the surface the fabric lies on");
       }
     }
-    double reach = poles.map(FramePlanner::reach).orElse(0.0);
+    double reach = poles.map(p -> reach(run, pyramid, p)).orElse(0.0);
     Optional<FrameMembers> members =
         poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p)));
     return new FramePart(
@@ -94,11 +99,14 @@ final class FramePlanner {
                         () -> FabricOffset.lining(pyramid, reach, l.airGap()))));
   }
 
-  /** How far a member reaches out from its centre line towards the fabric. */
-  private static double reach(Poles poles) {
-    return poles.section() == PoleSection.ROUND
-        ? poles.diameter().orElseThrow() / 2
-        : poles.depth().orElseThrow() / 2;
+  /** How far the outermost member reaches out from its centre line towards the fabric. */
+  private static double reach(Run run, RegularPyramid pyramid, Poles poles) {
+    MemberSpec spec = spec(run, poles);
+    return run.worked(
+            "geometry.frame.memberreach",
+            "How far the members stand out from their centre lines",
+            steps -> MemberReach.of(pyramid, spec, steps))
+        .outermost();
   }
 
   private static Optional<BarPlan> bars(Run run, FrameMembers members, Poles poles) {
@@ -138,17 +146,19 @@ final class FramePlanner {
   }
 
   private static FrameMembers members(Run run, RegularPyramid pyramid, Poles poles) {
+    FrameMembers members = FrameMembers.of(pyramid, spec(run, poles));
+    run.cautions(Chapter.FRAME, members.cautions());
+    return members;
+  }
+
+  private static MemberSpec spec(Run run, Poles poles) {
     MemberSection section =
         poles.section() == PoleSection.ROUND
             ? MemberSection.pipe(poles.diameter().orElseThrow())
             : MemberSection.timber(poles.width().orElseThrow(), poles.depth().orElseThrow());
-    MemberSpec spec =
-        MemberSpec.of(section, section)
-            .withSetBacks(poles.setback(), poles.setback(), poles.setback())
-            .withPurlinsAt(run.document().frame().purlins());
-    FrameMembers members = FrameMembers.of(pyramid, spec);
-    run.cautions(Chapter.FRAME, members.cautions());
-    return members;
+    return MemberSpec.of(section, section)
+        .withSetBacks(poles.setback(), poles.setback(), poles.setback())
+        .withPurlinsAt(run.document().frame().map(Frame::purlins).orElse(List.of()));
   }
 
   private static Map<PyramidMeasure, Double> given(Map<FrameMeasure, Double> stated) {

@@ -3,12 +3,14 @@ package io.github.seamstead.api.chapter.internal;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.chapter.Parts;
+import io.github.seamstead.api.page.Anchors;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.text.Escapes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +28,7 @@ public final class BookContext {
   private final Page page;
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
   private final Map<String, String> lists = new LinkedHashMap<>();
+  private final Anchors names = new Anchors();
   private Markup body = new Markup();
 
   public BookContext(Parts parts, List<ChapterCaution> cautions, Words words, Page page) {
@@ -93,24 +96,38 @@ public final class BookContext {
 
   /** Shows a drawing in the chapter and keeps it as a file. */
   public void figure(Drawing drawing) {
-    keep(drawing);
-    body.open("figure").raw(drawing.inline());
+    body.open("figure").raw(keep(drawing).inline());
     body.element("figcaption", drawing.title() + ". " + drawing.description()).closeLine();
   }
 
-  /** Keeps a drawing as a file alone. */
-  public void keep(Drawing drawing) {
-    drawings.put(drawing.name(), drawing);
+  /** Keeps a drawing as a file, under a name that no other of the book has, and gives it so. */
+  public Drawing keep(Drawing drawing) {
+    Drawing named = drawing.named(names.unique(drawing.name()));
+    drawings.put(named.name(), named);
+    return named;
+  }
+
+  /** Lists the drawings: a file's name is plain and short, what it shows has its own name here. */
+  public void listDrawings() {
+    if (drawings.isEmpty()) {
+      return;
+    }
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("file", "drawing"));
+    drawings.values().forEach(d -> rows.add(List.of("drawings/" + d.name() + ".svg", d.title())));
+    list("drawings.csv", rows);
   }
 
   public void list(String name, List<List<String>> rows) {
     StringBuilder csv = new StringBuilder();
     for (List<String> row : rows) {
       List<String> cells = new ArrayList<>();
-      row.forEach(cell -> cells.add(Csv.cell(cell)));
+      row.forEach(cell -> cells.add(Escapes.csv(cell)));
       csv.append(String.join(",", cells)).append("\r\n");
     }
-    lists.put(name, csv.toString());
+    if (lists.put(name, csv.toString()) != null) {
+      throw new IllegalStateException("two lists of the name " + name);
+    }
   }
 
   private void caution(Caution caution) {

@@ -12,6 +12,7 @@ import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
@@ -36,6 +37,9 @@ import java.util.function.Supplier;
  * from its own thread.
  */
 public final class Run {
+
+  /** What was given reads well before the name of the argument up to this many characters. */
+  private static final int PLAIN_GIVEN = 40;
 
   private final Job job;
   private final PlanOptions options;
@@ -149,9 +153,11 @@ public final class Run {
   public <T> Optional<T> attempt(String path, Supplier<T> part) {
     try {
       return Optional.of(part.get());
-    } catch (IllegalArgumentException e) {
-      setback(refused(path, String.valueOf(e.getMessage())));
+    } catch (ArgumentFault e) {
+      setback(refused(path, e));
       return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      throw defect(path, e);
     }
   }
 
@@ -159,25 +165,27 @@ public final class Run {
   public <T> Optional<T> require(String path, Supplier<T> stated) {
     try {
       return Optional.of(stated.get());
-    } catch (IllegalArgumentException e) {
-      faults.add(refused(path, String.valueOf(e.getMessage())));
+    } catch (ArgumentFault e) {
+      faults.add(refused(path, e));
       return Optional.empty();
+    } catch (IllegalArgumentException e) {
+      throw defect(path, e);
     }
   }
 
+  /** Any other failure of a module is a defect of the library, not of the document. */
+  private static IllegalStateException defect(String path, IllegalArgumentException e) {
+    return new IllegalStateException("a defect, met while " + path + " was planned: " + e, e);
+  }
+
   /** Writes what a module says of a value as a fault: what was given, and what must be. */
-  private JobFault refused(String path, String message) {
-    int must = message.indexOf(", must");
-    int cut = must >= 0 ? must : message.lastIndexOf("; ");
-    String given = cut < 0 ? message : message.substring(0, cut);
-    String allowed =
-        cut < 0 ? "must not contradict each other or the rest" : message.substring(cut + 2);
-    return job.fault(
-        path,
-        given
-            .replaceFirst("^(.{1,60}?): given ([^,]{1,40})$", "$2 for $1")
-            .replaceFirst("^given ", ""),
-        allowed);
+  private JobFault refused(String path, ArgumentFault refused) {
+    String given = refused.given();
+    if (!refused.name().isEmpty()) {
+      boolean plain = given.length() <= PLAIN_GIVEN && given.indexOf(',') < 0;
+      given = plain ? given + " for " + refused.name() : refused.name() + ": given " + given;
+    }
+    return job.fault(path, given, refused.allowed());
   }
 
   /** Notes a fault of the document: the run gives no plan. */

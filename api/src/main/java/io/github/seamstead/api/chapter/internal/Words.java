@@ -39,6 +39,13 @@ public final class Words {
         : fixed(metres * 1000, 0, "mm");
   }
 
+  /** Writes the mesh of a sieve, which is finer than a tape reads. */
+  public String mesh(double metres) {
+    return imperial
+        ? Numbers.significant(metres / 0.0254, 2) + NO_BREAK + "in"
+        : Numbers.significant(metres * 1000, 2) + NO_BREAK + "mm";
+  }
+
   public String area(double squareMetres) {
     return imperial ? in(squareMetres, Dimension.AREA, "ft2", 1) : fixed(squareMetres, 2, "m²");
   }
@@ -60,6 +67,26 @@ public final class Words {
     return kilograms >= 1000
         ? fixed(kilograms / 1000, 2, "t")
         : fixed(kilograms, kilograms < 20 ? 1 : 0, "kg");
+  }
+
+  /** The unit in which lists for the shop count masses. */
+  public String massUnit() {
+    return imperial ? "lb" : "kg";
+  }
+
+  /** A mass in {@link #massUnit}. */
+  public double inMassUnit(double kilograms) {
+    return imperial ? kilograms / 0.45359237 : kilograms;
+  }
+
+  /** The unit in which lists for the shop count liquids. */
+  public String liquidUnit() {
+    return imperial ? "US gal" : "l";
+  }
+
+  /** A volume in {@link #liquidUnit}. */
+  public double inLiquidUnit(double cubicMetres) {
+    return imperial ? cubicMetres / 0.003785411784 : cubicMetres * 1000;
   }
 
   public String density(double kilogramsPerCubicMetre) {

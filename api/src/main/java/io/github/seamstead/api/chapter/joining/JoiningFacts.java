@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.joining;
 
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.Optimality;
@@ -21,8 +22,21 @@ final class JoiningFacts {
         .many("ring", "the joints round the frame", joint(), j -> j.ring().joints())
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
+        .number("seams_m", "length of all seams", j -> j.seams().metres())
+        .many("seams", "every seam, in the order of the work", seam(), j -> j.seams().runs())
         .maybe("order", "the join order", plan(), JoiningPart::order)
+        .maybeNumber(
+            "teamLift_kg", "what one team may carry", j -> j.lift().map(l -> l.capacityKg()))
         .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans());
+  }
+
+  private static Facts<SeamRun> seam() {
+    return new Facts<SeamRun>()
+        .text("kind", "what it joins", s -> s.kind().label())
+        .text("name", "which it is", SeamRun::name)
+        .number("length_m", "length of one", SeamRun::metres)
+        .whole("count", "how many alike", SeamRun::count)
+        .text("lap", "which cloth lies on top", s -> s.kind().lap());
   }
 
   private static Facts<Piece> piece() {

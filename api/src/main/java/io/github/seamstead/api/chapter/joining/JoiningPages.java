@@ -4,12 +4,16 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanCost;
+import io.github.seamstead.assembly.merge.TeamLift;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
 final class JoiningPages {
@@ -23,10 +27,11 @@ final class JoiningPages {
             + " edges only if name and mark are the same on both.");
     book.figure(JoinDrawings.map(part.standing()));
     book.figure(JoinDrawings.map(part.lying()));
+    seams(book, part);
     part.order()
         .ifPresent(
             order -> {
-              order(book, order);
+              order(book, order, part.lift());
               book.figure(ScheduleSection.tree(order));
             });
     schedule.ifPresent(s -> ScheduleSection.write(book, s));
@@ -34,10 +39,22 @@ final class JoiningPages {
     book.end(Chapter.JOINING);
   }
 
-  private static void order(BookContext book, MergePlan order) {
+  private static void order(BookContext book, MergePlan order, Optional<TeamLift> lift) {
     Words w = book.words();
     int n = order.ring().size();
     book.heading("The order, to tick off");
+    lift.ifPresent(
+        team ->
+            book.note(
+                "One person lifts at most "
+                    + w.mass(team.massPerPersonKg())
+                    + " of cloth from the ground; a team of "
+                    + team.people()
+                    + " carries at most "
+                    + w.mass(team.capacityKg())
+                    + ", "
+                    + team.rule()
+                    + "."));
     book.body().open("ol", "class", "tick");
     List<List<String>> csv = new ArrayList<>();
     csv.add(
@@ -50,7 +67,17 @@ final class JoiningPages {
       book.body()
           .open("li")
           .element("strong", step.number() + ". " + step.joint().text())
-          .text(": " + what + ", team " + step.team() + ", " + w.mass(step.inHandKg()) + " in hand")
+          .text(
+              ": "
+                  + what
+                  + ", team "
+                  + step.team()
+                  + ", "
+                  + w.mass(step.inHandKg())
+                  + " in hand, "
+                  + w.mass(step.carriedKg())
+                  + " carried"
+                  + lift.map(team -> hands(team, step.carriedKg())).orElse(""))
           .closeLine();
       csv.add(
           List.of(
@@ -72,6 +99,58 @@ final class JoiningPages {
                     (o.proved() ? "Proved best: " : "Best found: ")
                         + o.method()
                         + (o.proved() ? "." : ", at most " + w.percent(o.gapRatio()) + " off.")));
+  }
+
+  /** Every seam by its place in the work; those of the ring follow in their own order. */
+  private static void seams(BookContext book, JoiningPart part) {
+    Words w = book.words();
+    Table table =
+        new Table(
+            "All seams, in the order of the work",
+            "seams",
+            "#length",
+            "#one team",
+            "which lies on top");
+    List<List<String>> csv = new ArrayList<>();
+    csv.add(List.of("seams", "seam", "length_m", "count"));
+    for (SeamKind kind : part.seams().kinds()) {
+      table.row(
+          kind.label(),
+          w.length(part.seams().metres(kind)),
+          w.duration(part.seams().workSeconds(kind, part.secondsPerMetre())),
+          kind.lap());
+      for (SeamRun run : part.seams().of(kind)) {
+        csv.add(
+            List.of(
+                kind.label(),
+                run.name(),
+                BookContext.number(run.metres(), 3),
+                Integer.toString(run.count())));
+      }
+    }
+    book.heading("Every seam");
+    book.table(table);
+    book.list("seams.csv", csv);
+    book.paragraph(
+        "Times are at the pace of the seams round the ring, for one team. Join the parts of a panel"
+            + " before its neighbours; put the cap on when the cover is right side out.");
+    book.body().open("ol", "class", "tick");
+    for (SeamRun splice : part.seams().of(SeamKind.SPLICE)) {
+      book.body()
+          .open("li")
+          .element("strong", splice.name())
+          .text(": " + w.length(splice.metres()))
+          .closeLine();
+    }
+    book.body().closeLine();
+  }
+
+  /** How many people carry it, by the rule for teams. */
+  private static String hands(TeamLift team, double kilograms) {
+    OptionalInt people = TeamLift.peopleFor(kilograms, team.massPerPersonKg());
+    return people.isEmpty()
+        ? ": too much for " + TeamLift.MOST_PEOPLE + " people, drag it on a sheet"
+        : " by " + people.getAsInt() + (people.getAsInt() == 1 ? " person" : " people");
   }
 
   private static void compare(BookContext book, JoiningPart part) {

@@ -1,7 +1,9 @@
 package io.github.seamstead.api.chapter.joining;
 
+import io.github.seamstead.assembly.fixings.SeamBill;
 import io.github.seamstead.assembly.merge.Comparison;
 import io.github.seamstead.assembly.merge.MergePlan;
+import io.github.seamstead.assembly.merge.TeamLift;
 import io.github.seamstead.assembly.ring.JointMap;
 import io.github.seamstead.assembly.ring.PieceRing;
 import java.util.Optional;
@@ -10,16 +12,22 @@ import java.util.Optional;
  * How the panels are joined.
  *
  * @param ring the panels round the frame with their joints
+ * @param seams every seam of the cover, in the order of the work
+ * @param secondsPerMetre time for a metre of seam, from the usual time of a seam of the ring
  * @param standing the map as the cover stands, seen from outside
  * @param lying the map as the cover lies, inside out, seen from the plain side
- * @param order the join order; empty if no order keeps the limits
+ * @param order the join order; empty if there is none
+ * @param lift what one team may carry; empty if no crew is stated
  * @param alternatives the join order beside others
  * @param options the objective, limits, times and teams that the order was planned with
  */
 public record JoiningPart(
     PieceRing ring,
+    SeamBill seams,
+    double secondsPerMetre,
     JointMap standing,
     JointMap lying,
     Optional<MergePlan> order,
+    Optional<TeamLift> lift,
     Comparison alternatives,
     io.github.seamstead.assembly.merge.PlanOptions options) {}

@@ -7,18 +7,26 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.handling.LiftLimit;
+import io.github.seamstead.assembly.handling.LiftTask;
 import io.github.seamstead.assembly.merge.HandledMass;
 import io.github.seamstead.assembly.merge.JoinPlanner;
 import io.github.seamstead.assembly.merge.JoinTimes;
 import io.github.seamstead.assembly.merge.Limits;
 import io.github.seamstead.assembly.merge.Objective;
 import io.github.seamstead.assembly.merge.PlanResult;
+import io.github.seamstead.assembly.merge.TeamLift;
 import io.github.seamstead.assembly.ring.JointMap;
 import io.github.seamstead.assembly.ring.Load;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +39,7 @@ final class JoiningPlanner {
   static Optional<JoiningPart> plan(Run run, CoverPart cover) {
     Cover stated = run.document().cover().orElseThrow();
     return run.attempt("$.cover", () -> ring(cover, stated))
-        .flatMap(ring -> run.attempt("$.cover.joining", () -> part(run, ring, stated)));
+        .flatMap(ring -> run.attempt("$.cover.joining", () -> part(run, cover, ring, stated)));
   }
 
   private static PieceRing ring(CoverPart cover, Cover stated) {
@@ -48,12 +56,12 @@ final class JoiningPlanner {
     return PieceRing.ring(pieces, joints);
   }
 
-  private static JoiningPart part(Run run, PieceRing ring, Cover stated) {
-    io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated);
-    PlanResult result = JoinPlanner.plan(ring, options);
-    if (result.plan().isEmpty()) {
-      run.unmet(Chapter.JOINING, result.reason());
-    }
+  private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {
+    Optional<TeamLift> lift = lift(run, stated);
+    io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated, lift);
+    PlanResult result = order(run, ring, options);
+    result.plan().ifPresent(plan -> run.cautions(Chapter.JOINING, plan.cautions()));
+    lift.ifPresent(team -> run.caution(Chapter.JOINING, team.caution()));
     result
         .plan()
         .ifPresent(
@@ -62,16 +70,52 @@ final class JoiningPlanner {
                     "assembly.merge.handledmass",
                     "The mass handled over all joints",
                     steps -> HandledMass.of(plan, steps)));
+    SeamBill seams = SeamPlanner.bill(cover, stated, ring);
+    run.worked("assembly.fixings.seams", "Length of all seams", seams::metres);
+    double pace =
+        stated.joining().map(Joining::usualSeam).orElse(JoinTimes.commonPractice().seconds(1, 0))
+            * ring.joints().size()
+            / seams.metres(SeamKind.RING);
     return new JoiningPart(
         ring,
+        seams,
+        pace,
         JointMap.of(ring, View.AS_IT_STANDS),
         JointMap.of(ring, View.AS_IT_LIES),
         result.plan(),
+        lift,
         JoinPlanner.compare(ring, options),
         options);
   }
 
-  private static io.github.seamstead.assembly.merge.PlanOptions options(Run run, Cover stated) {
+  /** The order within the limits; if there is none, the one that asks the least of the crew. */
+  private static PlanResult order(
+      Run run, PieceRing ring, io.github.seamstead.assembly.merge.PlanOptions options) {
+    PlanResult result = JoinPlanner.plan(ring, options);
+    if (result.plan().isPresent()) {
+      return result;
+    }
+    run.unmet(
+        Chapter.JOINING,
+        result.reason()
+            + "; the order shown asks the least of the crew: drag the group on a sheet, bring the"
+            + " lighter to the heavier, or make larger teams");
+    return JoinPlanner.nearest(ring, options);
+  }
+
+  /**
+   * What one team may carry: the lower of the crew's own limit and the lifting equation for cloth
+   * from the ground, by the rule for teams that the handling chapter uses too.
+   */
+  private static Optional<TeamLift> lift(Run run, Cover stated) {
+    Optional<Crew> crew = run.document().site().flatMap(Site::crew);
+    double equation = LiftLimit.of(LiftTask.ofBundle()).kilograms();
+    double one = Math.min(equation, stated.joining().map(Joining::liftLimit).orElse(equation));
+    return crew.map(c -> TeamLift.ofCrew(c.people(), c.teams(), one));
+  }
+
+  private static io.github.seamstead.assembly.merge.PlanOptions options(
+      Run run, Cover stated, Optional<TeamLift> lift) {
     Optional<Crew> crew = run.document().site().flatMap(Site::crew);
     int teams = crew.map(Crew::teams).orElse(1);
     if (crew.isEmpty()) {
@@ -83,13 +127,17 @@ final class JoiningPlanner {
     }
     JoinTimes times =
         joining.map(j -> new JoinTimes(j.usualSeam(), 0, 0)).orElse(JoinTimes.commonPractice());
-    Limits limits = Limits.NONE;
-    if (joining.isPresent() && crew.isPresent()) {
-      limits = limits.withCarriedMass(joining.get().liftLimit() * crew.get().people() / teams);
-    }
+    lift.ifPresent(
+        team -> run.worked("assembly.merge.teamlift", "What one team may carry", team::capacity));
     return io.github.seamstead.assembly.merge.PlanOptions.least(Objective.HANDLED_MASS)
         .with(times)
-        .with(limits)
-        .withTeams(teams);
+        .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
+        .withTeams(teams)
+        .searching(
+            new Work(
+                Budget.ofWork(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES),
+                run.options().seed(),
+                Progress.NONE,
+                run.options().cancellation()));
   }
 }

@@ -11,8 +11,11 @@ import io.github.seamstead.assembly.schedule.JoinTasks;
 import io.github.seamstead.assembly.schedule.Network;
 import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
+import io.github.seamstead.assembly.schedule.WorkCalendar;
 import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,6 +26,8 @@ final class SchedulePlanner {
 
   /** Enough for the 95 % quantile to settle to a few per cent; more at a higher effort. */
   private static final long RUNS = 500;
+
+  private static final double MORNING_SECONDS = 8 * 3600;
 
   private SchedulePlanner() {}
 
@@ -35,17 +40,46 @@ final class SchedulePlanner {
     double quickest = stated.map(j -> j.quickestSeam() / j.usualSeam()).orElse(8 / 9.0);
     double slowest = stated.map(j -> j.slowestSeam() / j.usualSeam()).orElse(10 / 9.0);
     int teams = run.document().site().flatMap(Site::crew).map(Crew::teams).orElse(1);
-    Network network = JoinTasks.of(order, quickest, slowest, 0, Map.of());
+    double cure =
+        run.document()
+            .cover()
+            .flatMap(c -> c.fixings())
+            .filter(f -> f.adhesiveBead().isPresent())
+            .flatMap(f -> f.adhesive())
+            .map(a -> a.cureTime())
+            .orElse(0.0);
+    Network network = JoinTasks.of(order, quickest, slowest, cure, Map.of());
     Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
-    long seed = run.options().seed();
-    ResourceSchedule schedule =
-        ResourceSchedule.of(network, capacities, Work.of(Budget.ofWork(SEARCH_NODES), seed));
+    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, work(run, SEARCH_NODES));
     long runs = RUNS * run.options().effort();
-    Simulation simulation = Simulation.of(network, capacities, Work.of(Budget.ofWork(runs), seed));
+    Simulation simulation = Simulation.of(network, capacities, work(run, runs));
     run.worked(
         "assembly.schedule.criticalpath",
         "The longest chain of seams",
         steps -> CriticalPath.of(network).length(steps));
-    return new SchedulePart(schedule, simulation, GanttChart.of(schedule, capacities));
+    return new SchedulePart(
+        schedule,
+        simulation,
+        GanttChart.of(schedule, capacities),
+        run.document()
+            .site()
+            .flatMap(Site::crew)
+            .map(crew -> days(run, schedule, capacities, crew.hoursPerDay())),
+        run.document().site().flatMap(Site::start));
+  }
+
+  /** The seams by working days of one shift. */
+  private static GanttChart days(
+      Run run, ResourceSchedule schedule, Map<String, Integer> capacities, double daySeconds) {
+    run.assume("(working day)", "one shift from 8 in the morning, every day", "common practice");
+    WorkCalendar calendar =
+        WorkCalendar.ofDaylight(MORNING_SECONDS, MORNING_SECONDS + daySeconds, List.of());
+    return GanttChart.of(schedule, capacities, calendar, MORNING_SECONDS);
+  }
+
+  /** The terms of the run: its seed and its switch. */
+  private static Work work(Run run, long units) {
+    return new Work(
+        Budget.ofWork(units), run.options().seed(), Progress.NONE, run.options().cancellation());
   }
 }

@@ -27,6 +27,15 @@ final class ScheduleSection {
     table.row("nineteen times out of twenty within", w.duration(part.simulation().p95()));
     table.row("every seam in its mean time", w.duration(part.schedule().lengthSeconds()));
     table.row("no schedule is shorter than", w.duration(part.schedule().lowerBoundSeconds()));
+    part.lastDay()
+        .ifPresent(
+            day ->
+                table.row(
+                    "by the working hours of the crew, done on working day",
+                    day
+                        + part.start()
+                            .map(start -> " (" + start.plusDays(day - 1L) + ")")
+                            .orElse("")));
     book.table(table);
     book.note(
         "From "

@@ -17,9 +17,6 @@ import java.util.List;
 /** Draws up the marking-out tables of the panels. */
 final class MarkoutPlanner {
 
-  /** A hand-drawn corner this close is as good as the cut: common practice for coated fabric. */
-  private static final double TOLERANCE = 0.003;
-
   private MarkoutPlanner() {}
 
   static List<MarkoutPart> plan(Run run, CoverPart cover) {
@@ -33,13 +30,13 @@ final class MarkoutPlanner {
         continue;
       }
       int base = Math.max(0, piece.cutEdgeOwners().indexOf(0));
-      run.attempt("$.cover", () -> MarkOut.of(piece.cut(), base, division, TOLERANCE))
+      run.attempt("$.cover", () -> MarkOut.of(piece.cut(), base, division, MarkOut.HAND_TOLERANCE))
           .ifPresent(tables -> parts.add(new MarkoutPart(shape, tables)));
     }
     if (!parts.isEmpty()) {
       run.assume(
           "(marking out)",
-          division.write(TOLERANCE),
+          division.write(MarkOut.HAND_TOLERANCE),
           "how far a marked corner may lie off; common practice for coated fabric");
       work(run, parts.get(0).tables());
     }

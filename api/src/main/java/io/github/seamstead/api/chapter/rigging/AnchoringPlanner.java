@@ -4,22 +4,32 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.FaceOpening;
+import io.github.seamstead.api.job.PegPulls;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.api.job.WindFigures;
 import io.github.seamstead.assembly.anchor.Ballast;
 import io.github.seamstead.assembly.anchor.CapDrainage;
+import io.github.seamstead.assembly.anchor.GuyRope;
+import io.github.seamstead.assembly.anchor.HemRope;
 import io.github.seamstead.assembly.anchor.Openings;
+import io.github.seamstead.assembly.anchor.PegCheck;
+import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.anchor.ShelterForm;
 import io.github.seamstead.assembly.anchor.Ventilation;
 import io.github.seamstead.assembly.anchor.WindCoefficients;
 import io.github.seamstead.assembly.anchor.WindPressure;
 import io.github.seamstead.assembly.anchor.WindScreen;
+import io.github.seamstead.assembly.fixings.HemPegs;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Screens the edge and the pegs for wind, and the top for air and water. */
 final class AnchoringPlanner {
-
-  private static final double BALLAST_FRICTION = 0.4;
 
   private AnchoringPlanner() {}
 
@@ -34,22 +44,42 @@ final class AnchoringPlanner {
       run.skip(Chapter.ANCHORING, "pegs are not counted without fixings under cover");
       return Optional.empty();
     }
+    ShelterForm form = form(run, frame);
+    Optional<WindFigures> stated = run.document().site().flatMap(Site::windFigures);
+    Optional<String> outside =
+        stated.isPresent() ? Optional.empty() : WindCoefficients.outside(form);
+    if (outside.isPresent()) {
+      run.skip(
+          Chapter.ANCHORING,
+          outside.get()
+              + "; state windFigures under site, with their source, or ask a licensed engineer");
+      return Optional.empty();
+    }
     return run.attempt(
-        "$.site.designWind",
-        () -> part(run, frame, cover, fixings.get().pegs().pegs(), wind.get()));
+        "$.site.designWind", () -> part(run, frame, form, cover, fixings.get().pegs(), wind.get()));
+  }
+
+  /** The cover as it stands: over the poles, cut off where the frame is, with its cap. */
+  private static ShelterForm form(Run run, FramePart frame) {
+    FrameMeasures m =
+        frame.fabric().map(f -> f.surface().measures()).orElseGet(() -> frame.measures());
+    return ShelterForm.ofFrame(
+        frame.pyramid().sides(),
+        m.base().side(),
+        m.apexHeight(),
+        m.frameHeight(),
+        frame.pyramid().isTruncated() && hasCap(run));
+  }
+
+  private static boolean hasCap(Run run) {
+    return run.document().cover().flatMap(Cover::cap).isPresent();
   }
 
   private static AnchoringPart part(
-      Run run, FramePart frame, CoverPart cover, int pegs, double gust) {
+      Run run, FramePart frame, ShelterForm form, CoverPart cover, HemPegs hem, double gust) {
     FrameMeasures m = frame.measures();
-    ShelterForm form =
-        new ShelterForm(frame.pyramid().sides(), frame.pyramid().baseSide(), m.frameHeight());
     WindPressure pressure = WindPressure.of(gust);
     run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pascals);
-    Openings openings =
-        frame.pyramid().isTruncated() && run.document().cover().flatMap(c -> c.cap()).isEmpty()
-            ? Openings.OPEN_TO_WIND
-            : Openings.CLOSED;
     run.assume(
         "(wind)",
         "the cover alone rests on the ground; factor 1.5 on the wind; the gust is the design wind",
@@ -58,21 +88,76 @@ final class AnchoringPlanner {
         WindScreen.of(
             form,
             pressure,
-            WindCoefficients.forPyramid(form, openings),
+            coefficients(run, form),
             cover.clothMass(),
-            pegs,
+            hem.pegs(),
             WindScreen.FACTOR_OCCUPIED);
     run.worked("assembly.anchor.screen", "Pull on each peg", screen::pegPullNewtons);
-    Ballast ballast = Ballast.of(screen, BALLAST_FRICTION);
+    Ballast ballast = Ballast.of(screen, Ballast.USUAL_FRICTION);
     run.assume("(ballast)", "friction 0.4 on the ground", "common practice for sacks on earth");
     run.worked("assembly.anchor.ballast", "Ballast instead of pegs", ballast::massKg);
-    Ventilation ventilation = Ventilation.of(m.baseArea(), m.openingArea(), 0);
+    Ventilation ventilation =
+        Ventilation.ofCover(
+            m.baseArea(), m.openingArea(), hasCap(run), vents(run, m), m.frameHeight());
     run.worked("assembly.anchor.vents", "Free area for air", ventilation::neededSquareMetres);
     CapDrainage drainage = CapDrainage.of(frame.pyramid().sides(), m.faceSlope(), 0);
     run.worked("assembly.anchor.hip", "Slope of the cap's hips", drainage::hipSlopeRadians);
+    HemRope hemRope = HemRope.ofHem(screen, hem.spacingMetres());
+    run.worked("assembly.anchor.hemrope", "Rope along the hem", hemRope::tensionNewtons);
+    GuyRope guy = GuyRope.ofCorners(screen);
+    run.worked("assembly.anchor.guy", "Guy rope from a corner", guy::tensionNewtons);
     run.cautions(Chapter.ANCHORING, screen.cautions());
     run.caution(Chapter.ANCHORING, ballast.caution());
     run.cautions(Chapter.ANCHORING, ventilation.cautions());
-    return new AnchoringPart(screen, ballast, ventilation, drainage);
+    run.caution(Chapter.ANCHORING, guy.caution());
+    return new AnchoringPart(
+        screen, ballast, ventilation, pegs(run, screen), hemRope, guy, drainage);
+  }
+
+  private static WindCoefficients coefficients(Run run, ShelterForm form) {
+    Openings openings = form.openAtTheTop() ? Openings.OPEN_TO_WIND : Openings.CLOSED;
+    return run.document()
+        .site()
+        .flatMap(Site::windFigures)
+        .map(own -> WindCoefficients.stated(own.drag(), own.uplift(), own.source()))
+        .orElseGet(() -> WindCoefficients.forPyramid(form, openings));
+  }
+
+  private static Optional<PegCheck> pegs(Run run, WindScreen screen) {
+    Optional<PegPulls> pulls = run.document().site().flatMap(Site::pegs);
+    if (pulls.isEmpty()) {
+      run.caution(Chapter.ANCHORING, PegTest.CAUTION);
+      return Optional.empty();
+    }
+    Optional<PegCheck> check =
+        run.attempt(
+            "$.site.pegs",
+            () ->
+                PegCheck.of(
+                    screen,
+                    PegTest.of(pulls.get().pulls(), pulls.get().factor(), pulls.get().ground())));
+    check.ifPresent(
+        c -> {
+          run.worked("assembly.anchor.pegs", "Pegs against their test", c::pegsNeeded);
+          run.cautions(Chapter.ANCHORING, c.cautions());
+          if (c.usedRatio() > 1) {
+            run.unmet(Chapter.ANCHORING, c.text());
+          }
+        });
+    return check;
+  }
+
+  private static List<Ventilation.Vent> vents(Run run, FrameMeasures m) {
+    return run.document().cover().map(Cover::vents).orElse(List.of()).stream()
+        .map(vent -> vent(vent, m.faceSlope()))
+        .toList();
+  }
+
+  /** The vent's area, and how high its middle stands on the sloping face. */
+  private static Ventilation.Vent vent(FaceOpening vent, double faceSlope) {
+    Outline outline =
+        new Outline(vent.outline().stream().map(p -> Vector2D.of(p.x(), p.y())).toList());
+    double up = Math.max(0, outline.centroid().getY());
+    return new Ventilation.Vent(outline.area(), up * Math.sin(faceSlope));
   }
 }

@@ -4,24 +4,25 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
+import io.github.seamstead.api.job.Adhesive;
 import io.github.seamstead.api.job.Fixings;
 import io.github.seamstead.assembly.fixings.AdhesiveNeed;
 import io.github.seamstead.assembly.fixings.Bead;
+import io.github.seamstead.assembly.fixings.CureConditions;
 import io.github.seamstead.assembly.fixings.FixingCount;
 import io.github.seamstead.assembly.fixings.FixingKind;
 import io.github.seamstead.assembly.fixings.FixingPattern;
 import io.github.seamstead.assembly.fixings.HemPegs;
+import io.github.seamstead.assembly.fixings.SeamBill;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.fixings.ShoppingList;
-import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.schedule.AdhesiveTimes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Counts what holds seams and hem. */
 final class FixingsPlanner {
-
-  private static final double PEG_SPACING = 0.6;
 
   private FixingsPlanner() {}
 
@@ -35,7 +36,8 @@ final class FixingsPlanner {
   }
 
   private static FixingsPart part(Run run, CoverPart cover, JoiningPart joining, Fixings stated) {
-    List<Double> joints = joining.ring().joints().stream().map(Joint::lengthMetres).toList();
+    SeamBill seams = joining.seams();
+    List<Double> joints = seams.lengths();
     FixingKind kind =
         switch (stated.method()) {
           case STAPLES -> FixingKind.STAPLES;
@@ -60,17 +62,64 @@ final class FixingsPlanner {
           run.worked("assembly.fixings.adhesive", "Cartridges of adhesive", need::cartridges);
           run.caution(Chapter.FIXINGS, need.caution());
         });
+    Optional<AdhesiveTimes> glue = adhesive.flatMap(need -> glue(run, stated, joining));
     run.assume(
         "(pegs)",
         "at most 0.6 m apart round the hem",
         "common practice; local ground and wind may need them closer");
     double side = cover.face(1).edgeLength(0);
-    HemPegs pegs = new HemPegs(cover.panels().size(), side, PEG_SPACING);
+    HemPegs pegs = new HemPegs(cover.panels().size(), side, HemPegs.USUAL_SPACING);
     run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
     List<ShoppingItem> items = new ArrayList<>();
     items.add(count.item());
     adhesive.ifPresent(need -> items.add(need.item()));
     items.add(pegs.item(stated.spare(), 1));
-    return new FixingsPart(count, adhesive, pegs, ShoppingList.of(items));
+    return new FixingsPart(count, seams, adhesive, glue, pegs, ShoppingList.of(items));
+  }
+
+  /**
+   * The adhesive by its maker's figures: in how many portions, and whether the weather allows it.
+   */
+  private static Optional<AdhesiveTimes> glue(Run run, Fixings stated, JoiningPart joining) {
+    return stated
+        .adhesive()
+        .map(
+            a -> {
+              // Spreading and pressing share the time of a seam: half of its pace for each.
+              double pace = joining.secondsPerMetre() / 2;
+              AdhesiveTimes times = new AdhesiveTimes(a.openTime(), a.cureTime(), pace, pace);
+              double longest =
+                  joining.seams().lengths().stream()
+                      .mapToDouble(Double::doubleValue)
+                      .max()
+                      .orElse(0);
+              double portions =
+                  run.worked(
+                      "assembly.schedule.adhesive",
+                      "Portions of the longest seam",
+                      steps -> times.portions(longest, steps));
+              judge(run, a, longest / portions * pace);
+              run.caution(Chapter.FIXINGS, times.caution());
+              return times;
+            });
+  }
+
+  private static void judge(Run run, Adhesive a, double wait) {
+    CureConditions conditions =
+        new CureConditions(
+            a.leastTemperature(),
+            a.greatestTemperature(),
+            a.greatestHumidity(),
+            a.openTime(),
+            a.cureTime(),
+            a.source());
+    run.caution(Chapter.FIXINGS, conditions.caution());
+    run.document()
+        .weather()
+        .map(w -> conditions.judge(w.temperature(), w.humidity(), wait))
+        .filter(verdict -> !verdict.within())
+        .ifPresent(
+            verdict ->
+                run.unmet(Chapter.FIXINGS, "gluing: " + String.join("; ", verdict.reasons())));
   }
 }

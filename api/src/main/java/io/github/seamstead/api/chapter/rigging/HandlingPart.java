@@ -5,7 +5,9 @@ import io.github.seamstead.assembly.handling.DropZone;
 import io.github.seamstead.assembly.handling.LiftTeam;
 import io.github.seamstead.assembly.handling.RaisingWind;
 import io.github.seamstead.assembly.handling.RopePull;
+import io.github.seamstead.assembly.handling.Tackle;
 import io.github.seamstead.assembly.handling.Turning;
+import java.util.Optional;
 
 /**
  * Lifting, turning and raising the whole cover.
@@ -14,6 +16,8 @@ import io.github.seamstead.assembly.handling.Turning;
  * @param turning which end goes through which opening
  * @param lift who may lift the bundle
  * @param pull the ropes over the top
+ * @param holdNewtons pull that holds the cover over the smoothest edge, all ropes together
+ * @param tackle the tackle on each rope, if the crew cannot raise the cover without
  * @param zone where nobody stands
  * @param wind the wind above which the cover stays down
  */
@@ -22,5 +26,7 @@ public record HandlingPart(
     Turning turning,
     LiftTeam lift,
     RopePull pull,
+    double holdNewtons,
+    Optional<Tackle> tackle,
     DropZone zone,
     RaisingWind wind) {}

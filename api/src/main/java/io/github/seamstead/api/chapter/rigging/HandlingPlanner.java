@@ -7,7 +7,8 @@ import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.FaceOpening;
-import io.github.seamstead.api.job.Point;
+import io.github.seamstead.api.job.Joining;
+import io.github.seamstead.api.job.PoleSection;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.assembly.handling.Bundle;
 import io.github.seamstead.assembly.handling.CoverEnds;
@@ -18,16 +19,16 @@ import io.github.seamstead.assembly.handling.LiftTeam;
 import io.github.seamstead.assembly.handling.Packing;
 import io.github.seamstead.assembly.handling.RaisingWind;
 import io.github.seamstead.assembly.handling.RopePull;
+import io.github.seamstead.assembly.handling.Tackle;
 import io.github.seamstead.assembly.handling.Turning;
 import io.github.seamstead.geometry.frame.FrameMeasures;
-import java.util.List;
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Turns, lifts and raises the whole cover. */
 final class HandlingPlanner {
-
-  private static final double CLOTH_ON_POLES = 0.5;
-  private static final int ROPES = 2;
 
   private HandlingPlanner() {}
 
@@ -51,54 +52,89 @@ final class HandlingPlanner {
         frame.pyramid().isTruncated() ? Optional.of(n * m.openingSide()) : Optional.empty();
     Turning turning =
         Turning.of(
-            new CoverEnds(m.perimeter(), top, stated.door().map(HandlingPlanner::perimeter)),
+            new CoverEnds(m.perimeter(), top, stated.door().map(HandlingPlanner::loop)),
             thickness,
             0,
             Packing.BUNCHED);
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
     run.worked("assembly.handling.lift", "What one person may lift", limit::kilograms);
-    LiftTeam lift = LiftTeam.of(bundle.massKg(), limit);
-    RopePull pull = pull(run, m, bundle.massKg());
+    double own = stated.joining().map(Joining::liftLimit).orElse(limit.kilograms());
+    LiftTeam lift = LiftTeam.of(bundle.massKg(), limit, own);
     DropZone zone = DropZone.of(m.frameHeight(), m.circumradius());
+    RopePull pull = pull(run, m, zone, bundle.massKg());
+    double hold = pull.holdNewtons(Math.min(RopePull.METAL_BAR_LEAST, pull.friction()));
     run.worked("assembly.handling.dropzone", "Length of each rope", zone::ropeMetres);
     RaisingWind wind = RaisingWind.of(cover.clothArea(), crew.people());
     run.worked("assembly.handling.wind", "Gust that the crew can hold", wind::limitGust);
+    if (lift.team().filter(t -> t.people() <= crew.people()).isEmpty()) {
+      run.unmet(Chapter.HANDLING, lift.text());
+    }
     run.cautions(Chapter.HANDLING, lift.cautions());
     run.cautions(Chapter.HANDLING, pull.cautions());
     run.caution(Chapter.HANDLING, zone.caution());
     run.cautions(Chapter.HANDLING, wind.cautions());
-    if (crew.people() < pull.people()) {
-      run.unmet(
-          Chapter.HANDLING,
-          "the ropes need "
-              + pull.people()
-              + " people and the crew has "
-              + crew.people()
-              + ": use a tackle, or raise the cover in parts");
-    }
-    return new HandlingPart(bundle, turning, lift, pull, zone, wind);
+    Optional<Tackle> tackle = tackle(run, pull, crew);
+    return new HandlingPart(bundle, turning, lift, pull, hold, tackle, zone, wind);
   }
 
-  private static RopePull pull(Run run, FrameMeasures m, double mass) {
+  /** The tackle on each rope with which the crew can raise the cover, if it cannot without. */
+  private static Optional<Tackle> tackle(Run run, RopePull pull, Crew crew) {
+    if (crew.people() >= pull.people()) {
+      return Optional.empty();
+    }
+    int hands = Math.max(1, crew.people() / pull.ropes());
+    Optional<Tackle> tackle = Tackle.least(pull.ropeNewtons(), hands, pull.newtonsPerPerson());
+    run.unmet(
+        Chapter.HANDLING,
+        "the ropes need "
+            + pull.people()
+            + " people and the crew has "
+            + crew.people()
+            + ": "
+            + tackle
+                .map(
+                    t ->
+                        "use a tackle with "
+                            + t.parts()
+                            + " parts of rope at the moving block on each rope")
+                .orElse("no tackle of up to " + Tackle.MOST_PARTS + " parts is enough")
+            + ", or raise the cover in parts");
+    tackle.ifPresent(
+        t ->
+            run.worked(
+                "assembly.handling.tackle",
+                "Pull on the tackle",
+                steps -> t.pullNewtons(pull.ropeNewtons(), steps)));
+    return tackle;
+  }
+
+  private static RopePull pull(Run run, FrameMeasures m, DropZone zone, double mass) {
+    boolean metal =
+        run.document()
+            .frame()
+            .flatMap(f -> f.poles())
+            .filter(p -> p.section() == PoleSection.ROUND)
+            .isPresent();
+    double friction = metal ? RopePull.METAL_BAR : RopePull.TIMBER_EDGE;
     run.assume(
         "(raising)",
-        "2 ropes over round metal poles, cloth on poles 0.5",
-        "measured friction of rope on metal, 0.14 to 0.25, the greatest; cloth: common practice");
-    double load = RopePull.drawnUpNewtons(mass, m.hipSlope(), CLOTH_ON_POLES);
-    double wrap = RopePull.wrap(m.hipSlope(), m.hipSlope());
-    RopePull pull = new RopePull(load, RopePull.METAL_BAR, wrap, ROPES, RopePull.ONE_PERSON);
+        "2 ropes over "
+            + (metal ? "round metal poles" : "timber edges")
+            + ", friction of the rope "
+            + Numbers.fixed(friction, 2)
+            + ", cloth on poles 0.5; held as on the smoothest bar, 0.14",
+        "measured friction of rope on metal, 0.14 to 0.25, the greatest, and on a timber edge,"
+            + " 0.37; cloth: common practice");
+    double load = RopePull.drawnUpNewtons(mass, m.hipSlope(), RopePull.CLOTH_ON_POLES);
+    double wrap = RopePull.wrap(m.hipSlope(), zone.haulRadians());
+    RopePull pull = new RopePull(load, friction, wrap, RopePull.USUAL_ROPES, RopePull.ONE_PERSON);
     run.worked("assembly.handling.pull", "People on the ropes", pull::people);
     return pull;
   }
 
-  private static double perimeter(FaceOpening door) {
-    List<Point> points = door.outline();
-    double sum = 0;
-    for (int i = 0; i < points.size(); i++) {
-      Point a = points.get(i);
-      Point b = points.get((i + 1) % points.size());
-      sum += Math.hypot(b.x() - a.x(), b.y() - a.y());
-    }
-    return sum;
+  /** The loop of the door when it is drawn round. */
+  private static double loop(FaceOpening door) {
+    return new Outline(door.outline().stream().map(p -> Vector2D.of(p.x(), p.y())).toList())
+        .perimeter();
   }
 }

@@ -32,11 +32,15 @@ final class RiggingFacts {
     return new Facts<HandlingPart>()
         .number("mass_kg", "mass of the cover", h -> h.bundle().massKg())
         .many("routes", "ways to turn it right side out", route(), h -> h.turning().routes())
-        .number("onePerson_kg", "what one person may lift", h -> h.lift().limit().kilograms())
+        .number("onePerson_kg", "what one person may lift", h -> h.lift().onePersonKg())
         .text("lift", "who may lift it", h -> h.lift().text())
         .number("raise_N", "pull of all ropes to raise it", h -> h.pull().raiseNewtons())
-        .number("hold_N", "pull of all ropes to hold it", h -> h.pull().holdNewtons())
+        .number("hold_N", "pull of all ropes to hold it", HandlingPart::holdNewtons)
         .whole("people", "people on the ropes", h -> h.pull().people())
+        .maybeNumber(
+            "tackleParts",
+            "parts of rope at the moving block, if a tackle is needed",
+            h -> h.tackle().map(t -> (double) t.parts()))
         .number("rope_m", "length of each rope", h -> h.zone().ropeMetres())
         .number("dropZone_m", "radius in which nobody stands", h -> h.zone().radiusMetres())
         .number("limitGust_m_per_s", "gust above which it stays down", h -> h.wind().limitGust());
@@ -60,7 +64,16 @@ final class RiggingFacts {
         .number("pegPull_N", "factored pull on each peg", a -> a.screen().pegPullNewtons())
         .number("pullAngle_rad", "above the ground", a -> a.screen().pullAngleRadians())
         .number("ballast_kg", "ballast instead of pegs", a -> a.ballast().massKg())
-        .number("ventilation_m2", "free area wanted", a -> a.ventilation().neededSquareMetres())
+        .maybeNumber(
+            "pegHolding_N",
+            "what a tested peg may be asked to hold",
+            a -> a.pegs().map(p -> p.test().holdingNewtons()))
+        .number("hemRope_N", "tension of a rope along the hem", a -> a.hemRope().tensionNewtons())
+        .number("guy_N", "tension of a guy from each corner", a -> a.guy().tensionNewtons())
+        .number(
+            "ventilation_m2", "free area wanted in all", a -> a.ventilation().neededSquareMetres())
+        .number(
+            "ventilationThere_m2", "free area there is", a -> a.ventilation().presentSquareMetres())
         .text("drainage", "whether water runs off the top", a -> a.drainage().text());
   }
 }

@@ -4,7 +4,11 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.assembly.anchor.PegTest;
+import io.github.seamstead.assembly.anchor.Ventilation;
 import io.github.seamstead.assembly.anchor.WindScreen;
+import io.github.seamstead.assembly.fixings.FixingPattern;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.handling.Packing;
 import io.github.seamstead.assembly.handling.TurnRoute;
@@ -38,16 +42,31 @@ final class RiggingPages {
     }
     book.table(table);
     book.list("fixings.csv", csv);
+    FixingPattern pattern = part.fixings().pattern();
     book.paragraph(
         part.fixings().total()
             + " "
-            + part.fixings().pattern().kind().label()
-            + " in all seams; a seam's count is on its line of the join order.");
-    Table seams = new Table("By seam", "seam", "#count");
-    for (int i = 0; i < part.fixings().perJoint().size(); i++) {
-      seams.row(Integer.toString(i + 1), Integer.toString(part.fixings().perJoint().get(i)));
+            + pattern.kind().label()
+            + " in "
+            + book.words().length(part.seams().metres())
+            + " of seams, every seam of cover and lining counted.");
+    Table seams = new Table("By kind of seam", "seams", "#length", "#" + pattern.kind().label());
+    for (SeamKind kind : part.seams().kinds()) {
+      seams.row(
+          kind.label(),
+          book.words().length(part.seams().metres(kind)),
+          Integer.toString(part.seams().fixings(kind, pattern)));
     }
     book.table(seams);
+    part.glue()
+        .ifPresent(
+            glue ->
+                book.paragraph(
+                    "Glue at most "
+                        + book.words().length(glue.longestPortionMetres())
+                        + " at a time, and let a joint rest "
+                        + book.words().duration(glue.cureSeconds())
+                        + " before its group is handled."));
     book.paragraph(
         part.pegs().pegs()
             + " pegs round the hem, "
@@ -75,7 +94,7 @@ final class RiggingPages {
     book.paragraph(part.lift().text());
     Table lift = new Table("The lift", "what", "#value");
     lift.row("the whole cover", w.mass(part.bundle().massKg()));
-    lift.row("one person at most, in this posture", w.mass(part.lift().limit().kilograms()));
+    lift.row("one person at most, in this posture", w.mass(part.lift().onePersonKg()));
     lift.row(
         "rolled on " + w.length(2) + " length, across",
         w.range(part.bundle().rollDiameterMetres(2, Packing.ROLLED), w::small));
@@ -84,8 +103,18 @@ final class RiggingPages {
     Table pull = new Table("The ropes", "what", "#value");
     pull.row("ropes over the top", Integer.toString(part.pull().ropes()));
     pull.row("pull to raise, each rope", force(part.pull().raiseNewtons() / part.pull().ropes()));
-    pull.row("pull to hold, each rope", force(part.pull().holdNewtons() / part.pull().ropes()));
+    pull.row("pull to hold, each rope", force(part.holdNewtons() / part.pull().ropes()));
     pull.row("people on the ropes", Integer.toString(part.pull().people()));
+    part.tackle()
+        .ifPresent(
+            tackle -> {
+              pull.row(
+                  "parts of rope at the moving block of the tackle",
+                  Integer.toString(tackle.parts()));
+              pull.row(
+                  "pull on each tackle",
+                  force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
+            });
     pull.row("length of each rope", w.length(part.zone().ropeMetres()));
     pull.row("nobody nearer than, from the centre", w.length(part.zone().radiusMetres()));
     book.table(pull);
@@ -116,19 +145,43 @@ final class RiggingPages {
     table.row("angle of the pull above the ground", w.angle(screen.pullAngleRadians()));
     table.row("ballast that would do instead", w.mass(part.ballast().massKg()));
     book.table(table);
-    book.paragraph(
-        "Test the pegs in your own ground: drive three or more as they will stand, pull each with a"
-            + " scale at the angle above until it moves, and compare the lowest, halved, with the"
-            + " pull on each peg.");
+    pegs(book, part);
+    Table ropes = new Table("Ropes of the edge, if you set them", "what", "#value");
+    ropes.row(
+        "rope along the hem, dip a tenth of the pegs' distance",
+        force(part.hemRope().tensionNewtons()));
+    ropes.row("guy rope from each corner, 45 degrees", force(part.guy().tensionNewtons()));
+    book.table(ropes);
     book.heading("Air and water");
     Table air = new Table("Openings", "what", "#value");
     air.row(
-        "free area for air that is wanted, high and low each",
+        "free area for air that is wanted, in all",
         w.area(part.ventilation().neededSquareMetres()));
-    air.row("opening at the top", w.area(part.ventilation().highSquareMetres()));
+    air.row("there is, high", w.area(part.ventilation().highSquareMetres()));
+    air.row("there is, low", w.area(part.ventilation().lowSquareMetres()));
+    air.row("enough?", part.ventilation().enough() ? "yes" : "no");
     book.table(air);
+    book.paragraph(
+        "A door is not counted, for it is shut in rain; a top under a cap is not counted either."
+            + " With two fifths to a half of the area high and the rest low, "
+            + w.area(part.ventilation().floorSquareMetres() / Ventilation.BALANCED_PART)
+            + " in all is enough.");
     book.note(part.drainage().text());
     book.end(Chapter.ANCHORING);
+  }
+
+  private static void pegs(BookContext book, AnchoringPart part) {
+    if (part.pegs().isPresent()) {
+      book.paragraph(part.pegs().get().text());
+      return;
+    }
+    book.paragraph(
+        "Test the pegs in your own ground, in its worst spot: drive "
+            + PegTest.LEAST_TESTS
+            + " or more as they will stand, pull each along the rope, at the angle above, until it"
+            + " moves, and write the pulls under site, pegs. What a peg may be asked to hold is not"
+            + " half of the lowest pull: with few tests that scatter it is far less, and half of"
+            + " that again on wet or thawing ground. The plan works it out from the pulls.");
   }
 
   private static String force(double newtons) {

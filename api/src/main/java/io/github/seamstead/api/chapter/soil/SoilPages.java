@@ -3,7 +3,6 @@ package io.github.seamstead.api.chapter.soil;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
-import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
@@ -39,7 +38,7 @@ final class SoilPages {
   private static void soil(BookContext book, SoilPart part) {
     Words w = book.words();
     SoilFinding finding = part.finding();
-    String id = Markup.anchor(part.sample().id());
+    String id = part.sample().id();
     book.heading(part.sample().id());
     Table table = new Table("Shares of dry mass", "fraction", "#likely (5 % to 95 %)");
     table.row("clay", w.range(finding.texture().clayRange(), w::percent));
@@ -128,7 +127,7 @@ final class SoilPages {
         "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
     book.table(table);
     blend.unmet().ifPresent(book::note);
-    book.figure(SoilDrawings.mixGrading(Markup.anchor(part.spec().id()), rounded));
+    book.figure(SoilDrawings.mixGrading(part.spec().id(), rounded));
     if (blend.unmet().isEmpty()) {
       trials(book, blend);
     }

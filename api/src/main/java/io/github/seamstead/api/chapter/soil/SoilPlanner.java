@@ -11,7 +11,6 @@ import io.github.seamstead.api.job.ShrinkageBar;
 import io.github.seamstead.api.job.SieveSheet;
 import io.github.seamstead.api.job.SizeSystem;
 import io.github.seamstead.api.job.SoilSample;
-import io.github.seamstead.materials.mix.BulkingCurve;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.soil.BendTest;
 import io.github.seamstead.materials.soil.ConsistencyLimits;
@@ -37,6 +36,7 @@ import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.materials.soil.WarningSign;
 import io.github.seamstead.materials.soil.WashTest;
+import io.github.seamstead.materials.water.SandBulking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -178,8 +178,8 @@ public final class SoilPlanner {
                 aggregate.smallest().orElseThrow(),
                 aggregate.largest().orElseThrow());
     double bulking =
-        aggregate.kind() == AggregateKind.SAND && aggregate.moisture() <= 0.05
-            ? BulkingCurve.published(aggregate.moisture())
+        aggregate.kind() == AggregateKind.SAND
+            ? SandBulking.published().at(aggregate.moisture()).likely()
             : 0;
     component = component.damp(aggregate.moisture(), bulking);
     Optional<Double> price = aggregate.pricePerTonne();

@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.survey;
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.geometry.survey.Blunder;
+import io.github.seamstead.geometry.survey.CheckReading;
 import io.github.seamstead.geometry.survey.EdgeLength;
 import io.github.seamstead.geometry.survey.FaceFit;
 import io.github.seamstead.geometry.survey.HemTakeUp;
@@ -32,6 +33,22 @@ final class SurveyFacts {
             "verdict",
             "whether the readings agree with their uncertainties",
             s -> s.report().accepted().globalTest().map(t -> t.verdict().name()))
+        .flag(
+            "allControlled",
+            "whether an error in any one reading that a panel depends on would show",
+            s -> s.report().control().isAllControlled())
+        .texts(
+            "uncontrolled",
+            "readings that no other controls: an error there goes unseen",
+            s -> s.report().control().uncontrolled().stream().map(r -> r.reading().name()).toList())
+        .texts(
+            "takeBeforeCutting",
+            "readings after which all are controlled",
+            s -> s.report().control().proposed().stream().map(CheckReading::text).toList())
+        .flag(
+            "undecided",
+            "whether readings contradict each other and no test can tell which is wrong",
+            s -> s.report().undecided())
         .many("blunders", "readings found wrong", blunder(), s -> s.report().blunders())
         .many("readings", "every reading", reading(), s -> s.report().accepted().readings())
         .many("edges", "edges as they stand", edge(), s -> s.report().accepted().edges())
@@ -48,7 +65,15 @@ final class SurveyFacts {
         .text("written", "as it was written", b -> b.reading().asWritten())
         .number("error_m", "how far it is off", Blunder::error)
         .uncertain("predicted_m", "what the other readings make it", Blunder::predicted)
-        .texts("hints", "how it may have come about", Blunder::hints);
+        .texts("hints", "how it may have come about", Blunder::hints)
+        .text(
+            "cause",
+            "CONTRADICTED by the others alone, RIVAL of those under alsoPossible, or UNCONTROLLED",
+            b -> b.cause().name())
+        .numbers(
+            "alsoPossible",
+            "other readings whose error would look alike",
+            b -> b.alsoPossible().stream().map(o -> (double) o.number()).toList());
   }
 
   private static Facts<ReadingResult> reading() {

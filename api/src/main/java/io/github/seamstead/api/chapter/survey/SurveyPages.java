@@ -12,6 +12,7 @@ import io.github.seamstead.geometry.survey.HemTakeUp;
 import io.github.seamstead.geometry.survey.NextReading;
 import io.github.seamstead.geometry.survey.ResidualPlot;
 import io.github.seamstead.geometry.survey.SeamFit;
+import io.github.seamstead.geometry.survey.SurveyControl;
 import io.github.seamstead.geometry.survey.Template;
 import io.github.seamstead.geometry.survey.TemplateSet;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -28,13 +29,7 @@ final class SurveyPages {
   static void write(BookContext book, SurveyPart part) {
     Adjustment adjustment = part.report().accepted();
     part.report().blunders().forEach(blunder -> blunder(book, blunder));
-    if (part.report().blunders().isEmpty()) {
-      book.paragraph(
-          "No reading stands out: every one agrees with the others within its uncertainty.");
-    }
-    if (part.report().undecided()) {
-      book.note("Two or more readings contradict each other and no test can tell which is wrong.");
-    }
+    control(book, part);
     ResidualPlot plot = ResidualPlot.of(adjustment);
     book.figure(SurveyDrawings.deviations(plot));
     book.figure(SurveyDrawings.residuals(plot));
@@ -64,8 +59,42 @@ final class SurveyPages {
               + BookContext.millimetres(next.edgeAfter())
               + " standard uncertainty.");
     }
+    adjustment
+        .nextReadingPair(pair -> true)
+        .ifPresent(
+            two ->
+                book.note(
+                    "The two worth taking together: "
+                        + two.pairs().get(0).name()
+                        + " and "
+                        + two.pairs().get(1).name()
+                        + ". They leave no panel edge worse than "
+                        + BookContext.millimetres(two.worstAfter())
+                        + " standard uncertainty."));
     templates(book, part);
     book.end(Chapter.SURVEY);
+  }
+
+  /** Says what was checked, before anyone trusts that nothing stands out. */
+  private static void control(BookContext book, SurveyPart part) {
+    SurveyControl control = part.report().control();
+    if (!control.isAllControlled()) {
+      book.body().open("div", "class", "caution", "role", "note").open("p");
+      book.body().element("strong", "Before cutting");
+      book.body().text(": " + control.message() + ".");
+      book.body().close().closeLine();
+    }
+    if (part.report().blunders().isEmpty() && !control.isNothingChecked()) {
+      book.paragraph(
+          control.isAllControlled()
+              ? "No reading stands out: every one agrees with the others within its uncertainty."
+              : "No reading that others control stands out.");
+    }
+    if (part.report().undecided()) {
+      book.note(
+          "Two or more readings contradict each other and no test can tell which is wrong. The"
+              + " lengths that hang on them are stated with an uncertainty that covers either.");
+    }
   }
 
   private static void blunder(BookContext book, Blunder blunder) {
@@ -73,9 +102,11 @@ final class SurveyPages {
     book.body().element("strong", "Reading " + blunder.number() + ", " + blunder.reading().name());
     book.body()
         .text(
-            " is wrong by about "
+            (blunder.isCertain() ? " is wrong by about " : " is probably wrong, by about ")
                 + BookContext.millimetres(blunder.error())
-                + ": the others say "
+                + (blunder.cause() == Blunder.Cause.UNCONTROLLED
+                    ? ": no other reading controls it; a regular frame has "
+                    : ": the others say ")
                 + book.words().length(blunder.predicted().value())
                 + " ± "
                 + BookContext.millimetres(blunder.predicted().standardUncertainty())
@@ -86,7 +117,9 @@ final class SurveyPages {
       book.body()
           .element(
               "p",
-              "No test can tell it from: "
+              (blunder.cause() == Blunder.Cause.RIVAL
+                      ? "No test can tell it from: "
+                      : "Measure again too, since an error there would look alike: ")
                   + blunder.alsoPossible().stream()
                       .map(other -> other.reading().name())
                       .collect(Collectors.joining(", "))

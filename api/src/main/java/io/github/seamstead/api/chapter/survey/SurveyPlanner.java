@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.survey;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.HeightReading;
 import io.github.seamstead.api.job.PlumbReading;
 import io.github.seamstead.api.job.SurveyReadings;
@@ -16,6 +17,7 @@ import io.github.seamstead.geometry.survey.BlunderReport;
 import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.geometry.survey.Reading;
 import io.github.seamstead.geometry.survey.Survey;
+import io.github.seamstead.geometry.survey.SurveyControl;
 import io.github.seamstead.geometry.survey.SurveyShape;
 import io.github.seamstead.geometry.survey.TemplatePlan;
 import io.github.seamstead.geometry.survey.TemplateSet;
@@ -25,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /** Adjusts the taped frame and finds the templates that fit it. */
 final class SurveyPlanner {
@@ -35,7 +38,7 @@ final class SurveyPlanner {
   private SurveyPlanner() {}
 
   static Optional<SurveyPart> plan(Run run, Optional<FramePart> frame) {
-    Optional<SurveyReadings> stated = run.document().frame().survey();
+    Optional<SurveyReadings> stated = run.document().frame().flatMap(Frame::survey);
     if (stated.isEmpty()) {
       run.skip(Chapter.SURVEY, "the document has no survey; the ideal measures are taken as built");
       return Optional.empty();
@@ -50,6 +53,10 @@ final class SurveyPlanner {
     BlunderReport report = survey.findBlunders();
     for (Blunder blunder : report.blunders()) {
       run.unmet(Chapter.SURVEY, words(blunder));
+    }
+    SurveyControl control = report.control();
+    if (!control.isAllControlled()) {
+      run.unmet(Chapter.SURVEY, control.message());
     }
     if (run.options().worked() && report.accepted().globalTest().isPresent()) {
       run.worked(
@@ -83,17 +90,35 @@ final class SurveyPlanner {
     String hints = blunder.hints().isEmpty() ? "" : ": " + String.join("; ", blunder.hints());
     return "reading "
         + blunder.number()
-        + " (taped "
+        + " ("
+        + blunder.reading().name()
+        + ", taped "
         + blunder.reading().asWritten()
-        + ") is wrong by about "
+        + (blunder.isCertain() ? ") is wrong by about " : ") is probably wrong, by about ")
         + Numbers.fixed(blunder.error() * 1000, 0)
         + " mm"
         + hints
-        + "; it is left out, measure it again";
+        + "; it is left out, measure it again"
+        + doubt(blunder);
+  }
+
+  /** Says what else may be wrong, or that only the regular frame speaks against it. */
+  private static String doubt(Blunder blunder) {
+    return switch (blunder.cause()) {
+      case CONTRADICTED -> "";
+      case RIVAL ->
+          "; no test can tell it from "
+              + blunder.alsoPossible().stream()
+                  .map(other -> "reading " + other.number() + " (" + other.reading().name() + ")")
+                  .collect(Collectors.joining(", "))
+              + ": measure that again too";
+      case UNCONTROLLED ->
+          "; no other reading controls it, a regular frame's value stands in for it";
+    };
   }
 
   private static SurveyShape shape(Run run, Optional<FramePart> frame, List<Reading> readings) {
-    int sides = run.document().frame().sides();
+    int sides = run.document().frame().orElseThrow().sides();
     boolean truncated =
         frame
             .map(f -> f.pyramid().isTruncated())

@@ -18,8 +18,9 @@ class FloorLabourSectionTest {
     assertThat(html)
         .contains("Hours of the crew")
         .contains("Working days, one layer after the other: ")
-        .contains("Barrow trips from the mixer")
-        .contains("With 2 times the air over the floor")
+        .contains("Barrow trips to the floor")
+        .contains("air changes a day, to keep the stated humidity")
+        .doesNotContain("times the air over the floor")
         .doesNotContain("Soft ground under the floor");
     // Hours are rough: two figures, with their range.
     assertThat(html)

@@ -1,0 +1,87 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.FaceOpening;
+import io.github.seamstead.api.job.Hem;
+import io.github.seamstead.api.job.Seam;
+import io.github.seamstead.api.job.SeamKind;
+import io.github.seamstead.geometry.pattern.EdgeAllowance;
+import io.github.seamstead.geometry.pattern.EdgePlan;
+import io.github.seamstead.geometry.pattern.Opening;
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PanelMarks;
+import io.github.seamstead.geometry.pattern.PanelSpec;
+import io.github.seamstead.geometry.pattern.SpliceRule;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** Draws the panel of a face with the edges and openings that the document states. */
+final class PanelDrawer {
+
+  private final Cover cover;
+  private final List<Outline> faces;
+  private final List<PanelMarks> marks;
+  private final EdgePlan edges;
+
+  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks) {
+    this.cover = cover;
+    this.faces = List.copyOf(faces);
+    this.marks = List.copyOf(marks);
+    this.edges = edges(cover);
+  }
+
+  int faces() {
+    return faces.size();
+  }
+
+  /**
+   * Draws the panel of a face, put together of parts that a kind of cloth holds, if one is given.
+   */
+  Panel panel(int face, Optional<SpliceRule> splices) {
+    PanelSpec spec = PanelSpec.of("panel-" + face, edges).withMarks(marks.get(face - 1));
+    List<Opening> openings = new ArrayList<>();
+    cover.door().filter(door -> door.face() == face).ifPresent(d -> openings.add(opening(d)));
+    cover.vents().stream().filter(v -> v.face() == face).forEach(v -> openings.add(opening(v)));
+    spec = spec.withOpenings(openings);
+    if (splices.isPresent()) {
+      spec = spec.withSplices(splices.get());
+    }
+    return Panel.of(faces.get(face - 1), spec);
+  }
+
+  private static EdgePlan edges(Cover cover) {
+    Seam seam = cover.seam();
+    EdgeAllowance base = base(cover.hem());
+    EdgeAllowance top =
+        cover.topTurnIn() > 0 ? EdgeAllowance.turnIn(cover.topTurnIn()) : EdgeAllowance.raw();
+    if (seam.kind() == SeamKind.LAP) {
+      return new EdgePlan(
+          base,
+          EdgeAllowance.lapOver(seam.allowance()),
+          top,
+          EdgeAllowance.lapUnder(seam.allowance()));
+    }
+    return EdgePlan.of(base, EdgeAllowance.finSeam(seam.allowance()), top);
+  }
+
+  private static EdgeAllowance base(Hem hem) {
+    return switch (hem.kind()) {
+      case TURNED -> EdgeAllowance.hem(hem.allowance());
+      case REINFORCED -> EdgeAllowance.reinforced();
+      case RAW -> EdgeAllowance.raw();
+    };
+  }
+
+  private static Opening opening(FaceOpening stated) {
+    return Opening.of(stated.id(), outline(stated), 0)
+        .withPatch(stated.patch(), 0)
+        .withFlap(stated.flap(), 0);
+  }
+
+  static Outline outline(FaceOpening stated) {
+    return new Outline(stated.outline().stream().map(p -> Vector2D.of(p.x(), p.y())).toList());
+  }
+}

@@ -1,0 +1,95 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.api.job.SheetEdge;
+import io.github.seamstead.api.job.Stock;
+import io.github.seamstead.api.job.StockFlaw;
+import io.github.seamstead.api.job.StockRoll;
+import io.github.seamstead.api.job.StockSheet;
+import io.github.seamstead.geometry.layout.Grain;
+import io.github.seamstead.geometry.layout.LayoutRequest;
+import io.github.seamstead.geometry.layout.Objective;
+import io.github.seamstead.geometry.layout.Piece;
+import io.github.seamstead.geometry.layout.Rotations;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.geometry.stock.Sheet;
+import io.github.seamstead.geometry.stock.StockItem;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** The stock of a document as the cutting layout takes it, and what is asked of it. */
+public final class StockCloth {
+
+  private StockCloth() {}
+
+  /**
+   * Asks for shapes to be laid on the stock.
+   *
+   * @param shapes the shapes, each as often as there are pieces of it
+   * @param stock the stock
+   * @return the request
+   */
+  public static LayoutRequest request(List<CutShape> shapes, Stock stock) {
+    List<Piece> pieces = shapes.stream().map(shape -> piece(shape, stock.keepGrain())).toList();
+    return LayoutRequest.of(pieces, items(stock))
+        .withSpacing(stock.spacing(), stock.edgeMargin())
+        .withObjective(Objective.FEWEST_ITEMS);
+  }
+
+  private static Piece piece(CutShape shape, boolean keepGrain) {
+    PatternPiece pattern = shape.pattern();
+    Piece piece = Piece.of(shape.id(), pattern.cut()).withCount(shape.pieces().size());
+    piece =
+        keepGrain
+            ? piece.withRotations(Rotations.anyAngle()).withGrain(new Grain(pattern.grain(), false))
+            : piece.withRotations(Rotations.of(0, Math.PI / 2, Math.PI, 3 * Math.PI / 2));
+    return pattern.reinforcedCutEdge().isPresent()
+        ? piece.withHem(pattern.reinforcedCutEdge().getAsInt(), true)
+        : piece;
+  }
+
+  private static List<StockItem> items(Stock stock) {
+    List<StockItem> items = new ArrayList<>();
+    for (StockSheet sheet : stock.sheets()) {
+      items.add(
+          Sheet.rectangle(sheet.id(), sheet.length(), sheet.width())
+              .withCount(sheet.count())
+              .withPreference(sheet.preference())
+              .withFlaws(flaws(sheet.flaws()))
+              .withReinforcedEdges(edges(sheet.reinforced()))
+              .withCost(sheet.cost().orElse(0.0)));
+    }
+    for (StockRoll roll : stock.rolls()) {
+      items.add(
+          Roll.of(roll.id(), roll.width(), roll.length())
+              .withCount(roll.count())
+              .withPreference(roll.preference())
+              .withFlaws(flaws(roll.flaws()))
+              .withReinforcedEdges(edges(roll.reinforced()))
+              .withCostPerMetre(roll.costPerMetre().orElse(0.0)));
+    }
+    return items;
+  }
+
+  private static Outline[] flaws(List<StockFlaw> flaws) {
+    return flaws.stream()
+        .map(f -> Outline.rectangle(f.width(), f.height()).placed(0, Vector2D.of(f.x(), f.y())))
+        .toArray(Outline[]::new);
+  }
+
+  /** The edges of a rectangle run counter-clockwise from the lower one. */
+  private static Integer[] edges(List<SheetEdge> edges) {
+    return edges.stream()
+        .map(
+            edge ->
+                switch (edge) {
+                  case BOTTOM -> 0;
+                  case RIGHT -> 1;
+                  case TOP -> 2;
+                  case LEFT -> 3;
+                })
+        .toArray(Integer[]::new);
+  }
+}

@@ -1,0 +1,103 @@
+package io.github.seamstead.api.chapter.drying;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.soil.MixPart;
+import io.github.seamstead.api.chapter.soil.SoilPart;
+import io.github.seamstead.api.chapter.soil.SoilPlanner;
+import io.github.seamstead.api.chapter.soil.TrialPart;
+import io.github.seamstead.api.job.TrialSample;
+import io.github.seamstead.materials.drying.Cracking;
+import io.github.seamstead.materials.drying.Shrinkage;
+import io.github.seamstead.materials.floor.EarthLayer;
+import io.github.seamstead.materials.floor.LayerRole;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Forecasts the cracks of coats from the soil's bar and from trial samples of the mix. */
+final class CrackPlanner {
+
+  /** A sample this near in parts of sand is one of the mix that is laid. */
+  private static final double SAME_PARTS = 0.26;
+
+  private final Run run;
+  private final List<SoilPart> soils;
+  private final List<MixPart> mixes;
+  private final List<TrialPart> trials;
+
+  CrackPlanner(Run run, List<SoilPart> soils, List<MixPart> mixes, List<TrialPart> trials) {
+    this.run = run;
+    this.soils = soils;
+    this.mixes = mixes;
+    this.trials = trials;
+  }
+
+  /** The cracks of a coat; a sample of the mix as it is laid counts more than the forecast. */
+  Optional<Cracking> of(EarthLayer layer) {
+    if (layer.role() != LayerRole.EARTH_COAT) {
+      return Optional.empty();
+    }
+    String id = layer.mix().name();
+    MixPart mix = mixes.stream().filter(m -> m.spec().id().equals(id)).findFirst().orElseThrow();
+    Optional<Cracking> forecast = forecast(layer, mix);
+    Optional<TrialSample> sample = sample(layer, mix);
+    if (sample.isEmpty()) {
+      if (forecast.isEmpty()) {
+        run.skip(
+            Chapter.DRYING,
+            "cracks of "
+                + layer.name()
+                + ": the soil "
+                + mix.spec().soil()
+                + " has no shrinkage bar and the mix no trial sample");
+      }
+      return forecast;
+    }
+    double crack = sample.get().crack();
+    double length = sample.get().mould();
+    return Optional.of(
+        forecast
+            .map(f -> f.measuredBy(crack, length))
+            .orElseGet(() -> Cracking.ofSample(crack, length)));
+  }
+
+  private Optional<Cracking> forecast(EarthLayer layer, MixPart mix) {
+    Optional<SoilPart> soil =
+        soils.stream().filter(s -> s.sample().id().equals(mix.spec().soil())).findFirst();
+    double share = part(layer, mix.spec().soil()).map(p -> p.dryMassShare()).orElse(0.0);
+    return soil.flatMap(s -> s.sample().shrinkage())
+        .map(bar -> SoilPlanner.shrinkage(bar).ratio())
+        .map(
+            shrinkage -> {
+              Range free = Shrinkage.ofMix(shrinkage, share);
+              return Cracking.of(
+                  free,
+                  Cracking.ROUGH_BASE,
+                  layer.mix().fibreShare() > 0 ? Cracking.WITH_FIBRE : Cracking.WITHOUT_FIBRE);
+            });
+  }
+
+  private Optional<TrialSample> sample(EarthLayer layer, MixPart mix) {
+    double soil = looseVolume(layer, mix.spec().soil());
+    if (soil <= 0) {
+      return Optional.empty();
+    }
+    double parts = looseVolume(layer, mix.spec().sand()) / soil;
+    return trials.stream()
+        .filter(t -> t.trials().mix().equals(mix.spec().id()))
+        .flatMap(t -> t.trials().samples().stream())
+        .filter(s -> Math.abs(s.sandParts() - parts) <= SAME_PARTS)
+        .min(Comparator.comparingDouble(s -> Math.abs(s.sandParts() - parts)));
+  }
+
+  private static double looseVolume(EarthLayer layer, String material) {
+    return part(layer, material).map(p -> p.dryMassShare() / p.looseDryDensity()).orElse(0.0);
+  }
+
+  private static Optional<io.github.seamstead.materials.floor.MixPart> part(
+      EarthLayer layer, String material) {
+    return layer.mix().parts().stream().filter(p -> p.name().equals(material)).findFirst();
+  }
+}

@@ -1,0 +1,99 @@
+package io.github.seamstead.api.chapter.joining;
+
+import io.github.seamstead.api.chapter.cover.CoverPart;
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.HemKind;
+import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.fixings.SeamRun;
+import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.PieceRing;
+import io.github.seamstead.geometry.pattern.EdgeRole;
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.PieceKind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lists every seam of the cover: on the panels, round the ring, at foot and top, in the lining. */
+final class SeamPlanner {
+
+  private SeamPlanner() {}
+
+  static SeamBill bill(CoverPart cover, Cover stated, PieceRing ring) {
+    List<SeamRun> runs = new ArrayList<>();
+    cover.panels().forEach(panel -> onPanel(runs, panel, stated));
+    for (Joint joint : ring.joints()) {
+      runs.add(new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1));
+    }
+    cover.trims().forEach(trim -> trim(runs, trim));
+    if (stated.skirt().isPresent()) {
+      cover.panels().forEach(p -> add(runs, SeamKind.SKIRT, p, p.face().edgeLength(0)));
+    }
+    cover
+        .lining()
+        .ifPresent(
+            lining ->
+                runs.add(
+                    new SeamRun(
+                        SeamKind.LINING,
+                        "lining",
+                        lining.panel().face().edgeLength(1),
+                        lining.count())));
+    return new SeamBill(runs);
+  }
+
+  private static void onPanel(List<SeamRun> runs, Panel panel, Cover stated) {
+    panel
+        .splices()
+        .forEach(
+            s ->
+                runs.add(
+                    new SeamRun(
+                        SeamKind.SPLICE,
+                        s.over() + (s.upright() ? " beside " : " over ") + s.under(),
+                        s.length(),
+                        1)));
+    for (PatternPiece extra : panel.extras()) {
+      if (extra.kind() == PieceKind.PATCH) {
+        runs.add(
+            new SeamRun(SeamKind.PATCH, extra.label(), extra.stitch().perimeter(), extra.count()));
+      } else if (extra.kind() == PieceKind.FLAP) {
+        runs.add(
+            new SeamRun(
+                SeamKind.FLAP, extra.label(), extra.stitch().bounds().width(), extra.count()));
+      }
+    }
+    if (stated.hem().kind() == HemKind.TURNED) {
+      add(runs, SeamKind.HEM, panel, panel.face().edgeLength(0));
+    }
+    if (stated.topTurnIn() > 0 && panel.face().size() > 3) {
+      add(runs, SeamKind.TOP, panel, panel.face().edgeLength(2));
+    }
+  }
+
+  private static void add(List<SeamRun> runs, SeamKind kind, Panel panel, double metres) {
+    runs.add(new SeamRun(kind, panel.id(), metres, 1));
+  }
+
+  /** The joints of the cap and the ends of the skirt: every joint has an edge on two pieces. */
+  private static void trim(List<SeamRun> runs, PatternPiece trim) {
+    SeamKind kind = trim.kind() == PieceKind.SKIRT ? SeamKind.SKIRT_ENDS : SeamKind.CAP_JOINTS;
+    double joined =
+        trim.edges().stream()
+            .filter(edge -> edge.allowance().role().isJoined())
+            .mapToDouble(edge -> edge.finishedLength())
+            .sum();
+    if (joined > 0) {
+      runs.add(new SeamRun(kind, trim.label(), joined / 2, trim.count()));
+    }
+    double rim =
+        trim.edges().stream()
+            .filter(edge -> edge.allowance().role() == EdgeRole.RAW)
+            .mapToDouble(edge -> edge.finishedLength())
+            .sum();
+    if (trim.kind() != PieceKind.SKIRT && rim > 0) {
+      runs.add(new SeamRun(SeamKind.CAP, trim.label() + " rim", rim, trim.count()));
+    }
+  }
+}
