@@ -13,7 +13,6 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.UnitSystem;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -62,8 +61,7 @@ public record Book(
     String title = plan.job().document().site().map(Site::name).orElse("Cover and floor");
     Page page = new Page(title + ": job book", "en").lead(Overview.lead(plan, words));
     BookContext book = new BookContext(plan.parts(), plan.cautions(), words, page);
-    Map<String, Drawing> drawings =
-        new LinkedHashMap<>(Front.write(plan, words, page, title, Digest.of(results)));
+    Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
     for (ChapterOf<?> chapter : Chapters.all()) {
       write(chapter, book);
     }
@@ -72,11 +70,10 @@ public record Book(
       WorkedChapter.write(book, plan.derivations());
     }
     book.listDrawings();
-    drawings.putAll(book.drawings());
     PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
     return new Book(
         page.html(),
-        drawings,
+        book.drawings(),
         book.lists(),
         plan.cover().flatMap(part -> PrintSheets.html(part, paper)));
   }

@@ -79,6 +79,7 @@ public final class Page {
       """;
 
   private static final String BACK = "back-part";
+
   /** Nothing runs and nothing is loaded: the page's own styles are all that is let in. */
   public static final String POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";

@@ -9,8 +9,8 @@ import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.util.List;
 import java.nio.file.InvalidPathException;
+import java.util.List;
 
 /** Turns what a command throws into messages and an exit code. */
 final class Failures {

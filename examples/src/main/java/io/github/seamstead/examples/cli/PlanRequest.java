@@ -7,9 +7,9 @@ import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.text.Escapes;
+import io.github.seamstead.shared.work.Progress;
 import java.nio.file.Path;
 import java.util.Optional;
 

@@ -39,7 +39,8 @@ record PrintedPage(String text, double filled) {
 
     @Override
     protected void processTextPosition(TextPosition text) {
-      double at = text.getYDirAdj() / text.getPageHeight();
+      // Of an upright letter: one that is turned has its axes turned with it.
+      double at = text.getDir() == 0 ? text.getYDirAdj() / text.getPageHeight() : 0;
       if (at < FOOTER && !text.getUnicode().isBlank()) {
         lowest = Math.max(lowest, at);
       }

@@ -135,7 +135,7 @@ final class CutCards {
           "#" + w.length(l.b().getX()),
           "#" + off(w, l.b()));
       m.open("td");
-      Ticks.bare(m, "cut-" + Markup.anchor(name) + "-" + (i + 1), l.label() + " cut");
+      Ticks.bare(m, "cut-" + desk.sheets().size() + "-" + (i + 1), l.label() + " cut");
       m.close().closeLine();
     }
     Ticks.endTable(m);

@@ -3,6 +3,7 @@ package io.github.seamstead.api.book.front;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.api.page.Anchors;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.plan.JobPlan;
@@ -22,6 +23,8 @@ final class Desk {
   private final JobPlan plan;
   private final Sizes sizes;
   private final List<Sheet> sheets = new ArrayList<>();
+  private final Anchors anchors = new Anchors();
+  private final Anchors names = new Anchors();
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
 
   Desk(JobPlan plan, io.github.seamstead.api.chapter.internal.Words words) {
@@ -59,7 +62,7 @@ final class Desk {
   }
 
   void add(String title, String part, Sheet.Kind kind, Markup body) {
-    sheets.add(new Sheet(title, part, kind, body));
+    sheets.add(new Sheet(title, anchors.unique("sheet " + title), part, kind, body));
   }
 
   List<Sheet> sheets() {
@@ -71,7 +74,8 @@ final class Desk {
   }
 
   /** Shows a drawing at its printed size; one wider than a phone scrolls inside its own box. */
-  void figure(Markup to, Drawing drawing, boolean wide) {
+  void figure(Markup to, Drawing figure, boolean wide) {
+    Drawing drawing = figure.named(names.unique(figure.name()));
     drawings.put(drawing.name(), drawing);
     if (wide) {
       to.open(

@@ -137,7 +137,7 @@ final class FrontStyle {
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
         .back>h2:first-child{break-before:page}
         .back table{font-size:9pt}
-        .back figure{max-width:120mm}
+        .back figure{max-width:85mm}
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
         .chapter>summary{min-height:0}
       }

@@ -58,7 +58,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
     Sizes w = desk.sizes();
     for (OrderLine line : orders.lines()) {
       if (line.supply().hauled()) {
-        String trips = line.trips() > 0 ? line.trips() + " trips" : "";
+        String trips =
+            line.trips() > 0 ? line.trips() + (line.trips() == 1 ? " trip" : " trips") : "";
         lines.add(new Line(line.material(), w.mass(line.ordered()), trips));
         if (line.cost() <= 0) {
           unpriced.add(line.material());

@@ -1,6 +1,5 @@
 package io.github.seamstead.api.book.front;
 
-import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.shared.caution.Caution;
@@ -32,6 +31,10 @@ final class SafetySheet {
           Hazard.MACHINERY,
           Hazard.STRUCTURE);
 
+  /** A model is held in one hand. */
+  private static final Set<Hazard> NOT_OF_MODELS =
+      EnumSet.of(Hazard.LIFTING, Hazard.HEIGHT, Hazard.WIND);
+
   /** The moments of the work, in their order, with the chapters that belong to each. */
   private enum Moment {
     FRAME("Frame and site"),
@@ -53,9 +56,7 @@ final class SafetySheet {
     Map<Moment, List<Caution>> groups = new LinkedHashMap<>();
     Set<String> seen = new LinkedHashSet<>();
     for (ChapterCaution c : desk.plan().cautions()) {
-      boolean moved =
-          desk.sizes().isModel()
-              && (c.chapter() == Chapter.HANDLING || c.chapter() == Chapter.ANCHORING);
+      boolean moved = desk.sizes().isModel() && NOT_OF_MODELS.contains(c.caution().hazard());
       // A laxer rule of another publisher belongs to the notes, not to what people carry.
       boolean lax = c.caution().risk().startsWith("A laxer rule");
       if (!moved && !lax && seen.add(c.caution().risk())) {

@@ -5,12 +5,13 @@ import io.github.seamstead.api.page.Markup;
 /**
  * One sheet or card of the front.
  *
- * @param title its heading, unique in the front
+ * @param title its heading
+ * @param anchor the id of its heading, unique in the page
  * @param part the group it belongs to, such as {@code Day 3} or {@code Piece card}
  * @param kind how it takes its place on paper
  * @param body the markup below the heading
  */
-record Sheet(String title, String part, Kind kind, Markup body) {
+record Sheet(String title, String anchor, String part, Kind kind, Markup body) {
 
   /** How a sheet takes its place on paper. */
   enum Kind {
@@ -30,9 +31,5 @@ record Sheet(String title, String part, Kind kind, Markup body) {
     String style() {
       return style;
     }
-  }
-
-  String anchor() {
-    return "sheet-" + Markup.anchor(title);
   }
 }

@@ -56,7 +56,7 @@ final class SoilCard {
       m.open("p").text("Next test, it tells most for its work: ").element("b", next.kind().label());
       m.text(
           " (" + Numbers.fixed(next.kind().handsOnSeconds() / 60, 0) + " min of work). Result: ");
-      Ticks.blank(m, "soil-" + Markup.anchor(soil.sample().id()), "result of the next test");
+      Ticks.blank(m, "soil-" + desk.plan().soils().indexOf(soil), "result of the next test");
       m.closeLine();
     }
   }

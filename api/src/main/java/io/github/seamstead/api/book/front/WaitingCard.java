@@ -50,7 +50,8 @@ final class WaitingCard {
           "#" + Numbers.fixed(w.moisture() * 100, 1) + "\u00a0%");
       m.open("td", "class", "fields");
       for (int i = 1; i <= WEIGHINGS; i++) {
-        Ticks.number(m, "dry-" + Markup.anchor(layer) + i, layer + ": water found, weighing " + i);
+        Ticks.number(
+            m, "dry-" + days.indexOf(day) + "-" + i, layer + ": water found, weighing " + i);
         m.text(" ");
       }
       m.close().closeLine();
