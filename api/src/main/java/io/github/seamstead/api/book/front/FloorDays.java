@@ -21,6 +21,9 @@ final class FloorDays {
 
   private static final double HOUR = 3600;
 
+  /** In days; a shorter wait is over before the next morning. */
+  private static final double LEAST_WAIT = 0.5;
+
   private final Desk desk;
   private final Sizes w;
   private final int crew;
@@ -150,7 +153,7 @@ final class FloorDays {
             .startIf(
                 pack
                     ? "sheet below whole, no frost tonight"
-                    : "layer below dry by its check, no frost for a week")
+                    : "layer below clean and ready, no frost for a week")
             .bring(
                 "buckets, barrow, rails, board, "
                     + (pack ? "rammer" : "float, trowel")
@@ -200,13 +203,18 @@ final class FloorDays {
     return plan.likelyCount() + range + " loads";
   }
 
-  /** The last state of the layer: what may be laid on it may be laid then. */
+  /**
+   * The state in which the layer takes the next work, if it has to be waited for: a rammed pack
+   * takes its coat damp, at once.
+   */
   private Optional<Milestone> forecast(EarthQuantity q) {
     return desk.plan().drying().stream()
         .filter(d -> d.layer().equals(q.layer()))
         .map(DryingPart::forecast)
         .flatMap(f -> f.milestones().stream())
-        .reduce((first, last) -> last);
+        .filter(m -> !m.name().contains("if left open"))
+        .reduce((first, last) -> last)
+        .filter(m -> m.likely().orElse(m.horizon()) > LEAST_WAIT);
   }
 
   private Day finish(List<FinishQuantity> finishes) {
