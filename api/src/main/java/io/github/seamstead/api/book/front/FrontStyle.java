@@ -127,12 +127,12 @@ final class FrontStyle {
         .form{columns:5;column-gap:3mm}
         .form p{margin:0;break-inside:avoid;white-space:nowrap}
         .form .blank{width:12mm}
-        .safety{columns:2;column-gap:6mm;font-size:9.5pt}
+        .safety{columns:2;column-gap:5mm;font-size:8.6pt}
         .safety p{margin:.7mm 0}
         .safety h3{margin-top:1mm}
         .moment{break-inside:auto}
-        .hazard{margin:1mm 0;line-height:1.18}
-        .sources{font-size:7pt;line-height:1.15}
+        .hazard{margin:.6mm 0;line-height:1.15}
+        .sources{font-size:6.5pt;line-height:1.1}
         .back{break-before:page;font-size:9pt}
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
         .back>h2:first-child{break-before:page}
