@@ -1,5 +1,6 @@
 package io.github.seamstead.api.book;
 
+import io.github.seamstead.api.book.front.Front;
 import io.github.seamstead.api.chapter.cover.PrintSheets;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.ChapterOf;
@@ -9,6 +10,7 @@ import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.Chapters;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.util.List;
@@ -49,11 +51,17 @@ public record Book(
    * @return the book
    */
   public static Book of(JobPlan plan) {
+    return of(plan, ResultsJson.text(plan));
+  }
+
+  /** Writes a plan's book beside the text of its results, which the sheets name by a digest. */
+  static Book of(JobPlan plan, String results) {
     Words words =
         new Words(plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC));
     String title = plan.job().document().site().map(Site::name).orElse("Cover and floor");
     Page page = new Page(title + ": job book", "en").lead(Overview.lead(plan, words));
     BookContext book = new BookContext(plan.parts(), plan.cautions(), words, page);
+    Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
     for (ChapterOf<?> chapter : Chapters.all()) {
       write(chapter, book);
     }

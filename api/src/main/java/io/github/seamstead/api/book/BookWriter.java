@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
 
 /** Writes a plan as a folder of files. */
 public final class BookWriter {
@@ -27,11 +26,10 @@ public final class BookWriter {
    */
   public static void write(JobPlan plan, Path folder) {
     try (BookFolder book = BookFolder.draft(folder)) {
-      CompletableFuture<String> results =
-          CompletableFuture.supplyAsync(() -> ResultsJson.text(plan));
-      Book pages = Book.of(plan);
+      String results = ResultsJson.text(plan);
+      Book pages = Book.of(plan, results);
       book.write("book.html", pages.html());
-      book.write("results.json", results.join());
+      book.write("results.json", results);
       for (Drawing drawing : pages.drawings().values()) {
         book.write("drawings/" + drawing.name() + ".svg", drawing.file());
       }

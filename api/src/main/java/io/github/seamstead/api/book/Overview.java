@@ -66,10 +66,12 @@ final class Overview {
       book.paragraph(
           "The job document leaves these values out. Check each one before you rely on what follows"
               + " from it.");
-      Table table = new Table("Assumed values", "value in the document", "assumed", "ground");
-      for (Assumption a : assumptions) {
-        table.row(a.path(), a.value(), a.ground());
-      }
+      Table table = new Table("Assumed values", "value", "assumed", "ground");
+      // The same value of many layers or sheets is one assumption to the reader.
+      assumptions.stream()
+          .map(a -> List.of(DocumentPlace.words(a.path()), a.value(), a.ground()))
+          .distinct()
+          .forEach(row -> table.row(row.toArray(String[]::new)));
       book.table(table);
     }
     book.end("What was assumed");

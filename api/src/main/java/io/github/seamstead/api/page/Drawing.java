@@ -40,6 +40,17 @@ public record Drawing(
   }
 
   /**
+   * Writes a true-size drawing for the inside of an HTML page: as large as on paper, unless the
+   * page is narrower.
+   *
+   * @return an svg element
+   */
+  public String printed() {
+    return svg("", "width", Canvas.number(width) + "mm", "height", Canvas.number(height) + "mm")
+        .toString();
+  }
+
+  /**
    * Writes the drawing as a file of its own.
    *
    * @return an SVG document; a true-size drawing states its size in millimetres

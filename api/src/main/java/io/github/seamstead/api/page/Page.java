@@ -1,12 +1,16 @@
 package io.github.seamstead.api.page;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 
 /**
- * One self-contained HTML page: no script, no network, readable on a phone and on paper (A4 or
- * Letter). Chapters come in the order in which they are added; the table of contents follows them.
- * Not thread-safe.
+ * One self-contained HTML page: whole without a script or a network, readable on a phone and on
+ * paper (A4 or Letter). Chapters come in the order in which they are added; the table of contents
+ * follows them. Not thread-safe.
  */
 public final class Page {
 
@@ -74,6 +78,8 @@ public final class Page {
       }
       """;
 
+  private static final String BACK = "back-part";
+
   /** Nothing runs and nothing is loaded: the page's own styles are all that is let in. */
   public static final String POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
@@ -83,9 +89,14 @@ public final class Page {
   private final List<String> titles = new ArrayList<>();
   private final List<String> anchors = new ArrayList<>();
   private final List<String> bodies = new ArrayList<>();
+  private final List<String> sheetTitles = new ArrayList<>();
+  private final List<String> sheetAnchors = new ArrayList<>();
+  private final List<String> sheets = new ArrayList<>();
+  private final List<String> marks = new ArrayList<>();
+  private final StringBuilder style = new StringBuilder();
+  private String script = "";
   private final Anchors given = new Anchors();
   private String lead = "";
-  private String extraStyle = "";
 
   /**
    * Starts a page.
@@ -110,17 +121,6 @@ public final class Page {
   }
 
   /**
-   * Adds rules of style after those that every page has, such as a paper size.
-   *
-   * @param css rules that load nothing
-   * @return this page
-   */
-  public Page style(String css) {
-    extraStyle += css;
-    return this;
-  }
-
-  /**
    * Adds a chapter.
    *
    * @param chapterTitle its title; its anchor is made of it and unique in the page
@@ -135,6 +135,57 @@ public final class Page {
   }
 
   /**
+   * Adds a sheet that stands before all chapters. A page with sheets shows its chapters folded,
+   * after them, as the back part.
+   *
+   * @param sheetTitle its title
+   * @param anchor the id of its heading
+   * @param sheet the whole sheet, with its heading of level 2
+   * @return this page
+   */
+  public Page sheet(String sheetTitle, String anchor, Markup sheet) {
+    sheetTitles.add(sheetTitle);
+    sheetAnchors.add(anchor);
+    sheets.add(sheet.toString());
+    return this;
+  }
+
+  /**
+   * Adds rules after the page's own.
+   *
+   * @param css the rules
+   * @return this page
+   */
+  public Page style(String css) {
+    style.append(css);
+    return this;
+  }
+
+  /**
+   * Sets the only script, at the end of the page. The page must be whole without it.
+   *
+   * @param text the script, made by this library
+   * @return this page
+   */
+  public Page script(String text) {
+    script = text;
+    return this;
+  }
+
+  /**
+   * Sets an attribute of the page's body.
+   *
+   * @param attribute its name
+   * @param value its value
+   * @return this page
+   */
+  public Page mark(String attribute, String value) {
+    marks.add(attribute);
+    marks.add(value);
+    return this;
+  }
+
+  /**
    * Writes the page.
    *
    * @return an HTML document
@@ -143,27 +194,80 @@ public final class Page {
     Markup page = new Markup();
     page.raw("<!DOCTYPE html>\n").open("html", "lang", language).open("head");
     page.empty("meta", "charset", "utf-8");
-    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", POLICY);
+    page.empty("meta", "http-equiv", "Content-Security-Policy", "content", policy());
     page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
-    page.element("title", title).open("style").raw(STYLE + extraStyle).close().closeLine();
-    page.open("body");
+    page.element("title", title).open("style").raw(STYLE).raw(style.toString()).close();
+    page.closeLine();
+    page.open("body", marks.toArray(String[]::new));
     page.open(
             "svg", "width", "0", "height", "0", "style", "position:absolute", "aria-hidden", "true")
         .raw(Canvas.DEFINITIONS)
         .closeLine();
-    page.open("header").element("h1", title).raw(lead).closeLine();
+    page.open("header").element("h1", title).raw(sheets.isEmpty() ? lead : "").closeLine();
+    contents(page);
+    page.open("main");
+    sheets.forEach(page::raw);
+    if (sheets.isEmpty()) {
+      chapters(page);
+    } else {
+      page.open("section", "class", "back", "aria-labelledby", BACK);
+      page.element("h2", "Back part", "id", BACK).raw(lead);
+      folded(page);
+      page.closeLine();
+    }
+    page.closeLine();
+    if (!script.isEmpty()) {
+      page.open("script").raw(script).closeLine();
+    }
+    return page.close().close().raw("\n").toString();
+  }
+
+  /** The policy; of scripts it lets in the page's own alone, known by its hash. */
+  private String policy() {
+    if (script.isEmpty()) {
+      return POLICY;
+    }
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(script.getBytes(StandardCharsets.UTF_8));
+      return POLICY + "; script-src 'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private void contents(Markup page) {
     page.open("nav", "aria-label", "Contents").open("ol");
-    for (int i = 0; i < titles.size(); i++) {
-      page.open("li").element("a", titles.get(i), "href", "#" + anchors.get(i)).closeLine();
+    for (int i = 0; i < sheets.size(); i++) {
+      link(page, sheetTitles.get(i), sheetAnchors.get(i));
+    }
+    if (sheets.isEmpty()) {
+      for (int i = 0; i < titles.size(); i++) {
+        link(page, titles.get(i), anchors.get(i));
+      }
+    } else {
+      link(page, "Back part", BACK);
     }
     page.close().closeLine();
-    page.open("main");
+  }
+
+  private static void link(Markup page, String text, String anchor) {
+    page.open("li").element("a", text, "href", "#" + anchor).closeLine();
+  }
+
+  private void chapters(Markup page) {
     for (int i = 0; i < titles.size(); i++) {
       String anchor = anchors.get(i);
       page.open("section", "aria-labelledby", anchor);
       page.element("h2", titles.get(i), "id", anchor).raw(bodies.get(i)).closeLine();
     }
-    page.closeLine();
-    return page.close().close().raw("\n").toString();
+  }
+
+  private void folded(Markup page) {
+    for (int i = 0; i < titles.size(); i++) {
+      page.open("details", "class", "chapter").open("summary");
+      page.element("h2", titles.get(i), "id", anchors.get(i)).close();
+      page.raw(bodies.get(i)).closeLine();
+    }
   }
 }

@@ -43,6 +43,10 @@ class BookInBrowserTest {
 
   private static final Path JOBS = Path.of("jobs");
   private static final double MARGINS = 2 * 14 / 25.4;
+
+  /** A book has an edge to bind it by. */
+  private static final double BOOK_MARGINS = (20 + 10) / 25.4;
+
   private static final int PIXELS = 96;
 
   @TempDir private static Path folder = Path.of("");
@@ -121,7 +125,8 @@ class BookInBrowserTest {
     assertThat(browser.events("Network.requestWillBeSent"))
         .extracting(event -> event.path("params").path("request").path("url").asText())
         .containsExactly(folder.resolve(page).toUri().toString());
-    assertThat(browser.texts("[...document.scripts].map(s => s.outerHTML)")).isEmpty();
+    List<String> scripts = browser.texts("[...document.scripts].map(s => s.src + s.type)");
+    assertThat(scripts).hasSize(isBook(page) ? 1 : 0).allMatch(String::isEmpty);
   }
 
   @ParameterizedTest
@@ -167,7 +172,8 @@ class BookInBrowserTest {
   void printsWholeOnA4AndLetter(String page) throws IOException {
     double[][] papers = {{210 / 25.4, 297 / 25.4}, {8.5, 11}};
     for (double[] paper : papers) {
-      Browser browser = open(page, (int) ((paper[0] - MARGINS) * PIXELS));
+      double margins = isBook(page) ? BOOK_MARGINS : MARGINS;
+      Browser browser = openFolded(page, (int) ((paper[0] - margins) * PIXELS));
       List<String> headings =
           browser.texts("[...document.querySelectorAll('h1,h2,h3')].map(h => h.textContent)");
       browser.media("print");
@@ -212,6 +218,80 @@ class BookInBrowserTest {
   }
 
   @ParameterizedTest
+  @MethodSource("jobs")
+  void lettersOfTheFrontCanBeReadOnAPhone(String job) {
+    Browser browser = openFolded(job + "/book.html", 360);
+    browser.run("document.querySelectorAll('.sheet').forEach(d => { d.open = true; })");
+    assertThat(faults(browser, "letters(10.9)")).isEmpty();
+  }
+
+  /** The front of the largest demo: what a crew carries must stay little. */
+  @Test
+  void theFrontIsShortOnPaperAndOnAPhone() throws IOException {
+    Browser browser = open("seed-loft/book.html", 680);
+    List<PrintedPage> pages = PrintedPage.of(browser.print(210 / 25.4, 297 / 25.4));
+    List<PrintedPage> front =
+        pages.stream().takeWhile(page -> !page.text().contains("The job at a glance")).toList();
+    assertThat(front).hasSizeBetween(10, 18);
+    for (PrintedPage page : front) {
+      assertThat(page.filled()).as(page.text()).isGreaterThan(1 / 3.0);
+    }
+    assertThat(pages.get(1).text()).contains("page 2 of " + pages.size());
+    browser = openFolded("seed-loft/book.html", 360);
+    double top =
+        browser.run("document.querySelector('.back').getBoundingClientRect().top").asDouble();
+    assertThat(top).isBetween(1000.0, 16 * 800.0);
+  }
+
+  @Test
+  void ticksAndReadingsAreStillThereTomorrow() {
+    Browser browser = openFolded("seed-loft/book.html", 360);
+    assertThat(browser.run("document.querySelector('.bar a').textContent").asText())
+        .startsWith("Next: Day 1")
+        .endsWith("step 1");
+    browser.run("document.querySelector('[data-step]').click()");
+    browser.run(
+        "(f => { f.value = '9:15 AB'; f.dispatchEvent(new Event('change', {bubbles: true})); })"
+            + "(document.querySelector('.step-line .blank'))");
+    browser = openFolded("seed-loft/book.html", 360);
+    assertThat(browser.run("document.querySelector('[data-step]').checked").asBoolean()).isTrue();
+    assertThat(browser.run("document.querySelector('.step-line .blank').value").asText())
+        .isEqualTo("9:15 AB");
+    assertThat(browser.run("document.querySelector('.bar a').textContent").asText())
+        .endsWith("step 2");
+    browser.run("document.querySelector('.bar button').click()");
+    assertThat(browser.run("document.querySelector('.bar textarea').value").asText())
+        .contains("[x]")
+        .contains("9:15 AB");
+    browser = openFolded("hill-hide/book.html", 360);
+    assertThat(browser.texts("[...document.querySelectorAll(':checked')].map(e => e.outerHTML)"))
+        .as("another job's ticks")
+        .isEmpty();
+  }
+
+  @Test
+  void aBookIsWholeWithoutItsScript() {
+    Browser browser = browser();
+    browser.scripts(false);
+    try {
+      openFolded("class-model/book.html", 360);
+      assertThat(browser.run("document.querySelectorAll('.bar').length").asInt()).isZero();
+      assertThat(browser.run("document.querySelectorAll('.sheet:not([open])').length").asInt())
+          .isZero();
+      assertThat(
+              browser
+                  .run(
+                      "(b => { b.click(); return b.checked; })(document.querySelector('.tk"
+                          + " input'))")
+                  .asBoolean())
+          .isTrue();
+      assertThat(faults(browser, "wide()")).isEmpty();
+    } finally {
+      browser.scripts(true);
+    }
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {
@@ -226,13 +306,15 @@ class BookInBrowserTest {
         "targets() | <nav><a href='#' style='font-size:9px'>small</a></nav>",
         "labels() | <svg role='img'><title>t</title><text y='9'>a</text><text y='9'>b</text></svg>",
         "labels() | <svg role='img'><title>t</title><text x='-20' y='20'>cut</text></svg>",
+        "letters(11) | <svg role='img'><title>t</title><text y='9' font-size='9'>a</text></svg>",
+        "targets() | <input type='checkbox' aria-label='small'>",
         "hidden() | <details><summary>s</summary>shut</details>",
         "sheets(900) | <figure>may be cut</figure>"
       })
   void theProbeFindsWhatIsWrong(String question, String body) throws IOException {
     Path page = folder.resolve("pages/wrong.html");
     Files.writeString(page, "<!DOCTYPE html><html lang='en'><title>t</title><body>" + body);
-    assertThat(faults(open("pages/wrong.html", 360), question)).isNotEmpty();
+    assertThat(faults(openFolded("pages/wrong.html", 360), question)).isNotEmpty();
   }
 
   @Test
@@ -251,9 +333,20 @@ class BookInBrowserTest {
     return started;
   }
 
+  private static boolean isBook(String page) {
+    return page.endsWith("/book.html");
+  }
+
+  /** Opens a page and all that is folded on it. */
   private static Browser open(String page, int width) {
+    Browser browser = openFolded(page, width);
+    browser.run("document.querySelectorAll('details').forEach(d => { d.open = true; })");
+    return browser;
+  }
+
+  private static Browser openFolded(String page, int width) {
     Browser browser = browser();
-    browser.size(width, 900);
+    browser.size(width, 800);
     browser.open(folder.resolve(page));
     return browser;
   }

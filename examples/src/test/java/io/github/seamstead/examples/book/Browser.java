@@ -20,6 +20,7 @@ import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -125,7 +126,8 @@ final class Browser implements AutoCloseable {
       if (System.nanoTime() > end) {
         throw new IllegalStateException(page + " did not load");
       }
-      run("new Promise(done => setTimeout(done, 20))");
+      // Not by a timer of the page: it stands still where scripts are switched off.
+      LockSupport.parkNanos(20_000_000);
     }
   }
 
@@ -134,6 +136,11 @@ final class Browser implements AutoCloseable {
     call(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** Lets pages run their scripts, or not. */
+  void scripts(boolean run) {
+    call("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
   /** Shows the page as on paper or, with an empty text, as on a screen. */

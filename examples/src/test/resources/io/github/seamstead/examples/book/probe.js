@@ -143,10 +143,19 @@ const probe = (() => {
   }
 
   function targets() {
-    return all('nav a').filter(a => {
-      const box = a.getBoundingClientRect();
-      return box.height < 24 || box.width < 24;
-    }).map(a => short(a.textContent));
+    return all('nav a,summary,input,button,.bar a').filter(a => {
+      const box = (a.closest('label') || a).getBoundingClientRect();
+      return a.checkVisibility() && (box.height < 24 || box.width < 24);
+    }).map(a => short(a.textContent || a.getAttribute('aria-label') || a.outerHTML));
+  }
+
+  // Letters of drawings that are smaller than so many pixels on the screen.
+  function letters(least) {
+    return all('svg[role=img] text').filter(t => {
+      const m = t.getScreenCTM();
+      return t.checkVisibility() && m
+        && parseFloat(getComputedStyle(t).fontSize) * Math.hypot(m.a, m.b) < least;
+    }).map(t => short(t.textContent));
   }
 
   // The four corners of a label's ink on the screen; the line height is more than the ink.
@@ -188,9 +197,10 @@ const probe = (() => {
     return faults;
   }
 
-  // Hidden text; all of it must show on paper, where nothing can be opened.
+  // Hidden text; all of it must show on paper, where nothing can be opened. What leads from place
+  // to place, or counts ticks, has no use there.
   function hidden() {
-    return texts().filter(node => {
+    return texts().filter(node => !node.parentElement.closest('nav,.bar,.count')).filter(node => {
       const range = document.createRange();
       range.selectNodeContents(node);
       const seen = [...range.getClientRects()].some(box => box.width > 0 && box.height > 0);
@@ -212,7 +222,10 @@ const probe = (() => {
       const whole = getComputedStyle(e).breakInside === 'avoid';
       if (!whole || tall > height) faults.push(`${Math.round(tall)}: ${short(e.textContent)}`);
     }
-    for (const card of all('.card')) {
+    for (const sheet of all('.sheet.half')) {
+      if (sheet.getBoundingClientRect().height > height) faults.push('tall: ' + short(sheet.textContent));
+    }
+    for (const card of all('.card').filter(c => !c.closest('.back'))) {
       const style = getComputedStyle(card);
       if (parseFloat(style.fontSize) < 20 || style.breakBefore !== 'page') {
         faults.push(`card not large or not on its own page: ${short(card.textContent)}`);
@@ -221,6 +234,6 @@ const probe = (() => {
     return faults;
   }
 
-  return {contrast, wide, links, outside, headings, ids, alternatives, targets, labels, hidden,
-    sheets};
+  return {contrast, wide, links, outside, headings, ids, alternatives, targets, labels, letters,
+    hidden, sheets};
 })();

@@ -1,0 +1,167 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.materials.drying.Milestone;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One kind of working day: what it needs, its steps, its checks. Filled once, then only read. */
+final class Day {
+
+  /** More steps than this are more than a crew keeps in mind between two looks at the sheet. */
+  static final int MOST_STEPS = 9;
+
+  /**
+   * One step.
+   *
+   * @param text what to do, one action
+   * @param wanted the number to reach, if there is one
+   * @param warning what stands before the step, if it can hurt
+   */
+  record Step(String text, String wanted, String warning) {}
+
+  private final String title;
+  private final String lead;
+  private final List<Step> steps = new ArrayList<>();
+  private final List<String> pause = new ArrayList<>();
+  private final List<String> home = new ArrayList<>();
+  private String startIf = "";
+  private String bring = "";
+  private String pauseTitle = "";
+  private String stops = "";
+  private String nextWarning = "";
+  private int people;
+  private double span = 1;
+  private boolean timed;
+  private boolean cover = true;
+  private Optional<Milestone> waiting = Optional.empty();
+
+  Day(String title, String lead) {
+    this.title = title;
+    this.lead = lead;
+  }
+
+  Day startIf(String text) {
+    startIf = text;
+    return this;
+  }
+
+  Day bring(String text) {
+    bring = text;
+    return this;
+  }
+
+  Day step(String text) {
+    return step(text, "");
+  }
+
+  Day step(String text, String wanted) {
+    if (steps.size() == MOST_STEPS) {
+      throw new IllegalStateException(title + ": more than " + MOST_STEPS + " steps");
+    }
+    steps.add(new Step(text, wanted, nextWarning));
+    nextWarning = "";
+    return this;
+  }
+
+  /** Puts a line of warning before the next step. */
+  Day warn(String text) {
+    nextWarning = text;
+    return this;
+  }
+
+  /** A point where work stops until every item is as wanted. */
+  Day pause(String before, List<String> items) {
+    pauseTitle = before;
+    pause.addAll(items);
+    return this;
+  }
+
+  Day home(String... items) {
+    home.addAll(List.of(items));
+    return this;
+  }
+
+  Day stops(String text) {
+    stops = text;
+    return this;
+  }
+
+  Day people(int count) {
+    people = count;
+    return this;
+  }
+
+  /** How many working days it takes by the plan; a day sheet without a time stands for one. */
+  Day spans(double workingDays) {
+    span = Math.max(1, Math.ceil(workingDays - 0.05));
+    timed = true;
+    return this;
+  }
+
+  Day ofFloor() {
+    cover = false;
+    return this;
+  }
+
+  Day thenWait(Milestone milestone) {
+    waiting = Optional.of(milestone);
+    return this;
+  }
+
+  String title() {
+    return title;
+  }
+
+  String lead() {
+    return lead;
+  }
+
+  List<Step> steps() {
+    return steps;
+  }
+
+  List<String> pause() {
+    return pause;
+  }
+
+  List<String> home() {
+    return home;
+  }
+
+  String startIf() {
+    return startIf;
+  }
+
+  String bring() {
+    return bring;
+  }
+
+  String pauseTitle() {
+    return pauseTitle;
+  }
+
+  String stops() {
+    return stops;
+  }
+
+  int people() {
+    return people;
+  }
+
+  double span() {
+    return span;
+  }
+
+  boolean isTimed() {
+    return timed;
+  }
+
+  boolean isCover() {
+    return cover;
+  }
+
+  Optional<Milestone> waiting() {
+    return waiting;
+  }
+}

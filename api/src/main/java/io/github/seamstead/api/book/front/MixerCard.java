@@ -1,0 +1,174 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.api.chapter.floor.FloorPart;
+import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.materials.floor.BatchPart;
+import io.github.seamstead.materials.floor.BatchPlan;
+import io.github.seamstead.materials.floor.PlanPoint;
+import io.github.seamstead.materials.floor.Sector;
+import io.github.seamstead.materials.floor.SectorBatches;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** What goes into the mixer and where it goes: one numbering, that of laying. */
+final class MixerCard {
+
+  private static final double SIZE = 76;
+
+  private MixerCard() {}
+
+  static void write(Desk desk) {
+    if (desk.plan().floor().isEmpty()) {
+      return;
+    }
+    FloorPart floor = desk.plan().floor().get();
+    Markup m = new Markup();
+    m.element(
+        "p",
+        "Numbers are the order of laying: 1 is farthest from the door, the last is at it. A bucket"
+            + " is full to the brim, struck level, not shaken down.",
+        "class",
+        "lead");
+    m.open("div", "class", "two mixer");
+    m.open("div");
+    desk.figure(m, map(floor), false);
+    m.close().open("div");
+    if (!floor.batches().isEmpty()) {
+      loads(m, floor);
+    }
+    m.close().closeLine();
+    m.open("div", "class", "recipes");
+    for (BatchPlan plan : floor.batches()) {
+      recipe(desk.sizes(), m, plan);
+    }
+    if (floor.batches().isEmpty()) {
+      m.element(
+          "p",
+          "The job states no mixer, so no loads are counted: mix by the parts of the"
+              + " soil card.");
+    }
+    m.closeLine();
+    desk.add("Mixer card and floor map", "Mixer card", Sheet.Kind.CARD, m);
+  }
+
+  private static void recipe(Sizes w, Markup m, BatchPlan plan) {
+    String name = plan.quantity().layer().name();
+    m.open("div", "class", "recipe").element("h3", "One load of " + name);
+    m.open("ul");
+    for (BatchPart part : plan.batch().parts()) {
+      m.open("li")
+          .element("b", Sizes.number(part.buckets()) + " buckets")
+          .text(" " + part.part().name())
+          .close();
+    }
+    m.open("li")
+        .element("b", w.words().litres(plan.batch().water() / 1000))
+        .text(" water, the last of it by feel")
+        .close();
+    m.close();
+    m.open("p").text("Loads: ").element("b", Integer.toString(plan.likelyCount()));
+    if (plan.count().low() != plan.count().high()) {
+      m.text(
+          " (" + Math.round(plan.count().low()) + " to " + Math.round(plan.count().high()) + ")");
+    }
+    m.closeLine();
+    m.closeLine();
+  }
+
+  /** A row for each sector with a box for each load that starts in it. */
+  private static void loads(Markup m, FloorPart floor) {
+    m.element("h3", "Tick each load as it is tipped");
+    m.open(
+        "div",
+        "class",
+        "scroll",
+        "tabindex",
+        "0",
+        "role",
+        "region",
+        "aria-label",
+        "Loads by sector");
+    m.open("table", "class", "names").open("thead").open("tr");
+    m.element("th", "sector", "scope", "col");
+    for (BatchPlan plan : floor.batches()) {
+      m.element("th", plan.quantity().layer().name() + ": loads", "scope", "col");
+    }
+    m.close().close().open("tbody");
+    List<Sector> sectors = floor.sectors().inOrder();
+    for (Sector sector : sectors) {
+      m.open("tr").open("td").element("b", Integer.toString(sector.order())).close();
+      for (int b = 0; b < floor.batches().size(); b++) {
+        m.open("td");
+        tally(m, floor, floor.batches().get(b), sector, "load" + b + "-");
+        m.close();
+      }
+      m.closeLine();
+    }
+    Ticks.endTable(m);
+  }
+
+  private static void tally(Markup m, FloorPart floor, BatchPlan plan, Sector sector, String key) {
+    SectorBatches row =
+        floor.sectors().batches(plan).stream()
+            .filter(s -> s.sector().number() == sector.number())
+            .findFirst()
+            .orElseThrow();
+    int from = (int) Math.ceil(row.from() - 1e-9);
+    int until = (int) Math.ceil(row.until() - 1e-9);
+    for (int load = from + 1; load <= until; load++) {
+      Ticks.bare(m, key + load, "load " + load + ", sector " + sector.order());
+      m.text(load + " ");
+    }
+    if (until == from) {
+      m.text("rest of load " + from);
+    }
+  }
+
+  private static Drawing map(FloorPart floor) {
+    List<Sector> sectors = floor.sectors().sectors();
+    Sector door = sectors.get(Math.floorMod(floor.sectors().door() - 1, sectors.size()));
+    PlanPoint c = floor.sectors().centre();
+    PlanPoint d = door.labelPoint();
+    double turn = -Math.PI / 2 - Math.atan2(d.y() - c.y(), d.x() - c.x());
+    double radius =
+        floor.buildUp().footprint().corners().stream()
+            .mapToDouble(p -> p.distanceTo(c))
+            .max()
+            .orElse(1);
+    double perMetre = (SIZE / 2 - 6) / radius;
+    Sketch s = new Sketch(SIZE, SIZE + 2);
+    s.map(SIZE / 2, SIZE / 2 - 3, perMetre);
+    for (Sector sector : sectors) {
+      s.shape(
+          s.at(sector.outline().stream().map(p -> turned(p, c, turn)).toList()),
+          Sketch.OUTLINE,
+          "",
+          sector.order() % 2 == 0 ? "#fff" : Sketch.PALE);
+    }
+    for (List<PlanPoint> gap : floor.buildUp().footprint().gaps()) {
+      s.shape(
+          s.at(gap.stream().map(p -> turned(p, c, turn)).toList()), Sketch.THIN, "", Sketch.HATCH);
+    }
+    for (Sector sector : sectors) {
+      Vector2D p = turned(sector.labelPoint(), c, turn).multiply(sectors.size() > 20 ? 1.35 : 1.1);
+      s.textWhereFree(
+          List.of(s.at(p), s.at(p.multiply(1.15)), s.at(p.multiply(0.85))),
+          Integer.toString(sector.order()),
+          true);
+    }
+    s.text(Vector2D.of(SIZE / 2, SIZE - 4), "door", 0, true);
+    return s.drawing(
+        "floor-card-map",
+        "The floor seen from above",
+        "The sectors of the floor with their order of laying, the door at the bottom; 1 is farthest"
+            + " from it.");
+  }
+
+  private static Vector2D turned(PlanPoint p, PlanPoint centre, double turn) {
+    double x = p.x() - centre.x();
+    double y = p.y() - centre.y();
+    return Vector2D.of(
+        x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn));
+  }
+}

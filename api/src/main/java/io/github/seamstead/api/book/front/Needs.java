@@ -1,0 +1,100 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.assembly.fixings.ShoppingItem;
+import io.github.seamstead.materials.floor.FinishQuantity;
+import io.github.seamstead.materials.floor.MembraneQuantity;
+import io.github.seamstead.materials.floor.OrderLine;
+import io.github.seamstead.materials.floor.OrderList;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What has to be bought, with what it costs where the job states a price.
+ *
+ * @param lines what to order
+ * @param priced the sum of what has a price
+ * @param unpriced the names of what has none
+ */
+record Needs(List<Line> lines, double priced, List<String> unpriced) {
+
+  /**
+   * One thing to order.
+   *
+   * @param what its name
+   * @param amount how much, rounded up to what is sold
+   * @param note trips, rolls, or when it is wanted
+   */
+  record Line(String what, String amount, String note) {}
+
+  static Needs of(Desk desk) {
+    List<Line> lines = new ArrayList<>();
+    List<String> unpriced = new ArrayList<>();
+    double priced = desk.plan().layout().map(l -> l.result().cost()).orElse(0.0);
+    desk.plan()
+        .layout()
+        .flatMap(l -> l.result().furtherStock())
+        .ifPresent(
+            more ->
+                lines.add(
+                    new Line(
+                        "cloth like " + more.stockId(),
+                        more.items() > 0
+                            ? more.items() + " more"
+                            : desk.sizes().length(more.length()),
+                        "first: nothing is cut before")));
+    if (desk.plan().floor().isPresent()) {
+      priced +=
+          desk.plan().floor().get().orders().map(o -> loose(desk, o, lines, unpriced)).orElse(0.0);
+    }
+    desk.plan()
+        .fixings()
+        .ifPresent(f -> f.shopping().items().forEach(item -> fixing(desk, item, lines, unpriced)));
+    return new Needs(List.copyOf(lines), priced, List.copyOf(unpriced));
+  }
+
+  private static double loose(
+      Desk desk, OrderList orders, List<Line> lines, List<String> unpriced) {
+    Sizes w = desk.sizes();
+    for (OrderLine line : orders.lines()) {
+      if (line.supply().hauled()) {
+        String trips =
+            line.trips() > 0 ? line.trips() + (line.trips() == 1 ? " trip" : " trips") : "";
+        lines.add(new Line(line.material(), w.mass(line.ordered()), trips));
+        if (line.cost() <= 0) {
+          unpriced.add(line.material());
+        }
+      }
+    }
+    for (MembraneQuantity m : orders.membranes()) {
+      lines.add(
+          new Line(
+              m.layer().name(),
+              w.area(m.areaWithLaps()),
+              m.rolls() == 1 ? "1 roll" : m.rolls() + " rolls"));
+      unpriced.add(m.layer().name());
+    }
+    for (FinishQuantity f : orders.finishes()) {
+      lines.add(
+          new Line(f.layer().name(), w.words().litres(f.litres().likely() / 1000), "for the end"));
+      unpriced.add(f.layer().name());
+    }
+    return orders.cost();
+  }
+
+  private static void fixing(
+      Desk desk, ShoppingItem item, List<Line> lines, List<String> unpriced) {
+    if (desk.sizes().isModel() && item.name().equals("pegs")) {
+      return;
+    }
+    String many = Integer.toString(item.packs());
+    String amount =
+        item.packSize() == 1
+            ? many
+            : many
+                + (item.packs() == 1 ? " pack of " : " packs of ")
+                + Numbers.plain(item.packSize());
+    lines.add(new Line(item.name(), amount, ""));
+    unpriced.add(item.name());
+  }
+}

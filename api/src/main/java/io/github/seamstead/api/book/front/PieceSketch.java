@@ -1,0 +1,192 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.geometry.pattern.Notch;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.PieceHole;
+import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.geometry.plane.Outline;
+import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
+
+/** A piece with its dimensions, at the printed scale that all pieces of the job share. */
+final class PieceSketch {
+
+  private static final double RIGHT = 9;
+  private static final double LEFT = 19;
+
+  /** Lower drawings have no room for words above an arrow, in millimetres. */
+  private static final double LOW = 22;
+
+  private static final double ABOVE = 10;
+  private static final double BELOW = 13;
+  private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
+
+  private PieceSketch() {}
+
+  /** The least reduction at which every piece of the job has room on half a sheet. */
+  static double scale(List<CutShape> shapes) {
+    for (double s : SCALES) {
+      double perMetre = 1000 / s;
+      boolean fits =
+          shapes.stream()
+              .map(CutShape::pattern)
+              .map(PieceSketch::box)
+              .allMatch(b -> b.width() * perMetre <= 70 && b.height() * perMetre <= 62);
+      if (fits) {
+        return s;
+      }
+    }
+    return SCALES[SCALES.length - 1];
+  }
+
+  private static Bounds box(PatternPiece piece) {
+    return new Outline(BaseLine.of(piece).local(piece.cut().vertices())).bounds();
+  }
+
+  static Drawing of(CutShape shape, double scale, Sizes w) {
+    PatternPiece piece = shape.pattern();
+    BaseLine base = BaseLine.of(piece);
+    Bounds b = box(piece);
+    double perMetre = 1000 / scale;
+    double height = b.height() * perMetre + ABOVE + BELOW;
+    Sketch s = new Sketch(Math.max(50, LEFT + b.width() * perMetre + RIGHT), height + 6);
+    s.map(LEFT - b.minX() * perMetre, ABOVE + b.maxY() * perMetre, perMetre);
+    s.shape(s.at(base.local(piece.cut().vertices())), Sketch.HEAVY, "", Sketch.PALE);
+    s.shape(s.at(base.local(piece.stitch().vertices())), Sketch.THIN, Sketch.DASHED, "none");
+    for (PieceHole hole : piece.holes()) {
+      s.shape(s.at(base.local(hole.cut().vertices())), Sketch.HEAVY, "", "#fff");
+    }
+    piece.reinforcedCutEdge().ifPresent(edge -> kept(s, base, piece, edge));
+    piece.notches().forEach(n -> notch(s, base, n));
+    dimensions(s, base, b, w);
+    letters(s, base);
+    words(s, base, piece, b);
+    double unit = w.words().isImperial() ? 0.3048 : 0.5;
+    double bar = perMetre >= 200 ? unit / 10 : perMetre >= 60 ? unit / 2 : unit;
+    s.bar(4, height + 4.5, bar, w.length(bar) + ", 1:" + Sizes.number(scale));
+    return s.drawing(
+        "card-" + Markup.anchor(piece.id()),
+        "Piece " + shape.name(),
+        "The good side of the piece. Full line: cut. Dashed: stitch or fold. Heavy: edge that is"
+            + " kept. Corners have letters from the left end of the base line on.");
+  }
+
+  private static void kept(Sketch s, BaseLine base, PatternPiece piece, int edge) {
+    s.line(
+        s.at(base.local(piece.cut().vertex(edge))),
+        s.at(base.local(piece.cut().vertex(edge + 1))),
+        1.4,
+        "");
+  }
+
+  private static void notch(Sketch s, BaseLine base, Notch n) {
+    Vector2D from = s.at(base.local(n.onCut()));
+    Vector2D to = s.at(base.local(n.onStitch()));
+    s.line(from, to, Sketch.OUTLINE, "");
+    if (n.doubled()) {
+      Vector2D way = to.subtract(from);
+      Vector2D aside =
+          way.norm() > 0
+              ? Vector2D.of(-way.getY(), way.getX()).multiply(1.0 / way.norm())
+              : Vector2D.of(0, 1);
+      s.line(from.add(aside), to.add(aside), Sketch.OUTLINE, "");
+    }
+  }
+
+  private static void dimensions(Sketch s, BaseLine base, Bounds b, Sizes w) {
+    Vector2D a = base.local(base.corner(0));
+    Vector2D e = base.local(base.corner(1));
+    if (base.isCurved()) {
+      s.dimension(
+          s.at(Vector2D.of(b.minX(), b.minY())),
+          s.at(Vector2D.of(b.maxX(), b.minY())),
+          9,
+          w.length(b.width()));
+    } else {
+      s.dimension(s.at(a), s.at(e), 9, w.length(e.distance(a)));
+      int top = top(base, b);
+      if (top >= 0) {
+        Vector2D right = base.local(base.corner(top));
+        Vector2D left = base.local(base.corner(top + 1));
+        s.dimension(s.at(left), s.at(right), -6, w.length(right.distance(left)));
+      }
+    }
+    s.dimension(
+        s.at(Vector2D.of(b.minX(), 0)),
+        s.at(Vector2D.of(b.minX(), b.maxY())),
+        -9,
+        w.length(b.maxY()));
+  }
+
+  /** The letter at which the top edge starts, if there is one along the base line. */
+  private static int top(BaseLine base, Bounds b) {
+    for (int i = 1; i < base.size(); i++) {
+      Vector2D p = base.local(base.corner(i));
+      Vector2D q = base.local(base.corner(i + 1));
+      boolean high = b.maxY() - p.getY() < 1e-6 && b.maxY() - q.getY() < 1e-6;
+      if (high && p.distance(q) > b.width() / 8) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static void letters(Sketch s, BaseLine base) {
+    Vector2D middle = Vector2D.ZERO;
+    List<Integer> corners = base.corners();
+    for (int i : corners) {
+      middle = middle.add(s.at(base.local(base.corner(i))).multiply(1.0 / corners.size()));
+    }
+    int letter = 0;
+    for (int i : corners) {
+      Vector2D p = s.at(base.local(base.corner(i)));
+      Vector2D in = middle.subtract(p);
+      Vector2D way = in.norm() > 0 ? in.normalize() : Vector2D.of(0, 1);
+      List<Vector2D> places =
+          List.of(
+              p.add(way.multiply(4)),
+              p.add(way.multiply(6)),
+              p.add(Vector2D.of(3.5, 0)),
+              p.add(Vector2D.of(-3.5, 0)),
+              p.add(way.multiply(9)));
+      s.textWhereFree(places, BaseLine.letter(letter++), true);
+    }
+  }
+
+  /** Writes which side is seen, and draws the grain: below the words, or beside them if low. */
+  private static void words(Sketch s, BaseLine base, PatternPiece piece, Bounds b) {
+    Vector2D centre = s.at(base.local(piece.cut().centroid()));
+    Vector2D low = s.at(Vector2D.of(b.minX(), b.minY()));
+    Vector2D high = s.at(Vector2D.of(b.maxX(), b.maxY()));
+    String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
+    double half = Sketch.wide(side) / 2;
+    if (2 * half > high.getX() - low.getX()) {
+      return;
+    }
+    boolean flat = low.getY() - high.getY() < LOW;
+    for (double down : flat ? new double[] {0} : new double[] {-5, 0, 5, 10}) {
+      Vector2D at = centre.add(Vector2D.of(0, down));
+      boolean inHole =
+          piece.holes().stream()
+              .anyMatch(h -> new Outline(s.at(base.local(h.cut().vertices()))).contains(at));
+      if (!inHole && s.textWhereFree(List.of(at), side, true)) {
+        grain(s, base, piece, at.add(flat ? Vector2D.of(half + 4, 0) : Vector2D.of(0, 8)), flat);
+        return;
+      }
+    }
+  }
+
+  private static void grain(
+      Sketch s, BaseLine base, PatternPiece piece, Vector2D middle, boolean flat) {
+    Vector2D zero = base.local(Vector2D.ZERO);
+    Vector2D one = base.local(Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain())));
+    Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
+    double half = flat ? 2.5 : 4;
+    Vector2D tip = middle.add(way.multiply(half));
+    s.line(middle.subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
+    s.textWhereFree(List.of(middle.add(Vector2D.of(6, 0))), "warp", false);
+  }
+}

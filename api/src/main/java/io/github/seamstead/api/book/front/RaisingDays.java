@@ -1,0 +1,133 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.api.chapter.rigging.HandlingPart;
+import io.github.seamstead.assembly.handling.TurnRoute;
+import io.github.seamstead.geometry.pattern.PieceKind;
+import java.util.List;
+
+/** The day on which the cover is turned, raised and pegged; a model is only turned and set over. */
+final class RaisingDays {
+
+  private final Desk desk;
+  private final Sizes w;
+
+  RaisingDays(Desk desk) {
+    this.desk = desk;
+    this.w = desk.sizes();
+  }
+
+  void add(List<Day> days) {
+    if (w.isModel()) {
+      desk.plan().cover().ifPresent(c -> days.add(model()));
+    } else {
+      desk.plan().handling().ifPresent(h -> days.add(raise(h)));
+      if (desk.plan().fixings().isPresent()) {
+        days.add(peg());
+      }
+    }
+  }
+
+  private Day model() {
+    return new Day("Set the cover over the frame", "A model is light: one pupil holds, one looks.")
+        .startIf("the glue or the staples hold")
+        .bring("the frame, the joined cover")
+        .people(2)
+        .step("Fold the seams to the inside, one after the other.")
+        .step("Set the cover over the frame, the first panel to the front.")
+        .step("Ease each seam over its pole.")
+        .step("Measure one base side and one hip; compare with the start sheet.")
+        .home("measures written down")
+        .stops("nothing.");
+  }
+
+  private Day raise(HandlingPart h) {
+    int ropes = h.pull().ropes();
+    TurnRoute route = h.turning().best();
+    Day day =
+        new Day(
+                "Turn and raise",
+                "Everybody who can come. One person gives all commands, and makes fast before"
+                    + " letting go.")
+            .startIf(
+                "gusts under "
+                    + w.speed(h.wind().limitGust())
+                    + " and mean under "
+                    + w.speed(h.wind().limitMean())
+                    + " for the whole job; cloth dry")
+            .bring(
+                ropes
+                    + " ropes of "
+                    + w.rough(h.zone().ropeMetres())
+                    + " at least, padding, wind meter, gloves, helmets, pegs, hammer")
+            .people(
+                Math.max(desk.crew().map(c -> c.people()).orElse(2), ropes * h.pull().people()));
+    day.step(
+        "Measure the wind for ten minutes; write the greatest gust:",
+        "under " + w.speed(h.wind().limitGust()));
+    day.step(
+        "Turn the cover good side out: take "
+            + route.first()
+            + " through "
+            + route.through()
+            + ", feed seam by seam.");
+    day.step("Spread it round the frame, the door panel at the door. Tie the ropes to the top.");
+    day.step("Pad the top of the frame. Lay the ropes over it.", ropes + " ropes");
+    day.pause(
+        "before anything is raised",
+        List.of(
+            "gust under " + w.speed(h.wind().limitGust()) + ", one person only watches",
+            "nobody within " + w.rough(h.zone().radiusMetres()) + " of the middle",
+            h.pull().people() + " people on the ropes, one more on the call",
+            "pegs and hammers ready at every corner"));
+    day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
+    day.step(
+        "Haul evenly on the call. Pull on each rope, about:",
+        w.force(h.pull().raiseNewtons() / ropes));
+    day.step("Make every rope fast. Pull the hem down all round, door panel first.");
+    day.step("Peg opposite corners at once; go on with the next sheet.");
+    if (hasKind(PieceKind.CAP)) {
+      day.step("Set the cap from a ladder or tower that stands by itself, never from the frame.");
+    }
+    day.home("at least every corner is pegged", "ropes stay made fast until all pegs are in");
+    return day.stops(
+        "gusts over " + w.speed(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
+  }
+
+  private boolean hasKind(PieceKind kind) {
+    return desk.plan()
+        .cover()
+        .filter(c -> c.cuts().stream().anyMatch(s -> s.pattern().kind() == kind))
+        .isPresent();
+  }
+
+  private Day peg() {
+    Day day =
+        new Day("Peg down, the same day", "A raised cover is not left unpegged for an hour.")
+            .startIf("the cover hangs straight, every seam over its pole")
+            .bring("pegs, hammer, luggage scale, chalk, rope and peg card")
+            .people(desk.crew().map(c -> c.people()).orElse(2));
+    desk.plan()
+        .fixings()
+        .ifPresent(
+            f ->
+                day.step(
+                    "Set the pegs round the hem, opposite ones in turn. Apart:",
+                    w.length(f.pegs().spacingMetres()) + ", " + f.pegs().pegs() + " in all"));
+    desk.plan()
+        .anchoring()
+        .ifPresent(
+            a ->
+                day.step(
+                    "Test three pegs before the rest: pull each at "
+                        + w.words().angle(a.screen().pullAngleRadians())
+                        + " above the ground until it moves. Half the lowest must reach:",
+                    w.force(a.screen().pegPullNewtons())));
+    day.step("Tension the hem round and round until no fold is left.");
+    if (hasKind(PieceKind.SKIRT)) {
+      day.step("Lay the skirt outward and weigh it down with soil or sand all round.");
+    }
+    day.step("Open the air: door tied back, top clear.");
+    day.home("every peg holds against a kick", "door can be opened from inside");
+    return day.stops("a peg that moves by hand: longer pegs, or ballast by the rope and peg card.");
+  }
+}

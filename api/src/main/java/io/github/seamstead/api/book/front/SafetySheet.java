@@ -1,0 +1,135 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.api.chapter.ChapterCaution;
+import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Safety on one page: by the moment of the work, each hazard once, sources small. */
+final class SafetySheet {
+
+  static final String TITLE = "Safety";
+  private static final int FEW = 4;
+  static final String ANCHOR = "sheet-safety";
+
+  /** Hazards that can kill: their word is WARNING, that of the others CAUTION. */
+  private static final Set<Hazard> CAN_KILL =
+      EnumSet.of(
+          Hazard.HEIGHT,
+          Hazard.WIND,
+          Hazard.FIRE,
+          Hazard.CARBON_MONOXIDE,
+          Hazard.SILICA_DUST,
+          Hazard.TRAILER_LOAD,
+          Hazard.MACHINERY,
+          Hazard.STRUCTURE);
+
+  /** A model is held in one hand. */
+  private static final Set<Hazard> NOT_OF_MODELS =
+      EnumSet.of(Hazard.LIFTING, Hazard.HEIGHT, Hazard.WIND);
+
+  /** The moments of the work, in their order, with the chapters that belong to each. */
+  private enum Moment {
+    FRAME("Frame and site"),
+    CLOTH("Cutting and joining cloth"),
+    RAISE("Turning, raising, pegging"),
+    FLOOR("Soil, mixing, laying"),
+    USE("Drying, oiling, living with it");
+
+    private final String title;
+
+    Moment(String title) {
+      this.title = title;
+    }
+  }
+
+  private SafetySheet() {}
+
+  static void write(Desk desk) {
+    Map<Moment, List<Caution>> groups = new LinkedHashMap<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (ChapterCaution c : desk.plan().cautions()) {
+      boolean moved = desk.sizes().isModel() && NOT_OF_MODELS.contains(c.caution().hazard());
+      // A laxer rule of another publisher belongs to the notes, not to what people carry.
+      boolean lax = c.caution().risk().startsWith("A laxer rule");
+      if (!moved && !lax && seen.add(c.caution().risk())) {
+        groups.computeIfAbsent(moment(c), k -> new ArrayList<>()).add(c.caution());
+      }
+    }
+    Markup m = new Markup();
+    m.open("p", "class", "lead").element("b", Caution.DEFERENCE);
+    m.text(" One person is in charge of safety each day. Name: ");
+    Ticks.blank(m, "safety-name", "who is in charge of safety");
+    m.closeLine();
+    m.open("div", "class", "safety");
+    List<String> sources = new ArrayList<>();
+    for (Moment moment : Moment.values()) {
+      List<Caution> cautions = groups.getOrDefault(moment, List.of());
+      if (!cautions.isEmpty()) {
+        m.open("div", "class", "moment").element("h3", moment.title);
+        byHazard(cautions).forEach((hazard, of) -> hazard(m, hazard, of, sources));
+        m.closeLine();
+      }
+    }
+    m.closeLine();
+    if (!sources.isEmpty()) {
+      m.open("p", "class", "sources").text("Sources: ");
+      for (int i = 0; i < sources.size(); i++) {
+        m.text((i == 0 ? "" : "; ") + (i + 1) + " " + sources.get(i));
+      }
+      m.text(".").closeLine();
+    }
+    boolean few = groups.values().stream().mapToInt(List::size).sum() <= FEW;
+    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.PAGE, m);
+  }
+
+  static boolean canKill(Hazard hazard) {
+    return CAN_KILL.contains(hazard);
+  }
+
+  private static Moment moment(ChapterCaution c) {
+    if (c.caution().hazard() == Hazard.FIRE || c.caution().hazard() == Hazard.CARBON_MONOXIDE) {
+      return Moment.USE;
+    }
+    return switch (c.chapter()) {
+      case SITE, FRAME, SURVEY -> Moment.FRAME;
+      case PATTERN, MARKOUT, LAYOUT, JOINING, FIXINGS -> Moment.CLOTH;
+      case HANDLING, ANCHORING -> Moment.RAISE;
+      case SOIL, MIX, FLOOR -> Moment.FLOOR;
+      case DRYING -> Moment.USE;
+    };
+  }
+
+  private static Map<Hazard, List<Caution>> byHazard(List<Caution> cautions) {
+    Map<Hazard, List<Caution>> groups = new LinkedHashMap<>();
+    cautions.forEach(c -> groups.computeIfAbsent(c.hazard(), k -> new ArrayList<>()).add(c));
+    return groups;
+  }
+
+  /** Each hazard stands once at its moment: what it does, then every limit on it. */
+  private static void hazard(
+      Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
+    m.open("p", "class", "hazard");
+    m.element("strong", (canKill(hazard) ? "WARNING" : "CAUTION") + ": " + hazard.label());
+    m.text(".");
+    for (Caution c : cautions) {
+      m.text(" " + c.risk() + " ").element("b", c.limit());
+      c.source().ifPresent(s -> m.element("sup", note(s.citation(), sources)));
+    }
+    m.closeLine();
+  }
+
+  private static String note(String citation, List<String> sources) {
+    if (!sources.contains(citation)) {
+      sources.add(citation);
+    }
+    return Integer.toString(sources.indexOf(citation) + 1);
+  }
+}

@@ -1,0 +1,91 @@
+package io.github.seamstead.api.book.front;
+
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.quantity.QuantityText;
+import io.github.seamstead.shared.uncertainty.Range;
+import java.util.OptionalDouble;
+
+/** Writes the sizes of a job: as its words do, but a model's in millimetres and grams. */
+final class Sizes {
+
+  private static final char NO_BREAK = '\u00a0';
+  private static final double SMALL_MASS = 2;
+
+  private final Words words;
+  private final boolean model;
+
+  Sizes(Words words, boolean model) {
+    this.words = words;
+    this.model = model;
+  }
+
+  boolean isModel() {
+    return model;
+  }
+
+  Words words() {
+    return words;
+  }
+
+  String length(double metres) {
+    return model && !words.isImperial() ? words.small(metres) : words.length(metres);
+  }
+
+  /** A length that nobody tapes: no finer than a centimetre or an inch. */
+  String rough(double metres) {
+    if (model) {
+      return length(metres);
+    }
+    return words.isImperial()
+        ? QuantityText.feetAndInches(metres, 1).replace(' ', NO_BREAK)
+        : Numbers.fixed(metres, metres < 10 ? 2 : 1) + NO_BREAK + "m";
+  }
+
+  String mass(double kilograms) {
+    return model && kilograms < SMALL_MASS && !words.isImperial()
+        ? Numbers.fixed(kilograms * 1000, 0) + NO_BREAK + "g"
+        : words.mass(kilograms);
+  }
+
+  String area(double squareMetres) {
+    return model && !words.isImperial()
+        ? Numbers.fixed(squareMetres * 1e4, 0) + NO_BREAK + "cm²"
+        : words.area(squareMetres);
+  }
+
+  String speed(double metresPerSecond) {
+    return words.isImperial()
+        ? QuantityText.write(metresPerSecond, Dimension.SPEED, "mph", 0).replace(' ', NO_BREAK)
+        : Numbers.fixed(metresPerSecond, 1) + NO_BREAK + "m/s";
+  }
+
+  /** A pull: in newtons with the mass that weighs as much, or in pounds-force. */
+  String force(double newtons) {
+    String si = words.isImperial() ? "lbf" : newtons >= 10_000 ? "kN" : "N";
+    int decimals = si.equals("kN") ? 1 : 0;
+    return QuantityText.write(newtons, Dimension.FORCE, si, decimals).replace(' ', NO_BREAK);
+  }
+
+  /** Days as a crew counts them: whole, from two on. */
+  static String days(double days) {
+    return Numbers.fixed(days, days < 2 ? 1 : 0) + NO_BREAK + "days";
+  }
+
+  static String days(OptionalDouble days, double horizon) {
+    return days.isPresent()
+        ? days(days.getAsDouble())
+        : "over" + NO_BREAK + Numbers.fixed(horizon, 0) + NO_BREAK + "days";
+  }
+
+  static String number(double value) {
+    return Numbers.plain(Math.round(value * 100) / 100.0);
+  }
+
+  static String ends(Range range, int figures) {
+    String low = Numbers.significant(range.low(), figures);
+    String high = Numbers.significant(range.high(), figures);
+    return low.equals(high) ? low : low + "–" + high;
+  }
+}

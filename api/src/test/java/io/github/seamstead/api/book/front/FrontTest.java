@@ -1,0 +1,79 @@
+package io.github.seamstead.api.book.front;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.seamstead.api.book.Book;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.testing.DemoJobs;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What holds of the front as a whole. */
+class FrontTest {
+
+  @ParameterizedTest
+  @ValueSource(strings = {"seed-loft", "hill-hide", "class-model", "clay-bank"})
+  void speaksToBuildersAlone(String job) {
+    for (Sheet sheet : Sheets.of(job).sheets()) {
+      assertThat(Sheets.text(sheet))
+          .as(sheet.title())
+          .doesNotContain("$.")
+          .doesNotContain("null")
+          .doesNotContain("Optional")
+          .doesNotContain("objective")
+          .doesNotContain("lower bound")
+          .doesNotContainPattern("\\d\\.\\d{5}")
+          .doesNotContain("the the ");
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"seed-loft", "hill-hide", "class-model", "clay-bank"})
+  void everyFieldHasANameOfItsOwn(String job) {
+    StringBuilder all = new StringBuilder();
+    Sheets.of(job).sheets().forEach(s -> all.append(s.body()));
+    List<String> keys = Sheets.find(all.toString(), "data-k=\"([^\"]+)\"");
+    assertThat(keys).hasSizeGreaterThan(10).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void anImperialJobIsImperialOnEverySheet() {
+    for (Sheet sheet : Sheets.of("hill-hide").sheets()) {
+      boolean quotes = sheet.title().equals("Safety");
+      if (!quotes) {
+        String text = Sheets.text(sheet);
+        // What cannot be met is quoted as the calculation says it.
+        for (var unmet : Sheets.of("hill-hide").plan().unmet()) {
+          text = text.replace(unmet.what().replaceAll("\\.$", ""), "");
+        }
+        assertThat(text)
+            .as(sheet.title())
+            .doesNotContainPattern("\\d[\u00a0 ](m|mm|kg|m²|m/s|N|l)\\b");
+      }
+    }
+  }
+
+  @Test
+  void sheetsNameTheJobTheirPlaceAndTheirResults() {
+    Book book = Book.of(DemoJobs.plan("class-model"));
+    List<String> tags = Sheets.find(book.html(), "class=\"tag\">([^<]+)<");
+    assertThat(tags).hasSizeGreaterThan(5);
+    assertThat(tags.get(0))
+        .matches("Classroom model, one to ten · Start · sheet 1 of \\d+ · job [0-9a-f]{6}");
+    assertThat(tags.get(tags.size() - 1)).contains("sheet " + tags.size() + " of " + tags.size());
+    String digest = tags.get(0).substring(tags.get(0).length() - 6);
+    assertThat(Book.of(DemoJobs.plan("class-model")).html()).contains("job " + digest);
+    Book other = Book.of(DemoJobs.plan("class-model", PlanOptions.defaults().withSeed(7)));
+    Book loft = Book.of(DemoJobs.plan("seed-loft"));
+    assertThat(loft.html()).doesNotContain("job " + digest);
+    assertThat(other.html()).isNotBlank();
+  }
+
+  @Test
+  void theFootOfAPageCannotBreakOutOfTheStyle() {
+    String css = FrontStyle.css("a\"}</style><b>", "0a1b2c");
+    assertThat(css).doesNotContain("</style>").contains("a\\22 \\7d \\3c \\2f style\\3e ");
+  }
+}

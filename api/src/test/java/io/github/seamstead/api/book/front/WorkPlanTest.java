@@ -1,0 +1,118 @@
+package io.github.seamstead.api.book.front;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.seamstead.api.chapter.drying.DryingPart;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The days: their order, their steps, their place on the calendar. */
+class WorkPlanTest {
+
+  private static final int LONGEST_WARNING = 25;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"seed-loft", "hill-hide", "class-model", "clay-bank"})
+  void aDayIsOneThatACrewCanWorkBy(String job) {
+    List<Day> days = WorkPlan.of(Sheets.of(job)).days();
+    assertThat(days).isNotEmpty();
+    for (Day day : days) {
+      assertThat(day.steps()).as(day.title()).hasSizeBetween(2, Day.MOST_STEPS);
+      assertThat(day.pause()).as(day.title()).hasSizeLessThan(10);
+      assertThat(day.startIf()).as(day.title()).isNotBlank();
+      assertThat(day.bring()).as(day.title()).isNotBlank();
+      assertThat(day.home()).as(day.title()).isNotEmpty();
+      assertThat(day.stops()).as(day.title()).isNotBlank();
+      assertThat(day.people()).as(day.title()).isPositive();
+      for (Day.Step step : day.steps()) {
+        assertThat(step.warning().split("\\s+")).hasSizeLessThanOrEqualTo(LONGEST_WARNING);
+      }
+    }
+  }
+
+  @Test
+  void theLoftIsWorkedInTheOrderOfItsNeeds() {
+    List<String> titles =
+        WorkPlan.of(Sheets.of("seed-loft")).days().stream().map(Day::title).toList();
+    assertThat(titles)
+        .containsExactly(
+            "Soil and tiles first",
+            "Frame and tape",
+            "Mark out and cut",
+            "Splices, hems and patches",
+            "Join the ring",
+            "Turn and raise",
+            "Peg down, the same day",
+            "Dig and level",
+            "Gravel and sheet",
+            "Lay the dry pack",
+            "Lay the levelling coat",
+            "Oil and finish");
+  }
+
+  @Test
+  void everySeamOfTheOrderStandsInADay() {
+    Desk desk = Sheets.of("seed-loft");
+    String join = Sheets.text(desk, "Day 5: Join the ring");
+    desk.plan()
+        .joining()
+        .orElseThrow()
+        .order()
+        .orElseThrow()
+        .steps()
+        .forEach(s -> assertThat(join).contains(s.joint().mark().text()));
+  }
+
+  @Test
+  void warningsStandBeforeWhatCanKill() {
+    Desk desk = Sheets.of("seed-loft");
+    String raise = Sheets.text(desk, "Day 6: Turn and raise");
+    assertThat(raise.indexOf("WARNING")).isPositive().isLessThan(raise.indexOf("Haul evenly"));
+    assertThat(raise.indexOf("Pause: before anything is raised"))
+        .isLessThan(raise.indexOf("WARNING"));
+    assertThat(raise).contains("4.3\u00a0m/s").contains("5.7\u00a0m/s").contains("6.11\u00a0m");
+  }
+
+  @Test
+  void waitingFollowsTheForecast() {
+    Desk desk = Sheets.of("seed-loft");
+    WorkPlan work = WorkPlan.of(desk);
+    // The rammed pack takes its coat at once; the coat is oiled when it is dry.
+    assertThat(work.days().stream().filter(d -> d.waiting().isPresent()).map(Day::title))
+        .containsExactly("Lay the levelling coat");
+    double waits =
+        desk.plan().drying().stream()
+            .filter(d -> d.layer().name().equals("levelling coat"))
+            .map(DryingPart::forecast)
+            .flatMap(f -> f.milestones().stream())
+            .filter(m -> m.name().equals("dry to coat"))
+            .mapToDouble(m -> m.likely().orElse(m.horizon()))
+            .sum();
+    assertThat(waits).isPositive();
+    assertThat(work.likely()).isCloseTo(work.workingDays() * 7 / 5 + waits, within(1e-9));
+    assertThat(work.soonest()).isLessThan(work.likely());
+    assertThat(work.latest()).isGreaterThan(work.likely());
+    List<WorkPlan.Stretch> calendar = work.calendar();
+    for (int i = 1; i < calendar.size(); i++) {
+      assertThat(calendar.get(i).from()).isCloseTo(calendar.get(i - 1).dry(), within(1e-9));
+    }
+    String card = Sheets.text(desk, WaitingCard.TITLE);
+    assertThat(card).contains("levelling coat").doesNotContain("dry pack");
+  }
+
+  @Test
+  void aModelHasNoWindNoPegsNoLifting() {
+    Desk desk = Sheets.of("class-model");
+    for (Sheet sheet : desk.sheets()) {
+      assertThat(Sheets.text(sheet).toLowerCase(java.util.Locale.ROOT))
+          .as(sheet.title())
+          .doesNotContain("gust")
+          .doesNotContain(" hoist")
+          .doesNotContain("pegs round")
+          .doesNotContain("kills");
+    }
+  }
+}
