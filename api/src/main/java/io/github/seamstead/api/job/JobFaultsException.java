@@ -9,6 +9,7 @@ public final class JobFaultsException extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
+  /** All faults, in the order of the document. */
   private final JobFault[] faults;
 
   /**

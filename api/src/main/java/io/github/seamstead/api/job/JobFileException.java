@@ -14,6 +14,7 @@ public final class JobFileException extends UncheckedIOException {
 
   private static final long serialVersionUID = 1L;
 
+  /** The file as it was named. */
   private final String file;
 
   /**

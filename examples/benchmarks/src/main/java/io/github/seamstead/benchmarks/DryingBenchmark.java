@@ -43,7 +43,11 @@ public class DryingBenchmark {
   @Benchmark
   public DryingForecast forecast() {
     return DryingForecast.of(
-        coat, weather, DryingCriteria.wetLaid(0.14, EarthMoisture.sandyMix()), DryingDoubt.published(), DAYS);
+        coat,
+        weather,
+        DryingCriteria.wetLaid(0.14, EarthMoisture.sandyMix()),
+        DryingDoubt.published(),
+        DAYS);
   }
 
   /** Two factors fitted to nine weighings. */

@@ -34,6 +34,7 @@ class PartsShownTest {
     return type.getPackageName().startsWith(House.ROOT + "api.book")
         || name.endsWith("Pages")
         || name.endsWith("Section")
+        || name.endsWith("Cards")
         || name.endsWith("Drawings")
         || name.equals("PrintSheets");
   }

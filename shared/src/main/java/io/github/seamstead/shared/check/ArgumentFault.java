@@ -17,10 +17,19 @@ public final class ArgumentFault extends IllegalArgumentException {
   /** What is said of a contradiction, in which no single limit is broken. */
   private static final String AGREE = "must not contradict each other or the rest";
 
+  /** What the value is. */
   private final String name;
+
+  /** What was given. */
   private final String given;
+
+  /** What is allowed. */
   private final String allowed;
+
+  /** The unit of both; empty if there is none. */
   private final String unit;
+
+  /** What helps; empty if nothing is advised. */
   private final String advice;
 
   private ArgumentFault(

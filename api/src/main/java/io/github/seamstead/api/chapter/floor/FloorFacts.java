@@ -6,6 +6,7 @@ import io.github.seamstead.materials.floor.BatchPart;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.EarthQuantity;
 import io.github.seamstead.materials.floor.FinishQuantity;
+import io.github.seamstead.materials.floor.JointTiming;
 import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
@@ -30,6 +31,7 @@ final class FloorFacts {
         .many("batches", "loads of each mixed layer", batches(), FloorPart::batches)
         .many("batchClay", "what rounding to buckets does to them", clay(), FloorPart::clays)
         .many("steps", "the work, from the ground up", FloorStepFacts.step(), FloorPart::steps)
+        .many("joints", "how long wet edges wait, by mixed layer", timing(), FloorPart::timings)
         .maybe("orders", "what to order", orders(), FloorPart::orders)
         .maybe("work", "the crew's hours on the earth layers", work(), FloorPart::work)
         .many(
@@ -126,6 +128,12 @@ final class FloorFacts {
         .text("material", "the material", p -> p.part().name())
         .number("buckets", "struck buckets", BatchPart::buckets)
         .number("moistMass_kg", "mass as it lies", BatchPart::moistMass);
+  }
+
+  private static Facts<JointTiming> timing() {
+    return new Facts<JointTiming>()
+        .number("longestWait_s", "longest wait of an open edge", JointTiming::longestWait)
+        .maybeText("warning", "what to do about it", JointTiming::warning);
   }
 
   private static Facts<OrderList> orders() {

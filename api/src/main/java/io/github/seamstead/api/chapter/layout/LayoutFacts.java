@@ -17,6 +17,10 @@ final class LayoutFacts {
     return new Facts<LayoutPart>()
         .text("method", "how it was found", l -> word(l.result().method()))
         .flag("complete", "whether every piece is placed", l -> l.result().isComplete())
+        .maybeText(
+            "stopped",
+            "why the search ended before its time, if it did",
+            l -> l.result().stopped().map(LayoutFacts::word))
         .number("density_ratio", "cloth in pieces over cloth used", l -> l.result().density())
         .number("usedLength_m", "length used, all together", l -> l.result().usedLength())
         .number("cost", "cost of what is used, in the money stated", l -> l.result().cost())

@@ -21,6 +21,7 @@ import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.StockItem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Where each piece is cut: a drawing of each sheet and roll, and how good the layout is. */
@@ -42,6 +43,14 @@ final class LayoutPages {
         result.method() == LayoutResult.Method.ROWS ? "rows, in closed form" : "search");
     summary.row("placements tried", Long.toString(result.workUsed()));
     book.table(summary);
+    result
+        .stopped()
+        .ifPresent(
+            why ->
+                book.note(
+                    "The search was stopped ("
+                        + why.name().toLowerCase(Locale.ROOT).replace("_", " ")
+                        + "): best so far."));
     result.unplaced().forEach(s -> book.note(s.message()));
     result
         .furtherStock()

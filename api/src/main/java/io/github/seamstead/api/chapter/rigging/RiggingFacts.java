@@ -16,6 +16,11 @@ final class RiggingFacts {
         .whole("total", "fixings in all seams", f -> f.fixings().total())
         .whole("pegs", "pegs round the hem", f -> f.pegs().pegs())
         .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacingMetres())
+        .number("seamLength_m", "length of all seams", f -> f.seams().metres())
+        .maybeNumber(
+            "adhesive_m3",
+            "adhesive in all beads",
+            f -> f.adhesive().map(need -> need.cubicMetres()))
         .many("shopping", "what to buy", item(), f -> f.shopping().items());
   }
 

@@ -7,6 +7,7 @@ import io.github.seamstead.geometry.survey.CheckReading;
 import io.github.seamstead.geometry.survey.EdgeLength;
 import io.github.seamstead.geometry.survey.FaceFit;
 import io.github.seamstead.geometry.survey.HemTakeUp;
+import io.github.seamstead.geometry.survey.NextReading;
 import io.github.seamstead.geometry.survey.ReadingResult;
 import io.github.seamstead.geometry.survey.SeamFit;
 import io.github.seamstead.geometry.survey.Template;
@@ -37,6 +38,7 @@ final class SurveyFacts {
             "allControlled",
             "whether an error in any one reading that a panel depends on would show",
             s -> s.report().control().isAllControlled())
+        .many("nextReadings", "readings that would help most", next(), SurveyPart::nextReadings)
         .texts(
             "uncontrolled",
             "readings that no other controls: an error there goes unseen",
@@ -139,5 +141,14 @@ final class SurveyFacts {
 
   private static Optional<Double> boxed(OptionalDouble value) {
     return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+
+  private static Facts<NextReading> next() {
+    return new Facts<NextReading>()
+        .text("from", "one end", n -> n.pair().from().name())
+        .text("to", "the other end", n -> n.pair().to().name())
+        .flag("repeats", "whether it was read before", NextReading::repeats)
+        .number("worstBefore_m", "uncertainty of the worst edge now", NextReading::worstBefore)
+        .number("worstAfter_m", "and with this reading", NextReading::worstAfter);
   }
 }
