@@ -5,6 +5,7 @@ public final class QuantityFormatException extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
+  /** Why the text cannot be read. */
   private final String reason;
 
   /**

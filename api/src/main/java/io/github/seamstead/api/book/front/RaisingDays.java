@@ -120,7 +120,8 @@ final class RaisingDays {
                 day.step(
                     "Test three pegs before the rest: pull each at "
                         + w.words().angle(a.screen().pullAngleRadians())
-                        + " above the ground until it moves. Half the lowest must reach:",
+                        + " above the ground until it moves; plan again with the pulls. Needed on a"
+                        + " peg:",
                     w.force(a.screen().pegPullNewtons())));
     day.step("Tension the hem round and round until no fold is left.");
     if (hasKind(PieceKind.SKIRT)) {

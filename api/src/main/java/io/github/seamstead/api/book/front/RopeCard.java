@@ -49,7 +49,10 @@ final class RopeCard {
                 Ticks.number(m, "peg" + i, "peg " + i + ", pull when it moved");
                 m.text(" ");
               }
-              m.text("Half the lowest must reach the pull above.").closeLine();
+              m.text(
+                      "Plan again with these pulls (pegs under site): their mean less the scatter,"
+                          + " over two, and half again on wet ground, must reach the pull above.")
+                  .closeLine();
             });
     m.close().closeLine();
     desk.add("Rope and peg card", "Rope and peg card", Sheet.Kind.CARD, m);
