@@ -12,6 +12,7 @@ import io.github.seamstead.shared.work.Work;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -21,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Wauters 2025, arXiv:2509.13329, table 3, found): every printed layout keeps the rules, and a
  * small budget of work, which gives the same layout on every machine, already comes near.
  */
+@Tag("long")
 class PublishedLayoutsTest {
 
   @ParameterizedTest
