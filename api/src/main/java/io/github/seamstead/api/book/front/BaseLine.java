@@ -17,9 +17,6 @@ final class BaseLine {
   /** Outlines with more corners are curved: they are marked by radius. */
   static final int MOST_CORNERS = 14;
 
-  /** A hand-drawn corner this close is as good as the cut: common practice for coated fabric. */
-  static final double TOLERANCE = 0.003;
-
   private final Outline cut;
   private final int edge;
   private final Vector2D start;
@@ -101,7 +98,7 @@ final class BaseLine {
   /** The tables for the tape. */
   MarkOut markOut(boolean imperial) {
     TapeDivision division = imperial ? TapeDivision.SIXTEENTH_INCH : TapeDivision.MILLIMETRE;
-    return MarkOut.of(cut, edge, division, TOLERANCE);
+    return MarkOut.of(cut, edge, division, MarkOut.HAND_TOLERANCE);
   }
 
   /**

@@ -7,6 +7,7 @@ import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceKind;
 import java.util.ArrayList;
@@ -148,7 +149,7 @@ final class CoverDays {
   }
 
   private String close() {
-    return w.words().small(BaseLine.TOLERANCE);
+    return w.words().small(MarkOut.HAND_TOLERANCE);
   }
 
   private static boolean hasFlaws(LayoutPart layout) {

@@ -138,7 +138,7 @@ final class PieceCards {
           checks.stream()
               .map(c -> pair(base, c.from(), c.to()) + " " + w.length(c.marked()))
               .collect(Collectors.joining(", ")));
-      m.text(", each within " + w.words().small(BaseLine.TOLERANCE) + ".").closeLine();
+      m.text(", each within " + w.words().small(MarkOut.HAND_TOLERANCE) + ".").closeLine();
     }
   }
 
