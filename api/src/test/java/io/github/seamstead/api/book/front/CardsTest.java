@@ -169,7 +169,9 @@ class CardsTest {
         .contains("bank-soil")
         .contains(desk.plan().soils().get(0).nextTests().get(0).kind().label())
         .contains("pack and coat: 1 part")
-        .contains("1. 1 : 1");
+        // The soil alone is the first rung; it shows what the sand does.
+        .contains("1. 1 : 0")
+        .contains("2. 1 : 1");
   }
 
   @Test

@@ -18,9 +18,9 @@ class StartSheetTest {
         .contains("high")
         .contains("hip 4.07");
     assertThat(text).contains("crew of 6").contains("weeks");
-    // 4.3 t at 24 and 5.8 t at 21 a tonne.
-    assertThat(text).contains("225 in the money of the job; no price: ");
-    assertThat(text).contains("washed-sand 4.30\u00a0t").contains("gravel-8-16 5.80\u00a0t");
+    // 4.1 t at 24 and 5.8 t at 21 a tonne.
+    assertThat(text).contains("220.2 in the money of the job; no price: ");
+    assertThat(text).contains("washed-sand 4.10\u00a0t").contains("gravel-8-16 5.80\u00a0t");
     assertThat(text).contains(desk.plan().unmet().isEmpty() ? "Fits:" : "Does not fit:");
     assertThat(text).contains("To buy:").contains("Test first:");
     assertThat(text).contains("Tape the frame before cutting").contains("Tiles of coat");
