@@ -12,7 +12,9 @@ import java.io.Serializable;
  * @param line the line of the text where the value stands, counted from 1; 0 if it has none
  * @param given what the document says there
  * @param allowed what to write instead
+ * @serial exclude
  */
+@SuppressWarnings("InvalidBlockTag") // A class may leave itself out of the page of serial forms.
 public record JobFault(String path, int line, String given, String allowed)
     implements Serializable {
 

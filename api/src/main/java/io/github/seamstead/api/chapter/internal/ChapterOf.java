@@ -17,30 +17,53 @@ import java.util.function.Supplier;
  */
 public interface ChapterOf<P> {
 
-  /** The stage of the work. */
+  /**
+   * Gives the stage of the work.
+   *
+   * @return the chapter
+   */
   Chapter chapter();
 
-  /** The type of the part, by which the plan holds it. */
+  /**
+   * Gives the type of the part, by which the plan holds it.
+   *
+   * @return the type
+   */
   Class<P> part();
 
   /**
    * Plans the chapter. What the document does not ask for is skipped, what cannot be met is noted,
    * and the list is empty then.
+   *
+   * @param run the run
+   * @return the parts
    */
   List<P> plan(Run run);
 
   /**
    * Starts planning; the supplier gives the result to the thread that plans. Chapters that take
    * long and that nothing waits for work beside the others.
+   *
+   * @param run the run
+   * @return what gives the parts
    */
   default Supplier<List<P>> start(Run run) {
     List<P> parts = plan(run);
     return () -> parts;
   }
 
-  /** Adds the chapter's key to the results, with all of the part that is data. */
+  /**
+   * Adds the chapter's key to the results, with all of the part that is data.
+   *
+   * @param results the results
+   */
   void facts(Facts<Parts> results);
 
-  /** Writes the chapter's pages; called only if there is a part. */
+  /**
+   * Writes the chapter's pages; called only if there is a part.
+   *
+   * @param book the book
+   * @param parts at least one part
+   */
   void write(BookContext book, List<P> parts);
 }
