@@ -99,7 +99,7 @@ final class LessonsCommand implements Callable<Integer> {
 
   private static void require(String option, long given, long least, long greatest) {
     if (given < least || given > greatest) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           option + ": given " + given + ", must be from " + least + " to " + greatest);
     }
   }

@@ -4,6 +4,7 @@ import io.github.seamstead.examples.reference.CheckedValue;
 import io.github.seamstead.examples.reference.PublishedCalculations;
 import io.github.seamstead.examples.reference.ReferenceFiles;
 import io.github.seamstead.examples.reference.ReferencePage;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -46,12 +47,12 @@ final class ReferencesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (Files.exists(out)) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "--out: given " + out + ", which exists; name a new file or remove it first");
     }
     List<String> missing = ReferenceFiles.missing(project);
     if (!missing.isEmpty()) {
-      throw new IllegalArgumentException(
+      throw ArgumentFault.of(
           "--project: given "
               + project
               + ", must be a folder in which the tests of all modules ran; nothing was recorded by "

@@ -1,5 +1,7 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.shared.check.ArgumentFault;
+
 /** What the sheets are printed on, and the style that both papers share. */
 public enum Paper {
   /** 210 by 297 mm. */
@@ -71,7 +73,7 @@ public enum Paper {
         return paper;
       }
     }
-    throw new IllegalArgumentException("paper: given " + name + ", must be A4 or letter");
+    throw ArgumentFault.of("paper: given " + name + ", must be A4 or letter");
   }
 
   /** The style of a page on this paper, with numbered sheets. */

@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.materials.soil.SilicaDust;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -17,8 +18,6 @@ public final class FloorCautions {
   /** Guide weight for one lift close to the body, in kg (men; 16 kg for women). */
   public static final double GUIDE_LIFT = 25;
 
-  private static final Source SILICA =
-      Source.found("OSHA", "29 CFR 1926.1153 Respirable crystalline silica", "2016", "");
   private static final Source LIFTING =
       Source.fromMemory("UK HSE", "Manual handling at work, guide weights", "", "");
   private static final Source UNBRAKED =
@@ -48,12 +47,7 @@ public final class FloorCautions {
    * @return the caution with the usual limit
    */
   public static Caution silica() {
-    return Caution.of(
-        Hazard.SILICA_DUST,
-        "Dry soil, sand and sanding of the finished floor raise silica dust that scars the lungs.",
-        "Usual limit 0.05 mg/m3 over 8 h, action from half of it: keep it damp, do not sweep dry,"
-            + " wear a fitted P3 or N100 mask.",
-        SILICA);
+    return SilicaDust.CAUTION;
   }
 
   /**

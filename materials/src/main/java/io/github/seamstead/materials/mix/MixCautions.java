@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.mix;
 
+import io.github.seamstead.materials.soil.SilicaDust;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.source.Source;
@@ -19,14 +20,7 @@ public final class MixCautions {
    * @return one caution or more
    */
   public static List<Caution> of(boolean binder) {
-    Caution dust =
-        new Caution(
-            Hazard.SILICA_DUST,
-            "Dry soil and sand give off fine quartz dust that scars the lungs.",
-            "Usual limit 0.05 mg of respirable crystalline silica per m3 of air over 8 hours: mix"
-                + " damp, outdoors, with a fitted respirator.",
-            Optional.of(
-                Source.found("OSHA", "29 CFR 1926.1153", "2016", "50 micrograms per m3, 8 h")));
+    Caution dust = SilicaDust.CAUTION;
     Caution lime =
         new Caution(
             Hazard.LIME,

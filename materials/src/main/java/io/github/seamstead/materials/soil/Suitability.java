@@ -1,10 +1,8 @@
 package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.caution.Caution;
-import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
-import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -287,15 +285,7 @@ public record Suitability(
   }
 
   private static List<Caution> dust() {
-    return List.of(
-        new Caution(
-            Hazard.SILICA_DUST,
-            "Dry soil and sand give off fine quartz dust that scars the lungs when screened or"
-                + " swept.",
-            "Usual limit 0.05 mg of respirable crystalline silica per m3 of air over 8 hours: damp"
-                + " the material, work outdoors, wear a fitted respirator.",
-            Optional.of(
-                Source.found("OSHA", "29 CFR 1926.1153", "2016", "50 micrograms per m3, 8 h"))));
+    return List.of(SilicaDust.CAUTION);
   }
 
   private static String percent(double ratio) {

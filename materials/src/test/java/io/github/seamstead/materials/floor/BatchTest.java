@@ -149,7 +149,8 @@ class BatchTest {
     assertThat(FloorCautions.lifting(19).orElseThrow().text()).contains("25 kg");
     assertThat(FloorCautions.lifting(28.6).orElseThrow().risk()).contains("above the guide weight");
     assertThat(FloorCautions.forJob(20, true)).hasSize(4);
-    assertThat(FloorCautions.silica().limit()).contains("0.05 mg/m3");
+    assertThat(FloorCautions.silica().limit())
+        .contains("0.05 mg of respirable crystalline silica per m3");
     assertThat(FloorCautions.SILICA_LIMIT).isEqualTo(50e-9);
     assertThat(new Trailer(1, 600).caution().text()).contains("750 kg").contains("Local codes");
     assertThat(FloorCautions.lime().text()).contains("12.4");

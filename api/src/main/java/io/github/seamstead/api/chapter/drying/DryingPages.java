@@ -13,7 +13,9 @@ import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.floor.LayerRole;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** How long each wet layer dries, how it cracks, and what mends it. */
@@ -84,10 +86,14 @@ final class DryingPages {
     List<double[]> slow = points(forecast.slow(), days);
     chart.band(fast, slow, Shade.LIGHT);
     chart.line(points(forecast.likely(), days), Ink.CUT, "likely", CHART_POINTS / 4);
-    for (Milestone m : forecast.milestones()) {
-      double y = m.moisture() * 100;
-      chart.line(List.of(new double[] {0, y}, new double[] {days, y}), Ink.SEAM, m.name(), 1);
-    }
+    // States at one moisture share a line and its words.
+    Map<Double, String> states = new LinkedHashMap<>();
+    forecast
+        .milestones()
+        .forEach(m -> states.merge(m.moisture() * 100, m.name(), (a, b) -> a + "; " + b));
+    states.forEach(
+        (y, names) ->
+            chart.line(List.of(new double[] {0, y}, new double[] {days, y}), Ink.SEAM, names, 1));
     return chart.drawing(
         "drying-" + part.layer().name(),
         "Drying of the " + part.layer().name(),
