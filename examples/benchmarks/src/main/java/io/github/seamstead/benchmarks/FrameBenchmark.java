@@ -1,9 +1,9 @@
 package io.github.seamstead.benchmarks;
 
-import io.github.seamstead.geometry.frame.BarCutting;
-import io.github.seamstead.geometry.frame.BarPiece;
-import io.github.seamstead.geometry.frame.BarPlan;
-import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.bars.BarCutting;
+import io.github.seamstead.geometry.bars.BarPiece;
+import io.github.seamstead.geometry.bars.BarPlan;
+import io.github.seamstead.geometry.bars.BarStock;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.FrameSolver;

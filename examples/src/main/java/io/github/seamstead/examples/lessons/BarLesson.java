@@ -4,10 +4,10 @@ import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Shade;
-import io.github.seamstead.geometry.frame.BarCutting;
-import io.github.seamstead.geometry.frame.BarPiece;
-import io.github.seamstead.geometry.frame.BarPlan;
-import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.bars.BarCutting;
+import io.github.seamstead.geometry.bars.BarPiece;
+import io.github.seamstead.geometry.bars.BarPlan;
+import io.github.seamstead.geometry.bars.BarStock;
 import java.util.List;
 
 /** Cutting poles from bars, and what is wasted. */

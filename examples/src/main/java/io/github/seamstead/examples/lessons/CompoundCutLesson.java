@@ -4,7 +4,7 @@ import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Shade;
-import io.github.seamstead.geometry.frame.CompoundCut;
+import io.github.seamstead.geometry.members.CompoundCut;
 import java.util.List;
 
 /** The saw setting for a ring of leaning boards. */

@@ -4,9 +4,9 @@ import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Shade;
-import io.github.seamstead.geometry.frame.BarCutting;
-import io.github.seamstead.geometry.frame.BarPiece;
-import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.bars.BarCutting;
+import io.github.seamstead.geometry.bars.BarPiece;
+import io.github.seamstead.geometry.bars.BarStock;
 import java.util.List;
 
 /** What least means, and how it is proved. */

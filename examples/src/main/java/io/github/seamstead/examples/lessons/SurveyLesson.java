@@ -5,9 +5,9 @@ import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.geometry.frame.RegularPolygon;
-import io.github.seamstead.geometry.survey.Tape;
-import io.github.seamstead.geometry.survey.TapeCorrections;
-import io.github.seamstead.geometry.survey.TapeUse;
+import io.github.seamstead.geometry.tape.Tape;
+import io.github.seamstead.geometry.tape.TapeCorrections;
+import io.github.seamstead.geometry.tape.TapeUse;
 import java.util.List;
 
 /** Four pegs and six tapes: one reading too many tells that something is wrong. */

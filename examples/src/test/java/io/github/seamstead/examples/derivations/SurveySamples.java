@@ -2,16 +2,16 @@ package io.github.seamstead.examples.derivations;
 
 import io.github.seamstead.geometry.survey.Adjustment;
 import io.github.seamstead.geometry.survey.AdjustmentSummary;
-import io.github.seamstead.geometry.survey.AsBuilt;
 import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.geometry.survey.Reading;
 import io.github.seamstead.geometry.survey.Survey;
 import io.github.seamstead.geometry.survey.SurveyShape;
-import io.github.seamstead.geometry.survey.Tape;
-import io.github.seamstead.geometry.survey.TapeCorrections;
-import io.github.seamstead.geometry.survey.TapeUse;
-import io.github.seamstead.geometry.survey.TemplateSet;
-import io.github.seamstead.geometry.survey.Templates;
+import io.github.seamstead.geometry.tape.Tape;
+import io.github.seamstead.geometry.tape.TapeCorrections;
+import io.github.seamstead.geometry.tape.TapeUse;
+import io.github.seamstead.geometry.templates.AsBuilt;
+import io.github.seamstead.geometry.templates.TemplateSet;
+import io.github.seamstead.geometry.templates.Templates;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.github.seamstead.geometry.frame.BarCutting;
-import io.github.seamstead.geometry.frame.BarPiece;
-import io.github.seamstead.geometry.frame.BarStock;
+import io.github.seamstead.geometry.bars.BarCutting;
+import io.github.seamstead.geometry.bars.BarPiece;
+import io.github.seamstead.geometry.bars.BarStock;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.FrameSolver;
 import io.github.seamstead.geometry.frame.PyramidMeasure;

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.frame;
 
+import io.github.seamstead.geometry.members.MemberReach;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;

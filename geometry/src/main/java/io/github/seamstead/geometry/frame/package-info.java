@@ -5,8 +5,8 @@
  * independent measures; {@link io.github.seamstead.geometry.frame.RegularPyramid#measures()} gives
  * all others; {@link io.github.seamstead.geometry.frame.RegularPyramid#faceOutline()} is the face
  * that the cover is made from, once {@link io.github.seamstead.geometry.frame.FabricOffset} has
- * moved it outside the poles. {@link io.github.seamstead.geometry.frame.FrameMembers} lists poles
- * and rings with their saw settings, and {@link io.github.seamstead.geometry.frame.BarCutting} cuts
+ * moved it outside the poles. {@link io.github.seamstead.geometry.members.FrameMembers} lists poles
+ * and rings with their saw settings, and {@link io.github.seamstead.geometry.bars.BarCutting} cuts
  * them from bars.
  *
  * <p>Axes: the base lies in the plane z = 0 with its centre at the origin and z points up. Hip i (1

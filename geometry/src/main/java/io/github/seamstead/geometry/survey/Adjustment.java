@@ -317,8 +317,15 @@ public final class Adjustment implements SurveyOutcome {
     return new Uncertain(value, scale * root(row.form(solution.cofactors(), row)));
   }
 
-  /** From the middle of some nodes to the middle of others. */
-  Uncertain middleDistance(List<Node> from, List<Node> to) {
+  /**
+   * Gives the distance from the middle of some nodes to the middle of others, {@code |mean(to) -
+   * mean(from)|}, with its standard uncertainty from the covariance of all their coordinates.
+   *
+   * @param from nodes of this survey, one or more
+   * @param to nodes of this survey, one or more
+   * @return the distance, in metres
+   */
+  public Uncertain middleDistance(List<Node> from, List<Node> to) {
     Vector3D way =
         Vector3D.centroid(to.stream().map(this::position).toList())
             .subtract(Vector3D.centroid(from.stream().map(this::position).toList()));

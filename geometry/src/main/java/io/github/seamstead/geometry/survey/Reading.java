@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.geometry.tape.TapeClass;
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
 

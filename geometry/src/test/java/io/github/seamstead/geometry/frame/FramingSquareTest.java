@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.frame;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.geometry.members.CompoundCut;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import org.junit.jupiter.api.Test;

@@ -5,12 +5,12 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 
 /** Random pyramids for property tests. */
-final class Pyramids {
+public final class Pyramids {
 
   private Pyramids() {}
 
   /** Whole and truncated, 3 to 64 sides, from flat (6°) to steep (76°). */
-  static Arbitrary<RegularPyramid> any() {
+  public static Arbitrary<RegularPyramid> any() {
     return Combinators.combine(
             Arbitraries.integers().between(3, 64),
             Arbitraries.doubles().between(0.2, 6).ofScale(9),

@@ -9,12 +9,12 @@ import java.util.random.RandomGenerator;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Invented frames, bent as real ones are, and readings of them with or without error. */
-final class TestFrames {
+public final class TestFrames {
 
   private TestFrames() {}
 
   /** A regular frame whose nodes are each pushed about by up to {@code bend} metres. */
-  static Map<Node, Vector3D> bent(
+  public static Map<Node, Vector3D> bent(
       int sides, boolean truncated, double radius, double height, double bend, long seed) {
     RandomGenerator random = Seeds.stream(seed, "bend", 0);
     Map<Node, Vector3D> nodes = new TreeMap<>();
@@ -45,12 +45,12 @@ final class TestFrames {
         bend * (2 * random.nextDouble() - 1));
   }
 
-  static SurveyShape shape(int sides, boolean truncated) {
+  public static SurveyShape shape(int sides, boolean truncated) {
     return truncated ? SurveyShape.truncated(sides) : SurveyShape.whole(sides);
   }
 
   /** Pairs that a crew would tape: sides, hips, spokes, next-but-one chords, levels of the base. */
-  static List<Reading> readings(
+  public static List<Reading> readings(
       Map<Node, Vector3D> nodes, int sides, boolean truncated, double noise, long seed) {
     List<Node[]> pairs = new ArrayList<>();
     SurveyShape shape = shape(sides, truncated);
@@ -81,12 +81,13 @@ final class TestFrames {
     return readings;
   }
 
-  static Reading level(Map<Node, Vector3D> nodes, Node from, Node to, double error, double noise) {
+  public static Reading level(
+      Map<Node, Vector3D> nodes, Node from, Node to, double error, double noise) {
     double exact = nodes.get(to).getZ() - nodes.get(from).getZ();
     return new Reading.HeightDifference(from, to, exact + error, Math.max(noise, 1e-3), "");
   }
 
-  static Survey survey(int sides, boolean truncated, double bend, double noise, long seed) {
+  public static Survey survey(int sides, boolean truncated, double bend, double noise, long seed) {
     Map<Node, Vector3D> nodes = bent(sides, truncated, 3, 3.5, bend, seed);
     return Survey.of(shape(sides, truncated), readings(nodes, sides, truncated, noise, seed));
   }

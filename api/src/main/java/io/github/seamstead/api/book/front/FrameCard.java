@@ -1,10 +1,10 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.page.Markup;
-import io.github.seamstead.geometry.frame.BarPlan;
-import io.github.seamstead.geometry.frame.FrameMember;
-import io.github.seamstead.geometry.frame.FrameMember.EndCut;
-import io.github.seamstead.geometry.frame.FrameMembers;
+import io.github.seamstead.geometry.bars.BarPlan;
+import io.github.seamstead.geometry.members.FrameMember;
+import io.github.seamstead.geometry.members.FrameMember.EndCut;
+import io.github.seamstead.geometry.members.FrameMembers;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,12 +1,12 @@
 package io.github.seamstead.api.chapter.frame;
 
 import io.github.seamstead.api.chapter.internal.Facts;
-import io.github.seamstead.geometry.frame.BarPlan;
+import io.github.seamstead.geometry.bars.BarPlan;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
-import io.github.seamstead.geometry.frame.FrameMember;
-import io.github.seamstead.geometry.frame.FrameMember.EndCut;
-import io.github.seamstead.geometry.frame.FrameMembers;
+import io.github.seamstead.geometry.members.FrameMember;
+import io.github.seamstead.geometry.members.FrameMember.EndCut;
+import io.github.seamstead.geometry.members.FrameMembers;
 
 /** The frame as data. */
 final class FrameFacts {

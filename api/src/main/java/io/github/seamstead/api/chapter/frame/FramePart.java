@@ -1,11 +1,11 @@
 package io.github.seamstead.api.chapter.frame;
 
-import io.github.seamstead.geometry.frame.BarPlan;
+import io.github.seamstead.geometry.bars.BarPlan;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
-import io.github.seamstead.geometry.frame.FrameMembers;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.geometry.members.FrameMembers;
 import java.util.Optional;
 
 /**

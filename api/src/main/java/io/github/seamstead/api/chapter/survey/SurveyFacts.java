@@ -5,13 +5,13 @@ import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.geometry.survey.Blunder;
 import io.github.seamstead.geometry.survey.CheckReading;
 import io.github.seamstead.geometry.survey.EdgeLength;
-import io.github.seamstead.geometry.survey.FaceFit;
-import io.github.seamstead.geometry.survey.HemTakeUp;
 import io.github.seamstead.geometry.survey.NextReading;
 import io.github.seamstead.geometry.survey.ReadingResult;
-import io.github.seamstead.geometry.survey.SeamFit;
-import io.github.seamstead.geometry.survey.Template;
-import io.github.seamstead.geometry.survey.TemplateSet;
+import io.github.seamstead.geometry.templates.FaceFit;
+import io.github.seamstead.geometry.templates.HemTakeUp;
+import io.github.seamstead.geometry.templates.SeamFit;
+import io.github.seamstead.geometry.templates.Template;
+import io.github.seamstead.geometry.templates.TemplateSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

@@ -1,11 +1,11 @@
 package io.github.seamstead.api.chapter.survey;
 
 import io.github.seamstead.geometry.plane.Outline;
-import io.github.seamstead.geometry.survey.AsBuilt;
 import io.github.seamstead.geometry.survey.BlunderReport;
 import io.github.seamstead.geometry.survey.NextReading;
-import io.github.seamstead.geometry.survey.TemplatePlan;
-import io.github.seamstead.geometry.survey.TemplateSet;
+import io.github.seamstead.geometry.templates.AsBuilt;
+import io.github.seamstead.geometry.templates.TemplatePlan;
+import io.github.seamstead.geometry.templates.TemplateSet;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,0 +1,27 @@
+package io.github.seamstead.geometry.bars;
+
+import io.github.seamstead.shared.check.Args;
+
+/**
+ * Equal pieces to be cut from bars.
+ *
+ * @param name for a label
+ * @param length in metres, greater than 0
+ * @param count how many, 1 or more
+ */
+public record BarPiece(String name, double length, int count) {
+
+  /**
+   * Checks the ranges.
+   *
+   * @param name not blank
+   * @param length in metres, greater than 0
+   * @param count 1 to 100000
+   * @throws IllegalArgumentException if an argument is outside its range
+   */
+  public BarPiece {
+    Args.notBlank("piece name", name);
+    Args.positive("length of " + name, length, "m");
+    Args.within("count of " + name, count, 1, 100_000);
+  }
+}

@@ -1,0 +1,56 @@
+package io.github.seamstead.geometry.bars;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.OptionalInt;
+
+/**
+ * Bars of one length.
+ *
+ * @param name for a label
+ * @param length in metres, greater than 0 and at most 1000
+ * @param available how many there are; empty if as many as needed can be had
+ */
+public record BarStock(String name, double length, OptionalInt available) {
+
+  /**
+   * Checks the ranges.
+   *
+   * @param name not blank
+   * @param length in metres, greater than 0 and at most 1000
+   * @param available 1 or more, or empty
+   * @throws IllegalArgumentException if an argument is outside its range
+   */
+  public BarStock {
+    Args.notBlank("bar name", name);
+    Args.positive("length of " + name, length, "m");
+    Args.within("length of " + name, length, 0, 1000, "m");
+    if (available.isPresent()) {
+      Args.within("number of " + name, available.getAsInt(), 1, 100_000);
+    }
+  }
+
+  /**
+   * Bars that can be bought as needed.
+   *
+   * @param name for a label
+   * @param length in metres, greater than 0
+   * @return the bars
+   * @throws IllegalArgumentException if the length is outside its range
+   */
+  public static BarStock unlimited(String name, double length) {
+    return new BarStock(name, length, OptionalInt.empty());
+  }
+
+  /**
+   * Bars on hand.
+   *
+   * @param name for a label
+   * @param length in metres, greater than 0
+   * @param available how many, 1 or more
+   * @return the bars
+   * @throws IllegalArgumentException if an argument is outside its range
+   */
+  public static BarStock onHand(String name, double length, int available) {
+    return new BarStock(name, length, OptionalInt.of(available));
+  }
+}

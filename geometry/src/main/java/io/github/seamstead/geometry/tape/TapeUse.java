@@ -1,0 +1,56 @@
+package io.github.seamstead.geometry.tape;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How a tape was held for a reading.
+ *
+ * @param temperature of the tape, in degrees Celsius; empty if unknown
+ * @param pull in newtons, greater than 0; empty if unknown
+ * @param spans the lengths that hung free between supports, in metres; empty if it lay on the
+ *     ground all along
+ */
+public record TapeUse(OptionalDouble temperature, OptionalDouble pull, List<Double> spans) {
+
+  /**
+   * Checks the conditions.
+   *
+   * @param temperature in degrees Celsius, -50 to 80, if given
+   * @param pull in newtons, greater than 0, if given
+   * @param spans each in metres, greater than 0
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public TapeUse {
+    temperature.ifPresent(t -> Args.within("tape temperature", t, -50, 80, "degC"));
+    pull.ifPresent(p -> Args.positive("pull", p, "N"));
+    spans = List.copyOf(spans);
+    spans.forEach(span -> Args.positive("span", span, "m"));
+  }
+
+  /**
+   * A tape that lay flat.
+   *
+   * @param temperature in degrees Celsius
+   * @param pull in newtons, greater than 0
+   * @return the conditions
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public static TapeUse flat(double temperature, double pull) {
+    return new TapeUse(OptionalDouble.of(temperature), OptionalDouble.of(pull), List.of());
+  }
+
+  /**
+   * A tape that hung free between supports.
+   *
+   * @param temperature in degrees Celsius
+   * @param pull in newtons, greater than 0
+   * @param spans the free lengths, in metres, each greater than 0
+   * @return the conditions
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public static TapeUse hung(double temperature, double pull, List<Double> spans) {
+    return new TapeUse(OptionalDouble.of(temperature), OptionalDouble.of(pull), spans);
+  }
+}
