@@ -72,14 +72,15 @@ final class Planner {
   }
 
   /**
-   * Lays the start: the best choice of stock, each item filled for itself; if that leaves anything
-   * to be wished for, again with tries to press in more. It is finished whatever the work units
+   * Lays the start: the best choice of stock, each item filled for itself; if that leaves pieces
+   * without a place, again with tries to press in more. It is finished whatever the work units
    * are, since a layout needs a start; the time limit, a cancellation and an interrupt end it.
    */
   private void fill() {
     StockTree tree = new StockTree(request, 0, Optional.empty(), terms.seed(), clock.ended());
     tree.search();
-    if (terms.budget().workUnits() > 0 && !clock.ended().getAsBoolean()) {
+    boolean complete = tree.found().filter(found -> found.worth().isComplete()).isPresent();
+    if (!complete && terms.budget().workUnits() > 0 && !clock.ended().getAsBoolean()) {
       long units = terms.budget().workUnits();
       tree.search(Math.max(LEAST_PRESS, units == Long.MAX_VALUE ? 0 : units / PRESS_PARTS));
     }
