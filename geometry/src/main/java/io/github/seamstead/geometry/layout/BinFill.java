@@ -53,13 +53,13 @@ final class BinFill {
       List<Piece> pieces,
       Bin bin,
       double unit,
-      Map<Orientations.Key, NoFit> built,
+      NestSetup.Drawn drawn,
       long seed) {
     this.request = request;
     this.bin = bin;
     this.seed = seed;
     setup =
-        new NestSetup(pieces, List.of(bin), request.spacing(), request.edgeMargin(), unit, built);
+        new NestSetup(pieces, List.of(bin), request.spacing(), request.edgeMargin(), unit, drawn);
     nest = setup.nest();
     bySize = StockTree.bySize(setup);
   }

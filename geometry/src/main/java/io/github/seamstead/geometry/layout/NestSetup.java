@@ -33,6 +33,7 @@ final class NestSetup {
 
   private final double spacing;
   private final double margin;
+  private final Drawn drawn;
 
   /** Of each shape: whether it is a piece turned over, and its reference point as drawn. */
   private final List<Boolean> mirrored = new ArrayList<>();
@@ -54,28 +55,40 @@ final class NestSetup {
   /** Obstacles of each stock item, which its copies share. */
   private final Map<String, int[]> obstaclesOf = new HashMap<>();
 
+  /**
+   * What does not depend on the stock.
+   *
+   * @param built no-fit regions
+   * @param parts the convex parts of the shapes, by name
+   */
+  record Drawn(Map<Orientations.Key, NoFit> built, Map<String, List<double[]>> parts) {
+    Drawn() {
+      this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+    }
+
+    List<double[]> parts(String name, double[] corners) {
+      return parts.computeIfAbsent(name, n -> ConvexParts.of(corners));
+    }
+  }
+
   private record StockEdge(String stockId, int edge) {}
 
   private record Turned(int shape, long angle) {}
 
   NestSetup(List<Piece> pieces, List<Bin> bins, double spacing, double margin) {
-    this(pieces, bins, spacing, margin, widest(bins), new ConcurrentHashMap<>());
+    this(pieces, bins, spacing, margin, widest(bins), new Drawn());
   }
 
   /**
    * Sets a request up.
    *
    * @param unit about the stock's width, in metres
-   * @param built no-fit regions that setups of the same pieces, distances and unit share
+   * @param drawn what setups of the same pieces, distances and unit share
    */
   NestSetup(
-      List<Piece> pieces,
-      List<Bin> bins,
-      double spacing,
-      double margin,
-      double unit,
-      Map<Orientations.Key, NoFit> built) {
-    turns = new Orientations(built);
+      List<Piece> pieces, List<Bin> bins, double spacing, double margin, double unit, Drawn drawn) {
+    this.drawn = drawn;
+    turns = new Orientations(drawn.built);
     this.unit = unit;
     this.pieces = pieces;
     this.bins = bins;
@@ -257,7 +270,7 @@ final class NestSetup {
       Clearance clearance = new Clearance(spacing / unit, spacing / unit, band);
       known =
           turns.addShape(
-              nameOf(piece, mirror, band), corners, ConvexParts.of(corners), clearance, false);
+              nameOf(piece, mirror, band), corners, drawn.parts(name, corners), clearance, false);
       shapes.put(key, known);
       mirrored.add(mirror);
       reference.add(centre);

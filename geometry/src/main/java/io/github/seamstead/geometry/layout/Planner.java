@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /**
@@ -24,12 +23,18 @@ final class Planner {
   private final Work terms;
   private final NestSetup setup;
   private final Clock clock;
+  private final Optional<StockTree> tree;
   private Poses best;
   private Score bestScore;
   private boolean fromRows;
   private long work;
 
-  Planner(LayoutRequest request, Work terms) {
+  /**
+   * Prepares a run.
+   *
+   * @param tree a choice of stock that was made for the request already
+   */
+  Planner(LayoutRequest request, Optional<StockTree> tree, Work terms) {
     this.request = request;
     this.terms = terms;
     int copies = request.pieces().stream().mapToInt(Piece::count).sum();
@@ -40,8 +45,9 @@ final class Planner {
             request.spacing(),
             request.edgeMargin(),
             unit(request),
-            new ConcurrentHashMap<>());
+            new NestSetup.Drawn());
     clock = new Clock(terms, 1);
+    this.tree = tree;
     best = new Poses(copies);
     Arrays.fill(best.region, Poses.PARKED);
     bestScore = Score.of(setup, best, request.objective());
@@ -73,19 +79,23 @@ final class Planner {
 
   /**
    * Lays the start: the best choice of stock, each item filled for itself; if that leaves pieces
-   * without a place, again with tries to press in more. It is finished whatever the work units
-   * are, since a layout needs a start; the time limit, a cancellation and an interrupt end it.
+   * without a place, again with tries to press in more. It is finished whatever the work units are,
+   * since a layout needs a start; the time limit, a cancellation and an interrupt end it.
    */
   private void fill() {
-    StockTree tree = new StockTree(request, 0, Optional.empty(), terms.seed(), clock.ended());
-    tree.search();
-    boolean complete = tree.found().filter(found -> found.worth().isComplete()).isPresent();
+    StockTree choice =
+        tree.orElseGet(
+            () -> new StockTree(request, 0, Optional.empty(), terms.seed(), clock.ended()));
+    if (tree.isEmpty()) {
+      choice.search();
+    }
+    boolean complete = choice.found().filter(found -> found.worth().isComplete()).isPresent();
     if (!complete && terms.budget().workUnits() > 0 && !clock.ended().getAsBoolean()) {
       long units = terms.budget().workUnits();
-      tree.search(Math.max(LEAST_PRESS, units == Long.MAX_VALUE ? 0 : units / PRESS_PARTS));
+      choice.search(Math.max(LEAST_PRESS, units == Long.MAX_VALUE ? 0 : units / PRESS_PARTS));
     }
-    work += tree.work();
-    tree.found().ifPresent(found -> take(found.cuts()));
+    work += choice.work();
+    choice.found().ifPresent(found -> take(found.cuts()));
   }
 
   private void take(List<StockTree.Cut> cuts) {

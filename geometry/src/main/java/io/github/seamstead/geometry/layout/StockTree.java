@@ -1,16 +1,17 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.layout.BinFill.Filled;
+import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.stock.StockItem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Chooses which stock to cut from: it goes through the items in an order that does not depend on
@@ -25,12 +26,14 @@ import java.util.stream.IntStream;
 final class StockTree {
 
   /** Beyond so many pieces to place the choices are no longer all considered. */
-  private static final long MOST_TRIED = 40_000;
+  private static final long MOST_TRIED = 10_000;
 
   private final LayoutRequest request;
   private final List<Piece> pieces;
   private final List<StockItem> items;
-  private final BinFill[] fills;
+  private final @Nullable BinFill[] fills;
+  private final NestSetup.Drawn drawn = new NestSetup.Drawn();
+  private final long seed;
   private final int[] copies;
   private final double[] areas;
   private final BooleanSupplier ended;
@@ -86,15 +89,21 @@ final class StockTree {
     int all = pieces.stream().mapToInt(Piece::count).sum();
     copies = items.stream().mapToInt(item -> Math.min(item.count(), all)).toArray();
     areas = pieces.stream().mapToDouble(p -> p.outline().area()).toArray();
-    double unit = Planner.unit(request);
-    Map<Orientations.Key, NoFit> built = new ConcurrentHashMap<>();
     fills = new BinFill[items.size()];
-    for (int i = 0; i < fills.length; i++) {
-      StockItem item = items.get(i);
-      var bounds = item.outline().bounds();
-      Bin bin = new Bin(item, 1, bounds, -bounds.minX());
-      fills[i] = new BinFill(request, pieces, bin, unit, built, seed);
+    this.seed = seed;
+  }
+
+  private BinFill fillOf(int i) {
+    BinFill known = fills[i];
+    if (known != null) {
+      return known;
     }
+    StockItem item = items.get(i);
+    Bounds bounds = item.outline().bounds();
+    Bin bin = new Bin(item, 1, bounds, -bounds.minX());
+    BinFill made = new BinFill(request, pieces, bin, Planner.unit(request), drawn, seed);
+    fills[i] = made;
+    return made;
   }
 
   /** The copies of a request, those that need a band first, then by size. */
@@ -116,7 +125,7 @@ final class StockTree {
   }
 
   long work() {
-    return Arrays.stream(fills).mapToLong(fill -> fill.work).sum();
+    return Arrays.stream(fills).filter(Objects::nonNull).mapToLong(fill -> fill.work).sum();
   }
 
   /** The best choice; empty if the limit keeps all out. */
@@ -131,23 +140,23 @@ final class StockTree {
 
   /** Looks at every choice. */
   void search() {
-    walkAll();
+    walkAll(limit.isEmpty());
   }
 
   /** Looks at every choice again and tries to press further pieces in. */
   void search(long unitsEach) {
     squeeze = unitsEach;
     tried = 0;
-    walkAll();
+    walkAll(false);
   }
 
-  private void walkAll() {
+  private void walkAll(boolean first) {
     int[] left = pieces.stream().mapToInt(Piece::count).toArray();
     for (int[] next : StockOrder.orders(items)) {
       order = next;
       measure();
       // The first descent of each order is cheap, and may come to the same with less length.
-      walk(0, 1, left, new Sum(0, 0, 0, 0), squeeze == 0);
+      walk(0, 1, left, new Sum(0, 0, 0, 0), first);
     }
   }
 
@@ -162,7 +171,7 @@ final class StockTree {
       roomFrom[at] = roomFrom[at + 1] + copies[item] * room(item);
       leastPreference += copies[item] * Math.min(0, items.get(item).preference());
       for (int k = 0; k < lastFor.length; k++) {
-        if (lastFor[k] < 0 && fills[item].mayHold(k)) {
+        if (lastFor[k] < 0 && fillOf(item).mayHold(k)) {
           lastFor[k] = at;
         }
       }
@@ -192,7 +201,7 @@ final class StockTree {
       return;
     }
     tried += IntStream.of(left).sum();
-    Filled filled = fills[item].fill(left, squeeze, ended);
+    Filled filled = fillOf(item).fill(left, squeeze, ended);
     if (!filled.kinds().isEmpty()) {
       int[] after = left.clone();
       for (int k = 0; k < after.length; k++) {
@@ -301,6 +310,6 @@ final class StockTree {
 
   /** Compares what the objective weighs most; the rest follows from the pressing. */
   private static boolean isLess(Worth bound, Worth than) {
-    return Arrays.compare(bound.terms(), 0, 5, than.terms(), 0, 5) < 0;
+    return Arrays.compare(bound.terms(), 0, 4, than.terms(), 0, 4) < 0;
   }
 }
