@@ -16,6 +16,9 @@ import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -139,6 +142,19 @@ public final class Run {
   /** Gives the document. */
   public JobDocument document() {
     return job.document();
+  }
+
+  /**
+   * Gives the terms of a search: the seed, time limit and switch of the run, unheard.
+   *
+   * @param units work units that it may spend
+   */
+  public Work work(long units) {
+    return new Work(
+        new Budget(units, options.timeLimit()),
+        options.seed(),
+        Progress.NONE,
+        options.cancellation());
   }
 
   /** Gives the terms of the run. */
