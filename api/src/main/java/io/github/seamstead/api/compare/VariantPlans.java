@@ -96,7 +96,7 @@ public final class VariantPlans {
   }
 
   private static VariantRow unmet(int number, String name, List<String> why) {
-    return new VariantRow(number, name, why, Map.of(), Optional.empty(), List.of(), Optional.empty());
+    return new VariantRow(number, name, why, Map.of(), Optional.empty(), false, List.of(), Optional.empty());
   }
 
   static VariantRow row(int number, String name, JobPlan plan) {
@@ -107,6 +107,7 @@ public final class VariantPlans {
         plan.unmet().stream().map(u -> u.chapter().title() + ": " + u.what()).toList(),
         Measures.of(plan, work),
         Optional.of(work.calendarDays().times(1 / 7.0)).filter(range -> work.workingDays() > 0),
+        work.openEnded(),
         work.unpriced(),
         plan.frame().map(f -> f.pyramid()));
   }

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.compare;
 
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param values each measure that the plan has, in its SI unit, weeks in weeks
  * @param weeks the weeks if every wait is as short as it may be, and if each is at its latest;
  *     empty if nothing was planned
+ * @param openEnded whether a wait may last longer than was forecast
  * @param unpriced what has to be bought and has no price
  * @param frame the frame, for its picture
  */
@@ -24,7 +26,8 @@ public record VariantRow(
     String name,
     List<String> whyNot,
     Map<Measure, Double> values,
-    Optional<io.github.seamstead.shared.uncertainty.Range> weeks,
+    Optional<Range> weeks,
+    boolean openEnded,
     List<String> unpriced,
     Optional<RegularPyramid> frame) {
 
@@ -36,6 +39,8 @@ public record VariantRow(
    * @param whyNot what cannot be met
    * @param values each measure that the plan has
    * @param weeks the weeks with their range
+   * @param weeks the weeks with their range
+   * @param openEnded whether a wait may last longer
    * @param unpriced what has no price
    * @param frame the frame
    */
