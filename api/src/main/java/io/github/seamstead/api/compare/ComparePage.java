@@ -20,6 +20,8 @@ public final class ComparePage {
   private static final String STYLE =
       """
       main{max-width:min(96vw,80rem)}
+      td:nth-child(1){white-space:nowrap}
+      td:nth-child(2){min-width:10rem}
       .minis{display:grid;grid-template-columns:repeat(auto-fill,minmax(13rem,1fr));gap:.6rem}
       .minis figure{margin:0;border:1px solid #8a8a82;padding:.3rem}
       .minis figure.best{border:3px solid #161616}
@@ -102,11 +104,11 @@ public final class ComparePage {
             + comparison.front().text()
             + ". None of these variants is beaten: whatever is better by one of these is worse by"
             + " another. Which of them is right is for you to choose.");
-    Table table = table("Variants that none beats", false);
+    Table table = table("Variants that none beats");
     comparison.rows().stream()
         .filter(comparison::isBest)
         .limit(SHOWN_ROWS)
-        .forEach(row -> table.row(cells(row, false)));
+        .forEach(row -> table.row(cells(row)));
     table.write(m);
     return m;
   }
@@ -120,11 +122,10 @@ public final class ComparePage {
           "class",
           "note");
     }
-    Table table = table("All variants; a star marks those that none beats", true);
-    comparison.rows().stream()
-        .limit(SHOWN_ROWS)
-        .forEach(row -> table.row(cells(row, true)));
+    Table table = table("All variants; a star marks those that none beats");
+    comparison.rows().stream().limit(SHOWN_ROWS).forEach(row -> table.row(cells(row)));
     table.write(m);
+    whyNot(m);
     List<String> unpriced = comparison.rows().get(0).unpriced();
     if (!unpriced.isEmpty()) {
       m.element(
@@ -136,20 +137,39 @@ public final class ComparePage {
     return m;
   }
 
-  private Table table(String caption, boolean whyNot) {
+  private void whyNot(Markup m) {
+    List<VariantRow> not =
+        comparison.rows().stream()
+            .filter(row -> !row.isFeasible())
+            .limit(SHOWN_ROWS)
+            .toList();
+    if (not.isEmpty()) {
+      return;
+    }
+    m.element("h3", "What cannot be met").open("ul");
+    for (VariantRow row : not) {
+      m.element(
+          "li",
+          row.number() + ": " + row.name() + ". " + row.whyNot().get(0) + more(row.whyNot().size()));
+    }
+    m.closeLine();
+  }
+
+  private static String more(int reasons) {
+    return reasons == 1 ? "" : " (and " + (reasons - 1) + " more)";
+  }
+
+  private Table table(String caption) {
     List<String> head = new ArrayList<>(List.of("", "variant"));
     comparison.columns().forEach(measure -> head.add("#" + measure.label()));
     head.add("#weeks, from to");
-    if (whyNot) {
-      head.add("why not");
-    }
     return new Table(caption, head.toArray(String[]::new));
   }
 
-  private String[] cells(VariantRow row, boolean whyNot) {
+  private String[] cells(VariantRow row) {
     List<String> cells = new ArrayList<>();
     cells.add((comparison.isBest(row) ? "★ " : "") + row.number());
-    cells.add(row.name());
+    cells.add(row.name() + (row.isFeasible() ? "" : " (cannot be met)"));
     comparison
         .columns()
         .forEach(measure -> cells.add(row.value(measure).map(v -> text.of(measure, v)).orElse("–")));
@@ -160,9 +180,6 @@ public final class ComparePage {
                         + text.of(Measure.WEEKS, w.high())
                         + (row.openEnded() ? " or more" : ""))
             .orElse("–"));
-    if (whyNot) {
-      cells.add(String.join("; ", row.whyNot().stream().limit(2).toList()));
-    }
     return cells.toArray(String[]::new);
   }
 

@@ -13,13 +13,13 @@ public enum Measure {
   /** Staples, stitches or screws. */
   FIXINGS("fixings", "fixings", "", Better.LESS, Chapter.FIXINGS),
   /** What has a price, in the money of the site. */
-  MONEY("money", "money, priced part", "", Better.LESS, Chapter.FLOOR),
+  MONEY("money", "money (priced part)", "", Better.LESS, Chapter.FLOOR),
   /** Days of one person's work. */
   CREW_DAYS("crewDays", "crew-days", "d", Better.LESS, Chapter.SITE),
   /** Hours of all hands on the floor and at the seams of the ring. */
   HOURS("hours", "person-hours", "h", Better.LESS, Chapter.SITE),
   /** Weeks from the first day to the end, with drying, as likely. */
-  WEEKS("weeks", "weeks, likely", "weeks", Better.LESS, Chapter.DRYING),
+  WEEKS("weeks", "weeks (likely)", "weeks", Better.LESS, Chapter.DRYING),
   /** Height under the top of the frame. */
   HEADROOM("headroom", "headroom in the middle", "m", Better.MORE, Chapter.FRAME),
   /** Area of the earthen floor, else of the frame's base. */

@@ -15,6 +15,7 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.work.OrderedWork;
 import io.github.seamstead.shared.work.Progress;
 import java.util.ArrayList;
 import java.util.List;

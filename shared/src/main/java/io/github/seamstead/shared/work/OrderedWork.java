@@ -1,6 +1,6 @@
-package io.github.seamstead.api.compare;
+package io.github.seamstead.shared.work;
 
-import io.github.seamstead.shared.work.Cancellation;
+import io.github.seamstead.shared.check.Args;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Iterator;
@@ -18,8 +18,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * Numbered pieces of work done on an executor as their results are asked for, given in order. No
  * more than a stated number is under way at once, so that memory does not grow with the count.
+ *
+ * @param <T> what a piece of work gives
  */
-final class OrderedWork<T> implements Iterator<T> {
+public final class OrderedWork<T> implements Iterator<T> {
 
   private final int count;
   private final IntFunction<T> work;
@@ -39,8 +41,23 @@ final class OrderedWork<T> implements Iterator<T> {
     this.cancellation = cancellation;
   }
 
-  static <T> Stream<T> of(
+  /**
+   * Starts pieces of work lazily, as the stream is read.
+   *
+   * @param <T> what a piece of work gives
+   * @param count how many pieces, 0 or more
+   * @param work does the piece of a number, from 0; called on the executor's threads
+   * @param executor where pieces are done; {@code Runnable::run} for no thread but the reader's
+   * @param ahead how many pieces may be under way at once, 1 or more
+   * @param cancellation once it is on, the stream ends with what was read before
+   * @return the results in the order of their numbers, the same for any executor; for one reader.
+   *     What a piece throws is thrown to the reader
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public static <T> Stream<T> of(
       int count, IntFunction<T> work, Executor executor, int ahead, Cancellation cancellation) {
+    Args.within("pieces of work", count, 0, Integer.MAX_VALUE);
+    Args.within("pieces under way", ahead, 1, Integer.MAX_VALUE);
     OrderedWork<T> ordered = new OrderedWork<>(count, work, executor, ahead, cancellation);
     return StreamSupport.stream(
         Spliterators.spliteratorUnknownSize(ordered, Spliterator.ORDERED | Spliterator.NONNULL),
