@@ -16,6 +16,7 @@ final class Commands {
     all.put("plan", PlanCommand::new);
     all.put("check", CheckCommand::new);
     all.put("compare", CompareCommand::new);
+    all.put("matters", MattersCommand::new);
     all.put("soil", SoilCommand::new);
     all.put("mix", MixCommand::new);
     all.put("joins", JoinsCommand::new);

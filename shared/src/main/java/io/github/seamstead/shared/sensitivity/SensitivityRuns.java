@@ -14,18 +14,19 @@ import java.util.random.RandomGenerator;
 /**
  * The results of a model at the points of a design, and the indices that follow from them.
  *
- * <p>With f the model and V its variance, over N points:
+ * <p>With f the model, m its mean and V its variance, over N points:
  *
  * <pre>
- * S_i = 1 - sum (f(B) - f(AB_i))^2 / (2 N V)
- * T_i =     sum (f(A) - f(AB_i))^2 / (2 N V)
+ * S_i = sum (f(B) - m) (f(AB_i) - f(A)) / (N V)
+ * T_i = sum (f(A) - f(AB_i))^2 / (2 N V)
  * </pre>
  *
- * <p>Standard errors are by bootstrap over the points, from the seed.
+ * <p>Both are exactly 0 for a group that does nothing. Standard errors are by bootstrap over the
+ * points, from the seed; points in Latin hypercubes scatter less than that, so they are cautious.
  */
 public final class SensitivityRuns {
 
-  /** Both estimators; that of T_i has no negative values. */
+  /** The estimator of the total index, which has no negative values. */
   public static final Source JANSEN =
       Source.fromMemory(
           "M. J. W. Jansen",
@@ -33,7 +34,7 @@ public final class SensitivityRuns {
           "1999",
           "Computer Physics Communications 117");
 
-  /** Which of several estimators with A, B and AB_i to take for the total index. */
+  /** The estimator of the first-order index, and why to take that of the total index. */
   public static final Source SALTELLI =
       Source.fromMemory(
           "A. Saltelli and others",
@@ -127,6 +128,20 @@ public final class SensitivityRuns {
     return sum / points.length;
   }
 
+  /** The mean of {@code (f(B) - m) (f(AB) - f(A))}, at some of the points. */
+  private double together(double[] mix, int[] points) {
+    double mean = 0;
+    for (int i : points) {
+      mean += (a[i] + b[i]) / 2;
+    }
+    mean /= points.length;
+    double sum = 0;
+    for (int i : points) {
+      sum += (b[i] - mean) * (mix[i] - a[i]);
+    }
+    return sum / points.length;
+  }
+
   /**
    * Tells whether the result moves at all.
    *
@@ -140,7 +155,7 @@ public final class SensitivityRuns {
    * Gives the first-order index of a group.
    *
    * @param group the group, from 0
-   * @param steps receives the variance, the mean square and, last, the index
+   * @param steps receives the mean product, the variance and, last, the index
    * @return the index; 0 if the result does not move
    */
   @Calculation("shared.sensitivity.first")
@@ -148,14 +163,14 @@ public final class SensitivityRuns {
     if (!moves()) {
       return 0;
     }
-    double apart = apart(b, mixed[group], all());
+    double together = together(mixed[group], all());
     return steps
         .step("S", "first-order index")
-        .formula("1 - d_B / (2 * V)")
-        .with("d_B", square(apart, "d_B", "where only the group is the same", steps), "")
+        .formula("c / V")
+        .with("c", product(together, steps), "")
         .with("V", variance(steps), "")
-        .from(JANSEN)
-        .gives(1 - apart / (2 * variance()), "");
+        .from(SALTELLI)
+        .gives(together / variance(), "");
   }
 
   /**
@@ -174,7 +189,7 @@ public final class SensitivityRuns {
     return steps
         .step("T", "total index")
         .formula("d_A / (2 * V)")
-        .with("d_A", square(apart, "d_A", "where only the group differs", steps), "")
+        .with("d_A", square(apart, steps), "")
         .with("V", variance(steps), "")
         .from(JANSEN)
         .gives(apart / (2 * variance()), "");
@@ -187,11 +202,18 @@ public final class SensitivityRuns {
         .gives(variance(), "");
   }
 
-  private static double square(double apart, String symbol, String where, Steps steps) {
+  private static double square(double apart, Steps steps) {
     return steps
-        .step(symbol, "mean square of the difference of two runs")
-        .note(where)
+        .step("d_A", "mean square of the difference of two runs")
+        .note("where only the group differs")
         .gives(apart, "");
+  }
+
+  private static double product(double together, Steps steps) {
+    return steps
+        .step("c", "mean product of a run less the mean, and what the group moves another by")
+        .note("where only the group is the same")
+        .gives(together, "");
   }
 
   /**
@@ -208,7 +230,7 @@ public final class SensitivityRuns {
       for (int r = 0; r < RESAMPLES && moves(); r++) {
         double variance = variance(resamples[r]);
         if (variance > 0) {
-          firsts[r] = 1 - apart(b, mixed[group], resamples[r]) / (2 * variance);
+          firsts[r] = together(mixed[group], resamples[r]) / variance;
           totals[r] = apart(a, mixed[group], resamples[r]) / (2 * variance);
         }
       }
