@@ -54,6 +54,18 @@ public record WorkTime(Range personHours, Range elapsedHours) {
   }
 
   /**
+   * Gives the hours of a crew that works at another pace.
+   *
+   * @param position where in their ranges the likely hours lie: -1 the low end, 0 as they are, 1
+   *     the high end
+   * @return the hours
+   * @throws IllegalArgumentException if the position is out of range
+   */
+  public WorkTime atPace(double position) {
+    return new WorkTime(personHours.likelyAt(position), elapsedHours.likelyAt(position));
+  }
+
+  /**
    * Computes the likely work: mixing and laying.
    *
    * @param quantity the layer
