@@ -82,6 +82,22 @@ public record FrameMeasures(
     double coneAngle) {
 
   /**
+   * Across corners, in metres: a narrower frame is a model, for nobody can sit in it (common
+   * practice).
+   */
+  public static final double LEAST_SHELTER = 1.2;
+
+  /**
+   * Tells whether the frame is a model that stands on a table.
+   *
+   * @return true if it is narrower across corners than {@value #LEAST_SHELTER} m
+   */
+  public boolean isModel() {
+    return acrossCorners < LEAST_SHELTER;
+  }
+
+
+  /**
    * Gives the angle by which a plate across a hip is bent from flat, {@code pi - hipDihedral}.
    *
    * @return the bend, in radians

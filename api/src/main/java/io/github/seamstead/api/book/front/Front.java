@@ -42,7 +42,7 @@ public final class Front {
     Desk desk = new Desk(plan, words);
     WorkPlan work = WorkPlan.of(desk);
     StartSheet.write(desk, work);
-    DaySheets.write(desk, work.days());
+    DaySheets.write(desk, work);
     FrameCard.write(desk);
     SurveyForm.write(desk);
     PieceCards.write(desk);

@@ -87,7 +87,7 @@ final class SafetySheet {
       m.text(".").closeLine();
     }
     boolean few = groups.values().stream().mapToInt(List::size).sum() <= FEW;
-    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.PAGE, m);
+    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.FLOW, m);
   }
 
   static boolean canKill(Hazard hazard) {

@@ -33,6 +33,17 @@ final class Sizes {
     return model && !words.isImperial() ? words.small(metres) : words.length(metres);
   }
 
+  /** The unit of a column of lengths; empty where each carries its own, as feet and inches do. */
+  String tapeUnit() {
+    return words.isImperial() ? "" : model ? "mm" : "m";
+  }
+
+  /** A length in a column that is headed by {@link #tapeUnit}. */
+  String tape(double metres) {
+    String text = length(metres);
+    return words.isImperial() ? text : text.substring(0, text.indexOf(NO_BREAK));
+  }
+
   /** A length that nobody tapes: no finer than a centimetre or an inch. */
   String rough(double metres) {
     if (model) {
@@ -66,6 +77,13 @@ final class Sizes {
     String si = words.isImperial() ? "lbf" : newtons >= 10_000 ? "kN" : "N";
     int decimals = si.equals("kN") ? 1 : 0;
     return QuantityText.write(newtons, Dimension.FORCE, si, decimals).replace(' ', NO_BREAK);
+  }
+
+  String celsius(double degrees) {
+    String unit = words.isImperial() ? "degF" : "degC";
+    return QuantityText.write(degrees, Dimension.TEMPERATURE, unit, 0)
+        .replace("deg", "°")
+        .replace(' ', NO_BREAK);
   }
 
   /** Days as a crew counts them: whole, from two on. */

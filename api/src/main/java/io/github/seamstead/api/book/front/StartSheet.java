@@ -58,7 +58,7 @@ final class StartSheet {
                     m,
                     w.area(f.buildUp().footprint().area()),
                     "of floor, " + w.words().small(f.buildUp().thickness()) + " deep"));
-    int people = desk.crew().map(c -> c.people()).orElse(2);
+    int people = desk.people();
     fact(
         m,
         Numbers.fixed(work.workingDays(), 0) + " days",
