@@ -87,6 +87,23 @@ public record FrameMeasures(
    */
   public static final double LEAST_SHELTER = 1.2;
 
+  /** How many times larger the shelter is that a model on a table stands for (common practice). */
+  public static final int MODEL_SCALE = 10;
+
+  /**
+   * Measures the shelter that this frame is a model of.
+   *
+   * @return the measures of the pyramid with every length {@value #MODEL_SCALE} times as great
+   */
+  public FrameMeasures fullSize() {
+    return new RegularPyramid(
+            pyramid.sides(),
+            MODEL_SCALE * pyramid.baseSide(),
+            MODEL_SCALE * pyramid.apexHeight(),
+            MODEL_SCALE * pyramid.openingSide())
+        .measures();
+  }
+
   /**
    * Tells whether the frame is a model that stands on a table.
    *

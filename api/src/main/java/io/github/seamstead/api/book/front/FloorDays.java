@@ -341,7 +341,7 @@ final class FloorDays {
             t ->
                 day.step(
                     "Make the next soil test: " + t.kind().label() + ".",
-                    Numbers.fixed(t.kind().handsOnSeconds() / 60, 0) + " min"));
+                    desk.sizes().words().duration(t.kind().handsOnSeconds())));
     day.step("Mix the trial tiles of the soil card, each with its own number.");
     day.step("Strike them level in the moulds, wet the moulds first.");
     day.step("Write name, parts of sand and date on each; dry them slowly.");

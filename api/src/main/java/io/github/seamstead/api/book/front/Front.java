@@ -48,6 +48,7 @@ public final class Front {
     PieceCards.write(desk);
     CutCards.write(desk);
     JoinCard.write(desk);
+    GroupCards.write(desk);
     RopeCard.write(desk);
     MixerCard.write(desk);
     WaitingCard.write(desk, work);

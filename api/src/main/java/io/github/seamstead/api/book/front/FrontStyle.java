@@ -119,7 +119,7 @@ final class FrontStyle {
         .pair .scroll{margin:.6mm 0;flex:0 1 auto;max-width:88mm}
         .pair table.names td,.pair table.names th{padding:.3mm .8mm}
         .seams .tk{padding:.2mm 0}
-        .seams.splices{columns:5}
+        .seams.splices{columns:4}
         .two.join{grid-template-columns:70mm minmax(0,1fr)}
         .pause ul,.end ul{columns:2;column-gap:4mm}
         .pause .tk,.end .tk{padding:.4mm 0}
@@ -142,11 +142,10 @@ final class FrontStyle {
         .moment{break-inside:auto}
         .hazard{margin:.6mm 0;line-height:1.15}
         .sources{font-size:8pt;line-height:1.1}
-        .back{break-before:page;font-size:9pt}
+        .back{font-size:10pt}
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
-        .back>h2:first-child{break-before:page}
-        .back table{font-size:9pt}
-        .back figure{max-width:85mm}
+        .back table{font-size:10pt}
+        .back figure{max-width:90mm}
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
         .chapter>summary{min-height:0}
       }
