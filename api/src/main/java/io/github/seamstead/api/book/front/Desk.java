@@ -59,7 +59,7 @@ final class Desk {
 
   /** The face with the door; the first if there is none. */
   int doorFace() {
-    return document().cover().flatMap(c -> c.door()).map(d -> d.face()).orElse(1);
+    return document().doorFace();
   }
 
   Optional<RegularPyramid> pyramid() {

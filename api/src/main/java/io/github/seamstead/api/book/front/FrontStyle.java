@@ -13,6 +13,7 @@ final class FrontStyle {
       .sheet>summary::before{content:"\\25b8";font-size:1.2rem}
       .sheet[open]>summary::before{content:"\\25be"}
       .sheet>summary::-webkit-details-marker{display:none}
+      .date{display:inline-block;width:4.5em;border-bottom:1px solid #161616}
       .count{font-variant-numeric:tabular-nums;white-space:nowrap}
       .sheet>.in{padding:.4rem .8rem}
       .chapter>summary{cursor:pointer;min-height:2.6rem;display:flex;align-items:center;gap:.5rem}
@@ -42,7 +43,9 @@ final class FrontStyle {
         min-height:2.75rem}
       input[type=checkbox]{width:1.5rem;height:1.5rem;margin:0 .3rem 0 0;vertical-align:middle;
         accent-color:#161616}
-      .blank{font:inherit;width:5.5rem;min-height:2rem;border:1px solid #767670;border-radius:.2rem;
+      .hit{display:inline-grid;min-width:2.75rem;min-height:2.75rem;place-items:center}
+      .hit input[type=checkbox]{margin:0}
+      .blank{font:inherit;width:5.5rem;min-height:2.75rem;border:1px solid #767670;border-radius:.2rem;
         background:#fff;color:#161616}
       .cond{display:grid;grid-template-columns:1fr 1.4fr;border:2px solid #161616;margin:.4rem 0;
         gap:.2rem .9rem;padding:.3rem .5rem}
@@ -104,6 +107,8 @@ final class FrontStyle {
         .two.even,.cond{break-inside:avoid}
         figure.pic svg{max-height:none;max-width:100%}
         .tk{padding:.5mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
+        .hit{display:inline;min-width:0;min-height:0}
+        .hit input[type=checkbox]{margin:0 1mm 0 0}
         input[type=checkbox]{appearance:none;width:4.4mm;height:4.4mm;border:.35mm solid #111;
           background:#fff;margin:0 1mm 0 0}
         input[type=checkbox]:checked{background:linear-gradient(45deg,#fff 44%,#111 44% 56%,#fff 56%)}
@@ -146,6 +151,7 @@ final class FrontStyle {
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
         .back table{font-size:10pt}
         .back figure{max-width:90mm}
+        .back figure svg{width:90mm;max-height:none}
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
         .chapter>summary{min-height:0}
       }

@@ -59,10 +59,13 @@ final class StartSheet {
                     w.area(f.buildUp().footprint().area()),
                     "of floor, " + w.words().small(f.buildUp().thickness()) + " deep"));
     int people = desk.people();
-    fact(
-        m,
-        Numbers.fixed(work.workingDays(), 0) + " days",
-        "of work, " + Numbers.fixed(work.crewDays(), 0) + " crew-days; crew of " + people);
+    if (work.workingDays() > 0) {
+      String days = Numbers.fixed(work.workingDays(), 0);
+      fact(
+          m,
+          days + (days.equals("1") ? " day" : " days"),
+          "of work, " + Numbers.fixed(work.crewDays(), 0) + " crew-days; crew of " + people);
+    }
     if (work.waits()) {
       String from = Numbers.fixed(Math.ceil(work.soonest() / 7), 0);
       String to = Numbers.fixed(Math.ceil(work.latest() / 7), 0);

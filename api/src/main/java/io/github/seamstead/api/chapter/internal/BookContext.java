@@ -26,16 +26,24 @@ public final class BookContext {
   private final List<ChapterCaution> cautions;
   private final Words words;
   private final Page page;
+  private final int doorFace;
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
   private final Map<String, String> lists = new LinkedHashMap<>();
   private final Anchors names = new Anchors();
   private Markup body = new Markup();
 
-  public BookContext(Parts parts, List<ChapterCaution> cautions, Words words, Page page) {
+  public BookContext(
+      Parts parts, List<ChapterCaution> cautions, Words words, Page page, int doorFace) {
     this.parts = parts;
     this.cautions = List.copyOf(cautions);
     this.words = words;
     this.page = page;
+    this.doorFace = doorFace;
+  }
+
+  /** The face that is drawn at the bottom of every plan. */
+  public int doorFace() {
+    return doorFace;
   }
 
   /** What the chapters found. */

@@ -26,6 +26,18 @@ public final class Words {
     return imperial;
   }
 
+  /** The unit in which a drawn scale counts, in metres. */
+  public double scaleUnit() {
+    return imperial ? QuantityText.toSi(1, Dimension.LENGTH, "ft") : 1;
+  }
+
+  /** Writes the length of a drawn scale: a round number of its unit or of a part of it. */
+  public String scale(double metres) {
+    String unit = imperial ? "ft" : "m";
+    double count = QuantityText.toUnit(metres, Dimension.LENGTH, unit);
+    return Numbers.significant(count, 3) + NO_BREAK + unit;
+  }
+
   /** Writes a length to a millimetre or a sixteenth of an inch. */
   public String length(double metres) {
     return imperial

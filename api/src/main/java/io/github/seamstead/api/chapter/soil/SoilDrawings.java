@@ -38,7 +38,7 @@ final class SoilDrawings {
       canvas.path(corners, true, Ink.THIN, Shade.NONE);
       double x = corners.stream().mapToDouble(c -> c[0]).average().orElse(0);
       double y = corners.stream().mapToDouble(c -> c[1]).average().orElse(0);
-      canvas.text(x, y, kind.symbol(), 9, "middle", 0);
+      canvas.text(x, y, kind.symbol(), Canvas.SMALL_TEXT, "middle", 0);
     }
     Texture mean = finding.texture().mean();
     double[] dot = at(mean);

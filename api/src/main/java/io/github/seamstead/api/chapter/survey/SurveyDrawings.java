@@ -62,14 +62,14 @@ final class SurveyDrawings {
   static Drawing residuals(ResidualPlot plot, Words words) {
     int n = plot.lines().size();
     double greatest = Math.max(1e-9, plot.greatestResidual());
-    double row = 13;
+    double row = 15;
     Canvas canvas = Canvas.fit(-180, -row * n, 180, row, 4, row * (n + 1) + 8);
     canvas.line(MIDDLE, -row * n, MIDDLE, row * 0.2, Ink.THIN);
     for (int i = 0; i < n; i++) {
       ResidualPlot.Line line = plot.lines().get(i);
       double y = -row * (i + 0.5);
       double length = 88 * line.residual() / greatest;
-      canvas.text(-178, y, line.number() + ". " + line.name(), 9.5, "start", 0);
+      canvas.text(-178, y, line.number() + ". " + line.name(), Canvas.SMALL_TEXT, "start", 0);
       if (Math.abs(length) > 0.5) {
         canvas.line(MIDDLE, y, MIDDLE + length, y, line.suspect() ? Ink.HEAVY : Ink.CUT);
       }
@@ -77,11 +77,11 @@ final class SurveyDrawings {
           172,
           y,
           words.inErrorUnit(line.residual()) + (line.suspect() ? " !" : ""),
-          9.5,
+          Canvas.SMALL_TEXT,
           "end",
           0);
     }
-    canvas.text(172, row * 0.5, words.errorUnit(), 9.5, "end", 0);
+    canvas.text(172, row * 0.5, words.errorUnit(), Canvas.SMALL_TEXT, "end", 0);
     return canvas.drawing(
         "survey-residuals",
         "Residuals of the readings",
