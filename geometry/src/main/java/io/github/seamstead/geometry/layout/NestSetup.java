@@ -118,16 +118,6 @@ final class NestSetup {
     return bins.stream().mapToDouble(bin -> bin.bounds().height()).max().orElse(0);
   }
 
-  /**
-   * The least power of two that is no less than a width: lengths in units of different ones differ
-   * in their exponents alone, so that the same pieces lie the same whatever other stock there is.
-   */
-  static double unitFor(double width) {
-    int exponent = Math.getExponent(width);
-    double power = Math.scalb(1.0, exponent);
-    return power < width ? 2 * power : power;
-  }
-
   double spacing() {
     return spacing;
   }
@@ -268,9 +258,8 @@ final class NestSetup {
     if (known == null) {
       double[] corners = Obstacles.corners(outline, centre, unit);
       Clearance clearance = new Clearance(spacing / unit, spacing / unit, band);
-      known =
-          turns.addShape(
-              nameOf(piece, mirror, band), corners, drawn.parts(name, corners), clearance, false);
+      String name = nameOf(piece, mirror, band);
+      known = turns.addShape(name, corners, drawn.parts(name, corners), clearance, false);
       shapes.put(key, known);
       mirrored.add(mirror);
       reference.add(centre);

@@ -60,11 +60,21 @@ final class Planner {
 
   /** The unit of the search's lengths, in metres. */
   static double unit(LayoutRequest request) {
-    return NestSetup.unitFor(
+    return unitFor(
         request.stock().stream()
             .mapToDouble(item -> item.outline().bounds().height())
             .max()
             .orElse(1));
+  }
+
+  /**
+   * The least power of two that is no less than a width: lengths in units of different ones differ
+   * in their exponents alone, so that the same pieces lie the same whatever other stock there is.
+   */
+  static double unitFor(double width) {
+    int exponent = Math.getExponent(width);
+    double power = Math.scalb(1.0, exponent);
+    return power < width ? 2 * power : power;
   }
 
   LayoutResult plan() {
