@@ -37,7 +37,7 @@ final class SchemaCommand implements Callable<Integer> {
             switch (of) {
               case "job" -> JobSchema.text();
               case "variants" -> VariantsSchema.text();
-              default -> throw ArgumentFault.of("--of: given " + of + ", must be job or variants");
+              default -> throw ArgumentFault.of("--of", of, "must be job or variants", "", "");
             });
     return 0;
   }
