@@ -20,6 +20,11 @@ interface Kind<T> {
     return List.of();
   }
 
+  /** Writes a value so that {@link #read} gives it again. */
+  default Object write(T value) {
+    return value;
+  }
+
   /**
    * Describes the kind in JSON Schema.
    *

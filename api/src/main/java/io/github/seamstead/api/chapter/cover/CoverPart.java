@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param clothArea area of cloth in all pieces, in square metres
  * @param clothMass mass of all pieces, in kilograms
  * @param lining the lining; empty if there is none
+ * @param misfits pieces that are cut and no longer fit what is known of the frame
  */
 public record CoverPart(
     List<Panel> panels,
@@ -22,7 +23,8 @@ public record CoverPart(
     List<CutShape> cuts,
     double clothArea,
     double clothMass,
-    Optional<LiningPart> lining) {
+    Optional<LiningPart> lining,
+    List<Misfit> misfits) {
 
   /**
    * Copies the lists.
@@ -33,11 +35,13 @@ public record CoverPart(
    * @param clothArea in square metres
    * @param clothMass in kilograms
    * @param lining the lining
+   * @param misfits what no longer fits
    */
   public CoverPart {
     panels = List.copyOf(panels);
     trims = List.copyOf(trims);
     cuts = List.copyOf(cuts);
+    misfits = List.copyOf(misfits);
   }
 
   /**

@@ -25,6 +25,8 @@ import java.util.Optional;
  * @param clays what rounding to buckets does to the clay, for each entry of {@code batches}
  * @param steps the work, from the ground up
  * @param drum true if the loads turn in a mixer, false if they are trodden on a tarpaulin
+ * @param rest what is left of each layer, from the ground up; empty for a job without a diary.
+ *     Orders and hours are those of the rest, loads and sectors those of the whole
  */
 public record FloorPart(
     BuildUp buildUp,
@@ -37,7 +39,8 @@ public record FloorPart(
     Optional<Settlement> settlement,
     List<BatchClay> clays,
     List<FloorStep> steps,
-    boolean drum) {
+    boolean drum,
+    List<LayerRest> rest) {
 
   /**
    * Copies the lists.
@@ -53,6 +56,7 @@ public record FloorPart(
    * @param clays the clay of each load
    * @param steps the work
    * @param drum true for a mixer
+   * @param rest what is left of each layer
    */
   public FloorPart {
     batches = List.copyOf(batches);
@@ -60,5 +64,6 @@ public record FloorPart(
     barrowTrips = List.copyOf(barrowTrips);
     clays = List.copyOf(clays);
     steps = List.copyOf(steps);
+    rest = List.copyOf(rest);
   }
 }

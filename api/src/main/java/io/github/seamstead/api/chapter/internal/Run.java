@@ -6,6 +6,7 @@ import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobDocument;
@@ -43,6 +44,7 @@ public final class Run {
 
   private final Job job;
   private final PlanOptions options;
+  private final Done done;
   private final Map<Class<?>, ChapterOf<?>> chapters = new LinkedHashMap<>();
   private final Map<Class<?>, Supplier<? extends List<?>>> planned = new LinkedHashMap<>();
   private final Deque<Chapter> under = new ArrayDeque<>();
@@ -64,8 +66,21 @@ public final class Run {
    * @param chapters the chapters in the order of the work
    */
   public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters) {
+    this(job, options, chapters, Done.NOTHING);
+  }
+
+  /**
+   * Prepares a run that goes on from what is done.
+   *
+   * @param job the job with the evidence of its diary
+   * @param options the terms
+   * @param chapters the chapters in the order of the work
+   * @param done what the diary says is done
+   */
+  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters, Done done) {
     this.job = job;
     this.options = options;
+    this.done = done;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
     assumptions.addAll(job.assumptions());
   }
@@ -139,6 +154,11 @@ public final class Run {
   /** Gives the document. */
   public JobDocument document() {
     return job.document();
+  }
+
+  /** Gives what is done already; nothing for a job without a diary. */
+  public Done done() {
+    return done;
   }
 
   /** Gives the terms of the run. */

@@ -7,6 +7,7 @@ import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.layout.CuttingLayout;
 import io.github.seamstead.geometry.layout.LayoutRequest;
+import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.work.Budget;
@@ -70,6 +71,10 @@ final class LayoutPlanner {
             run.options().seed(),
             (done, message) -> run.progress(0.3 + 0.2 * done, message),
             run.options().cancellation());
-    return new LayoutPart(request.stock(), outlines, CuttingLayout.plan(request, work));
+    LayoutResult result =
+        run.done().isNothing()
+            ? CuttingLayout.plan(request, work)
+            : new RestLayout(run.done(), cover).plan(request, work);
+    return new LayoutPart(request.stock(), outlines, result);
   }
 }
