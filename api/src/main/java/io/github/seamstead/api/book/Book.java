@@ -62,6 +62,7 @@ public record Book(
     Page page = new Page(title + ": job book", "en").lead(Overview.lead(plan, words));
     BookContext book = new BookContext(plan.parts(), plan.cautions(), words, page);
     Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
+    plan.changes().ifPresent(changes -> ChangePages.write(book, changes));
     for (ChapterOf<?> chapter : Chapters.all()) {
       write(chapter, book);
     }

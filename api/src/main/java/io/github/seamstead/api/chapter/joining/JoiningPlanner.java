@@ -102,7 +102,6 @@ final class JoiningPlanner {
   /** Names each seam that is to be undone: the cover cannot be finished over it. */
   private static void wrong(Run run, LogReport report) {
     report.faults().forEach(f -> run.unmet(Chapter.JOINING, f.message()));
-    report.undo().forEach(s -> run.unmet(Chapter.JOINING, "undo the seam " + s.text()));
   }
 
   /** The rest within the limits; if no order keeps them, groups are dragged instead of carried. */
