@@ -270,13 +270,15 @@ public sealed interface DiaryEntry {
   }
 
   /**
-   * The weather of the day, as it was over the floor.
+   * The weather of the day, or of several up to it, as it was over the floor.
    *
    * @param temperature mean air temperature, in degrees Celsius
    * @param humidity mean relative humidity, as a part of one
    * @param airSpeed mean air speed over the floor, in metres per second
+   * @param days how many days it holds for, the last of them that of the line
    */
-  record WeatherSeen(double temperature, double humidity, double airSpeed) implements DiaryEntry {}
+  record WeatherSeen(double temperature, double humidity, double airSpeed, int days)
+      implements DiaryEntry {}
 
   /**
    * A remark.

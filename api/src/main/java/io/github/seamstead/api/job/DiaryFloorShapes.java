@@ -103,8 +103,16 @@ final class DiaryFloorShapes {
     Shape.Key<Double> airSpeed =
         s.required(
             "airSpeed", Quantities.of(Dimension.SPEED, "m/s", 0.01, 30), "mean air speed");
+    Shape.Key<Integer> days =
+        s.or(
+            "days",
+            Kinds.count(1, 60),
+            "how many days it holds for, the last of them that of the line; 1 if left out",
+            1);
     return s.makes(
-        v -> new DiaryEntry.WeatherSeen(v.get(temperature), v.get(humidity), v.get(airSpeed)));
+        v ->
+            new DiaryEntry.WeatherSeen(
+                v.get(temperature), v.get(humidity), v.get(airSpeed), v.get(days)));
   }
 
   static Shape<SoilTests> soilTests() {

@@ -127,7 +127,8 @@ final class DiaryWords {
           + Numbers.fixed(seen.humidity() * 100, 0)
           + " % at "
           + Numbers.fixed(seen.temperature(), 0)
-          + " degC";
+          + " degC"
+          + (seen.days() > 1 ? " for " + seen.days() + " days" : "");
     }
     return entry instanceof DiaryEntry.Note note ? note.text() : "a line";
   }

@@ -7,6 +7,7 @@ import io.github.seamstead.api.chapter.progress.ProgressPart.PieceState;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Relabelling;
+import io.github.seamstead.assembly.ring.Seam;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,7 +41,7 @@ final class NextDay {
   private void undo(JoiningPart joining) {
     Optional<LogReport> log = joining.log();
     List<String> undo =
-        log.map(l -> l.undo().stream().map(s -> s.text()).toList()).orElse(List.of());
+        log.map(l -> l.undo().stream().map(NextDay::edges).toList()).orElse(List.of());
     if (undo.isEmpty()) {
       return;
     }
@@ -48,11 +49,15 @@ final class NextDay {
     joining.renaming().map(NextDay::words).ifPresent(lines::add);
   }
 
+  private static String edges(Seam seam) {
+    return seam.first().label() + " from " + seam.second().label();
+  }
+
   private static String words(Relabelling renaming) {
     return "Or undo "
         + (renaming.undo().isEmpty()
             ? "nothing"
-            : renaming.undo().stream().map(s -> s.text()).collect(Collectors.joining("; ")))
+            : renaming.undo().stream().map(NextDay::edges).collect(Collectors.joining("; ")))
         + " and write new names on pieces alike: "
         + renaming.newNames().entrySet().stream()
             .map(e -> e.getKey() + " becomes " + e.getValue())

@@ -203,8 +203,12 @@ final class FloorLedger {
   }
 
   void weather(LocalDate date, DiaryEntry.WeatherSeen entry) {
-    if (weather.putIfAbsent(date, entry) != null) {
-      faults.note("weather", "a second weather of " + date, "must be one line for each day");
+    for (int back = entry.days() - 1; back >= 0; back--) {
+      LocalDate day = date.minusDays(back);
+      if (weather.putIfAbsent(day, entry) != null) {
+        faults.note("weather", "a second weather of " + day, "must be one line for each day");
+        return;
+      }
     }
   }
 
