@@ -8,6 +8,7 @@ import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.pattern.FaceDifference;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.SameCut;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
@@ -19,9 +20,6 @@ import java.util.Optional;
  * not cut stays as it was drawn before while its face is the same.
  */
 final class KeptPieces {
-
-  /** Two faces are the same within what rounding leaves, in metres. */
-  private static final double SAME = 1e-9;
 
   private final Run run;
   private final Done done;
@@ -65,19 +63,7 @@ final class KeptPieces {
     Optional<Panel> cut = Optional.ofNullable(done.panels().get(face));
     return cut.isPresent()
         ? cut
-        : Optional.ofNullable(done.earlier().get(face)).filter(p -> same(p.face(), now));
-  }
-
-  private static boolean same(Outline a, Outline b) {
-    if (a.size() != b.size()) {
-      return false;
-    }
-    for (int i = 0; i < a.size(); i++) {
-      if (a.vertex(i).distance(b.vertex(i)) > SAME) {
-        return false;
-      }
-    }
-    return true;
+        : Optional.ofNullable(done.earlier().get(face)).filter(p -> SameCut.sameOutline(p.face(), now));
   }
 
   /** Keeps a piece beside the panels of which one is cut, for all that are alike. */

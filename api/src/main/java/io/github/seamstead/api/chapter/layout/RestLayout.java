@@ -9,6 +9,7 @@ import io.github.seamstead.geometry.layout.LaidPiece;
 import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.LostCloth;
+import io.github.seamstead.geometry.pattern.SameCut;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
@@ -17,9 +18,6 @@ import java.util.Optional;
 
 /** Lays the rest of the pieces out when some are cut. */
 final class RestLayout {
-
-  /** Two outlines are the same within what a hand can mark, in metres. */
-  private static final double SAME = 1e-6;
 
   private final Done done;
   private final PieceNames names;
@@ -41,7 +39,7 @@ final class RestLayout {
             (name, before) ->
                 names
                     .find(name)
-                    .filter(now -> same(now.piece().cut(), before.cut()))
+                    .filter(now -> SameCut.sameOutline(now.piece().cut(), before.cut()))
                     .ifPresent(
                         now -> planned.add(before.place().laid(now.shape().id(), now.copy()))));
     return ContinuedLayout.plan(request, cut, planned, lost, work);
@@ -51,24 +49,12 @@ final class RestLayout {
   private void cut(CutPiece piece, List<LaidPiece> cut, List<LostCloth> lost) {
     Optional<PieceNames.Named> now = names.find(piece.name());
     var place = piece.place().orElseThrow();
-    if (now.isPresent() && same(now.get().piece().cut(), piece.drawn().cut())) {
+    if (now.isPresent() && SameCut.sameOutline(now.get().piece().cut(), piece.drawn().cut())) {
       cut.add(place.laid(now.get().shape().id(), now.get().copy()));
     } else {
       LaidPiece there = place.laid(piece.name(), 1);
       Outline hole = there.placement().place(piece.drawn().cut());
       lost.add(new LostCloth(place.stock(), place.copy(), hole, true));
     }
-  }
-
-  private static boolean same(Outline a, Outline b) {
-    if (a.size() != b.size()) {
-      return false;
-    }
-    for (int i = 0; i < a.size(); i++) {
-      if (a.vertex(i).distance(b.vertex(i)) > SAME) {
-        return false;
-      }
-    }
-    return true;
   }
 }
