@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param date the day
  * @param layer the layer
- * @param sector the sector; empty for the whole layer
+ * @param sector the sector by its place in the order of laying; empty for the whole layer
  * @param loads how many loads went into the sector; empty for the whole sector
  */
 public record LaidWork(

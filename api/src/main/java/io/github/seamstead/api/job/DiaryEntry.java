@@ -177,7 +177,8 @@ public sealed interface DiaryEntry {
    * A layer of the floor laid, or a part of it.
    *
    * @param layer the layer, by its name, or its kind where it has none
-   * @param sector the sector; the whole layer if left out
+   * @param sector the sector by its number on the floor map, which is its place in the order of
+   *     laying; the whole layer if left out
    * @param loads how many loads went into the sector; the whole sector if left out
    */
   record Laid(String layer, Optional<Integer> sector, Optional<Double> loads)

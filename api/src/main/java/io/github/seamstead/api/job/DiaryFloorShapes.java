@@ -20,7 +20,10 @@ final class DiaryFloorShapes {
     Shape.Key<String> layer =
         s.required("layer", Kinds.text(), "the layer, by its name, or its kind where it has none");
     Shape.Key<Integer> sector =
-        s.optional("sector", Kinds.count(1, 500), "the sector; the whole layer if left out");
+        s.optional(
+            "sector",
+            Kinds.count(1, 500),
+            "the sector by its number on the floor map; the whole layer if left out");
     Shape.Key<Double> loads =
         s.optional(
             "loads",

@@ -14,14 +14,19 @@ import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.shared.work.Progress;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Plans a job along its diary: each day works by the plan of the evening before. A plan is made
  * again only where a piece was cut by it and something since the plan before may have moved it.
  */
 final class DiaryRun {
+
+  private static final Set<Chapter> READ =
+      Set.of(Chapter.PATTERN, Chapter.LAYOUT, Chapter.JOINING, Chapter.FLOOR);
 
   private final Job job;
   private final Diary diary;
@@ -54,18 +59,30 @@ final class DiaryRun {
    */
   record Read(Done done, JobPlan before) {}
 
+  /** The terms with the chapters that a diary looks at, beside those asked for. */
+  static PlanOptions whole(PlanOptions options) {
+    Set<Chapter> chapters = EnumSet.copyOf(options.chapters());
+    chapters.addAll(READ);
+    return new PlanOptions(
+        options.effort(),
+        options.seed(),
+        options.worked(),
+        chapters,
+        options.timeLimit(),
+        options.progress(),
+        options.cancellation());
+  }
+
   /** The chapters that a diary looks at; nobody hears of the plans between. */
   private PlanOptions stage() {
-    PlanOptions stage =
-        options.only(Chapter.PATTERN, Chapter.LAYOUT, Chapter.JOINING, Chapter.FLOOR);
     return new PlanOptions(
-        stage.effort(),
-        stage.seed(),
+        options.effort(),
+        options.seed(),
         false,
-        stage.chapters(),
-        stage.timeLimit(),
+        READ,
+        options.timeLimit(),
         Progress.NONE,
-        stage.cancellation());
+        options.cancellation());
   }
 
   static JobPlan run(Job job, Done done, PlanOptions options) {

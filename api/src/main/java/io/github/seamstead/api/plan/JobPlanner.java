@@ -47,7 +47,8 @@ public final class JobPlanner {
    * Plans on from a diary: what is done stays as it is. The plan tells what changed since the plan
    * of the day before the last one, and why.
    *
-   * <p>Costs two plans, and one more for each day on which pieces were cut after something had
+   * <p>Panels, layout, joining and floor are planned beside the chapters asked for: a diary speaks
+   * of them. Costs two plans, and one more for each day on which pieces were cut after something had
    * moved them.
    *
    * @param job the job as it is written; the diary's evidence is put into it
@@ -58,8 +59,9 @@ public final class JobPlanner {
    *     or as {@link #plan(Job, PlanOptions)} does
    */
   public static JobPlan plan(Job job, Diary diary, PlanOptions options) {
-    DiaryRun.Read read = new DiaryRun(job, diary, options).read();
-    JobPlan now = plan(JobMerge.into(job, diary.lines()), options, read.done());
+    PlanOptions whole = DiaryRun.whole(options);
+    DiaryRun.Read read = new DiaryRun(job, diary, whole).read();
+    JobPlan now = plan(JobMerge.into(job, diary.lines()), whole, read.done());
     return now.with(changes(read.before(), now, diary));
   }
 
@@ -76,9 +78,10 @@ public final class JobPlanner {
    *     PlanOptions)} does
    */
   public static JobPlan plan(Job was, Job job, Diary diary, PlanOptions options) {
-    Done done = new DiaryRun(was, diary, options).read().done();
-    JobPlan then = plan(JobMerge.into(was, diary.lines()), options, done);
-    JobPlan now = plan(JobMerge.into(job, diary.lines()), options, done.cutOnly());
+    PlanOptions whole = DiaryRun.whole(options);
+    Done done = new DiaryRun(was, diary, whole).read().done();
+    JobPlan then = plan(JobMerge.into(was, diary.lines()), whole, done);
+    JobPlan now = plan(JobMerge.into(job, diary.lines()), whole, done.cutOnly());
     return now.with(changes(then, now));
   }
 

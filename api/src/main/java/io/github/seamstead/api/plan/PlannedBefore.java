@@ -115,7 +115,7 @@ final class PlannedBefore implements PlanThen {
       if (index >= 0
           && batch.quantity().layer().equals(floor.get().buildUp().layers().get(index))) {
         return floor.get().sectors().batches(batch).stream()
-            .filter(row -> row.sector().number() == sector)
+            .filter(row -> row.sector().order() == sector)
             .map(SectorBatches::loads)
             .findFirst();
       }

@@ -195,7 +195,7 @@ class DiaryPlanTest {
                 + " kg\"}}, {\"date\": \"2031-05-06\", \"laid\": {\"layer\": \"levelling\"}},"
                 + " {\"date\": \"2031-05-07\", \"laid\": {\"layer\": \"coat\", \"sector\": 1}},"
                 + " {\"date\": \"2031-05-07\", \"laid\": {\"layer\": \"coat\", \"sector\": 2,"
-                + " \"loads\": 0.5}}");
+                + " \"loads\": 0.2}}");
     List<LayerRest> rest = then.floor().orElseThrow().rest();
     assertThat(rest.get(0).isDone()).isTrue();
     assertThat(rest.get(0).laidOn()).contains(java.time.LocalDate.of(2031, 5, 6));

@@ -18,6 +18,7 @@ public final class SmallJob {
                   "opening": {"radius": "0.2 m"}},
         "cover": {"fabric": {"name": "canvas", "massPerArea": "500 g/m2", "thickness": "0.6 mm"},
                   "seam": {"kind": "fin", "allowance": "40 mm"},
+                  "hem": {"kind": "raw"},
                   "cap": {"overlap": "200 mm", "lap": "40 mm"}},
         "stock": {"sheets": [{"id": "tarp", "length": "4 m", "width": "2.6 m", "count": 3}],
                   "spacing": "5 mm", "edgeMargin": "10 mm"},
@@ -31,7 +32,7 @@ public final class SmallJob {
             {"kind": "levelling", "thickness": "30 mm", "material": "sand"},
             {"kind": "earthCoat", "name": "coat", "thickness": "30 mm", "mix": "coat"}],
           "mixes": [{"id": "coat", "soil": "pit", "sand": "sand", "use": "floor",
-                     "placingMoisture": "16 %%", "density": "1800 kg/m3"}]},
+                     "placingMoisture": "16 %%", "largestGrain": "3 mm", "density": "1800 kg/m3"}]},
         "plant": {"mixer": {"workingVolume": "60 l", "massLimit": "120 kg", "cycle": "10 min"},
                   "bucket": "10 l"},
         "weather": {"temperature": "18 degC", "humidity": "60 %%", "airSpeed": "0.5 m/s"}

@@ -37,18 +37,23 @@ final class FloorDays {
   }
 
   void add(List<Day> days) {
-    days.add(dig());
+    if (floor.rest().stream().allMatch(r -> r.laidShare() == 0)) {
+      days.add(dig());
+    }
     List<EarthQuantity> loose =
-        floor.buildUp().earth().stream().filter(q -> !q.layer().mixed()).toList();
-    if (!loose.isEmpty() || !floor.buildUp().membranes().isEmpty()) {
+        floor.buildUp().earth().stream()
+            .filter(q -> !q.layer().mixed() && !floor.isLaid(q.layer()))
+            .toList();
+    if (!loose.isEmpty() || !membranes().isEmpty()) {
       days.add(base(loose));
     }
     for (EarthQuantity q : floor.buildUp().earth()) {
-      if (q.layer().mixed()) {
+      if (q.layer().mixed() && !floor.isLaid(q.layer())) {
         days.add(mixed(q));
       }
     }
-    List<FinishQuantity> finishes = floor.buildUp().finishes();
+    List<FinishQuantity> finishes =
+        floor.buildUp().finishes().stream().filter(f -> !floor.isLaid(f.layer())).toList();
     if (!finishes.isEmpty()) {
       days.add(finish(finishes));
     }
@@ -102,7 +107,7 @@ final class FloorDays {
     if (loose.stream().anyMatch(q -> q.layer().role() == LayerRole.CAPILLARY_BREAK)) {
       day.step("Pull a straight board over it in two directions; fill what is low.");
     }
-    for (MembraneQuantity m : floor.buildUp().membranes()) {
+    for (MembraneQuantity m : membranes()) {
       day.step(
           "Cut "
               + m.strips().size()
@@ -116,6 +121,10 @@ final class FloorDays {
     }
     day.home("one straight board lies on all of it", "sheet whole, laps dry and flat");
     return timed(day.stops("a hole in the sheet, gravel that rolls under the foot."), clock);
+  }
+
+  private List<MembraneQuantity> membranes() {
+    return floor.buildUp().membranes().stream().filter(m -> !floor.isLaid(m.layer())).toList();
   }
 
   private double hours(EarthQuantity q) {

@@ -56,7 +56,7 @@ final class FloorFacts {
         .number("laid_ratio", "the share of its area that is laid", LayerRest::laidShare)
         .numbers(
             "sectorsLeft",
-            "the sectors not laid whole, by number, in the order of laying",
+            "the sectors not laid whole, by their place in the order of laying",
             r -> r.sectorsLeft().stream().map(Integer::doubleValue).toList())
         .range("loadsLeft", "loads yet to lay", LayerRest::loadsLeft)
         .maybeText(

@@ -5,6 +5,7 @@ import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.FloorStep;
 import io.github.seamstead.materials.floor.JointTiming;
+import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.materials.floor.Settlement;
@@ -65,5 +66,27 @@ public record FloorPart(
     clays = List.copyOf(clays);
     steps = List.copyOf(steps);
     rest = List.copyOf(rest);
+  }
+
+  /**
+   * Gives what is left of a layer.
+   *
+   * @param layer one of the build-up's layers
+   * @return what is left; empty for a job without a diary
+   */
+  public Optional<LayerRest> restOf(Layer layer) {
+    return rest.isEmpty()
+        ? Optional.empty()
+        : Optional.of(rest.get(buildUp.layers().indexOf(layer)));
+  }
+
+  /**
+   * Tells whether a layer is laid whole.
+   *
+   * @param layer one of the build-up's layers
+   * @return true if a diary says so
+   */
+  public boolean isLaid(Layer layer) {
+    return restOf(layer).filter(LayerRest::isDone).isPresent();
   }
 }

@@ -45,7 +45,7 @@ final class FloorProgress {
     double share = 0;
     for (LaidWork work : done.laid()) {
       if (!work.layer().equals(name(layer))
-          || (work.sector().isPresent() && work.sector().get() != sector.number())) {
+          || (work.sector().isPresent() && work.sector().get() != sector.order())) {
         continue;
       }
       share += work.loads().isEmpty() ? 1 : work.loads().get() / loads(layer, sector);
@@ -79,7 +79,7 @@ final class FloorProgress {
       List<Integer> open =
           sectors.inOrder().stream()
               .filter(s -> laid(layer, s) < 1)
-              .map(Sector::number)
+              .map(Sector::order)
               .toList();
       Range loads =
           left.stream()

@@ -10,7 +10,8 @@ import java.util.Optional;
  *
  * @param layer its name
  * @param laidShare the share of its area that is laid, 0 to 1
- * @param sectorsLeft the sectors that are not laid whole, by number
+ * @param sectorsLeft the sectors that are not laid whole, by their place in the order of laying, which is
+ *     the number that the crew knows them by
  * @param loadsLeft loads yet to lay, each end rounded up; 0 for a layer that is not laid by loads
  * @param laidOn the day on which the last of it was laid; empty while some is left
  */
@@ -26,7 +27,7 @@ public record LayerRest(
    *
    * @param layer its name
    * @param laidShare 0 to 1
-   * @param sectorsLeft by number
+   * @param sectorsLeft by their place in the order of laying
    * @param loadsLeft loads yet to lay
    * @param laidOn the day on which it was done
    */

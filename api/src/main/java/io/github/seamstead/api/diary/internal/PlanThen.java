@@ -38,7 +38,7 @@ public interface PlanThen {
   /** The panels round the frame, if they are joined to a ring. */
   Optional<PieceRing> ring();
 
-  /** How many loads one sector of a layer takes; empty if it is no layer of loads. */
+  /** How many loads one sector, by its place in the order, takes; empty for other layers. */
   Optional<Double> loads(String layer, int sector);
 
   /** How many sectors the floor has; 0 without a floor. */
