@@ -2,6 +2,7 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Series;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.diary.PlanChanges;
@@ -33,11 +34,29 @@ public final class JobPlanner {
    *     each other, or if nothing of it can be met
    */
   public static JobPlan plan(Job job, PlanOptions options) {
-    return plan(job, options, Done.NOTHING);
+    return plan(job, options, Series.alone());
   }
 
   static JobPlan plan(Job job, PlanOptions options, Done done) {
-    Run run = new Run(job, options, Chapters.all(), done);
+    return plan(job, options, Series.alone(), done);
+  }
+
+  /**
+   * Plans one of many jobs that are alike, or one with other suppositions.
+   *
+   * @param job the job as it was read
+   * @param options the terms
+   * @param series what the plans recall, what is supposed, and whether asides are left out
+   * @return all results; the same as of a plan by itself but for what is supposed and left out
+   * @throws io.github.seamstead.api.job.JobFaultsException if values of the document contradict
+   *     each other, or if nothing of it can be met
+   */
+  public static JobPlan plan(Job job, PlanOptions options, Series series) {
+    return plan(job, options, series, Done.NOTHING);
+  }
+
+  private static JobPlan plan(Job job, PlanOptions options, Series series, Done done) {
+    Run run = new Run(job, options, Chapters.all(), series, done);
     Parts parts = run.plan();
     run.requireNoFaults(parts);
     return new JobPlan(job, options, parts, run, Optional.empty());

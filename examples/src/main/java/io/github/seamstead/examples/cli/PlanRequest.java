@@ -53,14 +53,14 @@ record PlanRequest(
   /** Plans the job and writes its book; gives the exit code. */
   int run(Console console) {
     if (was.isPresent() && diary.isEmpty()) {
-      throw ArgumentFault.of("--was: given without --diary, must stand beside it");
+      throw ArgumentFault.finding("--was: given without --diary", "must stand beside it");
     }
     Path[] read =
         Stream.of(Optional.of(file), diary, was).flatMap(Optional::stream).toArray(Path[]::new);
     BookFolder.refusal(out, read)
         .ifPresent(
             why -> {
-              throw ArgumentFault.of("--out: " + why);
+              throw ArgumentFault.finding("--out: " + why);
             });
     Job job = JobReader.read(file);
     JobPlan plan;

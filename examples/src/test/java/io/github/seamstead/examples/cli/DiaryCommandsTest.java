@@ -70,7 +70,7 @@ class DiaryCommandsTest {
 
   @Test
   void theSchemaOfTheDiaryIsPrinted() {
-    assertThat(run("schema", "--diary")).isZero();
+    assertThat(run("schema", "--of", "diary")).isZero();
     assertThat(out.toString()).contains("Seamstead diary of a job, version 1");
   }
 

@@ -49,8 +49,12 @@ final class CoverPlanner {
     KeptPieces kept = new KeptPieces(run);
     List<PatternPiece> trims = kept.trims(TrimPlanner.pieces(run, cover, frame));
     PanelDrawer drawer = new PanelDrawer(cover, faces, marks);
-    List<Panel> drawn =
-        kept.all(faces).orElseGet(() -> ClothChoice.panels(run, cover, drawer, trims));
+    Optional<List<Panel>> all = kept.all(faces);
+    ClothChoice.Chosen chosen =
+        all.isPresent()
+            ? new ClothChoice.Chosen(all.get(), Optional.empty())
+            : ClothChoice.panels(run, cover, drawer, trims);
+    List<Panel> drawn = chosen.panels();
     if (drawn.size() < faces.size()) {
       return Optional.empty();
     }
@@ -66,6 +70,7 @@ final class CoverPlanner {
             area,
             area * cover.fabric().massPerArea(),
             TrimPlanner.lining(run, cover, frame),
+            chosen.layout(),
             kept.misfits(faces)));
   }
 

@@ -43,7 +43,7 @@ final class DryingPlanner {
   private final Optional<Double> room;
   private final DryingEvidence evidence;
   private io.github.seamstead.materials.drying.Weather weather;
-  private DryingDoubt doubt = DryingDoubt.published();
+  private DryingDoubt doubt;
 
   private DryingPlanner(Run run, FloorPart floor, Weather stated, Optional<FramePart> frame) {
     this.run = run;
@@ -51,6 +51,7 @@ final class DryingPlanner {
     this.stated = stated;
     this.room = stated.roomVolume().or(() -> frame.map(f -> f.measures().volume()));
     AirState usual = new AirState(stated.temperature(), stated.humidity(), stated.airSpeed());
+    this.doubt = run.supposed().drying();
     this.evidence = new DryingEvidence(run, usual);
     this.weather = io.github.seamstead.materials.drying.Weather.constant(usual);
   }
@@ -131,7 +132,7 @@ final class DryingPlanner {
             .map(c -> c.advice(layer.mix().fibreShare() > 0, layer.thickness()))
             .orElse(List.of()),
         cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
-        covered(index) ? Optional.empty() : air(slab, criteria, forecast, area),
+        covered(index) || run.isBrief() ? Optional.empty() : air(slab, criteria, forecast, area),
         calibration,
         since);
   }
@@ -157,9 +158,21 @@ final class DryingPlanner {
 
   private DryingForecast forecast(
       DryingSlab slab, DryingCriteria criteria, Optional<Ventilation> ventilation) {
-    return DryingForecast.of(
-        slab, weather, ventilation, criteria, doubt, stated.horizon() / DAY);
+    double days = stated.horizon() / DAY;
+    return run.recalled(
+        new ForecastOf(slab, weather, ventilation, criteria, doubt, days),
+        DryingForecast.class,
+        () -> DryingForecast.of(slab, weather, ventilation, criteria, doubt, days));
   }
+
+  /** What a forecast depends on. */
+  private record ForecastOf(
+      DryingSlab slab,
+      io.github.seamstead.materials.drying.Weather weather,
+      Optional<Ventilation> ventilation,
+      DryingCriteria criteria,
+      DryingDoubt doubt,
+      double days) {}
 
   private Optional<Ventilation> ventilation(Optional<? extends Number> changes) {
     double area = floor.buildUp().footprint().area();

@@ -10,7 +10,6 @@ import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
-import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -65,15 +64,13 @@ final class LayoutPlanner {
     cover.cuts().forEach(shape -> outlines.put(shape.id(), shape.pattern().cut()));
     LayoutRequest request = StockCloth.request(cover.cuts(), stock);
     long units = LEAST_WORK << (run.options().effort() - 1);
-    Work work =
-        new Work(
-            Budget.ofWork(units),
-            run.options().seed(),
-            (done, message) -> run.progress(0.3 + 0.2 * done, message),
-            run.options().cancellation());
+    Work work = run.work(units).heardBy((done, message) -> run.progress(0.3 + 0.2 * done, message));
     LayoutResult result =
         run.done().isNothing()
-            ? CuttingLayout.plan(request, work)
+            ? cover
+                .choice()
+                .map(choice -> CuttingLayout.plan(choice, work))
+                .orElseGet(() -> CuttingLayout.plan(request, work))
             : new RestLayout(run.done(), cover).plan(request, work);
     return new LayoutPart(request.stock(), outlines, result);
   }
