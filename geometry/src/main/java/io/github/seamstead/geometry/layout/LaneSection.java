@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A section of lanes: rows along the strip of one or two kinds, with a band of rows across above
@@ -73,5 +74,15 @@ record LaneSection(String id, List<Lane> lanes, double spacing) implements Secti
       }
       y += lane.shared() ? lane.free() : 0;
     }
+  }
+
+  /** Rows of one kind alone share the panels evenly, the first has the most. */
+  @Override
+  public Optional<PanelRow> firstRow(int m) {
+    Lane lane = lanes.get(0);
+    if (lane.stand().across() || lanes.size() > 1 || lane.shared()) {
+      return Optional.empty();
+    }
+    return Optional.of(lane.row((m + lane.copies() - 1) / lane.copies(), spacing));
   }
 }

@@ -46,7 +46,7 @@ public final class TapeCorrections {
    * @throws IllegalArgumentException if the reading is not positive, the spans are longer than the
    *     reading, or a hanging tape's pull is not given
    */
-  @Calculation("geometry.survey.tape-correction")
+  @Calculation("geometry.tape.correction")
   public static double correct(double reading, Tape tape, TapeUse use, Steps steps) {
     Args.positive("tape reading", reading, "m");
     checkSpans(reading, use.spans());
@@ -126,7 +126,7 @@ public final class TapeCorrections {
    * @throws IllegalArgumentException if the tape's stiffness is unknown, the spans are longer than
    *     the reading, or no pull greater than 0 does it
    */
-  @Calculation("geometry.survey.cancelling-pull")
+  @Calculation("geometry.tape.cancelling-pull")
   public static double cancellingPull(
       double reading, Tape tape, double temperature, List<Double> spans, Steps steps) {
     Args.positive("tape reading", reading, "m");

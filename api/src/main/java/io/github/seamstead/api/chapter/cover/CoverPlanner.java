@@ -52,6 +52,7 @@ final class CoverPlanner {
     if (panels.size() < faces.size()) {
       return Optional.empty();
     }
+    drawer.work(run);
     double area =
         panels.stream().mapToDouble(Panel::clothArea).sum()
             + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();
