@@ -76,13 +76,17 @@ record LaneSection(String id, List<Lane> lanes, double spacing) implements Secti
     }
   }
 
-  /** Rows of one kind alone share the panels evenly, the first has the most. */
   @Override
-  public Optional<PanelRow> firstRow(int m) {
+  public Optional<PanelRow> firstRow(int m, double length) {
     Lane lane = lanes.get(0);
-    if (lane.stand().across() || lanes.size() > 1 || lane.shared()) {
-      return Optional.empty();
+    int n;
+    if (lane.stand().across()) {
+      n = Math.min(m, lane.copies());
+    } else if (lanes.size() == 1) {
+      n = (m + lane.copies() - 1) / lane.copies();
+    } else {
+      n = Math.min(m, lane.most(length, spacing));
     }
-    return Optional.of(lane.row((m + lane.copies() - 1) / lane.copies(), spacing));
+    return n == 0 ? Optional.empty() : Optional.of(lane.row(n, spacing));
   }
 }

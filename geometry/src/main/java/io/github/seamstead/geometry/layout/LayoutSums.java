@@ -1,6 +1,5 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.derivation.Steps;
@@ -12,8 +11,6 @@ import java.util.OptionalDouble;
 
 /** The sums of a finished layout, worked again from its request for those who want to see them. */
 public final class LayoutSums {
-
-  private static final double SAME = 1e-9;
 
   private LayoutSums() {}
 
@@ -52,13 +49,15 @@ public final class LayoutSums {
   }
 
   /**
-   * Works the length of the first row on the first item of a layout in closed form, where it is a
-   * row along the stock. The rows of that item are laid again, which costs what laying them did.
+   * Works the length of the first row on the first item of a layout in closed form, along the stock
+   * or across it, as the closed form lays it; the search may since have pressed it a little. The
+   * rows of that item are laid again, which costs what laying them did.
    *
    * @param request what was asked for, of one piece
    * @param result a layout of it
    * @param steps takes the worked steps; the last is the length of the row
-   * @return in metres; empty if the layout was found by search, or its first item starts otherwise
+   * @return in metres; empty if the layout was found by search, or its panels do not stand on one
+   *     base in the first row
    * @throws IllegalArgumentException if a piece or a stock item of the result is not in the request
    */
   public static OptionalDouble rowLength(
@@ -67,14 +66,12 @@ public final class LayoutSums {
       return OptionalDouble.empty();
     }
     StockUse use = result.used().get(0);
-    Bounds box = item(request, use).outline().bounds();
     return PanelRows.rowsOn(
             request.pieces().get(0),
             use.placements().size(),
-            box.height(),
+            item(request, use).outline().bounds().height(),
             request.spacing(),
             request.edgeMargin())
-        .filter(rows -> Math.abs(rows.length() - use.usedLength()) <= SAME)
         .flatMap(PanelRows.Rows::first)
         .map(row -> OptionalDouble.of(row.length(steps)))
         .orElse(OptionalDouble.empty());

@@ -176,7 +176,7 @@ public final class PanelRows {
       return table.total(count) + 2 * margin;
     }
 
-    /** The first row, if it lies along the strip. */
+    /** The first row, if all its panels stand on one base. */
     Optional<PanelRow> first() {
       return table.firstRow(count);
     }

@@ -25,8 +25,8 @@ final class SectionTable {
      */
     void place(List<Placement> out, int m, double length, double x, double y);
 
-    /** The first row of m panels, if it lies along the strip. */
-    default Optional<PanelRow> firstRow(int m) {
+    /** The first row of m panels on a stretch, if all its panels stand on one base. */
+    default Optional<PanelRow> firstRow(int m, double length) {
       return Optional.empty();
     }
   }
@@ -116,10 +116,10 @@ final class SectionTable {
     return out;
   }
 
-  /** The first row of so many panels, if it lies along the strip. */
+  /** The first row of so many panels, if all its panels stand on one base. */
   Optional<PanelRow> firstRow(int count) {
     int m = lastSection[count];
-    return section.get(m).firstRow(m);
+    return section.get(m).firstRow(m, length[m]);
   }
 
   private static final Section NONE = (out, m, length, x, y) -> {};
