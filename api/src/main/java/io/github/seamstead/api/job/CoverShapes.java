@@ -185,7 +185,8 @@ final class CoverShapes {
     Shape.Key<Cap> cap = s.optional("cap", cap(), "the cap over the opening at the top");
     Shape.Key<Skirt> skirt = s.optional("skirt", skirt(), "the strip on the ground round the base");
     Shape.Key<Lining> lining = s.optional("lining", lining(), "the lining inside the frame");
-    Shape.Key<Fixings> fixings = s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
+    Shape.Key<Fixings> fixings =
+        s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
     Shape.Key<Joining> joining = s.optional("joining", JoinShapes.joining(), "how the crew joins");
     Shape.Key<Double> spliceLap =
         s.assumed(

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param cartridge volume of adhesive in a cartridge, in cubic metres
  * @param adhesive what the maker of the adhesive states, if stated
  * @param spare spare fixings and adhesive, as a part of one
- * @param through what a fixing goes through
+ * @param through what a fixing goes through, if stated
  */
 public record Fixings(
     FixingMethod method,
@@ -24,4 +24,4 @@ public record Fixings(
     double cartridge,
     Optional<Adhesive> adhesive,
     double spare,
-    SeamLayers through) {}
+    Optional<SeamLayers> through) {}

@@ -60,14 +60,29 @@ final class JoinShapes {
             0.1,
             "10 %",
             "common practice: bent staples and half-used cartridges");
+    Shape.Key<SeamLayers> through =
+        s.optional("through", through(), "what a fixing of a seam goes through");
+    return s.makes(
+        v ->
+            new Fixings(
+                v.get(method),
+                v.get(spacing),
+                v.get(rows),
+                v.get(packSize),
+                v.find(adhesiveBead),
+                v.get(cartridge),
+                v.find(adhesive),
+                v.get(spare),
+                v.find(through)));
+  }
+
+  private static Shape<SeamLayers> through() {
+    Shape<SeamLayers> s = Shape.of(SeamLayers.class, "what a fixing of a seam goes through");
     Shape.Key<Integer> layers =
-        s.assumed(
+        s.required(
             "layers",
             Kinds.count(1, SeamStack.MOST_LAYERS),
-            "layers of cloth that a fixing goes through",
-            2,
-            "2",
-            "two panels lie on each other in a seam; where seams meet there are more");
+            "layers of cloth that a fixing goes through");
     Shape.Key<Double> extra =
         s.or(
             "extra",
@@ -82,17 +97,7 @@ final class JoinShapes {
     Shape.Key<Double> reel =
         s.optional("reel", Quantities.length("m", 1, 100000), "thread on a reel");
     return s.makes(
-        v ->
-            new Fixings(
-                v.get(method),
-                v.get(spacing),
-                v.get(rows),
-                v.get(packSize),
-                v.find(adhesiveBead),
-                v.get(cartridge),
-                v.find(adhesive),
-                v.get(spare),
-                new SeamLayers(v.get(layers), v.get(extra), v.find(beyond), v.find(reel))));
+        v -> new SeamLayers(v.get(layers), v.get(extra), v.find(beyond), v.find(reel)));
   }
 
   static Shape<Joining> joining() {

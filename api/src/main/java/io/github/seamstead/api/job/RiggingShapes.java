@@ -81,8 +81,7 @@ final class RiggingShapes {
 
   static Shape<SiteRope> rope() {
     Shape<SiteRope> s = Shape.of(SiteRope.class, "the rope that raises the cover");
-    Shape.Key<Fibre> fibre =
-        s.required("fibre", Kinds.constant(Fibre.class), "what it is made of");
+    Shape.Key<Fibre> fibre = s.required("fibre", Kinds.constant(Fibre.class), "what it is made of");
     Shape.Key<Double> diameter =
         s.required("diameter", Quantities.length("mm", 3, 60), "its diameter");
     Shape.Key<Double> factor =
@@ -96,7 +95,6 @@ final class RiggingShapes {
     Shape.Key<Double> coil =
         s.optional(
             "coil", Quantities.length("m", 1, 1000), "length of the coils that it is cut from");
-    return s.makes(
-        v -> new SiteRope(v.get(fibre), v.get(diameter), v.get(factor), v.find(coil)));
+    return s.makes(v -> new SiteRope(v.get(fibre), v.get(diameter), v.get(factor), v.find(coil)));
   }
 }

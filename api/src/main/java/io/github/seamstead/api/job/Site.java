@@ -11,7 +11,10 @@ import java.util.Optional;
  * @param note a remark for the first page, if stated
  * @param units the units that the book shows first
  * @param crew the people who do the work, if stated
- * @param wind the wind that the cover is screened for
+ * @param basicWind the basic wind speed of a code that prints means, if stated; never beside a gust
+ * @param designWind gust speed at the height of the cover by the local code, in metres per second,
+ *     if stated
+ * @param windFigures wind coefficients of the builder's own, if stated
  * @param pegs pegs tested by pulling them, if stated
  * @param rope the rope that raises the cover, if stated
  * @param start the day on which joining starts, if stated
@@ -21,7 +24,9 @@ public record Site(
     Optional<String> note,
     UnitSystem units,
     Optional<Crew> crew,
-    SiteWind wind,
+    Optional<BasicWind> basicWind,
+    Optional<Double> designWind,
+    Optional<WindFigures> windFigures,
     Optional<PegPulls> pegs,
     Optional<SiteRope> rope,
     Optional<LocalDate> start) {}

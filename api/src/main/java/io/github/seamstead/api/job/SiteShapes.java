@@ -96,7 +96,9 @@ final class SiteShapes {
                 v.find(note),
                 v.get(units),
                 v.find(crew),
-                new SiteWind(v.find(designWind), v.find(basicWind), v.find(windFigures)),
+                v.find(basicWind),
+                v.find(designWind),
+                v.find(windFigures),
                 v.find(pegs),
                 v.find(rope),
                 v.find(start).flatMap(SiteShapes::date)));

@@ -35,7 +35,7 @@ public record SurveyReadings(
    *     metres
    * @param tolerance the worst misfit that a template may have on a face, in metres
    * @param tape the tape and how it was held, if stated
- * @param tape the tape and how it was held, if stated
+   * @param tape the tape and how it was held, if stated
    */
   public SurveyReadings {
     distances = List.copyOf(distances);

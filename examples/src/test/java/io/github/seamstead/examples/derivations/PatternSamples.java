@@ -29,10 +29,7 @@ final class PatternSamples {
         "geometry.markout.offset",
         steps ->
             TapeOffset.of(
-                    Vector2D.of(1.2, 2.1),
-                    Vector2D.of(0.1, 0.2),
-                    Vector2D.of(2.9, 0.5),
-                    steps)
+                    Vector2D.of(1.2, 2.1), Vector2D.of(0.1, 0.2), Vector2D.of(2.9, 0.5), steps)
                 .across());
     to.add("geometry.pattern.cap", steps -> ConeCap.over(0.3, 0.7, 0.25, steps).height());
     to.add("geometry.pattern.cone", steps -> ConeCap.of(0.5, 0.4).sectorAngle(steps));

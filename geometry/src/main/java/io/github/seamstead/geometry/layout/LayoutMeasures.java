@@ -15,8 +15,8 @@ public final class LayoutMeasures {
    * Density of a layout: {@code d = A / S}.
    *
    * @param pieceArea sum of the areas of all pieces placed A, in square metres
-   * @param stockArea area of the stock used S: whole sheets, strips and rolls up to the used length,
-   *     in square metres
+   * @param stockArea area of the stock used S: whole sheets, strips and rolls up to the used
+   *     length, in square metres
    * @param steps takes the worked steps
    * @return the density, 0 to 1
    */

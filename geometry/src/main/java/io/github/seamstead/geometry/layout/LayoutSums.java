@@ -49,30 +49,27 @@ public final class LayoutSums {
   }
 
   /**
-   * Works the length of the first row on the first item of a layout in closed form, along the stock
-   * or across it, as the closed form lays it; the search may since have pressed it a little. The
-   * rows of that item are laid again, which costs what laying them did.
+   * Works the length of a row of the panels on the first item of a layout in closed form: the first
+   * row of the shortest arrangement in which all stand on a base. Where panels that stand on a leg
+   * are a hair shorter still, the layout has those. Costs what laying the rows did.
    *
    * @param request what was asked for, of one piece
    * @param result a layout of it
    * @param steps takes the worked steps; the last is the length of the row
-   * @return in metres; empty if the layout was found by search, or its panels do not stand on one
-   *     base in the first row
+   * @return in metres; empty if the layout was found by search, or the panels slide along cuts
    * @throws IllegalArgumentException if a piece or a stock item of the result is not in the request
    */
-  public static OptionalDouble rowLength(
-      LayoutRequest request, LayoutResult result, Steps steps) {
+  public static OptionalDouble rowLength(LayoutRequest request, LayoutResult result, Steps steps) {
     if (result.method() != LayoutResult.Method.ROWS || result.used().isEmpty()) {
       return OptionalDouble.empty();
     }
     StockUse use = result.used().get(0);
-    return PanelRows.rowsOn(
+    return PanelRows.firstRow(
             request.pieces().get(0),
             use.placements().size(),
             item(request, use).outline().bounds().height(),
             request.spacing(),
             request.edgeMargin())
-        .flatMap(PanelRows.Rows::first)
         .map(row -> OptionalDouble.of(row.length(steps)))
         .orElse(OptionalDouble.empty());
   }
@@ -97,8 +94,7 @@ public final class LayoutSums {
         only.bothSidesGood() ? placed.stream().map(Piece::withMirroring).toList() : placed;
     // A hem on a reinforced edge keeps no margin, so that the bound must not count on one.
     double margin = only.reinforcedEdges().isEmpty() ? request.edgeMargin() : 0;
-    return StripLayout.bound(
-        new StripProblem(widest, pieces, request.spacing(), margin), steps);
+    return StripLayout.bound(new StripProblem(widest, pieces, request.spacing(), margin), steps);
   }
 
   private static List<Piece> placed(LayoutRequest request, LayoutResult result) {

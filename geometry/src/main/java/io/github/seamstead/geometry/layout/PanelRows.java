@@ -127,25 +127,6 @@ public final class PanelRows {
     Args.require(mostLength > 0, "most length: given " + mostLength + ", must be greater than 0");
     Args.notNegative("spacing", spacing, "m");
     Args.notNegative("margin", margin, "m");
-    return rows(piece, count, width, spacing, margin, ended)
-        .flatMap(rows -> rows.upTo((mostLength - 2 * margin) * (1 + 1e-12)))
-        .map(rows -> new Arrangement(rows.length(), rows.table.placements(rows.count, margin)));
-  }
-
-  /** The rows of so many panels on a strip of any length. */
-  static Optional<Rows> rowsOn(
-      Piece piece, int count, double width, double spacing, double margin) {
-    return rows(piece, count, width, spacing, margin, () -> false)
-        .flatMap(rows -> rows.upTo(Double.MAX_VALUE));
-  }
-
-  private static Optional<Rows> rows(
-      Piece piece,
-      int count,
-      double width,
-      double spacing,
-      double margin,
-      BooleanSupplier ended) {
     double inside = width - 2 * margin;
     if (inside <= 0) {
       return Optional.empty();
@@ -153,32 +134,25 @@ public final class PanelRows {
     SectionTable table = new SectionTable(count, spacing, ended);
     new LaneSections(piece, inside, spacing, table).offerAll();
     LegSection.offerAll(piece, inside, spacing, table);
-    return table.isEnded() ? Optional.empty() : Optional.of(new Rows(table, 0, margin));
+    if (table.isEnded()) {
+      return Optional.empty();
+    }
+    int n = table.solve((mostLength - 2 * margin) * (1 + 1e-12));
+    if (n == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(new Arrangement(table.total(n) + 2 * margin, table.placements(n, margin)));
   }
 
-  /**
-   * Rows found.
-   *
-   * @param table the sections
-   * @param count how many panels are laid
-   * @param margin to the strip's ends, in metres
-   */
-  record Rows(SectionTable table, int count, double margin) {
-
-    /** As many panels as a length holds without its margins; empty if not even one. */
-    Optional<Rows> upTo(double limit) {
-      int most = table.solve(limit);
-      return most == 0 ? Optional.empty() : Optional.of(new Rows(table, most, margin));
+  /** The first row where panels stand on a base and none on a leg; empty if none fits so. */
+  static Optional<PanelRow> firstRow(
+      Piece piece, int count, double width, double spacing, double margin) {
+    double inside = width - 2 * margin;
+    if (inside <= 0) {
+      return Optional.empty();
     }
-
-    /** How much of the strip is used, margins included, in metres. */
-    double length() {
-      return table.total(count) + 2 * margin;
-    }
-
-    /** The first row, if all its panels stand on one base. */
-    Optional<PanelRow> first() {
-      return table.firstRow(count);
-    }
+    SectionTable table = new SectionTable(count, spacing, () -> false);
+    new LaneSections(piece, inside, spacing, table).offerAll();
+    return table.solve(Double.MAX_VALUE) == count ? table.firstRow(count) : Optional.empty();
   }
 }

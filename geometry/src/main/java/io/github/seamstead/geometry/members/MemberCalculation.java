@@ -79,8 +79,7 @@ final class MemberCalculation {
             onEdge -> {
               String where = "head, two cheeks where the hips meet";
               cuts.add(new EndCut(where, "edge", onEdge));
-              cuts.add(
-                  new EndCut(where, "side", CompoundCut.cheekOnSide(frame.sides(), slope)));
+              cuts.add(new EndCut(where, "side", CompoundCut.cheekOnSide(frame.sides(), slope)));
             });
     if (spec.hips().shape() == Shape.TIMBER) {
       cuts.add(

@@ -131,10 +131,7 @@ public final class CutSize {
             + Numbers.fixed(rightHip, 4)
             + " m, must be symmetrical; else take the bounds of the cut line");
     double rise = face.bounds().height();
-    double above =
-        face.size() == 4
-            ? edges.top().width()
-            : tip(face, spec, steps);
+    double above = face.size() == 4 ? edges.top().width() : tip(face, spec, steps);
     return steps
         .step("h", "height of the cut panel")
         .formula("k + f + l")

@@ -30,8 +30,7 @@ class LayoutSumsTest {
         density.derivation("geometry.layout.density", "density"), result.density());
     StepRecorder bound = new StepRecorder();
     double least = LayoutSums.lengthBound(request, result, bound);
-    assertThat(Math.min(least, result.usedLength()))
-        .isCloseTo(result.lengthBound(), within(1e-12));
+    assertThat(Math.min(least, result.usedLength())).isCloseTo(result.lengthBound(), within(1e-12));
     DerivationChecks.assertFollowsTo(bound.derivation("geometry.layout.bound", "bound"), least);
   }
 
@@ -59,8 +58,7 @@ class LayoutSumsTest {
     Piece other = Piece.of("q", CuttingLayoutTest.outline(0, 0, 0.3, 0, 0.3, 0.2, 0.1, 0.4));
     LayoutRequest request =
         LayoutRequest.of(
-                List.of(PANEL.withCount(3), other.withCount(4)),
-                List.of(Roll.of("roll", 0.9, 5)))
+                List.of(PANEL.withCount(3), other.withCount(4)), List.of(Roll.of("roll", 0.9, 5)))
             .withSpacing(0.004, 0.01)
             .withObjective(Objective.LEAST_LENGTH);
     LayoutResult result = plan(request);

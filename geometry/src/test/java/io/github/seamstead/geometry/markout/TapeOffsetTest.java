@@ -48,8 +48,7 @@ class TapeOffsetTest {
   void stepsCanBeFollowed() {
     StepRecorder recorder = new StepRecorder();
     TapeOffset worked =
-        TapeOffset.of(
-            Vector2D.of(1, 2), Vector2D.of(0.5, 0.25), Vector2D.of(3, 0.75), recorder);
+        TapeOffset.of(Vector2D.of(1, 2), Vector2D.of(0.5, 0.25), Vector2D.of(3, 0.75), recorder);
     DerivationChecks.assertFollowsTo(
         recorder.derivation("geometry.markout.offset", "Offset"), worked.across());
     assertThat(worked.point().norm()).isCloseTo(Math.hypot(0.5, 1.75), within(1e-12));

@@ -181,7 +181,8 @@ class CompoundCutTest {
     StepRecorder ring = new StepRecorder();
     CompoundCut cut = CompoundCut.ringCorner(7, 0.6, ring);
     assertThat(cut).isEqualTo(CompoundCut.ringCorner(7, 0.6));
-    DerivationChecks.assertFollowsTo(ring.derivation("geometry.members.ringcut", "Cut"), cut.tilt());
+    DerivationChecks.assertFollowsTo(
+        ring.derivation("geometry.members.ringcut", "Cut"), cut.tilt());
     StepRecorder cheek = new StepRecorder();
     CompoundCut other = CompoundCut.cheekOnEdge(7, 0.6, cheek);
     assertThat(other).isEqualTo(CompoundCut.cheekOnEdge(7, 0.6));

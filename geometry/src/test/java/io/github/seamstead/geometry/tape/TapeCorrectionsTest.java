@@ -202,8 +202,7 @@ class TapeCorrectionsTest {
             Tape.asMarked(),
             new TapeUse(OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
             flat);
-    DerivationChecks.assertFollowsTo(
-        flat.derivation("geometry.tape.correction", "Tape"), bare);
+    DerivationChecks.assertFollowsTo(flat.derivation("geometry.tape.correction", "Tape"), bare);
     assertThat(bare).isEqualTo(5.2);
     StepRecorder balance = new StepRecorder();
     double pull = TapeCorrections.cancellingPull(30, tape, 12, List.of(15.0, 15.0), balance);

@@ -56,7 +56,8 @@ final class JoiningPages {
       return;
     }
     Table table =
-        new Table("Edges that meet", "joint", "#right edge", "#left edge", "#to ease in", "notches");
+        new Table(
+            "Edges that meet", "joint", "#right edge", "#left edge", "#to ease in", "notches");
     for (int i = 0; i < part.meetings().size(); i++) {
       SeamMatch m = part.meetings().get(i);
       table.row(

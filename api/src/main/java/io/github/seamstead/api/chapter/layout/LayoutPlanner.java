@@ -80,7 +80,7 @@ final class LayoutPlanner {
         steps -> LayoutSums.lengthBound(request, result, steps));
     run.worked(
         "geometry.layout.rowlength",
-        "The length of the first row, before the search presses it",
+        "The panels of the first sheet in a row, leg against leg",
         steps -> LayoutSums.rowLength(request, result, steps));
   }
 

@@ -9,7 +9,6 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.PegPulls;
 import io.github.seamstead.api.job.Site;
-import io.github.seamstead.api.job.SiteWind;
 import io.github.seamstead.api.job.WindFigures;
 import io.github.seamstead.assembly.anchor.Ballast;
 import io.github.seamstead.assembly.anchor.CapDrainage;
@@ -38,12 +37,11 @@ final class AnchoringPlanner {
 
   static Optional<AnchoringPart> plan(
       Run run, FramePart frame, CoverPart cover, Optional<FixingsPart> fixings) {
-    Optional<SiteWind> wind =
+    Optional<Site> site =
         run.document()
             .site()
-            .map(Site::wind)
-            .filter(w -> w.gust().isPresent() || w.basic().isPresent());
-    if (wind.isEmpty()) {
+            .filter(s -> s.designWind().isPresent() || s.basicWind().isPresent());
+    if (site.isEmpty()) {
       run.skip(
           Chapter.ANCHORING, "the document states neither designWind nor basicWind under site");
       return Optional.empty();
@@ -53,7 +51,7 @@ final class AnchoringPlanner {
       return Optional.empty();
     }
     ShelterForm form = form(run, frame);
-    Optional<WindFigures> stated = wind.get().figures();
+    Optional<WindFigures> stated = site.get().windFigures();
     Optional<String> outside =
         stated.isPresent() ? Optional.empty() : WindCoefficients.outside(form);
     if (outside.isPresent()) {
@@ -63,14 +61,14 @@ final class AnchoringPlanner {
               + "; state windFigures under site, with their source, or ask a licensed engineer");
       return Optional.empty();
     }
-    String path = wind.get().gust().isPresent() ? "$.site.designWind" : "$.site.basicWind";
+    String path = site.get().designWind().isPresent() ? "$.site.designWind" : "$.site.basicWind";
     return run.attempt(
-        path, () -> part(run, frame, form, cover, fixings.get().pegs(), wind.get()));
+        path, () -> part(run, frame, form, cover, fixings.get().pegs(), site.get()));
   }
 
   /** The mean of a code raised to the gust at the top of the cover. */
   private static PeakWind peak(Run run, ShelterForm form, BasicWind basic) {
-    PeakWind peak = PeakWind.of(basic.speed(), basic.terrain(), form.topMetres());
+    PeakWind peak = PeakWind.of(basic.speed(), basic.terrain(), form.heightMetres());
     run.worked("assembly.anchor.gust", "The gust behind the mean", peak::gustMetresPerSecond);
     run.caution(Chapter.ANCHORING, peak.caution());
     return peak;
@@ -93,12 +91,11 @@ final class AnchoringPlanner {
   }
 
   private static AnchoringPart part(
-      Run run, FramePart frame, ShelterForm form, CoverPart cover, HemPegs hem, SiteWind wind) {
+      Run run, FramePart frame, ShelterForm form, CoverPart cover, HemPegs hem, Site site) {
     FrameMeasures m = frame.measures();
-    Optional<PeakWind> peak = wind.basic().map(basic -> peak(run, form, basic));
+    Optional<PeakWind> peak = site.basicWind().map(basic -> peak(run, form, basic));
     WindPressure pressure =
-        WindPressure.of(
-            wind.gust().orElseGet(() -> peak.orElseThrow().gustMetresPerSecond()));
+        WindPressure.of(site.designWind().orElseGet(() -> peak.orElseThrow().gustMetresPerSecond()));
     run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pascals);
     run.assume(
         "(wind)",
@@ -138,7 +135,7 @@ final class AnchoringPlanner {
     Openings openings = form.openAtTheTop() ? Openings.OPEN_TO_WIND : Openings.CLOSED;
     return run.document()
         .site()
-        .flatMap(site -> site.wind().figures())
+        .flatMap(Site::windFigures)
         .map(own -> WindCoefficients.stated(own.drag(), own.uplift(), own.source()))
         .orElseGet(() -> WindCoefficients.forPyramid(form, openings));
   }

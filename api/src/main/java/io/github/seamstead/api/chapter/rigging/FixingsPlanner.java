@@ -7,6 +7,7 @@ import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.job.Adhesive;
 import io.github.seamstead.api.job.FixingMethod;
 import io.github.seamstead.api.job.Fixings;
+import io.github.seamstead.api.job.SeamLayers;
 import io.github.seamstead.assembly.fixings.AdhesiveNeed;
 import io.github.seamstead.assembly.fixings.Bead;
 import io.github.seamstead.assembly.fixings.CureConditions;
@@ -81,7 +82,7 @@ final class FixingsPlanner {
     items.add(count.item());
     through
         .thread()
-        .flatMap(metres -> stated.through().reel().map(reel -> thread(metres, stated, reel)))
+        .flatMap(metres -> stated.through().flatMap(SeamLayers::reel).map(reel -> thread(metres, stated, reel)))
         .ifPresent(items::add);
     adhesive.ifPresent(need -> items.add(need.item()));
     items.add(pegs.item(stated.spare(), 1));
@@ -100,12 +101,22 @@ final class FixingsPlanner {
   }
 
   private static StackPart through(Run run, Fixings stated, double cloth, double seams) {
-    SeamStack stack = new SeamStack(stated.through().layers(), cloth, stated.through().extra());
-    Optional<Double> beyond = stated.through().beyond();
+    if (stated.through().isEmpty()) {
+      run.assume(
+          "$.cover.fixings.through",
+          SeamStack.USUAL_LAYERS + " layers",
+          "two panels lie on each other in a seam; where seams meet there are more");
+    }
+    SeamStack stack =
+        new SeamStack(
+            stated.through().map(SeamLayers::layers).orElse(SeamStack.USUAL_LAYERS),
+            cloth,
+            stated.through().map(SeamLayers::extra).orElse(0.0));
+    Optional<Double> beyond = stated.through().flatMap(SeamLayers::beyond);
     if (beyond.isEmpty() && stated.method() == FixingMethod.STAPLES) {
       beyond = Optional.of(SeamStack.STAPLE_CLINCH);
       run.assume(
-          "$.cover.fixings.beyond", "4 mm", "common practice: what a clinched staple turns over");
+          "$.cover.fixings.through.beyond", "4 mm", "common practice: what a clinched staple turns over");
     }
     if (stated.method() == FixingMethod.STITCHES) {
       double thread =

@@ -106,8 +106,7 @@ final class HandlingPlanner {
               Optional<Runs> coils =
                   rope.coil()
                       .flatMap(
-                          coil ->
-                              run.attempt("$.site.rope.coil", () -> coils(pull, zone, coil)));
+                          coil -> run.attempt("$.site.rope.coil", () -> coils(pull, zone, coil)));
               RopePart part = new RopePart(strength, pull.ropeNewtons(), coils);
               if (!part.holds()) {
                 run.unmet(

@@ -108,15 +108,13 @@ final class SurveyFacts {
         .whole("face", "the face", AsBuiltFace::number)
         .points("outline_m", "its corners", f -> Corners.data(f.outline()))
         .uncertain("middle_m", "middle of the base to the apex or the top", AsBuiltFace::middle)
-        .number(
-            "outOfPlane_m", "how far its corners lie off one plane", AsBuiltFace::outOfPlane);
+        .number("outOfPlane_m", "how far its corners lie off one plane", AsBuiltFace::outOfPlane);
   }
 
   private static Facts<AsBuilt.BaseCorner> corner() {
     return new Facts<AsBuilt.BaseCorner>()
         .text("corner", "the base corner", c -> c.node().name())
-        .uncertain(
-            "aboveLowest_m", "above the lowest one", c -> c.aboveLowest().orElseThrow());
+        .uncertain("aboveLowest_m", "above the lowest one", c -> c.aboveLowest().orElseThrow());
   }
 
   private static Facts<TapePart> tape() {

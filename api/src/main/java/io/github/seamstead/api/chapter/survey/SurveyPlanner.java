@@ -90,12 +90,7 @@ final class SurveyPlanner {
         "readings along the outside of the members",
         "the fabric lies on the surface that was taped");
     return new SurveyPart(
-        report,
-        asBuilt,
-        templates,
-        chosen,
-        report.accepted().nextReadings(NEXT_READINGS),
-        tape);
+        report, asBuilt, templates, chosen, report.accepted().nextReadings(NEXT_READINGS), tape);
   }
 
   /** The tests of the adjustment, shown on the reading that stands out the most. */

@@ -72,8 +72,7 @@ final class TapeCorrector {
   }
 
   private Optional<Double> truePull(Run run, Tape known) {
-    double longest =
-        corrected.stream().mapToDouble(TapePart.Corrected::taped).max().orElseThrow();
+    double longest = corrected.stream().mapToDouble(TapePart.Corrected::taped).max().orElseThrow();
     return stated
         .flatMap(SurveyTape::temperature)
         .filter(t -> TapeCorrections.canCancel(longest, known, t, spans(longest)))
