@@ -96,8 +96,7 @@ final class JoinShapes {
             "what of a staple turns over, or of a screw bites, on the far side");
     Shape.Key<Double> reel =
         s.optional("reel", Quantities.length("m", 1, 100000), "thread on a reel");
-    return s.makes(
-        v -> new SeamLayers(v.get(layers), v.get(extra), v.find(beyond), v.find(reel)));
+    return s.makes(v -> new SeamLayers(v.get(layers), v.get(extra), v.find(beyond), v.find(reel)));
   }
 
   static Shape<Joining> joining() {

@@ -117,8 +117,7 @@ class StatedInputsTest {
     assertThat(sewn.shopping().items())
         .filteredOn(item -> item.name().equals("thread"))
         .singleElement()
-        .satisfies(
-            item -> assertThat(item.packs()).isEqualTo((int) Math.ceil(thread * 1.1 / 100)));
+        .satisfies(item -> assertThat(item.packs()).isEqualTo((int) Math.ceil(thread * 1.1 / 100)));
   }
 
   @Test

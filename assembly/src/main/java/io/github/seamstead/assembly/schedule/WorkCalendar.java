@@ -52,11 +52,9 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
       Args.within("end of a shift or break", endSeconds, 0, DAY_SECONDS, "s");
       Args.require(
           endSeconds > startSeconds,
-          "shift or break: given "
-              + Numbers.plain(startSeconds)
-              + " to "
-              + Numbers.plain(endSeconds)
-              + " s, must end after it starts");
+          "shift or break",
+          Numbers.plain(startSeconds) + " to " + Numbers.plain(endSeconds) + " s",
+          "must end after it starts");
     }
   }
 
@@ -74,9 +72,9 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
     for (int i = 1; i < sorted.size(); i++) {
       Args.require(
           sorted.get(i).startSeconds() >= sorted.get(i - 1).endSeconds(),
-          "shifts: given two that overlap at "
-              + Numbers.plain(sorted.get(i).startSeconds())
-              + " s, must follow each other");
+          "shifts",
+          "two that overlap at " + Numbers.plain(sorted.get(i).startSeconds()) + " s",
+          "must follow each other");
     }
     shifts = List.copyOf(sorted);
     daysOff.forEach(day -> Args.within("day off", day, 1, Integer.MAX_VALUE));

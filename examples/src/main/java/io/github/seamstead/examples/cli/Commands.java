@@ -18,6 +18,8 @@ final class Commands {
     all.put("soil", SoilCommand::new);
     all.put("mix", MixCommand::new);
     all.put("joins", JoinsCommand::new);
+    all.put("forms", FormsCommand::new);
+    all.put("fill", FillCommand::new);
     all.put("schema", SchemaCommand::new);
     all.put("lessons", LessonsCommand::new);
     all.put("references", ReferencesCommand::new);

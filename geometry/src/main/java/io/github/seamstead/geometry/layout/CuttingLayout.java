@@ -49,11 +49,9 @@ public final class CuttingLayout {
           "piece " + piece.id() + ": none of its rotations brings its grain along the stock");
       Args.require(
           Math.max(b.width(), b.height()) > 1e-6 * widest,
-          "piece "
-              + piece.id()
-              + ": given a size below a millionth of the stock's width "
-              + Numbers.significant(widest, 4)
-              + " m, must be larger");
+          "piece " + piece.id(),
+          "a size below a millionth of the stock's width " + Numbers.significant(widest, 4) + " m",
+          "must be larger");
     }
     LayoutResult result = new Planner(request, work).plan();
     LayoutCheck.require(request, result);

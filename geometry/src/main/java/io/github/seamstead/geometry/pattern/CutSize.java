@@ -78,7 +78,9 @@ public final class CutSize {
     EdgeAllowance base = spec.edges().base();
     Args.require(
         base.width() == 0 || base.role().isFolded(),
-        "panel " + spec.id() + ": given a joined base, must be hemmed, raw or reinforced");
+        "panel " + spec.id(),
+        "a joined base",
+        "must be hemmed, raw or reinforced");
     // Beside a fold the cloth follows the hip down to the base line and is never cut short.
     double limit = base.folds() ? Double.MAX_VALUE : spec.mitreLimit();
     double left = reach("l", "left", angleAt(face, 0), spec.edges().left().width(), limit, steps);
@@ -123,13 +125,10 @@ public final class CutSize {
     double rightHip = face.edgeLength(1);
     Args.require(
         isSymmetrical(face, edges),
-        "panel "
-            + spec.id()
-            + ": given hips of "
-            + Numbers.fixed(leftHip, 4)
-            + " m and "
-            + Numbers.fixed(rightHip, 4)
-            + " m, must be symmetrical; else take the bounds of the cut line");
+        "panel " + spec.id(),
+        "hips of " + Numbers.fixed(leftHip, 4) + " m and " + Numbers.fixed(rightHip, 4) + " m",
+        "must be symmetrical",
+        "else take the bounds of the cut line");
     double rise = face.bounds().height();
     double above = face.size() == 4 ? edges.top().width() : tip(face, spec, steps);
     return steps
@@ -155,7 +154,9 @@ public final class CutSize {
   public static double tip(Outline face, PanelSpec spec, Steps steps) {
     Args.require(
         face.size() == 3,
-        "panel " + spec.id() + ": given " + face.size() + " corners, must have three for a tip");
+        "panel " + spec.id(),
+        face.size() + " corners",
+        "must have three for a tip");
     EdgePlan edges = spec.edges();
     return Mitre.reach(
         angleAt(face, 2), edges.right().width(), edges.left().width(), spec.mitreLimit(), steps);
@@ -165,11 +166,10 @@ public final class CutSize {
       String symbol, String side, double angle, double allowance, double limit, Steps steps) {
     Args.require(
         isLeaningIn(angle),
-        "panel: given a base angle of "
-            + Numbers.fixed(Math.toDegrees(angle), 2)
-            + "° at the "
-            + side
-            + ", must be 90° or less; else take the bounds of the cut line");
+        "panel",
+        "a base angle of " + Numbers.fixed(Math.toDegrees(angle), 2) + "° at the " + side,
+        "must be 90° or less",
+        "else take the bounds of the cut line");
     double full = allowance / Math.sin(angle);
     double held = limit * allowance;
     Steps.Entry step =

@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.tape;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -136,12 +137,16 @@ public final class TapeCorrections {
     Args.positive("tape reading", reading, "m");
     Args.require(
         tape.axialStiffness().isPresent(),
-        "axial stiffness: given none, must be known to find the pull");
+        "axial stiffness",
+        "none",
+        "must be known to find the pull");
     checkSpans(reading, spans);
     OptionalDouble found = search(reading, tape, temperature, spans);
     Args.require(
         found.isPresent(),
-        "pull: no pull greater than 0 N makes the tape true at " + temperature + " degC");
+        "pull: no pull greater than 0 N makes the tape true at "
+            + Numbers.plain(temperature)
+            + " degC");
     double pull = found.getAsDouble();
     double sag = 0;
     for (double span : spans) {
@@ -251,7 +256,7 @@ public final class TapeCorrections {
       return 0;
     }
     Args.require(
-        use.pull().isPresent(), "pull: given none, must be given for a tape that hangs free");
+        use.pull().isPresent(), "pull", "none", "must be given for a tape that hangs free");
     double pull = use.pull().getAsDouble();
     double sum = 0;
     for (int i = 0; i < use.spans().size(); i++) {
@@ -289,10 +294,8 @@ public final class TapeCorrections {
     double free = spans.stream().mapToDouble(Double::doubleValue).sum();
     Args.require(
         free <= reading * (1 + 1e-9),
-        "spans: given "
-            + free
-            + " m in all, must not be longer than the reading of "
-            + reading
-            + " m");
+        "spans",
+        free + " m in all",
+        "must not be longer than the reading of " + reading + " m");
   }
 }

@@ -55,7 +55,7 @@ record ClothKind(double width, double height, int count) {
         .forEach(r -> add(all, r.length(), r.width(), r.count(), r.reinforced(), onBand, margin));
     if (all.isEmpty()) {
       throw ArgumentFault.of(
-          "hem: given reinforced, but no stock has a reinforced edge, must be turned or raw");
+          "hem", "reinforced, but no stock has a reinforced edge", "must be turned or raw", "", "");
     }
     List<ClothKind> kinds = new ArrayList<>();
     all.stream()

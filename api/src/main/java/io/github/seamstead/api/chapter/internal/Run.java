@@ -185,7 +185,9 @@ public final class Run {
       boolean plain = given.length() <= PLAIN_GIVEN && given.indexOf(',') < 0;
       given = plain ? given + " for " + refused.name() : refused.name() + ": given " + given;
     }
-    return job.fault(path, given, refused.allowed());
+    boolean more = !refused.advice().isEmpty() && !refused.advice().equals(refused.allowed());
+    String allowed = more ? refused.allowed() + "; " + refused.advice() : refused.allowed();
+    return job.fault(path, given, allowed);
   }
 
   /** Notes a fault of the document: the run gives no plan. */

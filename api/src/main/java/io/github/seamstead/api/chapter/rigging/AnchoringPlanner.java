@@ -38,9 +38,7 @@ final class AnchoringPlanner {
   static Optional<AnchoringPart> plan(
       Run run, FramePart frame, CoverPart cover, Optional<FixingsPart> fixings) {
     Optional<Site> site =
-        run.document()
-            .site()
-            .filter(s -> s.designWind().isPresent() || s.basicWind().isPresent());
+        run.document().site().filter(s -> s.designWind().isPresent() || s.basicWind().isPresent());
     if (site.isEmpty()) {
       run.skip(
           Chapter.ANCHORING, "the document states neither designWind nor basicWind under site");
@@ -62,8 +60,7 @@ final class AnchoringPlanner {
       return Optional.empty();
     }
     String path = site.get().designWind().isPresent() ? "$.site.designWind" : "$.site.basicWind";
-    return run.attempt(
-        path, () -> part(run, frame, form, cover, fixings.get().pegs(), site.get()));
+    return run.attempt(path, () -> part(run, frame, form, cover, fixings.get().pegs(), site.get()));
   }
 
   /** The mean of a code raised to the gust at the top of the cover. */
@@ -95,7 +92,8 @@ final class AnchoringPlanner {
     FrameMeasures m = frame.measures();
     Optional<PeakWind> peak = site.basicWind().map(basic -> peak(run, form, basic));
     WindPressure pressure =
-        WindPressure.of(site.designWind().orElseGet(() -> peak.orElseThrow().gustMetresPerSecond()));
+        WindPressure.of(
+            site.designWind().orElseGet(() -> peak.orElseThrow().gustMetresPerSecond()));
     run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pascals);
     run.assume(
         "(wind)",

@@ -82,7 +82,12 @@ final class FixingsPlanner {
     items.add(count.item());
     through
         .thread()
-        .flatMap(metres -> stated.through().flatMap(SeamLayers::reel).map(reel -> thread(metres, stated, reel)))
+        .flatMap(
+            metres ->
+                stated
+                    .through()
+                    .flatMap(SeamLayers::reel)
+                    .map(reel -> thread(metres, stated, reel)))
         .ifPresent(items::add);
     adhesive.ifPresent(need -> items.add(need.item()));
     items.add(pegs.item(stated.spare(), 1));
@@ -116,7 +121,9 @@ final class FixingsPlanner {
     if (beyond.isEmpty() && stated.method() == FixingMethod.STAPLES) {
       beyond = Optional.of(SeamStack.STAPLE_CLINCH);
       run.assume(
-          "$.cover.fixings.through.beyond", "4 mm", "common practice: what a clinched staple turns over");
+          "$.cover.fixings.through.beyond",
+          "4 mm",
+          "common practice: what a clinched staple turns over");
     }
     if (stated.method() == FixingMethod.STITCHES) {
       double thread =
