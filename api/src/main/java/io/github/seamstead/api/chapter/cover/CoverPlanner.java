@@ -59,6 +59,7 @@ final class CoverPlanner {
       return Optional.empty();
     }
     List<Panel> panels = kept.settle(drawn, faces);
+    drawer.work(run);
     double area =
         panels.stream().mapToDouble(Panel::clothArea).sum()
             + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();
