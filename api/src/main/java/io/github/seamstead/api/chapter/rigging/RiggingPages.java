@@ -199,8 +199,7 @@ final class RiggingPages {
     table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
     table.row(
         "the same with air of "
-            + w.said(
-                BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
+            + w.said(BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
         w.pressure(screen.pressure().rivalPascals()));
     table.row("drag, sideways", w.force(screen.dragNewtons()));
     table.row("uplift", w.force(screen.upliftNewtons()));
