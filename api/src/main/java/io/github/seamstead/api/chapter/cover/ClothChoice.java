@@ -8,9 +8,6 @@ import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -194,10 +191,10 @@ final class ClothChoice {
 
   private Trial laid(List<Integer> choice, List<Panel> panels) {
     List<CutShape> shapes = CutShape.of(panels, trims);
-    Work fill =
-        new Work(
-            Budget.ofWork(FILL), run.options().seed(), Progress.NONE, run.options().cancellation());
-    LayoutResult result = CuttingLayout.plan(StockCloth.request(shapes, stock), fill);
+    // A fill that was stopped half-way tells nothing of the choice.
+    run.goOn();
+    LayoutResult result = CuttingLayout.plan(StockCloth.request(shapes, stock), run.work(FILL));
+    run.goOn();
     double unplaced = 0;
     Set<Integer> wanting = new HashSet<>();
     for (Shortfall missing : result.unplaced()) {

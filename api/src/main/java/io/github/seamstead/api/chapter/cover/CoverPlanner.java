@@ -47,7 +47,7 @@ final class CoverPlanner {
     }
     List<PanelMarks> marks = EdgeMarks.of(faces);
     List<PatternPiece> trims = TrimPlanner.pieces(run, cover, frame);
-    PanelDrawer drawer = new PanelDrawer(cover, faces, marks);
+    PanelDrawer drawer = new PanelDrawer(cover, faces, marks, run.options().cancellation());
     List<Panel> panels = ClothChoice.panels(run, cover, drawer, trims);
     if (panels.size() < faces.size()) {
       return Optional.empty();

@@ -9,11 +9,11 @@ import io.github.seamstead.geometry.layout.CuttingLayout;
 import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
-import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -55,6 +55,9 @@ final class LayoutPlanner {
       if (e.getCause() instanceof IllegalArgumentException refused) {
         throw refused;
       }
+      if (e.getCause() instanceof CancellationException cancelled) {
+        throw cancelled;
+      }
       throw e;
     }
   }
@@ -65,11 +68,8 @@ final class LayoutPlanner {
     LayoutRequest request = StockCloth.request(cover.cuts(), stock);
     long units = LEAST_WORK << (run.options().effort() - 1);
     Work work =
-        new Work(
-            Budget.ofWork(units),
-            run.options().seed(),
-            (done, message) -> run.progress(0.3 + 0.2 * done, message),
-            run.options().cancellation());
+        run.work(units)
+            .heardBy((done, message) -> run.progress(0.3 + 0.2 * done, message));
     return new LayoutPart(request.stock(), outlines, CuttingLayout.plan(request, work));
   }
 }

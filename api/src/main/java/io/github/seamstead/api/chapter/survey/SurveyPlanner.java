@@ -50,7 +50,7 @@ final class SurveyPlanner {
   private static SurveyPart adjust(
       Run run, SurveyReadings stated, List<Reading> readings, Optional<FramePart> frame) {
     Survey survey = Survey.of(shape(run, frame, readings), readings);
-    BlunderReport report = survey.findBlunders();
+    BlunderReport report = survey.findBlunders(run.options().cancellation());
     for (Blunder blunder : report.blunders()) {
       run.unmet(Chapter.SURVEY, words(blunder));
     }
