@@ -4,7 +4,6 @@ import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.Job;
-import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.check.ArgumentFault;
@@ -25,7 +24,7 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
     if (args.length == 4
         && args[0].equals("plan")
         && args[2].equals("--out")
-        && !args[1].startsWith("-")
+        && (args[1].equals("-") || !args[1].startsWith("-"))
         && !args[3].startsWith("-")) {
       return Optional.of(
           new PlanRequest(
@@ -36,12 +35,13 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
 
   /** Plans the job and writes its book; gives the exit code. */
   int run(Console console) {
-    BookFolder.refusal(out, file)
+    Path[] inputs = JobInput.isStandardInput(file) ? new Path[0] : new Path[] {file};
+    BookFolder.refusal(out, inputs)
         .ifPresent(
             why -> {
               throw ArgumentFault.of("--out: " + why);
             });
-    Job job = JobReader.read(file);
+    Job job = JobInput.read(file);
     JobPlan plan;
     try (TerminalProgress progress = TerminalProgress.open(console.err())) {
       plan = JobPlanner.plan(job, options(progress));
