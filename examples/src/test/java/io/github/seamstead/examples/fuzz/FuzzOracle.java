@@ -72,7 +72,10 @@ final class FuzzOracle {
       if (text.chars().anyMatch(c -> c < ' ' || c == 0x7f || c == 0x202e)) {
         wrong.add("a fault that steers the terminal: " + text);
       }
-      ResultRules.words("allowed", fault.allowed(), wrong);
+      // What the JSON reader says names the literals of its notation.
+      if (!fault.allowed().startsWith("the reader says")) {
+        ResultRules.words("allowed", fault.allowed(), wrong);
+      }
     }
   }
 
