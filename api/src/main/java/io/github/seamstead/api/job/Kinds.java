@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -50,6 +51,11 @@ final class Kinds {
     return new YesNo();
   }
 
+  /** Any value, kept as it is written. */
+  static Kind<JobValue> any() {
+    return new Any();
+  }
+
   /** One of an enum's constants, written by its word. */
   static <E extends Enum<E>> Kind<E> choice(Class<E> type, Function<E, String> word) {
     Map<String, E> words = new LinkedHashMap<>();
@@ -85,6 +91,20 @@ final class Kinds {
       Function<E, Kind<T>> kind,
       Function<E, String> meaning) {
     return new Table<>(type, word, kind, meaning);
+  }
+
+  private record Any() implements Kind<JobValue> {
+
+    @Override
+    public JobValue read(Json value, String path, Walk walk) {
+      walk.seen(path, value);
+      return new JobValue(value);
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      return new LinkedHashMap<>();
+    }
   }
 
   private record Words(int longest, String pattern, String allowed) implements Kind<String> {
@@ -190,11 +210,16 @@ final class Kinds {
     }
   }
 
-  private record Many<T>(Kind<T> item, int least, int most) implements Kind<List<T>> {
+  private record Many<T>(Kind<T> each, int least, int most) implements Kind<List<T>> {
 
     @Override
     public List<Kind<?>> parts() {
-      return List.of(item);
+      return List.of(each);
+    }
+
+    @Override
+    public Optional<Kind<?>> item() {
+      return Optional.of(each);
     }
 
     @Override
@@ -213,7 +238,7 @@ final class Kinds {
       for (int i = 0; i < size; i++) {
         String at = path + "[" + i + "]";
         walk.seen(at, array.items().get(i));
-        T read = item.read(array.items().get(i), at, walk);
+        T read = each.read(array.items().get(i), at, walk);
         if (read != null) {
           items.add(read);
         }
@@ -225,7 +250,7 @@ final class Kinds {
     public Map<String, Object> schema(Map<String, Object> definitions) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", "array");
-      schema.put("items", item.schema(definitions));
+      schema.put("items", each.schema(definitions));
       schema.put("minItems", least);
       schema.put("maxItems", most);
       return schema;
@@ -238,6 +263,16 @@ final class Kinds {
       Function<E, Kind<T>> kind,
       Function<E, String> meaning)
       implements Kind<Map<E, T>> {
+
+    @Override
+    public Optional<Kind<?>> under(String key) {
+      return shape().under(key);
+    }
+
+    @Override
+    public List<String> keys() {
+      return shape().keys();
+    }
 
     @Override
     public @Nullable Map<E, T> read(Json value, String path, Walk walk) {

@@ -20,7 +20,10 @@ final class CheckCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(index = "0", paramLabel = "JOB.json", description = "The job document; - for the standard input.")
+  @Parameters(
+      index = "0",
+      paramLabel = "JOB.json",
+      description = "The job document; - for the standard input.")
   private Path file = Path.of("");
 
   CheckCommand(Console console) {

@@ -3,7 +3,6 @@ package io.github.seamstead.examples.cli;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
-
 import io.github.seamstead.api.job.JoinLogReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
@@ -64,7 +63,7 @@ final class JoinsCommand implements Callable<Integer> {
     Failures.print(plan.unmet(), console.err());
     JoiningPart joining =
         plan.joining()
-            .orElseThrow(() -> ArgumentFault.of("joins: the document has no cover to join"));
+            .orElseThrow(() -> ArgumentFault.finding("joins: the document has no cover to join"));
     PieceRing ring = joining.ring();
     console.out().println(ring.count().text());
     if (log.isEmpty()) {

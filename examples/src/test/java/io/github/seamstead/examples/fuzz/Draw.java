@@ -58,6 +58,8 @@ final class Draw {
     }
     double step = Math.pow(10, Math.floor(Math.log10(Math.abs(value))) - 3);
     double rounded = Math.round(value / step) * step;
-    return Double.isFinite(rounded) ? Double.parseDouble(String.format(java.util.Locale.ROOT, "%.4g", rounded)) : value;
+    return Double.isFinite(rounded)
+        ? Double.parseDouble(String.format(java.util.Locale.ROOT, "%.4g", rounded))
+        : value;
   }
 }

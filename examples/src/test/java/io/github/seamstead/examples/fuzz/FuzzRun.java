@@ -108,8 +108,17 @@ final class FuzzRun {
 
   /** Shows how many were run, so that a run of refusals alone is seen. */
   String summary() {
-    return "seed " + seed + ": " + accepted + " accepted, " + refused + " refused, slowest "
-        + Math.round(slowest * 10) / 10.0 + " s (case " + slowestCase + ")";
+    return "seed "
+        + seed
+        + ": "
+        + accepted
+        + " accepted, "
+        + refused
+        + " refused, slowest "
+        + Math.round(slowest * 10) / 10.0
+        + " s (case "
+        + slowestCase
+        + ")";
   }
 
   int accepted() {

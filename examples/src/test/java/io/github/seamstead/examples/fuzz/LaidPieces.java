@@ -29,7 +29,9 @@ final class LaidPieces {
     for (StockUse use : part.result().used()) {
       StockItem item =
           part.stock().stream().filter(s -> s.id().equals(use.stockId())).findFirst().orElseThrow();
-      if (use.copy() < 1 || use.copy() > item.count() || !copies.add(use.stockId() + "#" + use.copy())) {
+      if (use.copy() < 1
+          || use.copy() > item.count()
+          || !copies.add(use.stockId() + "#" + use.copy())) {
         wrong.add("copy " + use.copy() + " of " + item.id() + " is not there or used twice");
       }
       List<Polygon> placed = new ArrayList<>();
@@ -49,8 +51,7 @@ final class LaidPieces {
     double size = size(item);
     Polygon sheet = polygon(item.outline());
     for (Polygon piece : placed) {
-      double out =
-          OverlayNG.overlay(piece, sheet, OverlayNG.DIFFERENCE, grid(size)).getArea();
+      double out = OverlayNG.overlay(piece, sheet, OverlayNG.DIFFERENCE, grid(size)).getArea();
       if (out > 1e-7 * size * size) {
         wrong.add("a piece leaves " + item.id() + " by " + out + " m2");
       }
@@ -59,8 +60,7 @@ final class LaidPieces {
           wrong.add("a piece covers a flaw of " + item.id());
         }
       }
-      double reach =
-          piece.getEnvelopeInternal().getMaxX() - sheet.getEnvelopeInternal().getMinX();
+      double reach = piece.getEnvelopeInternal().getMaxX() - sheet.getEnvelopeInternal().getMinX();
       if (reach > use.usedLength() + 1e-7 * size) {
         wrong.add("a piece reaches " + reach + " m, told are " + use.usedLength());
       }

@@ -21,10 +21,40 @@ final class Mutator {
   /** Texts that have broken readers, pages, tables or terminals somewhere. */
   private static final List<String> HOSTILE =
       List.of(
-          "", " ", "\u0000", "\u001b[2J", "\u202Eabc", "\uFFFE", "\uD800", "e\u0301", "\u0130\u0131",
-          "<script>x</script>", "\"><img onerror=x>", "]]>", "\\input{x}\\write18{y}", "%n%s", "${x}",
-          "=1+1", "-2+3", "../../x", "CON", "\r\nx", "`x`", "$(x)", "1e999 mm", "-1e308", "1e-320 m",
-          "0x10 m", "1,5 m", "1 m 2", "\u0661\u0662 m", "1/0 m", "5'6\"", "1e5", "+ 3 m", "12 12 12");
+          "",
+          " ",
+          "\u0000",
+          "\u001b[2J",
+          "\u202Eabc",
+          "\uFFFE",
+          "\uD800",
+          "e\u0301",
+          "\u0130\u0131",
+          "<script>x</script>",
+          "\"><img onerror=x>",
+          "]]>",
+          "\\input{x}\\write18{y}",
+          "%n%s",
+          "${x}",
+          "=1+1",
+          "-2+3",
+          "../../x",
+          "CON",
+          "\r\nx",
+          "`x`",
+          "$(x)",
+          "1e999 mm",
+          "-1e308",
+          "1e-320 m",
+          "0x10 m",
+          "1,5 m",
+          "1 m 2",
+          "\u0661\u0662 m",
+          "1/0 m",
+          "5'6\"",
+          "1e5",
+          "+ 3 m",
+          "12 12 12");
 
   private static final List<Double> FACTORS =
       List.of(0.0, -1.0, 0.001, 0.01, 0.1, 0.3, 0.5, 0.8, 0.95, 1.05, 1.3, 2.0, 3.0, 10.0, 100.0);
@@ -64,7 +94,8 @@ final class Mutator {
       Matcher quantity = QUANTITY.matcher(value.asText());
       if (quantity.matches()) {
         place.put(
-            NODES.textNode(plain(scaled(Double.parseDouble(quantity.group(1)))) + quantity.group(2)));
+            NODES.textNode(
+                plain(scaled(Double.parseDouble(quantity.group(1)))) + quantity.group(2)));
       }
     } else if (value.isObject() && draw.chance(0.5)) {
       place.remove();
@@ -182,7 +213,8 @@ final class Mutator {
       }
       case 2 -> (new String(text, StandardCharsets.UTF_8) + "}").getBytes(StandardCharsets.UTF_8);
       case 3 -> new String(text, StandardCharsets.UTF_8).getBytes(StandardCharsets.UTF_16);
-      case 4 -> ("\uFEFF" + new String(text, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
+      case 4 ->
+          ("\uFEFF" + new String(text, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
       default ->
           new String(text, StandardCharsets.UTF_8)
               .replaceFirst("\\{", "{" + "\"x\":[".repeat(draw.one(3, 40, 4000)))

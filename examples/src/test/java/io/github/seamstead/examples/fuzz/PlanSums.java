@@ -134,8 +134,12 @@ final class PlanSums {
     double dry = 0;
     for (EarthQuantity earth : floor.buildUp().earth()) {
       double density = earth.layer().mix().compactedDryDensity().likely();
-      equal("volume of a layer", earth.compactedVolume().likely(), earth.area() * earth.meanThickness());
-      equal("mass of a layer", earth.dryMass().likely(), earth.compactedVolume().likely() * density);
+      equal(
+          "volume of a layer",
+          earth.compactedVolume().likely(),
+          earth.area() * earth.meanThickness());
+      equal(
+          "mass of a layer", earth.dryMass().likely(), earth.compactedVolume().likely() * density);
       double loose =
           earth.layer().mix().parts().stream()
               .mapToDouble(p -> earth.dryMass().likely() * p.dryMassShare() / p.looseDryDensity())
@@ -153,7 +157,8 @@ final class PlanSums {
             orders -> {
               double lines = orders.lines().stream().mapToDouble(l -> l.dryNeed().likely()).sum();
               atMost("layers within the orders", need, lines * (1 + 1e-6));
-              equal("cost", orders.cost(), orders.lines().stream().mapToDouble(l -> l.cost()).sum());
+              equal(
+                  "cost", orders.cost(), orders.lines().stream().mapToDouble(l -> l.cost()).sum());
               for (var line : orders.lines()) {
                 atMost("need within the order", line.dryNeed().likely(), line.ordered());
               }

@@ -49,7 +49,8 @@ final class ResultRules {
     }
     schema
         .validate(results, InputFormat.JSON)
-        .forEach(e -> wrong.add("schema of results: " + e.getInstanceLocation() + " " + e.getMessage()));
+        .forEach(
+            e -> wrong.add("schema of results: " + e.getInstanceLocation() + " " + e.getMessage()));
     walk("$", root, wrong);
   }
 
@@ -72,7 +73,8 @@ final class ResultRules {
     } else if (node.isNull() || (node.isNumber() && !Double.isFinite(node.asDouble()))) {
       wrong.add(path + ": " + node);
     } else if (node.isNumber()) {
-      String key = path.replaceFirst("\\.value$", "").replaceFirst(".*\\.", "").replaceAll("\\[.*", "");
+      String key =
+          path.replaceFirst("\\.value$", "").replaceFirst(".*\\.", "").replaceAll("\\[.*", "");
       number(path, key, node.asDouble(), wrong);
     } else if (node.isArray()) {
       for (int i = 0; i < node.size(); i++) {
@@ -85,11 +87,13 @@ final class ResultRules {
   }
 
   private static void number(String path, String key, double value, List<String> wrong) {
-    boolean points = path.contains("cut_m[") || path.contains("face_m[") || path.contains("stitch_m[");
+    boolean points =
+        path.contains("cut_m[") || path.contains("face_m[") || path.contains("stitch_m[");
     if (value < 0 && !points && !SIGNED.matcher(key).matches() && !path.contains(".worked")) {
       wrong.add(path + ": less than nothing: " + value);
     }
-    boolean share = key.equals("probability") || key.endsWith("density_ratio") || key.equals("gap_ratio");
+    boolean share =
+        key.equals("probability") || key.endsWith("density_ratio") || key.equals("gap_ratio");
     boolean ratio = path.matches(".*\\.(clay|silt|sand)(Ratio|Range)\\.\\w+");
     if ((share || ratio) && value > 1 + 1e-9) {
       wrong.add(path + ": a share of more than one: " + value);
@@ -103,7 +107,12 @@ final class ResultRules {
         if (node.path(key).isNumber()) {
           double value = node.get(key).asDouble();
           if (value < before - 1e-9 * Math.abs(before)) {
-            wrong.add(path + ": out of order: " + keys + " in " + node.toString().substring(0, Math.min(200, node.toString().length())));
+            wrong.add(
+                path
+                    + ": out of order: "
+                    + keys
+                    + " in "
+                    + node.toString().substring(0, Math.min(200, node.toString().length())));
             break;
           }
           before = value;

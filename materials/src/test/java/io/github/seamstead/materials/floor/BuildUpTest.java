@@ -163,7 +163,9 @@ class BuildUpTest {
         .hasMessageContaining("cannot form the fall");
   }
 
-  /** Sheet turned up at both walls: strips of 2 m lapped by 0.2 m reach over 3 m and two upstands. */
+  /**
+   * Sheet turned up at both walls: strips of 2 m lapped by 0.2 m reach over 3 m and two upstands.
+   */
   @Test
   void aSheetIsTurnedUpAtEachWall() {
     Footprint room = Footprint.of(new double[] {0, 3, 3, 0}, new double[] {0, 0, 5, 5});

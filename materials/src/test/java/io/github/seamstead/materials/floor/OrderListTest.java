@@ -87,8 +87,7 @@ class OrderListTest {
             .findFirst()
             .orElseThrow();
     // 30 for a tonne of sand, 200 for one of straw, and the clay soil is dug on the site.
-    assertThat(order.cost())
-        .isCloseTo(sand.ordered() * 0.03 + straw.ordered() * 0.2, within(1e-9));
+    assertThat(order.cost()).isCloseTo(sand.ordered() * 0.03 + straw.ordered() * 0.2, within(1e-9));
     assertThat(sand.trips()).isZero();
     OrderLine soil =
         order.lines().stream()

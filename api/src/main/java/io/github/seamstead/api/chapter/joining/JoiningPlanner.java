@@ -128,7 +128,6 @@ final class JoiningPlanner {
         .with(times)
         .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
         .withTeams(teams)
-        .searching(
-            run.work(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES));
+        .searching(run.work(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES));
   }
 }
