@@ -16,7 +16,9 @@ final class ResultRules {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern NOT_MEANT =
-      Pattern.compile("\\b(NaN|Infinity|null)\\b|Optional\\[|\\d\\.\\d{9,}|@[0-9a-f]{6,8}\\b");
+      Pattern.compile(
+          "\\b(NaN|Infinity|null)\\b|Optional\\[|@[0-9a-f]{6,8}\\b"
+              + "|\\b0\\.0*[1-9]\\d{9,}|[1-9]\\d*\\.\\d{9,}");
 
   /** Signed by their meaning. */
   private static final Pattern SIGNED =
