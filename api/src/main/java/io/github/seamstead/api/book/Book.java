@@ -64,6 +64,7 @@ public record Book(
         new BookContext(
             plan.parts(), plan.cautions(), words, page, plan.job().document().doorFace());
     Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
+    plan.changes().ifPresent(changes -> ChangePages.write(book, changes));
     for (ChapterOf<?> chapter : Chapters.all()) {
       write(chapter, book);
     }

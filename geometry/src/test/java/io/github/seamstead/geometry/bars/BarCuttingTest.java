@@ -73,7 +73,7 @@ class BarCuttingTest {
   void chvatalsRaws() {
     List<BarPiece> pieces = pieces(14, 211, 31, 395, 36, 610, 45, 97);
     BarPlan plan = BarCutting.plan(pieces, List.of(BarStock.unlimited("raw", 1)), 0);
-    OutsideCheck.of("geometry.frame", "raws of 100 for 14, 31, 36, 45: number of raws", CHVATAL)
+    OutsideCheck.of("geometry.bars", "raws of 100 for 14, 31, 36, 45: number of raws", CHVATAL)
         .expect(453)
         .within(0)
         .got(plan.barCount());
@@ -88,11 +88,11 @@ class BarCuttingTest {
             1380, 22, 1520, 25, 1560, 12, 1710, 14, 1820, 18, 1880, 18, 1930, 20, 2000, 10, 2050,
             12, 2100, 14, 2140, 16, 2150, 18, 2200, 20);
     BarPlan plan = BarCutting.plan(pieces, List.of(BarStock.unlimited("roll", 56)), 0);
-    OutsideCheck.of("geometry.frame", "rolls of 5600 for 13 widths: number of rolls", ENCYCLOPAEDIA)
+    OutsideCheck.of("geometry.bars", "rolls of 5600 for 13 widths: number of rolls", ENCYCLOPAEDIA)
         .expect(73)
         .within(0)
         .got(plan.barCount());
-    OutsideCheck.of("geometry.frame", "rolls of 5600 for 13 widths: waste, %", ENCYCLOPAEDIA)
+    OutsideCheck.of("geometry.bars", "rolls of 5600 for 13 widths: waste, %", ENCYCLOPAEDIA)
         .expect(0.401)
         .within(5e-4)
         .got(100 * plan.wasteRatio());
@@ -207,7 +207,7 @@ class BarCuttingTest {
             Work.of(BarCutting.DEFAULT_BUDGET, 1),
             recorder);
     DerivationChecks.assertFollowsTo(
-        recorder.derivation("geometry.frame.bars", "Bars"), plan.wasteRatio());
+        recorder.derivation("geometry.bars.plan", "Bars"), plan.wasteRatio());
   }
 
   @Test

@@ -37,12 +37,15 @@ final class CoverDays {
     desk.plan()
         .frame()
         .filter(f -> f.members().isPresent() || desk.plan().cover().isPresent())
+        .filter(f -> desk.plan().done().cut().isEmpty())
         .ifPresent(f -> days.add(frame(f.measures())));
     desk.plan()
         .cover()
         .ifPresent(
             cover -> {
-              days.add(cut(cover));
+              if (uncut(cover) > 0) {
+                days.add(cut(cover));
+              }
               Day prepare = prepare(cover);
               if (prepare.steps().size() > 1) {
                 days.add(prepare);
@@ -105,6 +108,11 @@ final class CoverDays {
     return day.stops("a reading that disagrees with the others, a pole that moves by hand.");
   }
 
+  private int uncut(CoverPart cover) {
+    return cover.cuts().stream().mapToInt(s -> s.pieces().size()).sum()
+        - desk.plan().done().cut().size();
+  }
+
   private String acrossOdd(FrameMeasures m) {
     return w.length(m.circumradius() + m.inradius());
   }
@@ -126,7 +134,7 @@ final class CoverDays {
   }
 
   private Day cut(CoverPart cover) {
-    int pieces = cover.cuts().stream().mapToInt(s -> s.pieces().size()).sum();
+    int pieces = uncut(cover);
     int sheets = desk.plan().layout().map(l -> l.result().used().size()).orElse(0);
     Day day =
         new Day("Mark out and cut", "")

@@ -40,18 +40,23 @@ final class FloorDays {
   }
 
   void add(List<Day> days) {
-    days.add(dig());
+    if (floor.rest().stream().allMatch(r -> r.laidShare() == 0)) {
+      days.add(dig());
+    }
     List<EarthQuantity> loose =
-        floor.buildUp().earth().stream().filter(q -> !q.layer().mixed()).toList();
-    if (!loose.isEmpty() || !floor.buildUp().membranes().isEmpty()) {
+        floor.buildUp().earth().stream()
+            .filter(q -> !q.layer().mixed() && !floor.isLaid(q.layer()))
+            .toList();
+    if (!loose.isEmpty() || !membranes().isEmpty()) {
       days.add(base(loose));
     }
     for (EarthQuantity q : floor.buildUp().earth()) {
-      if (q.layer().mixed()) {
+      if (q.layer().mixed() && !floor.isLaid(q.layer())) {
         days.add(mixed(q));
       }
     }
-    List<FinishQuantity> finishes = floor.buildUp().finishes();
+    List<FinishQuantity> finishes =
+        floor.buildUp().finishes().stream().filter(f -> !floor.isLaid(f.layer())).toList();
     if (!finishes.isEmpty()) {
       days.add(finish(finishes));
     }
@@ -128,7 +133,7 @@ final class FloorDays {
       passes(of).ifPresent(p -> day.step("Ram each lift, passes of the hand rammer:", p));
       days += days(q);
     }
-    for (MembraneQuantity m : floor.buildUp().membranes()) {
+    for (MembraneQuantity m : membranes()) {
       work.addAll(steps(m.layer().name()));
       material.add(
           w.area(m.areaWithLaps())
@@ -145,6 +150,10 @@ final class FloorDays {
     day.material(String.join("; ", material));
     work.stream().map(FloorStep::check).distinct().forEach(day::home);
     return timed(day.stops("a hole in the sheet, gravel that rolls under the foot."), days);
+  }
+
+  private List<MembraneQuantity> membranes() {
+    return floor.buildUp().membranes().stream().filter(m -> !floor.isLaid(m.layer())).toList();
   }
 
   private static Optional<String> passes(List<FloorStep> steps) {

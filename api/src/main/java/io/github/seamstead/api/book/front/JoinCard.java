@@ -12,6 +12,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.Splice;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** The map of the panels as they lie, and every seam in its order with a box. */
@@ -82,6 +83,18 @@ final class JoinCard {
   }
 
   private static void ring(Desk desk, Markup m, JoiningPart part) {
+    List<Joint> made = part.log().map(log -> log.kept()).orElse(List.of());
+    if (!made.isEmpty()) {
+      m.element(
+          "p",
+          "Made already: "
+              + made.stream().map(j -> j.mark().text()).collect(Collectors.joining(", "))
+              + ".");
+    }
+    if (made.size() == part.ring().joints().size()) {
+      m.element("p", "The ring is closed.");
+      return;
+    }
     if (part.order().isEmpty()) {
       m.element("p", "No order of the ring keeps the limits stated: see the start sheet.");
       return;
