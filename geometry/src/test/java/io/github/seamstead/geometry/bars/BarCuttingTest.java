@@ -20,6 +20,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -225,5 +226,40 @@ class BarCuttingTest {
     assertThatThrownBy(() -> BarStock.unlimited("old", Double.NaN)).hasMessageContaining("NaN");
     assertThatThrownBy(() -> BarCutting.plan(pieces(100, 60_000, 101, 60_000), bars, 0))
         .hasMessageContaining("120000 in all");
+  }
+
+  /**
+   * What is called proved after a little work must be as good as what much work finds, and what is
+   * easy must be proved.
+   */
+  @Test
+  void aShortSearchProvesNothingWrong() {
+    SplittableRandom random = new SplittableRandom(20261128);
+    int proven = 0;
+    int better = 0;
+    for (int i = 0; i < 60; i++) {
+      List<BarPiece> pieces = new ArrayList<>();
+      for (int kind = 0; kind < 8; kind++) {
+        pieces.add(
+            new BarPiece("p" + kind, random.nextInt(70, 330) / 100.0, random.nextInt(1, 9)));
+      }
+      List<BarStock> stock =
+          List.of(BarStock.unlimited("long", 6), BarStock.unlimited("short", 4.2));
+      BarPlan quick = plan(pieces, stock, 40);
+      BarPlan patient = plan(pieces, stock, 20_000);
+      assertThat(quick.lowerBound()).isLessThanOrEqualTo(patient.usedLength() + 1e-9);
+      if (quick.proven()) {
+        proven++;
+        assertThat(patient.usedLength()).isGreaterThanOrEqualTo(quick.usedLength() - 1e-9);
+      }
+      better += patient.usedLength() < quick.usedLength() - 1e-9 ? 1 : 0;
+    }
+    assertThat(proven).isPositive();
+    assertThat(better).as("cases that a short search does not finish").isPositive();
+  }
+
+  private static BarPlan plan(List<BarPiece> pieces, List<BarStock> stock, long work) {
+    return BarCutting.plan(
+        pieces, stock, 0.003, Work.of(Budget.ofWork(work), 1), Steps.none());
   }
 }

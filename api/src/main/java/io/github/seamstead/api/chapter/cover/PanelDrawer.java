@@ -17,6 +17,7 @@ import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,8 +30,10 @@ final class PanelDrawer {
   private final List<Outline> faces;
   private final List<PanelMarks> marks;
   private final EdgePlan edges;
+  private final Cancellation cancellation;
 
-  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks) {
+  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks, Cancellation cancellation) {
+    this.cancellation = cancellation;
     this.cover = cover;
     this.faces = List.copyOf(faces);
     this.marks = List.copyOf(marks);
@@ -70,7 +73,8 @@ final class PanelDrawer {
     if (splices.isPresent()) {
       spec = spec.withSplices(splices.get());
     }
-    return Panel.of(faces.get(face - 1), spec);
+    cancellation.goOn("panels were drawn");
+    return Panel.of(faces.get(face - 1), spec, cancellation);
   }
 
   /** Works what all panels share, shown on the first face. */

@@ -14,9 +14,6 @@ import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
 import io.github.seamstead.assembly.schedule.Task;
 import io.github.seamstead.assembly.schedule.WorkCalendar;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,9 +55,9 @@ final class SchedulePlanner {
             .orElseGet(() -> JoinTasks.of(order, quickest, slowest, cure, Map.of()));
     work(run, order, network, learning);
     Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
-    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, work(run, SEARCH_NODES));
+    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, run.work(SEARCH_NODES));
     long runs = RUNS * run.options().effort();
-    Simulation simulation = Simulation.of(network, capacities, work(run, runs));
+    Simulation simulation = Simulation.of(network, capacities, run.work(runs));
     return new SchedulePart(
         schedule,
         simulation,
@@ -103,11 +100,5 @@ final class SchedulePlanner {
             WorkCalendar.USUAL_MORNING_SECONDS + daySeconds,
             List.of());
     return GanttChart.of(schedule, capacities, calendar, WorkCalendar.USUAL_MORNING_SECONDS);
-  }
-
-  /** The terms of the run: its seed and its switch. */
-  private static Work work(Run run, long units) {
-    return new Work(
-        Budget.ofWork(units), run.options().seed(), Progress.NONE, run.options().cancellation());
   }
 }

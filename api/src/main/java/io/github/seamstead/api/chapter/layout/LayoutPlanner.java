@@ -15,6 +15,7 @@ import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -60,6 +61,9 @@ final class LayoutPlanner {
     } catch (CompletionException e) {
       if (e.getCause() instanceof IllegalArgumentException refused) {
         throw refused;
+      }
+      if (e.getCause() instanceof CancellationException cancelled) {
+        throw cancelled;
       }
       throw e;
     }

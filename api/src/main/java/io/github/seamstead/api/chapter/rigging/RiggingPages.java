@@ -182,9 +182,7 @@ final class RiggingPages {
         "This page screens; it certifies nothing. Its coefficients are for simple forms: "
             + screen.coefficients().limits());
     Table table = new Table("Wind on the whole and on each peg", "what", "#value");
-    table.row(
-        "design gust",
-        w.speed(screen.pressure().gustMetresPerSecond()));
+    table.row("design gust", w.speed(screen.pressure().gustMetresPerSecond()));
     part.peak()
         .ifPresent(
             peak ->

@@ -59,7 +59,7 @@ final class SurveyPlanner {
       Optional<FramePart> frame,
       Optional<TapePart> tape) {
     Survey survey = Survey.of(shape(run, frame, readings), readings);
-    BlunderReport report = survey.findBlunders();
+    BlunderReport report = survey.findBlunders(run.options().cancellation());
     for (Blunder blunder : report.blunders()) {
       run.unmet(Chapter.SURVEY, words(blunder));
     }
