@@ -40,15 +40,23 @@ final class FileText {
         "must be at most " + JobReader.LARGEST_BYTES + " bytes");
   }
 
-  /** Reads a text by a shape. */
-  static <R> R read(byte[] utf8, Shape<R> shape, Walk walk) {
+  /** Reads a text as a tree. */
+  static Json json(byte[] utf8, Walk walk) {
     if (utf8.length > JobReader.LARGEST_BYTES) {
       throw fault(
           "a text of " + utf8.length + " bytes",
           "must be at most " + JobReader.LARGEST_BYTES + " bytes");
     }
     Json json = JsonText.read(utf8, walk);
-    R read = json == null ? null : shape.read(json, "$", walk);
+    if (json == null) {
+      throw new JobFaultsException(walk.faults());
+    }
+    return json;
+  }
+
+  /** Reads a text by a shape. */
+  static <R> R read(byte[] utf8, Shape<R> shape, Walk walk) {
+    R read = shape.read(json(utf8, walk), "$", walk);
     if (read == null || !walk.isClean()) {
       throw new JobFaultsException(walk.faults());
     }

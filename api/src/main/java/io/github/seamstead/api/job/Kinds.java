@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -50,6 +51,11 @@ final class Kinds {
     return new YesNo();
   }
 
+  /** Any value, kept as it is written. */
+  static Kind<JobValue> any() {
+    return new Any();
+  }
+
   /** One of an enum's constants, written by its word. */
   static <E extends Enum<E>> Kind<E> choice(Class<E> type, Function<E, String> word) {
     Map<String, E> words = new LinkedHashMap<>();
@@ -85,6 +91,20 @@ final class Kinds {
       Function<E, Kind<T>> kind,
       Function<E, String> meaning) {
     return new Table<>(type, word, kind, meaning);
+  }
+
+  private record Any() implements Kind<JobValue> {
+
+    @Override
+    public JobValue read(Json value, String path, Walk walk) {
+      walk.seen(path, value);
+      return new JobValue(value);
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      return new LinkedHashMap<>();
+    }
   }
 
   private record Words(int longest, String pattern, String allowed) implements Kind<String> {
@@ -185,16 +205,30 @@ final class Kinds {
     }
 
     @Override
+    public Object write(E value) {
+      return words.entrySet().stream()
+          .filter(word -> word.getValue() == value)
+          .map(Map.Entry::getKey)
+          .findFirst()
+          .orElseThrow();
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return new LinkedHashMap<>(Map.of("enum", List.copyOf(words.keySet())));
     }
   }
 
-  private record Many<T>(Kind<T> item, int least, int most) implements Kind<List<T>> {
+  private record Many<T>(Kind<T> each, int least, int most) implements Kind<List<T>> {
 
     @Override
     public List<Kind<?>> parts() {
-      return List.of(item);
+      return List.of(each);
+    }
+
+    @Override
+    public Optional<Kind<?>> item() {
+      return Optional.of(each);
     }
 
     @Override
@@ -213,7 +247,7 @@ final class Kinds {
       for (int i = 0; i < size; i++) {
         String at = path + "[" + i + "]";
         walk.seen(at, array.items().get(i));
-        T read = item.read(array.items().get(i), at, walk);
+        T read = each.read(array.items().get(i), at, walk);
         if (read != null) {
           items.add(read);
         }
@@ -222,10 +256,15 @@ final class Kinds {
     }
 
     @Override
+    public Object write(List<T> value) {
+      return value.stream().map(each::write).toList();
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", "array");
-      schema.put("items", item.schema(definitions));
+      schema.put("items", each.schema(definitions));
       schema.put("minItems", least);
       schema.put("maxItems", most);
       return schema;
@@ -240,9 +279,31 @@ final class Kinds {
       implements Kind<Map<E, T>> {
 
     @Override
+    public Optional<Kind<?>> under(String key) {
+      return shape().under(key);
+    }
+
+    @Override
+    public List<String> keys() {
+      return shape().keys();
+    }
+
+    @Override
     public @Nullable Map<E, T> read(Json value, String path, Walk walk) {
       Shape<Map<E, T>> shape = shape();
       return shape.read(value, path, walk);
+    }
+
+    @Override
+    public Object write(Map<E, T> value) {
+      Map<String, Object> written = new LinkedHashMap<>();
+      for (E constant : type.getEnumConstants()) {
+        T held = value.get(constant);
+        if (held != null) {
+          written.put(word.apply(constant), kind.apply(constant).write(held));
+        }
+      }
+      return written;
     }
 
     @SuppressWarnings("unchecked") // the class of a generic map has no other form

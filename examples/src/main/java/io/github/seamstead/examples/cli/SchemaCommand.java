@@ -1,17 +1,30 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.job.DiarySchema;
 import io.github.seamstead.api.job.JobSchema;
+import io.github.seamstead.api.job.VariantsSchema;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Prints the JSON Schema of the job document. */
 @Command(
     name = "schema",
     mixinStandardHelpOptions = true,
-    description = "Prints the JSON Schema of the job document, for editors that check as you type.")
+    description =
+        "Prints the JSON Schema of the job, variants or diary document, for editors that check as you"
+            + " type.")
 final class SchemaCommand implements Callable<Integer> {
 
   private final Console console;
+
+  @Option(
+      names = "--of",
+      paramLabel = "DOCUMENT",
+      defaultValue = "job",
+      description = "job, variants or diary. Default: ${DEFAULT-VALUE}.")
+  private String of = "job";
 
   SchemaCommand(Console console) {
     this.console = console;
@@ -19,7 +32,16 @@ final class SchemaCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    console.out().print(JobSchema.text());
+    console
+        .out()
+        .print(
+            switch (of) {
+              case "job" -> JobSchema.text();
+              case "diary" -> DiarySchema.text();
+              case "variants" -> VariantsSchema.text();
+              default ->
+                  throw ArgumentFault.of("--of", of, "must be job, variants or diary", "", "");
+            });
     return 0;
   }
 }

@@ -66,11 +66,22 @@ public record TapingRound(List<Stand> stands) {
    */
   public record Stand(Optional<Node> at, List<Wanted> readings) {
 
+    /**
+     * Copies the readings.
+     *
+     * @param at the top node at which the ladder stands
+     * @param readings one or more
+     */
     public Stand {
       readings = Args.notEmpty("readings of a stand", readings);
     }
   }
 
+  /**
+   * Copies the stands.
+   *
+   * @param stands one or more
+   */
   public TapingRound {
     stands = Args.notEmpty("stands", stands);
   }

@@ -43,6 +43,8 @@ public record MixComponent(
       Source.found("", "Engineering tables, dirt and mud densities", "", "loose dry");
 
   private static final double CLAY_LIMIT = 0.002e-3;
+  private static final double LEAST_LOOSE = 600;
+  private static final double MOST_COMPACTED = 0.99;
 
   /**
    * Checks the ranges and that loose is lighter than compacted, and compacted than solid.
@@ -208,6 +210,21 @@ public record MixComponent(
         bulkingRatio,
         pricePerTonne,
         linearShrinkageRatio);
+  }
+
+  /**
+   * The same with a loose density off what is thought, but never as dense as compacted.
+   *
+   * @param score how many of its standard uncertainties it is off; finite
+   * @return the changed component
+   */
+  public MixComponent withLooseDensityMoved(double score) {
+    return score == 0
+        ? this
+        : withDensities(
+            particleDensity,
+            looseDryDensity.moved(score, LEAST_LOOSE, compactedDryDensity * MOST_COMPACTED),
+            compactedDryDensity);
   }
 
   /**

@@ -101,6 +101,23 @@ public record Uncertain(double value, double standardUncertainty) {
   }
 
   /**
+   * Gives the same doubt about another value: {@code value + z u}, held within limits.
+   *
+   * @param score z, how many standard uncertainties the value is moved; finite
+   * @param least the least value that there can be, in the same unit
+   * @param greatest the greatest value that there can be, in the same unit
+   * @return the moved value
+   * @throws IllegalArgumentException if the score is not finite
+   */
+  public Uncertain moved(double score, double least, double greatest) {
+    if (score == 0) {
+      return this;
+    }
+    double moved = value + Args.finite("score", score, "") * standardUncertainty;
+    return new Uncertain(Math.max(least, Math.min(greatest, moved)), standardUncertainty);
+  }
+
+  /**
    * Gives the interval {@code value ± k u}.
    *
    * @param coverageFactor k, 0 or more; {@link #COVERAGE_95} for 95 % of a normal distribution

@@ -5,7 +5,10 @@ import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Series;
+import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobDocument;
@@ -16,6 +19,9 @@ import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -43,6 +49,7 @@ public final class Run {
 
   private final Job job;
   private final PlanOptions options;
+  private final Done done;
   private final Map<Class<?>, ChapterOf<?>> chapters = new LinkedHashMap<>();
   private final Map<Class<?>, Supplier<? extends List<?>>> planned = new LinkedHashMap<>();
   private final Deque<Chapter> under = new ArrayDeque<>();
@@ -54,6 +61,7 @@ public final class Run {
   private final List<Unmet> unmet = new ArrayList<>();
   private final Set<ChapterCaution> cautions = new LinkedHashSet<>();
   private final List<Derivation> derivations = new ArrayList<>();
+  private final Series series;
   private double reported;
 
   /**
@@ -64,8 +72,24 @@ public final class Run {
    * @param chapters the chapters in the order of the work
    */
   public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters) {
+    this(job, options, chapters, Series.alone(), Done.NOTHING);
+  }
+
+  /**
+   * Prepares a run that is one of many, or that goes on from what is done.
+   *
+   * @param job the job, with the evidence of its diary if there is one
+   * @param options the terms
+   * @param chapters the chapters in the order of the work
+   * @param series the terms of one of many plans
+   * @param done what the diary says is done
+   */
+  public Run(
+      Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series, Done done) {
+    this.series = series;
     this.job = job;
     this.options = options;
+    this.done = done;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
     assumptions.addAll(job.assumptions());
   }
@@ -141,9 +165,42 @@ public final class Run {
     return job.document();
   }
 
+  /** Gives what is done already; nothing for a job without a diary. */
+  public Done done() {
+    return done;
+  }
+
+  /**
+   * Gives the terms of a search: the seed, time limit and switch of the run, unheard.
+   *
+   * @param units work units that it may spend
+   */
+  public Work work(long units) {
+    return new Work(
+        new Budget(units, options.timeLimit()),
+        options.seed(),
+        Progress.NONE,
+        options.cancellation());
+  }
+
   /** Gives the terms of the run. */
   public PlanOptions options() {
     return options;
+  }
+
+  /** Gives what is supposed of numbers that the document does not state. */
+  public Supposed supposed() {
+    return series.supposed();
+  }
+
+  /** Whether asides that no other chapter builds on are left out. */
+  public boolean isBrief() {
+    return series.brief();
+  }
+
+  /** Gives what a dear calculation gave before for the same key, or calculates it. */
+  public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
+    return series.recall().of(key, type, calculation);
   }
 
   /**

@@ -11,7 +11,6 @@ import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.LayoutSums;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
-import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -67,7 +66,8 @@ final class LayoutPlanner {
   }
 
   private static void work(Run run, LayoutRequest request, LayoutResult result) {
-    if (result.used().isEmpty() || !run.options().worked()) {
+    // What is laid beside pieces that were cut already is not a layout of the whole request.
+    if (result.used().isEmpty() || !run.options().worked() || !run.done().isNothing()) {
       return;
     }
     run.worked(
@@ -89,13 +89,14 @@ final class LayoutPlanner {
     cover.cuts().forEach(shape -> outlines.put(shape.id(), shape.pattern().cut()));
     LayoutRequest request = StockCloth.request(cover.cuts(), stock);
     long units = LEAST_WORK << (run.options().effort() - 1);
-    Work work =
-        new Work(
-            Budget.ofWork(units),
-            run.options().seed(),
-            (done, message) -> run.progress(0.3 + 0.2 * done, message),
-            run.options().cancellation());
-    LayoutResult result = CuttingLayout.plan(request, work);
+    Work work = run.work(units).heardBy((done, message) -> run.progress(0.3 + 0.2 * done, message));
+    LayoutResult result =
+        run.done().isNothing()
+            ? cover
+                .choice()
+                .map(choice -> CuttingLayout.plan(choice, work))
+                .orElseGet(() -> CuttingLayout.plan(request, work))
+            : new RestLayout(run.done(), cover).plan(request, work);
     return new Laid(request, new LayoutPart(request.stock(), outlines, result));
   }
 }
