@@ -70,7 +70,8 @@ final class LayoutPlanner {
   }
 
   private static void work(Run run, LayoutRequest request, LayoutResult result) {
-    if (result.used().isEmpty() || !run.options().worked()) {
+    // What is laid beside pieces that were cut already is not a layout of the whole request.
+    if (result.used().isEmpty() || !run.options().worked() || !run.done().isNothing()) {
       return;
     }
     run.worked(
