@@ -57,16 +57,14 @@ class VariantPlansTest {
   @Test
   void aRowIsWhatThePlanOfThatDocumentSays() {
     VariantRow row =
-        VariantPlans.rows(
-                JOB, List.of(height(310)), CompareOptions.whole(), Runnable::run, 1)
+        VariantPlans.rows(JOB, List.of(height(310)), CompareOptions.whole(), Runnable::run, 1)
             .skip(1)
             .findFirst()
             .orElseThrow();
     var plan = JobPlanner.plan(JOB.with(height(310).set()).job(), PlanOptions.defaults());
     assertThat(row.values()).isEqualTo(Measures.of(plan));
     assertThat(row.isFeasible()).isTrue();
-    assertThat(row.value(Measure.CLOTH_AREA))
-        .contains(plan.cover().orElseThrow().clothArea());
+    assertThat(row.value(Measure.CLOTH_AREA)).contains(plan.cover().orElseThrow().clothArea());
     assertThat(row.value(Measure.PEG_PULL))
         .contains(plan.anchoring().orElseThrow().screen().pegPullNewtons());
   }
@@ -166,8 +164,7 @@ class VariantPlansTest {
     VariantsDocument document =
         VariantsReader.read(DemoJobs.FOLDER.resolve("variants/seed-loft.json"), JOB);
     Comparison comparison =
-        Comparison.of(
-            JOB, document, CompareOptions.quickly(), ParetoFront.USUAL, Runnable::run, 1);
+        Comparison.of(JOB, document, CompareOptions.quickly(), ParetoFront.USUAL, Runnable::run, 1);
     assertThat(comparison.rows()).hasSize(7);
     assertThat(comparison.front().numbers()).isNotEmpty();
     assertThat(comparison.levers().stream().map(row -> row.lever().name()))

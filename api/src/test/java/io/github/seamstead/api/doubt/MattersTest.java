@@ -27,7 +27,11 @@ class MattersTest {
   private static final JobDraft COVER =
       LOFT.with(
           List.of(
-              none("floor"), none("soils"), none("aggregates"), none("trialMixes"), none("weather"),
+              none("floor"),
+              none("soils"),
+              none("aggregates"),
+              none("trialMixes"),
+              none("weather"),
               none("plant")));
 
   private static JobChange none(String path) {
@@ -39,10 +43,7 @@ class MattersTest {
   }
 
   private static NumberInDoubt number(Matters matters, Measure measure) {
-    return matters.numbers().stream()
-        .filter(n -> n.measure() == measure)
-        .findFirst()
-        .orElseThrow();
+    return matters.numbers().stream().filter(n -> n.measure() == measure).findFirst().orElseThrow();
   }
 
   @Test
@@ -98,7 +99,8 @@ class MattersTest {
     for (Measure measure : Matters.NUMBERS) {
       assertThat(middle.containsKey(measure)).isEqualTo(base.containsKey(measure));
       if (base.containsKey(measure)) {
-        assertThat(middle.get(measure)).isCloseTo(base.get(measure), within(1e-6 * Math.abs(base.get(measure))));
+        assertThat(middle.get(measure))
+            .isCloseTo(base.get(measure), within(1e-6 * Math.abs(base.get(measure))));
       }
     }
   }
@@ -106,8 +108,7 @@ class MattersTest {
   @Test
   void theClayOfTheMixFollowsThatOfTheSoilWithTheSandAsDecided() {
     DoubtModel model = DoubtModel.of(LOFT, points(16));
-    int clay =
-        model.doubts().stream().map(Doubt::name).toList().indexOf("clay of the soil");
+    int clay = model.doubts().stream().map(Doubt::name).toList().indexOf("clay of the soil");
     double[] low = model.middle();
     double[] high = model.middle();
     low[model.begin(clay)] = 0.05;

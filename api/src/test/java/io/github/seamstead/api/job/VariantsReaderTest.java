@@ -158,8 +158,7 @@ class VariantsReaderTest {
                 + ","
                 + variation.formatted("site.crew.people").replace("[0,", "[100,"));
     assertThat(faults(text))
-        .anySatisfy(
-            fault -> assertThat(fault).contains("10000 variants").contains("at most 5000"));
+        .anySatisfy(fault -> assertThat(fault).contains("10000 variants").contains("at most 5000"));
   }
 
   @Test

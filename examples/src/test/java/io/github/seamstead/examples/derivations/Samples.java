@@ -29,6 +29,7 @@ final class Samples {
     FixingSamples.addTo(samples);
     HandlingSamples.addTo(samples);
     AnchorSamples.addTo(samples);
+    SensitivitySamples.addTo(samples);
     return samples.calls;
   }
 
