@@ -127,7 +127,7 @@ final class FramePlanner {
               .map(count -> BarStock.onHand(name, bar.length(), count))
               .orElseGet(() -> BarStock.unlimited(name, bar.length())));
     }
-    Work work = Work.of(BarCutting.DEFAULT_BUDGET, run.options().seed());
+    Work work = run.work(BarCutting.DEFAULT_BUDGET.workUnits());
     Optional<BarPlan> plan =
         run.attempt(
             "$.frame.poles.bars",

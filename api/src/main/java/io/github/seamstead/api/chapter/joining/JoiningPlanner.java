@@ -24,9 +24,6 @@ import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -132,10 +129,6 @@ final class JoiningPlanner {
         .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
         .withTeams(teams)
         .searching(
-            new Work(
-                Budget.ofWork(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES),
-                run.options().seed(),
-                Progress.NONE,
-                run.options().cancellation()));
+            run.work(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES));
   }
 }

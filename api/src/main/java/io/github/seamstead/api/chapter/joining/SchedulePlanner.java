@@ -12,9 +12,6 @@ import io.github.seamstead.assembly.schedule.Network;
 import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
 import io.github.seamstead.assembly.schedule.WorkCalendar;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,9 +45,9 @@ final class SchedulePlanner {
             .orElse(0.0);
     Network network = JoinTasks.of(order, quickest, slowest, cure, Map.of());
     Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
-    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, work(run, SEARCH_NODES));
+    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, run.work(SEARCH_NODES));
     long runs = RUNS * run.options().effort();
-    Simulation simulation = Simulation.of(network, capacities, work(run, runs));
+    Simulation simulation = Simulation.of(network, capacities, run.work(runs));
     run.worked(
         "assembly.schedule.criticalpath",
         "The longest chain of seams",
@@ -76,11 +73,5 @@ final class SchedulePlanner {
             WorkCalendar.USUAL_MORNING_SECONDS + daySeconds,
             List.of());
     return GanttChart.of(schedule, capacities, calendar, WorkCalendar.USUAL_MORNING_SECONDS);
-  }
-
-  /** The terms of the run: its seed and its switch. */
-  private static Work work(Run run, long units) {
-    return new Work(
-        Budget.ofWork(units), run.options().seed(), Progress.NONE, run.options().cancellation());
   }
 }
