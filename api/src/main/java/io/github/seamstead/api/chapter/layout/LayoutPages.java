@@ -15,6 +15,7 @@ import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Placement;
+import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.geometry.layout.StockUse;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
@@ -57,15 +58,7 @@ final class LayoutPages {
     result
         .furtherStock()
         .ifPresent(
-            need ->
-                book.note(
-                    "Needed besides: "
-                        + need.items()
-                        + " more of "
-                        + need.stockId()
-                        + ", "
-                        + w.length(need.length())
-                        + " in all."));
+            need -> book.note(needed(need, w)));
     List<List<String>> csv = new ArrayList<>();
     csv.add(List.of("stock", "copy", "piece", "x_m", "y_m", "turn_degrees", "on_reinforced_edge"));
     for (StockUse use : result.used()) {
@@ -86,6 +79,17 @@ final class LayoutPages {
     }
     book.list("cutting-layout.csv", csv);
     book.end(Chapter.LAYOUT);
+  }
+
+  /** What would be enough was found by laying what is left over on it. */
+  private static String needed(StockNeed need, Words w) {
+    String amount =
+        need.length() > 0
+            ? w.length(need.length()) + " more of " + need.stockId()
+            : need.items() + " more of " + need.stockId();
+    return need.cost() > 0
+        ? "Buy besides: " + amount + ", for " + BookContext.number(need.cost(), 2) + "."
+        : "Needed besides, if more like it can be had: " + amount + ".";
   }
 
   private static Drawing drawing(
