@@ -234,7 +234,7 @@ final class RestOfStock {
     return on.stream()
         .filter(e -> e.begun && e.id.equals(need.stockId()))
         .findFirst()
-        .map(e -> new StockNeed(original(e), need.items(), need.length()))
+        .map(e -> new StockNeed(original(e), need.items(), need.length(), need.cost()))
         .orElse(need);
   }
 
