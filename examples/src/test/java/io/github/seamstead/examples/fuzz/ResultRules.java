@@ -23,7 +23,7 @@ final class ResultRules {
   /** Signed by their meaning. */
   private static final Pattern SIGNED =
       Pattern.compile(
-          "statistic|adjusted_m|predicted_m|error_m|distance_m|along_m|off_m|x_m|y_m|z_m|.*_rad|.*_degC|rise_m|offset_m|residual.*"
+          "statistic|covariance_m2|ease_m|adjusted_m|predicted_m|error_m|distance_m|along_m|off_m|x_m|y_m|z_m|.*_rad|.*_degC|rise_m|offset_m|residual.*"
               + "|sd|.*Residual.*|correction.*|moved_m|drift.*|deviation.*|.*_d");
 
   private static final List<List<String>> ORDERED =
