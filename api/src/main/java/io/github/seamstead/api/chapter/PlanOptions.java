@@ -18,8 +18,8 @@ import java.util.Set;
  * @param timeLimit how long each search may take at most, if there is a limit; a search that it
  *     ends gives its best so far, which then depends on the speed of the machine
  * @param progress who hears how far the run is
- * @param cancellation the switch that makes searches stop with their best so far; the copies that
- *     the {@code with} methods make share it
+ * @param cancellation the switch that makes searches stop with their best so far and leaves out the
+ *     chapters that were not done; the copies that the {@code with} methods make share it
  */
 public record PlanOptions(
     int effort,
@@ -48,10 +48,12 @@ public record PlanOptions(
    */
   public PlanOptions {
     Args.within("effort", effort, 1, 9);
-    Args.require(!chapters.isEmpty(), "chapters: given none, must be at least one");
+    Args.require(!chapters.isEmpty(), "chapters", "none", "must be at least one");
     Args.require(
         timeLimit.isEmpty() || (!timeLimit.get().isNegative() && !timeLimit.get().isZero()),
-        "timeLimit: given no time, must be longer than zero");
+        "timeLimit",
+        "no time",
+        "must be longer than zero");
     chapters = Set.copyOf(chapters);
   }
 

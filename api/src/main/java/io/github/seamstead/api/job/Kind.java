@@ -21,6 +21,11 @@ interface Kind<T> {
     return List.of();
   }
 
+  /** Writes a value so that {@link #read} gives it again. */
+  default Object write(T value) {
+    return value;
+  }
+
   /**
    * Gives the kind of what stands under a key.
    *

@@ -205,6 +205,15 @@ final class Kinds {
     }
 
     @Override
+    public Object write(E value) {
+      return words.entrySet().stream()
+          .filter(word -> word.getValue() == value)
+          .map(Map.Entry::getKey)
+          .findFirst()
+          .orElseThrow();
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return new LinkedHashMap<>(Map.of("enum", List.copyOf(words.keySet())));
     }
@@ -247,6 +256,11 @@ final class Kinds {
     }
 
     @Override
+    public Object write(List<T> value) {
+      return value.stream().map(each::write).toList();
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", "array");
@@ -278,6 +292,18 @@ final class Kinds {
     public @Nullable Map<E, T> read(Json value, String path, Walk walk) {
       Shape<Map<E, T>> shape = shape();
       return shape.read(value, path, walk);
+    }
+
+    @Override
+    public Object write(Map<E, T> value) {
+      Map<String, Object> written = new LinkedHashMap<>();
+      for (E constant : type.getEnumConstants()) {
+        T held = value.get(constant);
+        if (held != null) {
+          written.put(word.apply(constant), kind.apply(constant).write(held));
+        }
+      }
+      return written;
     }
 
     @SuppressWarnings("unchecked") // the class of a generic map has no other form

@@ -85,6 +85,11 @@ final class Quantities {
     }
 
     @Override
+    public Object write(Double value) {
+      return scale.write(value);
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return scale.schema(false);
     }
@@ -101,6 +106,11 @@ final class Quantities {
       Optional<Double> doubt = Optional.of(read.standardUncertainty()).filter(u -> u > 0);
       String text = value instanceof Json.Text t ? t.text() : value.quoted() + " " + scale.unit;
       return new WrittenQuantity(read.value(), doubt, text);
+    }
+
+    @Override
+    public Object write(WrittenQuantity value) {
+      return value.text();
     }
 
     @Override
@@ -185,6 +195,12 @@ final class Quantities {
       }
       return "; a bare number is in m"
           + (meant.isEmpty() ? "" : ": did you mean " + String.join(" or ", meant) + "?");
+    }
+
+    /** In the SI unit, with all digits, so that the very same number is read again. */
+    Object write(double si) {
+      String symbol = dimension.siSymbol();
+      return symbol.equals("1") ? (Object) si : Numbers.plain(si) + " " + symbol;
     }
 
     private double toSi(double number) {

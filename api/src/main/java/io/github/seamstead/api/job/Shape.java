@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -65,6 +66,18 @@ final class Shape<R> implements Kind<R> {
   Shape<R> rule(BiConsumer<Values, Faults> rule) {
     rules.add(rule);
     return this;
+  }
+
+  /** A rule: exactly one of the keys is there. */
+  static void one(List<? extends Key<?>> keys, Values values, Faults faults) {
+    List<String> given = keys.stream().filter(values::has).map(Key::name).toList();
+    if (given.size() != 1) {
+      faults.note(
+          "",
+          given.isEmpty() ? "none of the keys that say what" : String.join(" and ", given),
+          "must state exactly one of: "
+              + String.join(", ", keys.stream().map(Key::name).toList()));
+    }
   }
 
   /** States how the record is made, and so finishes the shape. */
@@ -192,6 +205,27 @@ final class Shape<R> implements Kind<R> {
     return given;
   }
 
+  /** Writes a record by its keys: each is a component of the same name. */
+  @Override
+  public Object write(R value) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    for (RecordComponent component : type.getRecordComponents()) {
+      keys.stream()
+          .filter(key -> key.name.equals(component.getName()))
+          .findFirst()
+          .ifPresent(key -> key.write(component(component, value), written));
+    }
+    return written;
+  }
+
+  private static Object component(RecordComponent component, Object of) {
+    try {
+      return component.getAccessor().invoke(of);
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("no access to " + component, e);
+    }
+  }
+
   @Override
   public Map<String, Object> schema(Map<String, Object> definitions) {
     String name = type.getSimpleName();
@@ -293,6 +327,16 @@ final class Shape<R> implements Kind<R> {
 
     String name() {
       return name;
+    }
+
+    /** Writes the value unless there is none: an empty optional, or what a lack is read as. */
+    @SuppressWarnings("unchecked") // the record's component holds what the key's kind reads
+    private void write(Object component, Map<String, Object> to) {
+      Object held = component instanceof Optional<?> maybe ? maybe.orElse(null) : component;
+      boolean lack = !must && ground.isEmpty() && held != null && held.equals(fallback);
+      if (held != null && !lack) {
+        to.put(name, kind.write((T) held));
+      }
     }
   }
 }

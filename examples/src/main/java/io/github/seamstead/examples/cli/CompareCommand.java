@@ -86,7 +86,7 @@ final class CompareCommand implements Callable<Integer> {
     BookFolder.refusal(out, file, variants)
         .ifPresent(
             why -> {
-              throw ArgumentFault.of("--out: " + why);
+              throw ArgumentFault.finding("--out: " + why);
             });
     List<Measure> counts = measures(objectives, ParetoFront.USUAL);
     JobDraft job = JobDraft.read(file);
@@ -141,8 +141,7 @@ final class CompareCommand implements Callable<Integer> {
               .filter(m -> m.better() != Measure.Better.NEITHER)
               .orElseThrow(
                   () ->
-                      ArgumentFault.of(
-                          "--objectives: given " + word + ", must be of: " + known())));
+                      ArgumentFault.of("--objectives", word, "must be of: " + known(), "", "")));
     }
     return found.isEmpty() ? usual : found;
   }

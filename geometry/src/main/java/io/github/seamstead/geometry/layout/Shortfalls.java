@@ -59,7 +59,7 @@ final class Shortfalls {
     return shortfalls;
   }
 
-  /** Further copies of the first stock in the builder's order that takes all that is left. */
+  /** Further stock that takes all that is left. */
   Optional<StockNeed> furtherStock() {
     return furtherStock;
   }
@@ -169,11 +169,26 @@ final class Shortfalls {
     return poses;
   }
 
+  /**
+   * What can be bought comes first, the cheapest that takes all that is left; where no stock has a
+   * price, the first in the builder's order that takes it.
+   */
   private Optional<StockNeed> lookForStock() {
+    if (wouldFit.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<StockNeed> bought =
+        request.stock().stream()
+            .filter(item -> item.costOf(1) > 0)
+            .flatMap(item -> need(item).stream())
+            .min(Comparator.comparingDouble(StockNeed::cost));
+    if (bought.isPresent()) {
+      return bought;
+    }
     List<StockItem> order =
         request.stock().stream().sorted(Comparator.comparingInt(StockItem::preference)).toList();
     for (StockItem item : order) {
-      Optional<StockNeed> need = wouldFit.isEmpty() ? Optional.empty() : need(item);
+      Optional<StockNeed> need = need(item);
       if (need.isPresent()) {
         return need;
       }
@@ -204,7 +219,8 @@ final class Shortfalls {
         double[] reach = Score.reach(more, poses);
         int used = (int) Arrays.stream(reach).filter(r -> r > 0).count();
         double length = item instanceof Roll ? Arrays.stream(reach).sum() : 0;
-        return Optional.of(new StockNeed(item.id(), used, length));
+        double cost = Arrays.stream(reach).filter(r -> r > 0).map(item::costOf).sum();
+        return Optional.of(new StockNeed(item.id(), used, length, cost));
       }
       if (items >= copies) {
         return Optional.empty();

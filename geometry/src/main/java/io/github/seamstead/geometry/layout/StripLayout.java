@@ -66,7 +66,7 @@ public final class StripLayout {
     double bound = Math.min(length, least);
     return new StripResult(
         length,
-        LayoutMeasures.density(area, problem.width(), length, Steps.none()),
+        LayoutMeasures.density(area, problem.width() * length, Steps.none()),
         bound,
         (length - bound) / length,
         placements,
@@ -131,11 +131,11 @@ public final class StripLayout {
     Bounds b = piece.outline().bounds();
     Args.require(
         Math.max(b.width(), b.height()) > 1e-6 * problem.width(),
-        "piece "
-            + piece.id()
-            + ": given a size below a millionth of the strip's width "
+        "piece " + piece.id(),
+        "a size below a millionth of the strip's width "
             + Numbers.significant(problem.width(), 4)
-            + " m, must be larger");
+            + " m",
+        "must be larger");
     boolean fits = fits(piece, false, problem) || (piece.mayMirror() && fits(piece, true, problem));
     Args.require(
         fits,

@@ -5,7 +5,10 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Holes, patches and flaps of doors and vents. */
 final class Openings {
@@ -21,15 +24,17 @@ final class Openings {
     List<Outline> zones = new ArrayList<>();
     for (Opening opening : spec.openings()) {
       String where = "panel " + spec.id() + ", opening " + opening.name();
-      Args.require(
+      Args.agree(
           face.contains(opening.outline()),
-          where + ": leaves the face; given " + opening.outline() + ", must lie inside " + face);
+          where + ": leaves the face; given " + farthest(face, opening.outline()),
+          "must lie inside the face, which is " + size(face));
       Outline zone = grown(where, opening.outline(), opening.margin());
       requireClear(where, face, allowances, zone);
       for (int i = 0; i < zones.size(); i++) {
-        Args.require(
+        Args.agree(
             !zones.get(i).meets(zone),
-            where + ": meets opening " + spec.openings().get(i).name() + ", must lie apart");
+            where + ": meets opening " + spec.openings().get(i).name(),
+            "must lie apart");
       }
       zones.add(zone);
       holes.add(hole(where, opening));
@@ -90,16 +95,40 @@ final class Openings {
         opening.name(), finished, Inset.of(where + ": turn-in", finished, opening.turnIn()));
   }
 
+  /** The corner that lies farthest out, where a person finds it: along the base and up. */
+  private static String farthest(Outline face, Outline zone) {
+    Optional<Vector2D> out =
+        zone.vertices().stream()
+            .filter(corner -> !face.contains(corner))
+            .max(Comparator.comparingDouble(face::distanceToEdge));
+    return out.map(
+            corner ->
+                "a corner at "
+                    + Numbers.fixed(corner.getX(), 3)
+                    + " m along the base and "
+                    + Numbers.fixed(corner.getY(), 3)
+                    + " m up")
+        .orElse("an edge that crosses one of the face");
+  }
+
+  private static String size(Outline face) {
+    return Numbers.fixed(face.bounds().width(), 3)
+        + " m wide and "
+        + Numbers.fixed(face.bounds().height(), 3)
+        + " m high";
+  }
+
   /** The zone must stay inside the face and off each edge by that edge's allowance. */
   private static void requireClear(
       String where, Outline face, List<EdgeAllowance> allowances, Outline zone) {
-    Args.require(
+    Args.agree(
         face.contains(zone),
-        where + ": its patch or flap leaves the face " + face + "; move it or make it narrower");
+        where + ": its patch or flap leaves the face at " + farthest(face, zone),
+        "move it or make it narrower");
     for (int i = 0; i < face.size(); i++) {
       double needed = allowances.get(i).width();
       double gap = zone.distanceToSegment(face.vertex(i), face.vertex(i + 1));
-      Args.require(
+      Args.agree(
           gap >= needed - TOUCH,
           where
               + ": reaches into the "
@@ -108,9 +137,8 @@ final class Openings {
               + (i + 1)
               + "; given "
               + Numbers.fixed(gap * 1000, 1)
-              + " mm from it with patch and flap, must be "
-              + Numbers.fixed(needed * 1000, 1)
-              + " mm or more");
+              + " mm from it with patch and flap",
+          "must be " + Numbers.fixed(needed * 1000, 1) + " mm or more");
     }
   }
 }

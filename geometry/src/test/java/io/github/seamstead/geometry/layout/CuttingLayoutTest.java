@@ -124,7 +124,7 @@ class CuttingLayoutTest {
     LayoutResult full = plan(LayoutRequest.of(List.of(small), List.of(sheet)), 1_000);
     assertThat(full.unplaced().get(0).reason()).isEqualTo(Shortfall.Reason.STOCK_USED_UP);
     assertThat(full.unplaced().get(0).count()).isEqualTo(6);
-    assertThat(full.furtherStock().get()).isEqualTo(new StockNeed("sheet", 1, 0));
+    assertThat(full.furtherStock().get()).isEqualTo(new StockNeed("sheet", 1, 0, 0));
     Piece hem = small.withHem(0, true);
     LayoutResult none = plan(LayoutRequest.of(List.of(hem), List.of(sheet)), 1_000);
     assertThat(none.unplaced().get(0).reason()).isEqualTo(Shortfall.Reason.NO_REINFORCED_EDGE);
@@ -206,5 +206,21 @@ class CuttingLayoutTest {
     LayoutRequest request =
         LayoutRequest.of(List.of(ell), List.of(Sheet.rectangle("s", 2, 2))).withSpacing(10, 0);
     assertThat(plan(request, 5_000).unplaced().get(0).count()).isEqualTo(2);
+  }
+
+  @Test
+  void whatCanBeBoughtIsNamedBeforeReclaimedSheets() {
+    LayoutRequest request =
+        LayoutRequest.of(
+            List.of(Piece.of("flag", Outline.rectangle(1, 1)).withCount(5)),
+            List.of(
+                Sheet.rectangle("reclaimed", 2, 1),
+                Roll.of("dear", 1, 1).withPreference(2).withCostPerMetre(9),
+                Roll.of("cheap", 1, 1).withPreference(3).withCostPerMetre(4)));
+    LayoutResult result = CuttingLayout.plan(request, Work.of(Budget.ofWork(1_000), 1));
+    StockNeed need = result.furtherStock().orElseThrow();
+    assertThat(need.stockId()).isEqualTo("cheap");
+    assertThat(need.length()).isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(need.cost()).isCloseTo(4, org.assertj.core.api.Assertions.within(1e-9));
   }
 }

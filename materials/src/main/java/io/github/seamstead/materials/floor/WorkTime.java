@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
@@ -12,6 +13,20 @@ import java.util.Optional;
  * @param elapsedHours by the clock: work over people, but never less than the mixer needs
  */
 public record WorkTime(Range personHours, Range elapsedHours) {
+
+  private static final double HOUR_SECONDS = 3600;
+
+  /**
+   * Converts the likely hours by the clock to working days.
+   *
+   * @param secondsPerDay working time in a day, in seconds, greater than 0 to a whole day
+   * @return in working days, not rounded
+   * @throws IllegalArgumentException if the working time is out of range
+   */
+  public double workingDays(double secondsPerDay) {
+    Args.within("working time in a day", secondsPerDay, 1, 24 * HOUR_SECONDS, "s");
+    return elapsedHours.likely() * HOUR_SECONDS / secondsPerDay;
+  }
 
   /**
    * Reckons the hours for a layer.

@@ -159,21 +159,68 @@ public final class Args {
    * Requires a condition that spans several arguments.
    *
    * @param condition what must hold
-   * @param message what was given and what is allowed, in full
-   * @throws ArgumentFault with {@code message} if the condition does not hold
+   * @param found what was found, in full, with the values given
+   * @throws ArgumentFault with {@code found} if the condition does not hold
    */
-  public static void require(boolean condition, String message) {
+  public static void require(boolean condition, String found) {
     if (!condition) {
-      throw ArgumentFault.of(message);
+      throw ArgumentFault.finding(found);
+    }
+  }
+
+  /**
+   * Requires a condition of one argument that no other check states.
+   *
+   * @param condition what must hold
+   * @param name the argument's name in the trade's words
+   * @param given what was given, with its unit
+   * @param allowed what is allowed, from {@code must} on, with its unit
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void require(boolean condition, String name, String given, String allowed) {
+    require(condition, name, given, allowed, "");
+  }
+
+  /**
+   * Requires a condition of one argument that no other check states.
+   *
+   * @param condition what must hold
+   * @param name the argument's name in the trade's words
+   * @param given what was given, with its unit
+   * @param allowed what is allowed, from {@code must} on, with its unit
+   * @param advice what to do about it
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void require(
+      boolean condition, String name, String given, String allowed, String advice) {
+    if (!condition) {
+      throw ArgumentFault.of(name, given, allowed, "", advice);
+    }
+  }
+
+  /**
+   * Requires that several arguments agree.
+   *
+   * @param condition what must hold
+   * @param found what was found, with the values that contradict
+   * @param asked what is allowed, from {@code must} on, or what to do about it
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void agree(boolean condition, String found, String asked) {
+    if (!condition) {
+      throw ArgumentFault.finding(found, asked);
     }
   }
 
   private static ArgumentFault bad(String name, double value, String unit, String allowed) {
-    return ArgumentFault.of(name, with(value, unit), allowed, unit, "");
+    String given = with(value, unit);
+    // A value beyond a limit by less than is shown must not read as the limit itself.
+    String told = allowed.contains(given) ? (PlainNumber.exact(value) + " " + unit).strip() : given;
+    return ArgumentFault.of(name, told, allowed, unit, "");
   }
 
   private static String with(double value, String unit) {
-    String number = PlainNumber.of(value);
+    String number = PlainNumber.shown(value);
     return unit.isEmpty() ? number : number + " " + unit;
   }
 }

@@ -28,7 +28,9 @@ public record Range(double low, double likely, double high) {
     Args.finite("high", high, "");
     Args.require(
         low <= likely && likely <= high,
-        "range: given " + low + ", " + likely + ", " + high + ", must not fall");
+        "range",
+        low + ", " + likely + ", " + high,
+        "must not fall");
   }
 
   /**

@@ -82,7 +82,7 @@ public record Uncertain(double value, double standardUncertainty) {
    * @throws IllegalArgumentException if the divisor's value is zero
    */
   public Uncertain dividedBy(Uncertain other) {
-    Args.require(other.value != 0, "divisor: given 0, must not be 0");
+    Args.require(other.value != 0, "divisor", "0", "must not be 0");
     double quotient = value / other.value;
     return new Uncertain(
         quotient,

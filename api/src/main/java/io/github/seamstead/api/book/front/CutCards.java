@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
@@ -25,11 +26,16 @@ final class CutCards {
   private static final double[] SCALES = {
     2, 4, 5, 8, 10, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200
   };
-  private static final double TALLEST = 72;
+  private static final double TALLEST = 62;
+
+  /** A longer table stands in two parts side by side. */
+  private static final int MOST_ROWS = 7;
+
   private static final double ROLL_REST = 0.5;
 
   /** One piece where it lies. */
-  private record Laid(String label, Outline outline, Vector2D a, Vector2D b, boolean turned) {}
+  private record Laid(
+      String label, String name, Outline outline, Vector2D a, Vector2D b, boolean turned) {}
 
   private CutCards() {}
 
@@ -38,9 +44,10 @@ final class CutCards {
       return;
     }
     LayoutPart layout = desk.plan().layout().get();
+    List<CutShape> cuts = desk.plan().cover().get().cuts();
+    PieceNames names = PieceNames.of(cuts);
     Map<String, CutShape> shapes =
-        desk.plan().cover().get().cuts().stream()
-            .collect(Collectors.toMap(CutShape::id, Function.identity()));
+        cuts.stream().collect(Collectors.toMap(CutShape::id, Function.identity()));
     double scale = scale(layout);
     for (StockUse use : layout.result().used()) {
       StockItem item =
@@ -48,7 +55,7 @@ final class CutCards {
               .filter(s -> s.id().equals(use.stockId()))
               .findFirst()
               .orElseThrow();
-      List<Laid> laid = laid(layout, use, shapes);
+      List<Laid> laid = laid(layout, use, shapes, names);
       String name = use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
       desk.add(
           "Cut card: " + name,
@@ -81,7 +88,8 @@ final class CutCards {
         : length;
   }
 
-  private static List<Laid> laid(LayoutPart layout, StockUse use, Map<String, CutShape> shapes) {
+  private static List<Laid> laid(
+      LayoutPart layout, StockUse use, Map<String, CutShape> shapes, PieceNames names) {
     List<Laid> laid = new ArrayList<>();
     for (Placement p : use.placements()) {
       CutShape shape = shapes.get(p.pieceId());
@@ -93,8 +101,8 @@ final class CutCards {
       List<Integer> corners = base.corners();
       Vector2D a = placed(p, outline, base.index(corners.get(0)));
       Vector2D b = placed(p, outline, base.index(corners.get(1)));
-      String label = shape.pieces().get(p.copy() - 1).label();
-      laid.add(new Laid(label, outline, a, b, p.mirrored()));
+      String label = names.name(p.pieceId(), p.copy());
+      laid.add(new Laid(label, DiaryLines.name(shape, p.copy()), outline, a, b, p.mirrored()));
     }
     laid.sort(Comparator.comparingDouble(l -> l.outline().bounds().minX()));
     return laid;
@@ -121,29 +129,51 @@ final class CutCards {
         "lead");
     desk.figure(
         m, drawing(desk.plan().layout().orElseThrow(), item, use, laid, scale, name, w), true);
-    Ticks.table(
-        m, "Pieces of " + name, "cut", "piece", "#a along", "#a off", "#b along", "#b off", "done");
-    for (int i = 0; i < laid.size(); i++) {
-      Laid l = laid.get(i);
-      m.open("tr");
-      Ticks.cells(m, Integer.toString(i + 1));
-      m.open("td").element("b", l.label()).text(l.turned() ? " (plain side up)" : "").close();
-      Ticks.cells(
-          m,
-          "#" + w.length(l.a().getX()),
-          "#" + off(w, l.a()),
-          "#" + w.length(l.b().getX()),
-          "#" + off(w, l.b()));
-      m.open("td");
-      Ticks.bare(m, "cut-" + desk.sheets().size() + "-" + (i + 1), l.label() + " cut");
-      m.close().closeLine();
+    // Feet and inches take too much room for two tables beside each other.
+    boolean pair = laid.size() > MOST_ROWS && !w.words().isImperial();
+    m.open("div", "class", pair ? "pair" : "");
+    int half = pair ? (laid.size() + 1) / 2 : laid.size();
+    rows(desk, m, name, laid, 0, half);
+    if (half < laid.size()) {
+      rows(desk, m, name + ", further", laid, half, laid.size());
     }
-    Ticks.endTable(m);
+    m.closeLine();
     return m;
   }
 
+  private static void rows(Desk desk, Markup m, String name, List<Laid> laid, int from, int to) {
+    Sizes w = desk.sizes();
+    String unit = w.tapeUnit();
+    String in = unit.isEmpty() ? "" : ", " + unit;
+    Ticks.table(
+        m, "Pieces of " + name, "piece", "#a along" + in, "#a off", "#b along", "#b off", "done");
+    for (int i = from; i < to; i++) {
+      Laid l = laid.get(i);
+      m.open("tr").open("td").text((i + 1) + ": ").element("b", l.label());
+      m.text(l.turned() ? " (plain side up)" : "").close();
+      Ticks.cells(
+          m,
+          "#" + w.tape(l.a().getX()),
+          "#" + off(w, l.a()),
+          "#" + w.tape(l.b().getX()),
+          "#" + off(w, l.b()));
+      m.open("td");
+      if (desk.plan().done().cut().containsKey(l.label())) {
+        m.text("cut");
+      } else {
+        Ticks.dated(
+            m,
+            "cut-" + desk.sheets().size() + "-" + (i + 1),
+            l.label() + " cut",
+            DiaryLines.cut(l.name()));
+      }
+      m.close().closeLine();
+    }
+    Ticks.endTable(m);
+  }
+
   private static String off(Sizes w, Vector2D p) {
-    return w.length(Math.max(0, p.getY()));
+    return w.tape(Math.max(0, p.getY()));
   }
 
   private static Drawing drawing(

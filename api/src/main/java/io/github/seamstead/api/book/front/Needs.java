@@ -39,9 +39,9 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
                 lines.add(
                     new Line(
                         "cloth like " + more.stockId(),
-                        more.items() > 0
-                            ? more.items() + " more"
-                            : desk.sizes().length(more.length()),
+                        more.length() > 0
+                            ? desk.sizes().length(more.length())
+                            : more.items() + " more",
                         "first: nothing is cut before")));
     if (desk.plan().floor().isPresent()) {
       priced +=
@@ -94,7 +94,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
             : many
                 + (item.packs() == 1 ? " pack of " : " packs of ")
                 + Numbers.plain(item.packSize());
-    lines.add(new Line(item.name(), amount, ""));
-    unpriced.add(item.name());
+    String name = desk.sizes().words().said(item.name());
+    lines.add(new Line(name, amount, ""));
+    unpriced.add(name);
   }
 }

@@ -16,7 +16,19 @@ final class Ticks {
 
   /** Writes a box alone; its name is spoken and not shown. */
   static void bare(Markup to, String key, String spoken) {
-    to.open("input", "type", "checkbox", "data-k", key, "aria-label", spoken);
+    to.open("label", "class", "hit");
+    to.open("input", "type", "checkbox", "data-k", key, "aria-label", spoken).close();
+  }
+
+  /**
+   * Writes a box alone that stands for a line of the job's diary.
+   *
+   * @param line the line as JSON, without its day
+   */
+  static void dated(Markup to, String key, String spoken, String line) {
+    to.open("label", "class", "hit");
+    to.open("input", "type", "checkbox", "data-k", key, "data-diary", line, "aria-label", spoken);
+    to.close();
   }
 
   /** Writes a blank for what is measured, or for a time and initials. */

@@ -46,12 +46,20 @@ final class CoverPlanner {
       return Optional.empty();
     }
     List<PanelMarks> marks = EdgeMarks.of(faces);
-    List<PatternPiece> trims = TrimPlanner.pieces(run, cover, frame);
-    PanelDrawer drawer = new PanelDrawer(cover, faces, marks);
-    List<Panel> panels = ClothChoice.panels(run, cover, drawer, trims);
-    if (panels.size() < faces.size()) {
+    KeptPieces kept = new KeptPieces(run);
+    List<PatternPiece> trims = kept.trims(TrimPlanner.pieces(run, cover, frame));
+    PanelDrawer drawer = new PanelDrawer(cover, faces, marks, run.options().cancellation());
+    Optional<List<Panel>> all = kept.all(faces);
+    ClothChoice.Chosen chosen =
+        all.isPresent()
+            ? new ClothChoice.Chosen(all.get(), Optional.empty())
+            : ClothChoice.panels(run, cover, drawer, trims);
+    List<Panel> drawn = chosen.panels();
+    if (drawn.size() < faces.size()) {
       return Optional.empty();
     }
+    List<Panel> panels = kept.settle(drawn, faces);
+    drawer.work(run);
     double area =
         panels.stream().mapToDouble(Panel::clothArea).sum()
             + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();
@@ -62,7 +70,9 @@ final class CoverPlanner {
             CutShape.of(panels, trims),
             area,
             area * cover.fabric().massPerArea(),
-            TrimPlanner.lining(run, cover, frame)));
+            TrimPlanner.lining(run, cover, frame),
+            chosen.layout(),
+            kept.misfits(faces)));
   }
 
   /** The faces that panels are drawn for: as surveyed, else as the fabric lies on the ideal. */

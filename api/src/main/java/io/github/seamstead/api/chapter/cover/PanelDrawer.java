@@ -1,18 +1,23 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Hem;
 import io.github.seamstead.api.job.Seam;
 import io.github.seamstead.api.job.SeamKind;
+import io.github.seamstead.geometry.pattern.CutSize;
 import io.github.seamstead.geometry.pattern.EdgeAllowance;
 import io.github.seamstead.geometry.pattern.EdgePlan;
+import io.github.seamstead.geometry.pattern.Notches;
 import io.github.seamstead.geometry.pattern.Opening;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.SpliceRule;
+import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +30,10 @@ final class PanelDrawer {
   private final List<Outline> faces;
   private final List<PanelMarks> marks;
   private final EdgePlan edges;
+  private final Cancellation cancellation;
 
-  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks) {
+  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks, Cancellation cancellation) {
+    this.cancellation = cancellation;
     this.cover = cover;
     this.faces = List.copyOf(faces);
     this.marks = List.copyOf(marks);
@@ -35,6 +42,23 @@ final class PanelDrawer {
 
   int faces() {
     return faces.size();
+  }
+
+  /** Area of a face, in square metres. */
+  double area(int face) {
+    return faces.get(face - 1).area();
+  }
+
+  /** What no panel is larger than in any direction, allowances counted, in metres. */
+  double largest() {
+    double extent = 0;
+    for (Outline face : faces) {
+      Bounds box = face.bounds();
+      extent = Math.max(extent, Math.hypot(box.width(), box.height()));
+    }
+    double allowance =
+        Math.max(cover.seam().allowance(), Math.max(cover.hem().allowance(), cover.topTurnIn()));
+    return Math.ceil(2 * extent + 8 * allowance);
   }
 
   /**
@@ -49,7 +73,34 @@ final class PanelDrawer {
     if (splices.isPresent()) {
       spec = spec.withSplices(splices.get());
     }
-    return Panel.of(faces.get(face - 1), spec);
+    cancellation.goOn("panels were drawn");
+    return Panel.of(faces.get(face - 1), spec, cancellation);
+  }
+
+  /** Works what all panels share, shown on the first face. */
+  void work(Run run) {
+    Outline face = faces.get(0);
+    PanelSpec spec = PanelSpec.of("panel-1", edges);
+    run.worked(
+        "geometry.pattern.notches",
+        "Match notches on the seam of panel 1",
+        steps -> Notches.count(face.edgeLength(1), spec.notchSpacing(), steps));
+    if (face.size() == 3) {
+      run.worked(
+          "geometry.pattern.mitre",
+          "Cloth beyond the tip of panel 1",
+          steps -> CutSize.tip(face, spec, steps));
+    }
+    if (CutSize.holdsFor(face, spec)) {
+      run.worked(
+          "geometry.pattern.width",
+          "Width of panel 1 as cut",
+          steps -> CutSize.width(face, spec, steps));
+      run.worked(
+          "geometry.pattern.height",
+          "Height of panel 1 as cut",
+          steps -> CutSize.height(face, spec, steps));
+    }
   }
 
   private static EdgePlan edges(Cover cover) {

@@ -8,6 +8,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.Series;
 import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobDocument;
@@ -18,6 +19,9 @@ import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -29,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -45,6 +50,7 @@ public final class Run {
 
   private final Job job;
   private final PlanOptions options;
+  private final Done done;
   private final Map<Class<?>, ChapterOf<?>> chapters = new LinkedHashMap<>();
   private final Map<Class<?>, Supplier<? extends List<?>>> planned = new LinkedHashMap<>();
   private final Deque<Chapter> under = new ArrayDeque<>();
@@ -67,21 +73,24 @@ public final class Run {
    * @param chapters the chapters in the order of the work
    */
   public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters) {
-    this(job, options, chapters, Series.alone());
+    this(job, options, chapters, Series.alone(), Done.NOTHING);
   }
 
   /**
-   * Prepares a run that is one of many.
+   * Prepares a run that is one of many, or that goes on from what is done.
    *
-   * @param job the job as it was read
+   * @param job the job, with the evidence of its diary if there is one
    * @param options the terms
    * @param chapters the chapters in the order of the work
    * @param series the terms of one of many plans
+   * @param done what the diary says is done
    */
-  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series) {
+  public Run(
+      Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series, Done done) {
     this.series = series;
     this.job = job;
     this.options = options;
+    this.done = done;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
     assumptions.addAll(job.assumptions());
   }
@@ -132,15 +141,46 @@ public final class Run {
   private void begin(ChapterOf<?> chapter) {
     if (!planned.containsKey(chapter.part())) {
       planned.put(chapter.part(), List::of);
-      planned.put(chapter.part(), within(chapter.chapter(), () -> chapter.start(this)));
+      Optional<? extends Supplier<? extends List<?>>> started =
+          unlessCancelled(chapter.chapter(), () -> chapter.start(this));
+      started.ifPresent(result -> planned.put(chapter.part(), result));
     }
   }
 
   private List<?> result(ChapterOf<?> chapter) {
     Supplier<? extends List<?>> result = planned.getOrDefault(chapter.part(), List::of);
-    List<?> parts = within(chapter.chapter(), result::get);
+    // A search that was begun gives its best so far, also when the run is cancelled.
+    List<?> parts =
+        heard(chapter.chapter(), () -> within(chapter.chapter(), result::get))
+            .<List<?>>map(found -> found)
+            .orElse(List.of());
     planned.put(chapter.part(), () -> parts);
     return parts;
+  }
+
+  /** Begins a chapter; a run that is cancelled begins no more of them. */
+  private <T> Optional<T> unlessCancelled(Chapter chapter, Supplier<T> work) {
+    return heard(
+        chapter,
+        () -> {
+          goOn();
+          return within(chapter, work);
+        });
+  }
+
+  private <T> Optional<T> heard(Chapter chapter, Supplier<T> work) {
+    try {
+      return Optional.of(work.get());
+    } catch (CancellationException e) {
+      stopped.add(chapter);
+      skip(chapter, "the run was cancelled before it was done");
+      return Optional.empty();
+    }
+  }
+
+  /** Ends the chapter under way once the run is cancelled; for loops without a best so far. */
+  public void goOn() {
+    options.cancellation().goOn("a chapter was planned");
   }
 
   private <T> T within(Chapter chapter, Supplier<T> work) {
@@ -155,6 +195,24 @@ public final class Run {
   /** Gives the document. */
   public JobDocument document() {
     return job.document();
+  }
+
+  /** Gives what is done already; nothing for a job without a diary. */
+  public Done done() {
+    return done;
+  }
+
+  /**
+   * Gives the terms of a search: the seed, time limit and switch of the run, unheard.
+   *
+   * @param units work units that it may spend
+   */
+  public Work work(long units) {
+    return new Work(
+        new Budget(units, options.timeLimit()),
+        options.seed(),
+        Progress.NONE,
+        options.cancellation());
   }
 
   /** Gives the terms of the run. */
@@ -216,7 +274,9 @@ public final class Run {
       boolean plain = given.length() <= PLAIN_GIVEN && given.indexOf(',') < 0;
       given = plain ? given + " for " + refused.name() : refused.name() + ": given " + given;
     }
-    return job.fault(path, given, refused.allowed());
+    boolean more = !refused.advice().isEmpty() && !refused.advice().equals(refused.allowed());
+    String allowed = more ? refused.allowed() + "; " + refused.advice() : refused.allowed();
+    return job.fault(path, given, allowed);
   }
 
   /** Notes a fault of the document: the run gives no plan. */

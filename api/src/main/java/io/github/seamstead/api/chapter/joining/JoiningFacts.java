@@ -5,9 +5,18 @@ import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.Optimality;
+import io.github.seamstead.assembly.ring.Fault;
 import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PlacedPiece;
+import io.github.seamstead.assembly.ring.Relabelling;
+import io.github.seamstead.assembly.ring.Seam;
+import io.github.seamstead.assembly.schedule.GanttChart;
+import io.github.seamstead.assembly.schedule.LearningCurve;
+import io.github.seamstead.geometry.markout.MarkOut;
+import io.github.seamstead.geometry.pattern.SeamMatch;
+import java.util.List;
 
 /** The joints and their order as data. */
 final class JoiningFacts {
@@ -20,6 +29,11 @@ final class JoiningFacts {
         .whole("edgesToPrepare", "edges to prepare", j -> j.ring().count().edgesToPrepare())
         .many("pieces", "the panels round the frame", piece(), j -> j.ring().pieces())
         .many("ring", "the joints round the frame", joint(), j -> j.ring().joints())
+        .many(
+            "meetings",
+            "how the edges of each joint meet, in the order of the ring",
+            meeting(),
+            JoiningPart::meetings)
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
         .number("seams_m", "length of all seams", j -> j.seams().metres())
@@ -27,7 +41,45 @@ final class JoiningFacts {
         .maybe("order", "the join order", plan(), JoiningPart::order)
         .maybeNumber(
             "teamLift_kg", "what one team may carry", j -> j.lift().map(l -> l.capacityKg()))
-        .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans());
+        .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans())
+        .maybe("log", "what was joined so far, if anything was", log(), JoiningPart::log)
+        .maybe(
+            "renaming",
+            "a cure that undoes fewer seams by renaming pieces alike",
+            renaming(),
+            JoiningPart::renaming);
+  }
+
+  private static Facts<LogReport> log() {
+    return new Facts<LogReport>()
+        .texts("made", "joints that are made", l -> l.kept().stream().map(Joint::text).toList())
+        .texts("open", "joints still to make", l -> l.open().stream().map(Joint::text).toList())
+        .texts("undo", "seams to undo", l -> l.undo().stream().map(Seam::text).toList())
+        .texts("faults", "what is wrong", l -> l.faults().stream().map(Fault::message).toList())
+        .text("proof", "why no fewer will do", LogReport::proof);
+  }
+
+  private static Facts<Relabelling> renaming() {
+    return new Facts<Relabelling>()
+        .texts("undo", "seams to undo", r -> r.undo().stream().map(Seam::text).toList())
+        .texts(
+            "newNames",
+            "each piece with the place it takes",
+            r ->
+                r.newNames().entrySet().stream()
+                    .map(e -> e.getKey() + " becomes " + e.getValue())
+                    .toList());
+  }
+
+  private static Facts<SeamMatch> meeting() {
+    return new Facts<SeamMatch>()
+        .number("first_m", "the right edge of one panel", SeamMatch::first)
+        .number("second_m", "the left edge of the next", SeamMatch::second)
+        .number("ease_m", "how much longer the first is", SeamMatch::ease)
+        .flag(
+            "notchesMatch",
+            "whether each notch has its mate at the same height",
+            m -> m.notchesMatch(MarkOut.HAND_TOLERANCE));
   }
 
   private static Facts<SeamRun> seam() {
@@ -95,6 +147,15 @@ final class JoiningFacts {
         .flag("closing", "whether it closes the ring", JoinStep::closing);
   }
 
+  private static Facts<GanttChart.Bar> bar() {
+    return new Facts<GanttChart.Bar>()
+        .text("joint", "the joint", b -> b.task().name())
+        .whole("team", "the team that joins it", GanttChart.Bar::lane)
+        .number("start_s", "when it starts", GanttChart.Bar::startSeconds)
+        .number("end_s", "when it is done", GanttChart.Bar::endSeconds)
+        .flag("critical", "whether the end waits for it", GanttChart.Bar::critical);
+  }
+
   static Facts<SchedulePart> schedule() {
     return new Facts<SchedulePart>()
         .number("mean_s", "every seam in its mean time", s -> s.schedule().lengthSeconds())
@@ -102,6 +163,15 @@ final class JoiningFacts {
         .flag("proved", "whether none can be shorter", s -> s.schedule().proved())
         .number("p50_s", "done by then one time in two", s -> s.simulation().p50())
         .number("p80_s", "four times in five", s -> s.simulation().p80())
-        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95());
+        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95())
+        .maybeNumber(
+            "learning_ratio",
+            "what each doubling of the seams leaves of the time of one",
+            s -> s.learning().map(LearningCurve::ratio))
+        .many(
+            "days",
+            "each seam by the clock, in seconds from midnight before the first day",
+            bar(),
+            s -> s.days().map(GanttChart::bars).orElse(List.of()));
   }
 }

@@ -10,10 +10,15 @@ import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanCost;
 import io.github.seamstead.assembly.merge.TeamLift;
+import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.LogReport;
+import io.github.seamstead.geometry.markout.MarkOut;
+import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
 final class JoiningPages {
@@ -25,9 +30,11 @@ final class JoiningPages {
     book.note(
         "Every joint has one name that both its edges carry, with a check mark behind it. Join two"
             + " edges only if name and mark are the same on both.");
-    book.figure(JoinDrawings.map(part.standing()));
-    book.figure(JoinDrawings.map(part.lying()));
+    book.figure(JoinDrawings.map(part.standing(), book.doorFace()));
+    book.figure(JoinDrawings.map(part.lying(), book.doorFace()));
+    meetings(book, part);
     seams(book, part);
+    part.log().ifPresent(log -> made(book, log, part));
     part.order()
         .ifPresent(
             order -> {
@@ -37,6 +44,34 @@ final class JoiningPages {
     schedule.ifPresent(s -> ScheduleSection.write(book, s));
     compare(book, part);
     book.end(Chapter.JOINING);
+  }
+
+  /** Edges that meet: a table only where one is longer than the other. */
+  private static void meetings(BookContext book, JoiningPart part) {
+    boolean equal =
+        part.meetings().stream()
+            .allMatch(
+                m ->
+                    Math.abs(m.ease()) < MarkOut.HAND_TOLERANCE
+                        && m.notchesMatch(MarkOut.HAND_TOLERANCE));
+    if (equal) {
+      book.paragraph("The two edges of every joint are equally long, and their notches meet.");
+      return;
+    }
+    Words w = book.words();
+    Table table =
+        new Table(
+            "Edges that meet", "joint", "#right edge", "#left edge", "#to ease in", "notches");
+    for (int i = 0; i < part.meetings().size(); i++) {
+      SeamMatch m = part.meetings().get(i);
+      table.row(
+          part.ring().joints().get(i).mark().text(),
+          w.length(m.first()),
+          w.length(m.second()),
+          w.error(Math.abs(m.ease())),
+          m.notchesMatch(MarkOut.HAND_TOLERANCE) ? "meet" : "differ: go by the ends");
+    }
+    book.table(table);
   }
 
   private static void order(BookContext book, MergePlan order, Optional<TeamLift> lift) {
@@ -99,6 +134,35 @@ final class JoiningPages {
                     (o.proved() ? "Proved best: " : "Best found: ")
                         + o.method()
                         + (o.proved() ? "." : ", at most " + w.percent(o.gapRatio()) + " off.")));
+  }
+
+  /** What stands already, what of it is wrong, and that the order is that of the rest. */
+  private static void made(BookContext book, LogReport log, JoiningPart part) {
+    book.heading("What is joined");
+    book.paragraph(
+        log.kept().isEmpty()
+            ? "No joint stands yet that may stay."
+            : "These joints stand: "
+                + log.kept().stream().map(Joint::text).collect(Collectors.joining("; "))
+                + ".");
+    log.faults().forEach(fault -> book.note(fault.message()));
+    if (!log.undo().isEmpty()) {
+      book.paragraph(log.proof());
+    }
+    part.renaming()
+        .ifPresent(
+            r ->
+                book.note(
+                    "Or undo "
+                        + r.undo().size()
+                        + " and write new names on pieces alike: "
+                        + r.newNames().entrySet().stream()
+                            .map(e -> e.getKey() + " becomes " + e.getValue())
+                            .collect(Collectors.joining(", "))
+                        + "."));
+    if (log.open().isEmpty()) {
+      book.paragraph("Every joint of the ring is made.");
+    }
   }
 
   /** Every seam by its place in the work; those of the ring follow in their own order. */

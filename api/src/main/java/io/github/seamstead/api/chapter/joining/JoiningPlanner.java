@@ -18,15 +18,18 @@ import io.github.seamstead.assembly.merge.Limits;
 import io.github.seamstead.assembly.merge.Objective;
 import io.github.seamstead.assembly.merge.PlanResult;
 import io.github.seamstead.assembly.merge.TeamLift;
+import io.github.seamstead.assembly.ring.JoinLog;
+import io.github.seamstead.assembly.ring.LogEntry;
+import io.github.seamstead.assembly.ring.LogReport;
+import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.JointMap;
+import io.github.seamstead.assembly.ring.JointMark;
 import io.github.seamstead.assembly.ring.Load;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
+import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +62,12 @@ final class JoiningPlanner {
   private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {
     Optional<TeamLift> lift = lift(run, stated);
     io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated, lift);
-    PlanResult result = order(ring, options);
+    List<LogEntry> log = run.done().seams();
+    Optional<LogReport> report =
+        log.isEmpty() ? Optional.empty() : Optional.of(JoinLog.verify(ring, log));
+    report.ifPresent(r -> wrong(run, r));
+    PlanResult result =
+        report.isPresent() ? rest(ring, report.get(), options) : order(ring, options);
     result.plan().ifPresent(plan -> run.cautions(Chapter.JOINING, plan.cautions()));
     lift.ifPresent(team -> run.caution(Chapter.JOINING, team.caution()));
     result
@@ -70,6 +78,11 @@ final class JoiningPlanner {
                     "assembly.merge.handledmass",
                     "The mass handled over all joints",
                     steps -> HandledMass.of(plan, steps)));
+    String first = ring.joints().get(0).mark().name();
+    run.worked(
+        "assembly.ring.check",
+        "The check behind the joint's name " + first,
+        steps -> JointMark.check(first, steps));
     SeamBill seams = SeamPlanner.bill(cover, stated, ring);
     run.worked("assembly.fixings.seams", "Length of all seams", seams::metres);
     double pace =
@@ -78,6 +91,7 @@ final class JoiningPlanner {
             / seams.metres(SeamKind.RING);
     return new JoiningPart(
         ring,
+        meetings(cover.panels()),
         seams,
         pace,
         JointMap.of(ring, View.AS_IT_STANDS),
@@ -85,7 +99,35 @@ final class JoiningPlanner {
         result.plan(),
         lift,
         JoinPlanner.compare(ring, options),
-        options);
+        options,
+        report,
+        report.flatMap(r -> Relabelling.of(ring, r)));
+  }
+
+  /** Names each seam that is to be undone: the cover cannot be finished over it. */
+  private static void wrong(Run run, LogReport report) {
+    report.faults().forEach(f -> run.unmet(Chapter.JOINING, f.message()));
+  }
+
+  /** The rest within the limits; if no order keeps them, groups are dragged instead of carried. */
+  private static PlanResult rest(
+      PieceRing ring, LogReport report, io.github.seamstead.assembly.merge.PlanOptions options) {
+    if (report.open().isEmpty()) {
+      return new PlanResult(Optional.empty(), "all joints are made");
+    }
+    PlanResult within = JoinPlanner.replan(ring, report, options);
+    return within.plan().isPresent()
+        ? within
+        : JoinPlanner.replan(ring, report, options.with(Limits.NONE));
+  }
+
+  /** How the right edge of each panel meets the left edge of the next, round the ring. */
+  private static List<SeamMatch> meetings(List<Panel> panels) {
+    List<SeamMatch> meetings = new ArrayList<>();
+    for (int i = 0; i < panels.size(); i++) {
+      meetings.add(SeamMatch.between(panels.get(i), panels.get((i + 1) % panels.size())));
+    }
+    return meetings;
   }
 
   /**
@@ -131,11 +173,6 @@ final class JoiningPlanner {
         .with(times)
         .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
         .withTeams(teams)
-        .searching(
-            new Work(
-                Budget.ofWork(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES),
-                run.options().seed(),
-                Progress.NONE,
-                run.options().cancellation()));
+        .searching(run.work(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES));
   }
 }

@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.layout;
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.layout.Shortfall;
+import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.geometry.layout.StockUse;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.Locale;
@@ -23,13 +24,30 @@ final class LayoutFacts {
             l -> l.result().stopped().map(LayoutFacts::word))
         .number("density_ratio", "cloth in pieces over cloth used", l -> l.result().density())
         .number("usedLength_m", "length used, all together", l -> l.result().usedLength())
+        .number(
+            "lengthBound_m",
+            "no layout on the sheets and rolls used has less",
+            l -> l.result().lengthBound())
         .number("cost", "cost of what is used, in the money stated", l -> l.result().cost())
         .number("objective", "the value that was made small", l -> l.result().objectiveValue())
         .number("lowerBound", "no layout has less", l -> l.result().lowerBound())
         .number("gap_ratio", "how far the value is from the bound", l -> l.result().gap())
         .text("workUsed", "placements tried", l -> Long.toString(l.result().workUsed()))
         .many("used", "each sheet and roll used", use(), l -> l.result().used())
-        .many("unplaced", "pieces that found no place", shortfall(), l -> l.result().unplaced());
+        .many("unplaced", "pieces that found no place", shortfall(), l -> l.result().unplaced())
+        .maybe(
+            "furtherStock",
+            "what takes the pieces left over, found by laying them on it",
+            need(),
+            l -> l.result().furtherStock());
+  }
+
+  private static Facts<StockNeed> need() {
+    return new Facts<StockNeed>()
+        .text("stock", "more of which stock", StockNeed::stockId)
+        .whole("items", "how many further sheets, or rolls begun", StockNeed::items)
+        .number("length_m", "for a roll: how much of it; for sheets 0", StockNeed::length)
+        .number("cost", "what it costs, in the money stated; 0 without a price", StockNeed::cost);
   }
 
   private static Facts<StockUse> use() {

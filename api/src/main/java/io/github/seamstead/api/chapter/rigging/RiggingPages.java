@@ -28,7 +28,7 @@ final class RiggingPages {
     csv.add(List.of("item", "unit", "needed", "packs", "pack_size"));
     for (ShoppingItem item : part.shopping().items()) {
       table.row(
-          item.name(),
+          book.words().said(item.name()),
           Numbers.significant(item.withSpare(), 4) + "\u00a0" + item.unit(),
           Integer.toString(item.packs()),
           Numbers.significant(item.packSize(), 6));
@@ -58,6 +58,7 @@ final class RiggingPages {
           Integer.toString(part.seams().fixings(kind, pattern)));
     }
     book.table(seams);
+    through(book, part);
     part.glue()
         .ifPresent(
             glue ->
@@ -73,6 +74,37 @@ final class RiggingPages {
             + book.words().length(part.pegs().spacingMetres())
             + " apart.");
     book.end(Chapter.FIXINGS);
+  }
+
+  private static void through(BookContext book, FixingsPart part) {
+    Words w = book.words();
+    StackPart through = part.through();
+    String layers =
+        through.stack().layers()
+            + " layers, "
+            + w.small(through.stack().thicknessMetres())
+            + " thick together";
+    through
+        .leastLeg()
+        .ifPresent(
+            leg ->
+                book.paragraph(
+                    "A leg must be "
+                        + w.small(leg)
+                        + " long or longer for a seam of "
+                        + layers
+                        + ". Where seams and hem meet there are more layers: try the thickest place"
+                        + " on scraps first."));
+    through
+        .thread()
+        .ifPresent(
+            thread ->
+                book.paragraph(
+                    "The stitches of all seams, through "
+                        + layers
+                        + ", take "
+                        + w.length(thread)
+                        + " of thread, needle and bobbin together, without ends."));
   }
 
   static void handling(BookContext book, HandlingPart part) {
@@ -96,14 +128,16 @@ final class RiggingPages {
     lift.row("the whole cover", w.mass(part.bundle().massKg()));
     lift.row("one person at most, in this posture", w.mass(part.lift().onePersonKg()));
     lift.row(
-        "rolled on " + w.length(2) + " length, across",
-        w.range(part.bundle().rollDiameterMetres(2, Packing.ROLLED), w::small));
+        "rolled on " + w.length(HandlingPart.ROLL_LENGTH) + " length, across",
+        w.range(
+            part.bundle().rollDiameterMetres(HandlingPart.ROLL_LENGTH, Packing.ROLLED), w::small));
     book.table(lift);
     book.heading("Raising with ropes");
     Table pull = new Table("The ropes", "what", "#value");
     pull.row("ropes over the top", Integer.toString(part.pull().ropes()));
-    pull.row("pull to raise, each rope", force(part.pull().raiseNewtons() / part.pull().ropes()));
-    pull.row("pull to hold, each rope", force(part.holdNewtons() / part.pull().ropes()));
+    pull.row("pull to raise, each rope", w.force(part.pull().raiseNewtons() / part.pull().ropes()));
+    pull.row("pull to hold, each rope", w.force(part.holdNewtons() / part.pull().ropes()));
+    pull.row("force on the top of the frame", w.force(part.pull().apexNewtons()));
     pull.row("people on the ropes", Integer.toString(part.pull().people()));
     part.tackle()
         .ifPresent(
@@ -113,13 +147,32 @@ final class RiggingPages {
                   Integer.toString(tackle.parts()));
               pull.row(
                   "pull on each tackle",
-                  force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
+                  w.force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
             });
+    part.rope().ifPresent(rope -> rope(w, pull, rope));
     pull.row("length of each rope", w.length(part.zone().ropeMetres()));
     pull.row("nobody nearer than, from the centre", w.length(part.zone().radiusMetres()));
     book.table(pull);
     book.note(part.wind().text());
     book.end(Chapter.HANDLING);
+  }
+
+  private static void rope(Words w, Table table, RopePart rope) {
+    table.row(
+        rope.strength().fibre().label()
+            + " rope of "
+            + w.small(rope.strength().diameterMetres())
+            + ", what it may carry with a knot",
+        w.force(rope.strength().workingNewtons()));
+    table.row("is that enough?", rope.holds() ? "yes" : "no, take a thicker one");
+    table.row(
+        "the same rope breaks at, by two rules that disagree",
+        w.force(rope.strength().breakingNewtons())
+            + " or "
+            + w.force(rope.strength().rivalBreakingNewtons()));
+    rope.coils()
+        .ifPresent(
+            coils -> table.row("coils to cut the ropes from", Integer.toString(coils.rolls())));
   }
 
   static void anchoring(BookContext book, AnchoringPart part) {
@@ -129,19 +182,27 @@ final class RiggingPages {
         "This page screens; it certifies nothing. Its coefficients are for simple forms: "
             + screen.coefficients().limits());
     Table table = new Table("Wind on the whole and on each peg", "what", "#value");
-    table.row(
-        "design gust",
-        BookContext.number(screen.pressure().gustMetresPerSecond(), 1) + "\u00a0m/s");
-    table.row("velocity pressure", BookContext.number(screen.pressure().pascals(), 0) + "\u00a0Pa");
+    table.row("design gust", w.speed(screen.pressure().gustMetresPerSecond()));
+    part.peak()
+        .ifPresent(
+            peak ->
+                table.row(
+                    "raised from a mean of "
+                        + w.speed(peak.basicMetresPerSecond())
+                        + ", terrain "
+                        + peak.terrain().label()
+                        + ", by",
+                    BookContext.number(
+                        screen.pressure().gustMetresPerSecond() / peak.basicMetresPerSecond(), 2)));
+    table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
     table.row(
         "the same with air of "
-            + BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3)
-            + " kg/m³",
-        BookContext.number(screen.pressure().rivalPascals(), 0) + "\u00a0Pa");
-    table.row("drag, sideways", force(screen.dragNewtons()));
-    table.row("uplift", force(screen.upliftNewtons()));
+            + w.said(BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
+        w.pressure(screen.pressure().rivalPascals()));
+    table.row("drag, sideways", w.force(screen.dragNewtons()));
+    table.row("uplift", w.force(screen.upliftNewtons()));
     table.row("pegs", Integer.toString(screen.pegs()));
-    table.row("pull on each peg, factored", force(screen.pegPullNewtons()));
+    table.row("pull on each peg, factored", w.force(screen.pegPullNewtons()));
     table.row("angle of the pull above the ground", w.angle(screen.pullAngleRadians()));
     table.row("ballast that would do instead", w.mass(part.ballast().massKg()));
     book.table(table);
@@ -149,8 +210,8 @@ final class RiggingPages {
     Table ropes = new Table("Ropes of the edge, if you set them", "what", "#value");
     ropes.row(
         "rope along the hem, dip a tenth of the pegs' distance",
-        force(part.hemRope().tensionNewtons()));
-    ropes.row("guy rope from each corner, 45 degrees", force(part.guy().tensionNewtons()));
+        w.force(part.hemRope().tensionNewtons()));
+    ropes.row("guy rope from each corner, 45 degrees", w.force(part.guy().tensionNewtons()));
     book.table(ropes);
     book.heading("Air and water");
     Table air = new Table("Openings", "what", "#value");
@@ -182,11 +243,5 @@ final class RiggingPages {
             + " moves, and write the pulls under site, pegs. What a peg may be asked to hold is not"
             + " half of the lowest pull: with few tests that scatter it is far less, and half of"
             + " that again on wet or thawing ground. The plan works it out from the pulls.");
-  }
-
-  private static String force(double newtons) {
-    return newtons >= 10_000
-        ? BookContext.number(newtons / 1000, 1) + "\u00a0kN"
-        : BookContext.number(newtons, 0) + "\u00a0N";
   }
 }

@@ -53,6 +53,7 @@ public final class SoilPlanner {
     }
     List<SoilPart> soils = new ArrayList<>();
     for (int i = 0; i < samples.size(); i++) {
+      run.goOn();
       SoilSample sample = samples.get(i);
       String path = "$.soils[" + i + "]";
       run.attempt(path, () -> assess(run, sample)).ifPresent(soils::add);
@@ -91,6 +92,7 @@ public final class SoilPlanner {
                     shrinkage(bar)::ratio));
     Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
     run.cautions(Chapter.SOIL, floor.cautions());
+    run.goOn();
     List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
     return new SoilPart(sample, finding, component, floor, next);
   }
