@@ -14,7 +14,8 @@ import java.util.random.RandomGenerator;
 /**
  * The results of a model at the points of a design, and the indices that follow from them.
  *
- * <p>With f the model, m its mean and V its variance, over N points:
+ * <p>With f the model, m its mean and V its variance, over N points and the two samples that the
+ * index compares, so that their chance spread cancels:
  *
  * <pre>
  * S_i = sum (f(B) - m) (f(AB_i) - f(A)) / (N V)
@@ -95,7 +96,7 @@ public final class SensitivityRuns {
    * @return in the square of the unit of the result, 0 or more
    */
   public double variance() {
-    return variance(all());
+    return variance(a, b, all());
   }
 
   private int[] all() {
@@ -104,15 +105,21 @@ public final class SensitivityRuns {
     return all;
   }
 
-  private double variance(int[] points) {
-    double mean = 0;
-    for (int i : points) {
-      mean += (a[i] + b[i]) / 2;
-    }
-    mean /= points.length;
+  /** The mean over two samples, at some of the points. */
+  private static double mean(double[] one, double[] other, int[] points) {
     double sum = 0;
     for (int i : points) {
-      sum += (a[i] - mean) * (a[i] - mean) + (b[i] - mean) * (b[i] - mean);
+      sum += one[i] + other[i];
+    }
+    return sum / (2 * points.length);
+  }
+
+  /** The variance over two samples, at some of the points. */
+  private static double variance(double[] one, double[] other, int[] points) {
+    double mean = mean(one, other, points);
+    double sum = 0;
+    for (int i : points) {
+      sum += (one[i] - mean) * (one[i] - mean) + (other[i] - mean) * (other[i] - mean);
     }
     return sum / (2 * points.length);
   }
@@ -128,11 +135,7 @@ public final class SensitivityRuns {
 
   /** The mean of {@code (f(B) - m) (f(AB) - f(A))}, at some of the points. */
   private double together(double[] mix, int[] points) {
-    double mean = 0;
-    for (int i : points) {
-      mean += (a[i] + b[i]) / 2;
-    }
-    mean /= points.length;
+    double mean = mean(b, mix, points);
     double sum = 0;
     for (int i : points) {
       sum += (b[i] - mean) * (mix[i] - a[i]);
@@ -158,7 +161,8 @@ public final class SensitivityRuns {
    */
   @Calculation("shared.sensitivity.first")
   public double first(int group, Steps steps) {
-    if (!moves()) {
+    double variance = variance(b, mixed[group], all());
+    if (!moves() || variance <= 0) {
       return 0;
     }
     double together = together(mixed[group], all());
@@ -166,9 +170,9 @@ public final class SensitivityRuns {
         .step("S", "first-order index")
         .formula("c / V")
         .with("c", product(together, steps), "")
-        .with("V", variance(steps), "")
+        .with("V", shown(variance, steps), "")
         .from(SALTELLI)
-        .gives(together / variance(), "");
+        .gives(together / variance, "");
   }
 
   /**
@@ -180,7 +184,8 @@ public final class SensitivityRuns {
    */
   @Calculation("shared.sensitivity.total")
   public double total(int group, Steps steps) {
-    if (!moves()) {
+    double variance = variance(a, mixed[group], all());
+    if (!moves() || variance <= 0) {
       return 0;
     }
     double apart = apart(a, mixed[group], all());
@@ -188,16 +193,16 @@ public final class SensitivityRuns {
         .step("T", "total index")
         .formula("d_A / (2 * V)")
         .with("d_A", square(apart, steps), "")
-        .with("V", variance(steps), "")
+        .with("V", shown(variance, steps), "")
         .from(JANSEN)
-        .gives(apart / (2 * variance()), "");
+        .gives(apart / (2 * variance), "");
   }
 
-  private double variance(Steps steps) {
+  private static double shown(double variance, Steps steps) {
     return steps
-        .step("V", "variance of the result over both samples")
+        .step("V", "variance of the result over the two samples compared")
         .note("mean square of the result less its mean, in the square of its unit")
-        .gives(variance(), "");
+        .gives(variance, "");
   }
 
   private static double square(double apart, Steps steps) {
@@ -226,10 +231,11 @@ public final class SensitivityRuns {
       double[] firsts = new double[RESAMPLES];
       double[] totals = new double[RESAMPLES];
       for (int r = 0; r < RESAMPLES && moves(); r++) {
-        double variance = variance(resamples[r]);
-        if (variance > 0) {
-          firsts[r] = together(mixed[group], resamples[r]) / variance;
-          totals[r] = apart(a, mixed[group], resamples[r]) / (2 * variance);
+        double second = variance(b, mixed[group], resamples[r]);
+        double third = variance(a, mixed[group], resamples[r]);
+        if (second > 0 && third > 0) {
+          firsts[r] = together(mixed[group], resamples[r]) / second;
+          totals[r] = apart(a, mixed[group], resamples[r]) / (2 * third);
         }
       }
       indices.add(
