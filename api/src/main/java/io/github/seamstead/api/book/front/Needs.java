@@ -7,7 +7,9 @@ import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What has to be bought, with what it costs where the job states a price.
@@ -43,6 +45,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
                             ? desk.sizes().length(more.length())
                             : more.items() + " more",
                         "first: nothing is cut before")));
+    bars(desk, lines, unpriced);
+    ropes(desk, lines, unpriced);
     if (desk.plan().floor().isPresent()) {
       priced +=
           desk.plan().floor().get().orders().map(o -> loose(desk, o, lines, unpriced)).orElse(0.0);
@@ -51,6 +55,41 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
         .fixings()
         .ifPresent(f -> f.shopping().items().forEach(item -> fixing(desk, item, lines, unpriced)));
     return new Needs(List.copyOf(lines), priced, List.copyOf(unpriced));
+  }
+
+  /** The bars that the members of the frame are sawn from. */
+  private static void bars(Desk desk, List<Line> lines, List<String> unpriced) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    desk.plan()
+        .frame()
+        .flatMap(f -> f.bars())
+        .ifPresent(
+            plan ->
+                plan.bars()
+                    .forEach(
+                        bar ->
+                            counts.merge(
+                                desk.sizes().length(bar.stock().length()),
+                                bar.times(),
+                                Integer::sum)));
+    counts.forEach((length, count) -> lines.add(new Line("bars of " + length, Integer.toString(count), "")));
+    if (!counts.isEmpty()) {
+      unpriced.add("bars");
+    }
+  }
+
+  /** The ropes over the top; a model is set over its frame by hand. */
+  private static void ropes(Desk desk, List<Line> lines, List<String> unpriced) {
+    if (!desk.sizes().isModel()) {
+      desk.plan()
+          .handling()
+          .ifPresent(
+              h -> {
+                String each = h.pull().ropes() + " × " + desk.sizes().rough(h.zone().ropeMetres());
+                lines.add(new Line("rope to raise it", each, "at least"));
+                unpriced.add("rope");
+              });
+    }
   }
 
   private static double loose(

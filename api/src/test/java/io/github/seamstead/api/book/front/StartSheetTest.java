@@ -40,7 +40,7 @@ class StartSheetTest {
     assertThat(text)
         .contains("240\u00a0mm")
         .contains("107\u00a0g")
-        .contains("ten times as large")
+        .contains("10 times as large")
         .contains("2.400\u00a0m");
     assertThat(text).doesNotContain("pegs 5").doesNotContain("The weeks");
   }
