@@ -113,7 +113,6 @@ public record FrameMeasures(
     return acrossCorners < LEAST_SHELTER;
   }
 
-
   /**
    * Gives the angle by which a plate across a hip is bent from flat, {@code pi - hipDihedral}.
    *
