@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashSet;
@@ -77,7 +78,7 @@ public final class BookFolder implements AutoCloseable {
           "given " + folder + ", in which this program was started; must be a folder of its own");
     }
     for (Path input : inputs) {
-      if (resolved(input).startsWith(target)) {
+      if (liesIn(input, target)) {
         return Optional.of(
             "given "
                 + folder
@@ -141,6 +142,15 @@ public final class BookFolder implements AutoCloseable {
   }
 
   /** The path with every link followed, as far as it exists. */
+  private static boolean liesIn(Path input, Path target) throws IOException {
+    try {
+      return resolved(input).startsWith(target);
+    } catch (NoSuchFileException e) {
+      // The name of a pipe, such as the standard input's, leads to no place in a folder.
+      return false;
+    }
+  }
+
   private static Path resolved(Path path) throws IOException {
     Path whole = path.toAbsolutePath();
     Path there = whole;

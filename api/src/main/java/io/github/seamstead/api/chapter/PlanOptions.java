@@ -18,8 +18,8 @@ import java.util.Set;
  * @param timeLimit how long each search may take at most, if there is a limit; a search that it
  *     ends gives its best so far, which then depends on the speed of the machine
  * @param progress who hears how far the run is
- * @param cancellation the switch that makes searches stop with their best so far; the copies that
- *     the {@code with} methods make share it
+ * @param cancellation the switch that makes searches stop with their best so far and leaves out the
+ *     chapters that were not done; the copies that the {@code with} methods make share it
  */
 public record PlanOptions(
     int effort,

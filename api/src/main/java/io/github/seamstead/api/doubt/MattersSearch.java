@@ -45,8 +45,7 @@ public final class MattersSearch {
   private final SensitivityDesign.Samples samples;
   private int runs;
 
-  private MattersSearch(
-      DoubtModel model, MattersOptions options, Executor executor, int ahead) {
+  private MattersSearch(DoubtModel model, MattersOptions options, Executor executor, int ahead) {
     this.model = model;
     this.options = options;
     this.executor = executor;
@@ -200,7 +199,8 @@ public final class MattersSearch {
     double[][] mixed = new double[model.doubts().size()][];
     for (int d = 0; d < mixed.length; d++) {
       int doubt = d;
-      mixed[d] = values(measure, there.stream().map(i -> points.get(i).mixed().get(doubt)).toList());
+      mixed[d] =
+          values(measure, there.stream().map(i -> points.get(i).mixed().get(doubt)).toList());
     }
     return new SensitivityRuns(a, b, mixed, options.seed());
   }
@@ -247,8 +247,7 @@ public final class MattersSearch {
     List<Influence> influences = new ArrayList<>();
     for (int d = 0; d < model.doubts().size(); d++) {
       Doubt doubt = model.doubts().get(d);
-      Spread alone = 
-          Spread.of(values(measure, ends.get(d)), weighed.planned(), ends.get(d).size());
+      Spread alone = Spread.of(values(measure, ends.get(d)), weighed.planned(), ends.get(d).size());
       boolean great = weighed.greatest().contains(d);
       influences.add(
           new Influence(

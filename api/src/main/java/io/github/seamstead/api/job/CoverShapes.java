@@ -166,120 +166,6 @@ final class CoverShapes {
     return s.makes(v -> new Lining(v.get(fabric), v.get(airGap), v.get(allowance)));
   }
 
-  static Shape<Fixings> fixings() {
-    Shape<Fixings> s = Shape.of(Fixings.class, "what holds seams and hem");
-    Shape.Key<FixingMethod> method =
-        s.assumed(
-            "method",
-            Kinds.choice(FixingMethod.class, FixingMethod::word),
-            "what holds a seam",
-            FixingMethod.STAPLES,
-            "staples",
-            "common practice: plier stapler on coated fabric");
-    Shape.Key<Double> spacing =
-        s.assumed(
-            "spacing",
-            Quantities.length("mm", 2, 1000),
-            "distance between fixings along a seam",
-            0.04,
-            "40 mm",
-            "common practice: clinched staples in coated fabric");
-    Shape.Key<Integer> rows =
-        s.assumed(
-            "rows",
-            Kinds.count(1, 6),
-            "rows of fixings in a seam",
-            1,
-            "1",
-            "common practice: one row along each seam");
-    Shape.Key<Integer> packSize =
-        s.assumed(
-            "packSize", Kinds.count(1, 100000), "fixings in a pack", 1000, "1000", "a usual pack");
-    Shape.Key<Double> adhesiveBead =
-        s.optional(
-            "adhesiveBead",
-            Quantities.length("mm", 1, 30),
-            "diameter of the bead of adhesive along each seam");
-    Shape.Key<Double> cartridge =
-        s.assumed(
-            "cartridge",
-            Quantities.of(Dimension.VOLUME, "ml", 10, 5000),
-            "volume of adhesive in a cartridge",
-            310e-6,
-            "310 ml",
-            "a usual cartridge");
-    Shape.Key<Adhesive> adhesive =
-        s.optional("adhesive", AdhesiveShapes.adhesive(), "what the maker of the adhesive states");
-    Shape.Key<Double> spare =
-        s.assumed(
-            "spare",
-            Quantities.ratio(0, 1),
-            "spare fixings and adhesive",
-            0.1,
-            "10 %",
-            "common practice: bent staples and half-used cartridges");
-    return s.makes(
-        v ->
-            new Fixings(
-                v.get(method),
-                v.get(spacing),
-                v.get(rows),
-                v.get(packSize),
-                v.find(adhesiveBead),
-                v.get(cartridge),
-                v.find(adhesive),
-                v.get(spare)));
-  }
-
-  static Shape<Joining> joining() {
-    Shape<Joining> s = Shape.of(Joining.class, "how the crew joins");
-    Shape.Key<Double> quickestSeam =
-        s.assumed(
-            "quickestSeam",
-            Quantities.of(Dimension.TIME, "min", 0.1, 600),
-            "shortest time to join one seam",
-            7 * 60.0,
-            "7 min",
-            "common practice: 8 to 10 minutes to staple one seam of a shelter, less on a good day");
-    Shape.Key<Double> usualSeam =
-        s.assumed(
-            "usualSeam",
-            Quantities.of(Dimension.TIME, "min", 0.1, 600),
-            "usual time to join one seam",
-            9 * 60.0,
-            "9 min",
-            "common practice: 8 to 10 minutes to staple one seam of a shelter");
-    Shape.Key<Double> slowestSeam =
-        s.assumed(
-            "slowestSeam",
-            Quantities.of(Dimension.TIME, "min", 0.1, 600),
-            "longest time to join one seam",
-            15 * 60.0,
-            "15 min",
-            "common practice: 8 to 10 minutes to staple one seam of a shelter, more with a jam or a"
-                + " redo");
-    Shape.Key<Double> liftLimit =
-        s.assumed(
-            "liftLimit",
-            Quantities.of(Dimension.MASS, "kg", 1, 100),
-            "the most that one person may handle; a lower limit of the lifting equation goes first",
-            23.0,
-            "23 kg",
-            "revised NIOSH lifting equation: load constant under ideal conditions");
-    s.rule(
-        (v, faults) -> {
-          if (!(v.get(quickestSeam) <= v.get(usualSeam)
-              && v.get(usualSeam) <= v.get(slowestSeam))) {
-            faults.note(
-                "", "seam times that fall", "must have quickestSeam <= usualSeam <= slowestSeam");
-          }
-        });
-    return s.makes(
-        v ->
-            new Joining(
-                v.get(quickestSeam), v.get(usualSeam), v.get(slowestSeam), v.get(liftLimit)));
-  }
-
   static Shape<Cover> cover() {
     Shape<Cover> s = Shape.of(Cover.class, "the cover over the frame");
     Shape.Key<Fabric> fabric = s.required("fabric", fabric(), "what the cover is made of");
@@ -299,8 +185,9 @@ final class CoverShapes {
     Shape.Key<Cap> cap = s.optional("cap", cap(), "the cap over the opening at the top");
     Shape.Key<Skirt> skirt = s.optional("skirt", skirt(), "the strip on the ground round the base");
     Shape.Key<Lining> lining = s.optional("lining", lining(), "the lining inside the frame");
-    Shape.Key<Fixings> fixings = s.optional("fixings", fixings(), "what holds seams and hem");
-    Shape.Key<Joining> joining = s.optional("joining", joining(), "how the crew joins");
+    Shape.Key<Fixings> fixings =
+        s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
+    Shape.Key<Joining> joining = s.optional("joining", JoinShapes.joining(), "how the crew joins");
     Shape.Key<Double> spliceLap =
         s.assumed(
             "spliceLap",

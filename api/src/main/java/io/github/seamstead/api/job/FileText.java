@@ -34,6 +34,15 @@ final class FileText {
     return content;
   }
 
+  /** Reads a whole stream that is not too large. */
+  static byte[] bytes(InputStream in) throws IOException {
+    byte[] content = in.readNBytes((int) JobReader.LARGEST_BYTES + 1);
+    if (content.length > JobReader.LARGEST_BYTES) {
+      throw fault("a text without an end", "must be at most " + JobReader.LARGEST_BYTES + " bytes");
+    }
+    return content;
+  }
+
   private static JobFaultsException tooLarge(Path file, String size) {
     return fault(
         file.getFileName() + " of " + size,

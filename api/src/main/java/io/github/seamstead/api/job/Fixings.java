@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param cartridge volume of adhesive in a cartridge, in cubic metres
  * @param adhesive what the maker of the adhesive states, if stated
  * @param spare spare fixings and adhesive, as a part of one
+ * @param through what a fixing goes through, if stated
  */
 public record Fixings(
     FixingMethod method,
@@ -22,4 +23,5 @@ public record Fixings(
     Optional<Double> adhesiveBead,
     double cartridge,
     Optional<Adhesive> adhesive,
-    double spare) {}
+    double spare,
+    Optional<SeamLayers> through) {}

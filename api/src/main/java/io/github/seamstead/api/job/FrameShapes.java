@@ -216,6 +216,8 @@ final class FrameShapes {
             0.02,
             "20 mm",
             "common practice: what a hem and stretch take up on a shelter of this size");
+    Shape.Key<SurveyTape> tape =
+        s.optional("tape", TapeShapes.tape(), "the tape, to correct the taped distances");
     return s.makes(
         v ->
             new SurveyReadings(
@@ -224,7 +226,8 @@ final class FrameShapes {
                 v.get(plumbs),
                 v.get(uncertainty),
                 v.get(heightUncertainty),
-                v.get(tolerance)));
+                v.get(tolerance),
+                v.find(tape)));
   }
 
   static Shape<Frame> frame() {

@@ -1,5 +1,7 @@
 package io.github.seamstead.api.job;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
 
 /**
@@ -23,6 +25,18 @@ public final class JobReader {
    */
   public static Job read(Path file) {
     return parse(FileText.bytes(file));
+  }
+
+  /**
+   * Reads a document from a stream, such as the standard input, up to its end.
+   *
+   * @param utf8 gives a JSON text in UTF-8; not closed
+   * @return the job
+   * @throws JobFaultsException with all faults, if there are any; also if the text is too large
+   * @throws IOException if the stream cannot be read
+   */
+  public static Job read(InputStream utf8) throws IOException {
+    return parse(FileText.bytes(utf8));
   }
 
   /**

@@ -45,7 +45,7 @@ sealed interface Json {
   record Num(int line, double value) implements Json {
     @Override
     public String quoted() {
-      return Numbers.plain(value);
+      return Numbers.exact(value);
     }
   }
 

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The frame as it was taped.
@@ -12,6 +13,7 @@ import java.util.List;
  * @param heightUncertainty standard uncertainty of a height or plumb offset that states none, in
  *     metres
  * @param tolerance the worst misfit that a template may have on a face, in metres
+ * @param tape the tape and how it was held, if stated
  */
 public record SurveyReadings(
     List<TapedDistance> distances,
@@ -19,7 +21,8 @@ public record SurveyReadings(
     List<PlumbReading> plumbs,
     double uncertainty,
     double heightUncertainty,
-    double tolerance) {
+    double tolerance,
+    Optional<SurveyTape> tape) {
 
   /**
    * Copies the lists.
@@ -31,6 +34,8 @@ public record SurveyReadings(
    * @param heightUncertainty standard uncertainty of a height or plumb offset that states none, in
    *     metres
    * @param tolerance the worst misfit that a template may have on a face, in metres
+   * @param tape the tape and how it was held, if stated
+   * @param tape the tape and how it was held, if stated
    */
   public SurveyReadings {
     distances = List.copyOf(distances);

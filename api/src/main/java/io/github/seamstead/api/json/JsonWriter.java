@@ -46,7 +46,7 @@ public final class JsonWriter {
       if (!Double.isFinite(d)) {
         throw new IllegalArgumentException("JSON number: given " + d + ", must be finite");
       }
-      out.append(Numbers.plain(d));
+      out.append(Numbers.exact(d));
     } else if (value instanceof Optional<?> o && o.isPresent()) {
       value(o.get(), depth);
     } else {

@@ -9,6 +9,7 @@ import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.Pipe;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
@@ -218,6 +219,29 @@ class BookFolderTest {
   void aLinkThatLeadsNowhereIsRefused() throws IOException {
     Path link = Files.createSymbolicLink(above.resolve("link"), above.resolve("gone"));
     assertThat(BookFolder.refusal(link)).get().asString().contains("leads nowhere");
+  }
+
+  @Test
+  void anInputFromAPipeLiesInNoFolder() throws IOException {
+    Path open = Path.of("/proc/self/fd");
+    assumeTrue(Files.isDirectory(open), "the system shows open files under another name");
+    Pipe pipe = Pipe.open();
+    try (var files = Files.list(open)) {
+      Path name = files.filter(BookFolderTest::isPipe).findFirst().orElseThrow();
+      assertThat(BookFolder.refusal(above.resolve("new"), name)).isEmpty();
+    } finally {
+      pipe.sink().close();
+      pipe.source().close();
+    }
+  }
+
+  private static boolean isPipe(Path file) {
+    try {
+      return Files.readSymbolicLink(file).toString().startsWith("pipe:");
+    } catch (IOException e) {
+      // It was closed while the list was read.
+      return false;
+    }
   }
 
   @Test

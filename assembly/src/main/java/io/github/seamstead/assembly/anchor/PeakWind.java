@@ -1,5 +1,7 @@
 package io.github.seamstead.assembly.anchor;
 
+import io.github.seamstead.shared.caution.Caution;
+import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -138,6 +140,21 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
         .with("c_e", exposure, "")
         .from(EN)
         .gives(basicMetresPerSecond * Math.sqrt(exposure), "m/s");
+  }
+
+  /**
+   * Gives the caution that goes with a raised mean.
+   *
+   * @return hills, and what the country upwind looks like
+   */
+  public Caution caution() {
+    return Caution.of(
+        Hazard.STRUCTURE,
+        "The gust is raised from a mean for flat ground. On a hill, at the edge of a slope or in a"
+            + " gap between buildings the wind is stronger.",
+        "Take the rougher country upwind only if it reaches far in every direction; else, and on"
+            + " a hill, ask for the gust by the local code.",
+        EN);
   }
 
   private double heightLog() {

@@ -1,6 +1,7 @@
 package io.github.seamstead.assembly.fixings;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -68,8 +69,8 @@ public record Runs(String name, int rolls, int leastRolls, double totalMetres, S
       Args.require(
           length <= roll + HAIR,
           "run of " + name,
-          length + " m with extra and spare",
-          "must be at most a roll of " + roll + " m as it must be in one piece");
+          Numbers.significant(length, 4) + " m with extra and spare",
+          "must be at most a roll of " + Numbers.plain(roll) + " m as it must be in one piece");
       int at = 0;
       while (at < free.size() && free.get(at) + HAIR < length) {
         at++;

@@ -17,6 +17,12 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
   /** The most layers of one seam. */
   public static final int MOST_LAYERS = 40;
 
+  /** Two panels lie on each other in a seam; where seams meet there are more. */
+  public static final int USUAL_LAYERS = 2;
+
+  /** What a staple of a plier stapler turns over on the far side: 4 mm, common practice. */
+  public static final double STAPLE_CLINCH = 0.004;
+
   private static final Source CLINCH =
       Source.commonPractice("a staple reaches through the layers and turns over on the far side");
   private static final Source LOCKSTITCH =

@@ -2,7 +2,7 @@
  * In which order to join: the merge tree that costs least of what the crew cares about.
  *
  * <pre>
- *   PieceRing, PlanOptions -&gt; JoinPlanner -&gt; MergePlan -&gt; TreeLayout, FloorPlan
+ *   PieceRing, PlanOptions -&gt; JoinPlanner -&gt; MergePlan -&gt; TreeLayout
  *                                         -&gt; Comparison  pairs first, one by one, best
  * </pre>
  *

@@ -324,9 +324,6 @@ class JoinPlannerProperties {
       assertThat(plan.steps()).hasSize(1);
       assertThat(plan.cost().closingMassKg()).isEqualTo(5);
       assertThat(TreeLayout.of(plan).nodes()).hasSize(1);
-      assertThat(
-              FloorPlan.of(plan, io.github.seamstead.assembly.ring.View.AS_IT_LIES, 1, 1).stages())
-          .hasSize(2);
     }
   }
 }

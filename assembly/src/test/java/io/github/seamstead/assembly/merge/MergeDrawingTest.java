@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.seamstead.assembly.ring.Arc;
 import io.github.seamstead.assembly.ring.PieceRing;
-import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.source.Source;
@@ -44,35 +43,6 @@ class MergeDrawingTest {
     TreeLayout.Node root = layout.nodes().get(18);
     assertThat(root.massKg()).isEqualTo(50);
     assertThat(root.y()).isEqualTo(layout.height());
-  }
-
-  @Test
-  void theFloorEmptiesWaveByWave() {
-    MergePlan plan = plan(8);
-    FloorPlan floor = FloorPlan.of(plan, View.AS_IT_LIES, 2, 0.5);
-    assertThat(floor.stages().get(0).groups()).hasSize(8);
-    for (FloorPlan.Stage stage : floor.stages()) {
-      assertThat(stage.groups().stream().mapToInt(patch -> patch.arc().count()).sum()).isEqualTo(8);
-      assertThat(stage.groups().stream().mapToDouble(FloorPlan.Patch::massKg).sum()).isEqualTo(40);
-      for (int i = 1; i < stage.groups().size(); i++) {
-        FloorPlan.Patch before = stage.groups().get(i - 1);
-        assertThat(stage.groups().get(i).xMetres())
-            .isEqualTo(before.xMetres() + before.widthMetres() + 0.5);
-      }
-    }
-    FloorPlan.Stage last = floor.stages().get(floor.stages().size() - 1);
-    assertThat(last.closed()).isTrue();
-    assertThat(last.groups()).hasSize(1);
-    int joined = floor.stages().stream().mapToInt(stage -> stage.joined().size()).sum();
-    assertThat(joined).isEqualTo(8);
-    List<Arc> lies = floor.stages().get(0).groups().stream().map(FloorPlan.Patch::arc).toList();
-    List<Arc> stands =
-        FloorPlan.of(plan, View.AS_IT_STANDS, 2, 0.5).stages().get(0).groups().stream()
-            .map(FloorPlan.Patch::arc)
-            .toList();
-    for (int i = 0; i < 8; i++) {
-      assertThat(lies.get(i)).isEqualTo(stands.get(7 - i));
-    }
   }
 
   @Test

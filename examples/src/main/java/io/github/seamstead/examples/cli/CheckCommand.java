@@ -3,7 +3,6 @@ package io.github.seamstead.examples.cli;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.Job;
-import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Path;
@@ -21,7 +20,10 @@ final class CheckCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(index = "0", paramLabel = "JOB.json", description = "The job document.")
+  @Parameters(
+      index = "0",
+      paramLabel = "JOB.json",
+      description = "The job document; - for the standard input.")
   private Path file = Path.of("");
 
   CheckCommand(Console console) {
@@ -30,7 +32,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Job job = JobReader.read(file);
+    Job job = JobInput.read(file);
     List<Unmet> unmet = JobPlanner.plan(job, PlanOptions.defaults()).unmet();
     var out = console.out();
     out.println(unmet.isEmpty() ? "No faults." : "No faults, but not all of it can be met.");

@@ -51,7 +51,9 @@ final class CompareCommand implements Callable<Integer> {
       description = "The folder for page and tables: new, empty, or made by an earlier run.")
   private Path out = Path.of("");
 
-  @Option(names = "--quick", description = "Lay nothing out on the stock; the page says what lacks.")
+  @Option(
+      names = "--quick",
+      description = "Lay nothing out on the stock; the page says what lacks.")
   private boolean quick;
 
   @Option(
@@ -93,8 +95,7 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison;
     try (TerminalProgress progress = TerminalProgress.open(console.err());
         Workers workers = Workers.start()) {
-      PlanOptions plan =
-          PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
+      PlanOptions plan = PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
       comparison =
           Comparison.of(
               job,

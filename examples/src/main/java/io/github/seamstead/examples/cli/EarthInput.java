@@ -4,7 +4,6 @@ import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
-import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.check.ArgumentFault;
@@ -45,7 +44,7 @@ final class EarthInput {
               throw ArgumentFault.finding("--out: " + why);
             });
     PlanOptions options = PlanOptions.defaults().only(chapter);
-    return JobPlanner.plan(JobReader.read(file), worked ? options.withWorkedSteps() : options);
+    return JobPlanner.plan(JobInput.read(file), worked ? options.withWorkedSteps() : options);
   }
 
   /** Prints the worked steps of calculations whose id starts with a prefix, and writes charts. */

@@ -3,7 +3,6 @@ package io.github.seamstead.examples.cli;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
-import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.job.JoinLogReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
@@ -60,7 +59,7 @@ final class JoinsCommand implements Callable<Integer> {
   public Integer call() {
     List<LogEntry> entries = log.map(JoinLogReader::read).orElse(List.of());
     JobPlan plan =
-        JobPlanner.plan(JobReader.read(file), PlanOptions.defaults().only(Chapter.JOINING));
+        JobPlanner.plan(JobInput.read(file), PlanOptions.defaults().only(Chapter.JOINING));
     Failures.print(plan.unmet(), console.err());
     JoiningPart joining =
         plan.joining()

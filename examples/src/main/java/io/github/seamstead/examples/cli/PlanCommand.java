@@ -16,7 +16,10 @@ final class PlanCommand implements Callable<Integer> {
 
   private final Console console;
 
-  @Parameters(index = "0", paramLabel = "JOB.json", description = "The job document.")
+  @Parameters(
+      index = "0",
+      paramLabel = "JOB.json",
+      description = "The job document; - for the standard input.")
   private Path file = Path.of("");
 
   @Option(

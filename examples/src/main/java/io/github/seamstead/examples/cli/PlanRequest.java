@@ -35,7 +35,7 @@ record PlanRequest(
     if (args.length == 4
         && args[0].equals("plan")
         && args[2].equals("--out")
-        && !args[1].startsWith("-")
+        && (args[1].equals("-") || !args[1].startsWith("-"))
         && !args[3].startsWith("-")) {
       return Optional.of(
           new PlanRequest(
@@ -56,13 +56,15 @@ record PlanRequest(
       throw ArgumentFault.finding("--was: given without --diary", "must stand beside it");
     }
     Path[] read =
-        Stream.of(Optional.of(file), diary, was).flatMap(Optional::stream).toArray(Path[]::new);
+        Stream.of(Optional.of(file).filter(f -> !JobInput.isStandardInput(f)), diary, was)
+            .flatMap(Optional::stream)
+            .toArray(Path[]::new);
     BookFolder.refusal(out, read)
         .ifPresent(
             why -> {
               throw ArgumentFault.finding("--out: " + why);
             });
-    Job job = JobReader.read(file);
+    Job job = JobInput.read(file);
     JobPlan plan;
     try (TerminalProgress progress = TerminalProgress.open(console.err())) {
       plan = plan(job, options(progress));

@@ -102,7 +102,7 @@ public enum CheckKind {
   }
 
   private static double halfUnit(CheckedValue value) {
-    int decimals = new BigDecimal(Numbers.plain(value.expected())).stripTrailingZeros().scale();
+    int decimals = new BigDecimal(Numbers.exact(value.expected())).stripTrailingZeros().scale();
     return 0.5 * Math.pow(10, -Math.max(0, decimals));
   }
 }

@@ -119,7 +119,7 @@ public final class ReferencePage {
     for (CheckedValue v : rows) {
       table.row(
           v.what(),
-          Numbers.plain(v.expected()),
+          Numbers.exact(v.expected()),
           Numbers.significant(v.got(), GOT_DIGITS),
           Numbers.significant(v.difference(), 2),
           Numbers.significant(v.tolerance(), 2),

@@ -3,11 +3,13 @@ package io.github.seamstead.examples.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,6 +56,28 @@ class MainTest {
     assertThat(run("plan", "jobs/class-model.json", "--out", book.toString())).isZero();
     assertThat(book.resolve("results.json")).exists();
     assertThat(err.toString()).isEmpty();
+  }
+
+  @Test
+  void aJobComesThroughAPipe() throws IOException {
+    InputStream before = System.in;
+    try {
+      for (List<String> options : List.of(List.<String>of(), List.of("--seed", "1"))) {
+        System.setIn(Files.newInputStream(Path.of("jobs/class-model.json")));
+        Path book = folder.resolve("book" + options.size());
+        List<String> args = new ArrayList<>(List.of("plan", "-", "--out", book.toString()));
+        args.addAll(options);
+        assertThat(run(args.toArray(String[]::new))).as(err.toString()).isZero();
+        assertThat(book.resolve("results.json")).exists();
+      }
+      System.setIn(Files.newInputStream(Path.of("jobs/class-model.json")));
+      assertThat(run("check", "-")).isZero();
+      System.setIn(InputStream.nullInputStream());
+      assertThat(run("check", "-")).isEqualTo(2);
+      assertThat(err.toString()).contains("an empty text");
+    } finally {
+      System.setIn(before);
+    }
   }
 
   @Test

@@ -41,7 +41,7 @@ final class FrameSamples {
                 .single()
                 .baseSide());
     to.add(
-        "geometry.frame.ringlength",
+        "geometry.members.ringlength",
         steps ->
             RingLength.cutLength(
                 "ring",
@@ -51,23 +51,23 @@ final class FrameSamples {
                 0.02,
                 steps));
     to.add(
-        "geometry.frame.hiplength",
+        "geometry.members.hiplength",
         steps -> HipLength.cutLength(3.4, 0.6, MemberSection.pipe(0.048), 0.03, 0.05, steps));
     to.add(
-        "geometry.frame.memberreach",
+        "geometry.members.memberreach",
         steps ->
             MemberReach.of(
                     FRAME,
                     MemberSpec.of(MemberSection.timber(0.095, 0.045), MemberSection.pipe(0.06)),
                     steps)
                 .outermost());
-    to.add("geometry.frame.ringcut", steps -> CompoundCut.ringCorner(9, 0.7, steps).tilt());
-    to.add("geometry.frame.cheekcut", steps -> CompoundCut.cheekOnEdge(9, 0.6, steps).tilt());
+    to.add("geometry.members.ringcut", steps -> CompoundCut.ringCorner(9, 0.7, steps).tilt());
+    to.add("geometry.members.cheekcut", steps -> CompoundCut.cheekOnEdge(9, 0.6, steps).tilt());
     to.add("geometry.frame.lap", steps -> Drainage.of(FRAME.measures()).lapForRise(0.1, steps));
     to.add(
         "geometry.frame.offset", steps -> FabricOffset.by(FRAME, 0.03, steps).surface().baseSide());
     to.add(
-        "geometry.frame.bars",
+        "geometry.bars.plan",
         steps ->
             BarCutting.plan(
                     List.of(new BarPiece("pole", 2.7, 9)),

@@ -22,11 +22,11 @@ final class SurveySamples {
 
   static void addTo(Samples to) {
     to.add(
-        "geometry.survey.tape-correction",
+        "geometry.tape.correction",
         steps ->
             TapeCorrections.correct(12.5, TAPE, TapeUse.hung(31, 60, List.of(6.0, 6.5)), steps));
     to.add(
-        "geometry.survey.cancelling-pull",
+        "geometry.tape.cancelling-pull",
         steps -> TapeCorrections.cancellingPull(12.5, TAPE, 31, List.of(12.5), steps));
     to.add(
         "geometry.survey.global-test",
@@ -37,7 +37,7 @@ final class SurveySamples {
     to.add(
         "geometry.survey.minimal-detectable-error",
         steps -> AdjustmentSummary.minimalDetectableError(adjustment(), 3, steps));
-    to.add("geometry.survey.template-misfit", steps -> misfit(steps));
+    to.add("geometry.templates.misfit", steps -> misfit(steps));
   }
 
   private static final Tape TAPE =

@@ -2,6 +2,7 @@ package io.github.seamstead.examples.house;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
@@ -45,5 +46,23 @@ class SumsShownTest {
     Set<String> lost = new TreeSet<>(published);
     lost.removeAll(recorded);
     assertThat(lost).isEqualTo(House.exceptions("sums-not-shown.txt").keySet());
+  }
+
+  /** Whoever reads an id in a book finds the class by it. */
+  @Test
+  void everyIdNamesThePackageOfItsClass() {
+    Set<String> elsewhere =
+        House.CLASSES.stream()
+            .flatMap(type -> type.getCodeUnits().stream())
+            .filter(unit -> unit.isAnnotatedWith(Calculation.class))
+            .filter(
+                unit ->
+                    !unit.getAnnotationOfType(Calculation.class)
+                        .value()
+                        .startsWith(
+                            unit.getOwner().getPackageName().substring(House.ROOT.length()) + "."))
+            .map(JavaCodeUnit::getFullName)
+            .collect(Collectors.toCollection(TreeSet::new));
+    assertThat(elsewhere).isEmpty();
   }
 }

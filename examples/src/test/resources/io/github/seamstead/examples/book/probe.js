@@ -142,10 +142,12 @@ const probe = (() => {
     return [...faults, ...all('img:not([alt])').map(e => e.outerHTML)];
   }
 
-  function targets() {
+  // What is touched and is lower or narrower than so many pixels; links of the contents need half.
+  function targets(least) {
     return all('nav a,summary,input,button,.bar a').filter(a => {
       const box = (a.closest('label') || a).getBoundingClientRect();
-      return a.checkVisibility() && (box.height < 24 || box.width < 24);
+      const wanted = a.closest('nav') ? Math.min(24, least) : least;
+      return a.checkVisibility() && (box.height < wanted || box.width < wanted);
     }).map(a => short(a.textContent || a.getAttribute('aria-label') || a.outerHTML));
   }
 

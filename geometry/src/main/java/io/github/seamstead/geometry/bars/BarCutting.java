@@ -68,7 +68,7 @@ public final class BarCutting {
    * @throws IllegalArgumentException if an argument is outside its range or a piece is longer than
    *     every bar
    */
-  @Calculation("geometry.frame.bars")
+  @Calculation("geometry.bars.plan")
   public static BarPlan plan(
       List<BarPiece> pieces, List<BarStock> stock, double kerf, Work work, Steps steps) {
     Args.notEmpty("pieces", pieces);

@@ -16,6 +16,9 @@ import io.github.seamstead.shared.source.Source;
  */
 public record Drainage(double faceSlope, double hipSlope) {
 
+  /** The rise for which tables give the lap, in metres; any other follows in proportion. */
+  public static final double TABLE_RISE = 0.1;
+
   private static final Source HEAD =
       Source.commonPractice(
           "a lap holds water back by its rise, so a flatter slope needs a longer lap");
@@ -40,6 +43,18 @@ public record Drainage(double faceSlope, double hipSlope) {
    */
   public static Drainage of(FrameMeasures measures) {
     return new Drainage(measures.faceSlope(), measures.hipSlope());
+  }
+
+  /**
+   * Gives the length of lap, measured along a hip, that has a wanted rise; see {@link
+   * #lapForRise(double, Steps)}.
+   *
+   * @param rise in metres, greater than 0
+   * @return the lap along the hip, in metres
+   * @throws IllegalArgumentException if the rise is not positive
+   */
+  public double lapForRise(double rise) {
+    return lapForRise(rise, Steps.none());
   }
 
   /**

@@ -32,9 +32,25 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
    * @throws IllegalArgumentException if an argument is negative or not finite
    */
   public static FabricOffset cover(RegularPyramid frame, double reach, double fabricThickness) {
+    return cover(frame, reach, fabricThickness, Steps.none());
+  }
+
+  /**
+   * Moves the faces for a cover with the worked steps; see {@link #cover(RegularPyramid, double,
+   * double)}.
+   *
+   * @param frame the pyramid of the members' centre lines
+   * @param reach how far the outermost member stands out, in metres, 0 or more
+   * @param fabricThickness in metres, 0 or more
+   * @param steps where the steps are written; the last is the base side of the surface
+   * @return the cover's surface
+   * @throws IllegalArgumentException if an argument is negative or not finite
+   */
+  public static FabricOffset cover(
+      RegularPyramid frame, double reach, double fabricThickness, Steps steps) {
     Args.notNegative("reach of the members", reach, "m");
     Args.notNegative("fabric thickness", fabricThickness, "m");
-    return by(frame, reach + fabricThickness);
+    return by(frame, reach + fabricThickness, steps);
   }
 
   /**
@@ -52,6 +68,23 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
    *     shrink to nothing
    */
   public static FabricOffset lining(RegularPyramid frame, double reach, double airGap) {
+    return lining(frame, reach, airGap, Steps.none());
+  }
+
+  /**
+   * Moves the faces for a lining with the worked steps; see {@link #lining(RegularPyramid, double,
+   * double)}.
+   *
+   * @param frame the pyramid of the members' centre lines
+   * @param reach how far the outermost member stands out, and as far in, in metres, 0 or more
+   * @param airGap in metres, at least twice the reach
+   * @param steps where the steps are written; the last is the base side of the surface
+   * @return the lining's surface
+   * @throws IllegalArgumentException if an argument is outside its range, or the lining would
+   *     shrink to nothing
+   */
+  public static FabricOffset lining(
+      RegularPyramid frame, double reach, double airGap, Steps steps) {
     Args.notNegative("reach of the members", reach, "m");
     Args.positive("air gap", airGap, "m");
     Args.require(
@@ -61,7 +94,7 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
         "must be at least the thickness that the members take up square to a face, "
             + Numbers.significant(2 * reach, 6)
             + " m, or the lining would cut through them");
-    return by(frame, reach - airGap);
+    return by(frame, reach - airGap, steps);
   }
 
   /**

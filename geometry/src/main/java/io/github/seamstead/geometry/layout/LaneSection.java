@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A section of lanes: rows along the strip of one or two kinds, with a band of rows across above
@@ -73,5 +74,19 @@ record LaneSection(String id, List<Lane> lanes, double spacing) implements Secti
       }
       y += lane.shared() ? lane.free() : 0;
     }
+  }
+
+  @Override
+  public Optional<PanelRow> firstRow(int m, double length) {
+    Lane lane = lanes.get(0);
+    int n;
+    if (lane.stand().across()) {
+      n = Math.min(m, lane.copies());
+    } else if (lanes.size() == 1) {
+      n = (m + lane.copies() - 1) / lane.copies();
+    } else {
+      n = Math.min(m, lane.most(length, spacing));
+    }
+    return n == 0 ? Optional.empty() : Optional.of(lane.row(n, spacing));
   }
 }

@@ -12,24 +12,23 @@ public final class LayoutMeasures {
   private LayoutMeasures() {}
 
   /**
-   * Density of a layout: {@code d = A / (W L)}.
+   * Density of a layout: {@code d = A / S}.
    *
-   * @param pieceArea sum of the areas of all pieces placed, in square metres
-   * @param width of the strip, in metres
-   * @param length used of the strip, in metres
+   * @param pieceArea sum of the areas of all pieces placed A, in square metres
+   * @param stockArea area of the stock used S: whole sheets, strips and rolls up to the used
+   *     length, in square metres
    * @param steps takes the worked steps
    * @return the density, 0 to 1
    */
   @Calculation("geometry.layout.density")
-  public static double density(double pieceArea, double width, double length, Steps steps) {
+  public static double density(double pieceArea, double stockArea, Steps steps) {
     return steps
-        .step("d", "density: area of the pieces over area of the strip used")
-        .formula("A / (W * L)")
+        .step("d", "density: area of the pieces over area of the stock used")
+        .formula("A / S")
         .with("A", pieceArea, "m2")
-        .with("W", width, "m")
-        .with("L", length, "m")
+        .with("S", stockArea, "m2")
         .from(AREA)
-        .gives(pieceArea / (width * length), "");
+        .gives(pieceArea / stockArea, "");
   }
 
   /**

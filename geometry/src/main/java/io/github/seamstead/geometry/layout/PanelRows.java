@@ -143,4 +143,16 @@ public final class PanelRows {
     }
     return Optional.of(new Arrangement(table.total(n) + 2 * margin, table.placements(n, margin)));
   }
+
+  /** The first row where panels stand on a base and none on a leg; empty if none fits so. */
+  static Optional<PanelRow> firstRow(
+      Piece piece, int count, double width, double spacing, double margin) {
+    double inside = width - 2 * margin;
+    if (inside <= 0) {
+      return Optional.empty();
+    }
+    SectionTable table = new SectionTable(count, spacing, () -> false);
+    new LaneSections(piece, inside, spacing, table).offerAll();
+    return table.solve(Double.MAX_VALUE) == count ? table.firstRow(count) : Optional.empty();
+  }
 }

@@ -1,8 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
-import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.derivation.Steps;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -62,8 +61,7 @@ final class Reporter {
               Remnants.of(bin, reach[b], outlines(placements))));
       length += reach[b];
       cost += itsCost;
-      stockArea +=
-          bin.item() instanceof Roll roll ? roll.width() * reach[b] : bin.item().outline().area();
+      stockArea += LayoutSums.areaOf(bin.item(), reach[b]);
     }
     used.sort(Comparator.comparingInt(u -> preference(u.stockId())));
     double placedArea = 0;
@@ -86,7 +84,9 @@ final class Reporter {
         used,
         lacks.shortfalls(),
         lacks.furtherStock(),
-        stockArea > 0 ? Math.min(1, placedArea / stockArea) : 0,
+        stockArea > 0
+            ? Math.min(1, LayoutMeasures.density(placedArea, stockArea, Steps.none()))
+            : 0,
         length,
         cost,
         value,
@@ -135,24 +135,13 @@ final class Reporter {
     if (usedBins.isEmpty()) {
       return 0;
     }
-    double widest = 0;
-    for (Bin bin : usedBins) {
-      Bounds b = bin.bounds();
-      widest = Math.max(widest, b.height());
-    }
-    if (usedBins.size() > 1) {
-      return placedArea / widest;
-    }
     List<Piece> counted = new ArrayList<>();
     for (int k = 0; k < placed.length; k++) {
       if (placed[k] > 0) {
-        Piece piece = setup.pieces.get(k).withCount(placed[k]);
-        counted.add(usedBins.get(0).item().bothSidesGood() ? piece.withMirroring() : piece);
+        counted.add(setup.pieces.get(k).withCount(placed[k]));
       }
     }
-    // A hem on a reinforced edge keeps no margin, so that the bound must not count on one.
-    double margin = usedBins.get(0).item().reinforcedEdges().isEmpty() ? request.edgeMargin() : 0;
-    return StripLayout.bound(
-        new StripProblem(widest, counted, request.spacing(), margin), Steps.none());
+    List<StockItem> items = usedBins.stream().map(Bin::item).toList();
+    return LayoutSums.lengthBound(request, items, counted, placedArea, Steps.none());
   }
 }

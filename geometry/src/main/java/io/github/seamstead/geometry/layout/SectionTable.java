@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -23,6 +24,11 @@ final class SectionTable {
      * @param length of the stretch, in metres, at which m panels fit
      */
     void place(List<Placement> out, int m, double length, double x, double y);
+
+    /** The first row of m panels on a stretch, if all its panels stand on one base. */
+    default Optional<PanelRow> firstRow(int m, double length) {
+      return Optional.empty();
+    }
   }
 
   private final double spacing;
@@ -108,6 +114,12 @@ final class SectionTable {
       n -= m;
     }
     return out;
+  }
+
+  /** The first row of so many panels, if all its panels stand on one base. */
+  Optional<PanelRow> firstRow(int count) {
+    int m = lastSection[count];
+    return section.get(m).firstRow(m, length[m]);
   }
 
   private static final Section NONE = (out, m, length, x, y) -> {};

@@ -66,7 +66,7 @@ public final class StripLayout {
     double bound = Math.min(length, least);
     return new StripResult(
         length,
-        LayoutMeasures.density(area, problem.width(), length, Steps.none()),
+        LayoutMeasures.density(area, problem.width() * length, Steps.none()),
         bound,
         (length - bound) / length,
         placements,

@@ -122,12 +122,26 @@ public record MarkOut(
 
   /** The corners in the baseline's axes. */
   static List<Vector2D> onBaseline(Outline template, int edge) {
-    Vector2D zero = template.vertex(edge);
-    Vector2D along = template.vertex(edge + 1).subtract(zero).normalize();
     return template.vertices().stream()
-        .map(corner -> corner.subtract(zero))
-        .map(v -> Vector2D.of(along.dot(v), along.signedArea(v)))
+        .map(v -> TapeOffset.of(v, template.vertex(edge), template.vertex(edge + 1)).point())
         .toList();
+  }
+
+  /**
+   * Works where one corner lies from the baseline, before it is rounded to the tape.
+   *
+   * @param corner index of the corner, 0 to size − 1
+   * @param steps where the steps are written; the last is the offset square to the baseline
+   * @return its two distances
+   * @throws IllegalArgumentException if there is no such corner
+   */
+  public TapeOffset workOffset(int corner, Steps steps) {
+    Args.within("corner", corner, 0, template.size() - 1);
+    return TapeOffset.of(
+        template.vertex(corner),
+        template.vertex(baselineEdge),
+        template.vertex(baselineEdge + 1),
+        steps);
   }
 
   /**
@@ -155,7 +169,6 @@ public record MarkOut(
   }
 
   private Vector2D place(int corner) {
-    Args.within("corner", corner, 0, template.size() - 1);
-    return onBaseline(template, baselineEdge).get(corner);
+    return workOffset(corner, Steps.none()).point();
   }
 }

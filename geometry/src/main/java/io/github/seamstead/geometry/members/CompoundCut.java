@@ -59,7 +59,7 @@ public record CompoundCut(double mitre, double tilt) {
    * @return the setting
    * @throws IllegalArgumentException if an argument is outside its range
    */
-  @Calculation("geometry.frame.ringcut")
+  @Calculation("geometry.members.ringcut")
   public static CompoundCut ringCorner(int sides, double slope, Steps steps) {
     Args.within(
         "number of sides", sides, RegularPolygon.LEAST_SIDES, RegularPolygon.GREATEST_SIDES);
@@ -109,7 +109,7 @@ public record CompoundCut(double mitre, double tilt) {
    * @return the setting
    * @throws IllegalArgumentException if an argument is outside its range
    */
-  @Calculation("geometry.frame.cheekcut")
+  @Calculation("geometry.members.cheekcut")
   public static CompoundCut cheekOnEdge(int sides, double hipSlope, Steps steps) {
     Args.within(
         "number of sides", sides, RegularPolygon.LEAST_SIDES, RegularPolygon.GREATEST_SIDES);

@@ -5,6 +5,7 @@ import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.derivation.Steps;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -122,5 +123,45 @@ public record FrameMembers(
     }
     list.replaceAll((section, pieces) -> List.copyOf(pieces));
     return list;
+  }
+
+  /**
+   * Works the cut length of a hip pole.
+   *
+   * @param steps where the steps are written; the last is the length
+   * @return as in {@link #members()}, in metres
+   */
+  public double workHipLength(Steps steps) {
+    return new MemberCalculation(frame, spec).hipLength(steps);
+  }
+
+  /**
+   * Works the cut length of a member of the base ring.
+   *
+   * @param steps where the steps are written; the last is the length
+   * @return as in {@link #members()}, in metres
+   */
+  public double workBaseRingLength(Steps steps) {
+    return new MemberCalculation(frame, spec).baseRingLength(steps);
+  }
+
+  /**
+   * Works the saw setting at the corners of the base ring.
+   *
+   * @param steps where the steps are written; the last is the tilt
+   * @return as in {@link #members()}; empty where the ends are square
+   */
+  public Optional<CompoundCut> workRingCut(Steps steps) {
+    return new MemberCalculation(frame, spec).ringCut(spec.stance(), steps);
+  }
+
+  /**
+   * Works the cheek cut with which the hips meet at the apex.
+   *
+   * @param steps where the steps are written; the last is the tilt
+   * @return as in {@link #members()}; empty where the frame has an opening or the heads are square
+   */
+  public Optional<CompoundCut> workCheekCut(Steps steps) {
+    return new MemberCalculation(frame, spec).cheekCut(steps);
   }
 }

@@ -30,7 +30,7 @@ public final class HipLength {
    * @return the cut length, in metres
    * @throws IllegalArgumentException if an argument is outside its range or nothing is left
    */
-  @Calculation("geometry.frame.hiplength")
+  @Calculation("geometry.members.hiplength")
   public static double cutLength(
       double centreLine,
       double hipSlope,

@@ -12,6 +12,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Works out the members of one frame. */
 final class MemberCalculation {
@@ -61,14 +62,7 @@ final class MemberCalculation {
 
   private FrameMember hips() {
     double slope = measures.hipSlope();
-    double length =
-        HipLength.cutLength(
-            measures.hipLength(),
-            slope,
-            spec.hips(),
-            spec.footSetBack(),
-            spec.headSetBack(),
-            Steps.none());
+    double length = hipLength(Steps.none());
     List<EndCut> cuts = new ArrayList<>();
     boolean squareHead = spec.hips().endsSquareAt(spec.headSetBack());
     cuts.add(
@@ -80,15 +74,13 @@ final class MemberCalculation {
         squareHead
             ? new EndCut("head, square", "side", SQUARE)
             : new EndCut("head, plumb against ring or post", "side", new CompoundCut(slope, 0)));
-    if (!frame.isTruncated() && !squareHead) {
-      int n = frame.sides();
-      cuts.add(
-          new EndCut(
-              "head, two cheeks where the hips meet", "edge", CompoundCut.cheekOnEdge(n, slope)));
-      cuts.add(
-          new EndCut(
-              "head, two cheeks where the hips meet", "side", CompoundCut.cheekOnSide(n, slope)));
-    }
+    cheekCut(Steps.none())
+        .ifPresent(
+            onEdge -> {
+              String where = "head, two cheeks where the hips meet";
+              cuts.add(new EndCut(where, "edge", onEdge));
+              cuts.add(new EndCut(where, "side", CompoundCut.cheekOnSide(frame.sides(), slope)));
+            });
     if (spec.hips().shape() == Shape.TIMBER) {
       cuts.add(
           new EndCut(
@@ -109,14 +101,9 @@ final class MemberCalculation {
 
   private FrameMember ring(
       Role role, String name, double height, RegularPolygon plan, Stance stance) {
-    // A round section has no wide face to lean: its mitre is the plan's, however it lies.
-    boolean level = stance == Stance.LEVEL || spec.rings().shape() == Shape.PIPE;
     boolean square = spec.rings().endsSquareAt(spec.ringSetBack());
-    CompoundCut cut =
-        square ? SQUARE : CompoundCut.ringCorner(frame.sides(), level ? 0 : measures.faceSlope());
-    double length =
-        RingLength.cutLength(
-            name, plan.side(), cut, spec.rings(), spec.ringSetBack(), Steps.none());
+    CompoundCut cut = ringCut(stance, Steps.none()).orElse(SQUARE);
+    double length = ringLength(name, plan.side(), cut, Steps.none());
     String joint = role == Role.PURLIN ? "both ends, against the hip" : "both ends, at the corner";
     String where = square ? "both ends, square" : joint;
     return new FrameMember(
@@ -128,5 +115,45 @@ final class MemberCalculation {
         plan.side(),
         length,
         List.of(new EndCut(where, "wide face", cut)));
+  }
+
+  /** The bar that a hip pole takes, in metres. */
+  double hipLength(Steps steps) {
+    return HipLength.cutLength(
+        measures.hipLength(),
+        measures.hipSlope(),
+        spec.hips(),
+        spec.footSetBack(),
+        spec.headSetBack(),
+        steps);
+  }
+
+  /** The cheek with the width on the table; empty for a frame with an opening or square heads. */
+  Optional<CompoundCut> cheekCut(Steps steps) {
+    boolean meet = !frame.isTruncated() && !spec.hips().endsSquareAt(spec.headSetBack());
+    return meet
+        ? Optional.of(CompoundCut.cheekOnEdge(frame.sides(), measures.hipSlope(), steps))
+        : Optional.empty();
+  }
+
+  /** The cut at the corners of a ring; empty for square ends. */
+  Optional<CompoundCut> ringCut(Stance stance, Steps steps) {
+    if (spec.rings().endsSquareAt(spec.ringSetBack())) {
+      return Optional.empty();
+    }
+    // A round section has no wide face to lean: its mitre is the plan's, however it lies.
+    boolean level = stance == Stance.LEVEL || spec.rings().shape() == Shape.PIPE;
+    return Optional.of(
+        CompoundCut.ringCorner(frame.sides(), level ? 0 : measures.faceSlope(), steps));
+  }
+
+  /** The bar that a member of the base ring takes, in metres. */
+  double baseRingLength(Steps steps) {
+    CompoundCut cut = ringCut(spec.stance(), Steps.none()).orElse(SQUARE);
+    return ringLength("base ring", frame.base().side(), cut, steps);
+  }
+
+  private double ringLength(String name, double side, CompoundCut cut, Steps steps) {
+    return RingLength.cutLength(name, side, cut, spec.rings(), spec.ringSetBack(), steps);
   }
 }

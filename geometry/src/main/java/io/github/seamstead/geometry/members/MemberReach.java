@@ -47,7 +47,7 @@ public record MemberReach(double hip, double ring, double purlin) {
    * @param steps where the steps are written
    * @return how far hips, rings and purlins stand out
    */
-  @Calculation("geometry.frame.memberreach")
+  @Calculation("geometry.members.memberreach")
   public static MemberReach of(RegularPyramid frame, MemberSpec spec, Steps steps) {
     FrameMeasures measures = frame.measures();
     double hip = hip(spec.hips(), measures.hipBend(), steps);

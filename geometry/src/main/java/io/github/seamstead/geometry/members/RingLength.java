@@ -30,7 +30,7 @@ public final class RingLength {
    * @return the cut length, in metres
    * @throws IllegalArgumentException if an argument is outside its range or nothing is left
    */
-  @Calculation("geometry.frame.ringlength")
+  @Calculation("geometry.members.ringlength")
   public static double cutLength(
       String name,
       double side,

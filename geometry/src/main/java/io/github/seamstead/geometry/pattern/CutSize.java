@@ -21,6 +21,37 @@ public final class CutSize {
   private CutSize() {}
 
   /**
+   * Tells whether the hand formulas hold for a panel: both hips lean inwards, both sides are alike
+   * and the base is not joined. The bounds of the cut line hold always.
+   *
+   * @param face the finished face, in metres
+   * @param spec the allowances
+   * @return true if {@link #width(Outline, PanelSpec)} and {@link #height(Outline, PanelSpec)} give
+   *     the size of the cut panel
+   */
+  public static boolean holdsFor(Outline face, PanelSpec spec) {
+    EdgePlan edges = spec.edges();
+    EdgeAllowance base = edges.base();
+    return (base.width() == 0 || base.role().isFolded())
+        && isSymmetrical(face, edges)
+        && isLeaningIn(angleAt(face, 0))
+        && isLeaningIn(angleAt(face, 1));
+  }
+
+  private static boolean isSymmetrical(Outline face, EdgePlan edges) {
+    double leftHip = face.edgeLength(face.size() - 1);
+    return face.size() <= 4
+        && Math.abs(leftHip - face.edgeLength(1)) <= SYMMETRY * leftHip
+        && Math.abs(face.vertex(2).getY() - face.vertex(face.size() - 1).getY())
+            <= SYMMETRY * leftHip
+        && edges.left().width() == edges.right().width();
+  }
+
+  private static boolean isLeaningIn(double angle) {
+    return angle <= Math.PI / 2 * (1 + SYMMETRY);
+  }
+
+  /**
    * Gives the width without worked steps; see {@link #width(Outline, PanelSpec, Steps)}.
    *
    * @param face the finished face, its hips leaning inwards, in metres
@@ -93,25 +124,13 @@ public final class CutSize {
     double leftHip = face.edgeLength(face.size() - 1);
     double rightHip = face.edgeLength(1);
     Args.require(
-        face.size() <= 4
-            && Math.abs(leftHip - rightHip) <= SYMMETRY * leftHip
-            && Math.abs(face.vertex(2).getY() - face.vertex(face.size() - 1).getY())
-                <= SYMMETRY * leftHip
-            && edges.left().width() == edges.right().width(),
+        isSymmetrical(face, edges),
         "panel " + spec.id(),
         "hips of " + Numbers.fixed(leftHip, 4) + " m and " + Numbers.fixed(rightHip, 4) + " m",
         "must be symmetrical",
         "else take the bounds of the cut line");
     double rise = face.bounds().height();
-    double above =
-        face.size() == 4
-            ? edges.top().width()
-            : Mitre.reach(
-                angleAt(face, 2),
-                edges.right().width(),
-                edges.left().width(),
-                spec.mitreLimit(),
-                steps);
+    double above = face.size() == 4 ? edges.top().width() : tip(face, spec, steps);
     return steps
         .step("h", "height of the cut panel")
         .formula("k + f + l")
@@ -122,10 +141,31 @@ public final class CutSize {
         .gives(edges.base().width() + rise + above, "m");
   }
 
+  /**
+   * Gives how far the cloth reaches beyond the tip of a face with three corners; see {@link
+   * Mitre#reach(double, double, double, double, Steps)}.
+   *
+   * @param face the finished face with three corners, in metres
+   * @param spec the allowances
+   * @param steps takes the worked steps; the last is the reach
+   * @return in metres
+   * @throws IllegalArgumentException if the face has another number of corners
+   */
+  public static double tip(Outline face, PanelSpec spec, Steps steps) {
+    Args.require(
+        face.size() == 3,
+        "panel " + spec.id(),
+        face.size() + " corners",
+        "must have three for a tip");
+    EdgePlan edges = spec.edges();
+    return Mitre.reach(
+        angleAt(face, 2), edges.right().width(), edges.left().width(), spec.mitreLimit(), steps);
+  }
+
   private static double reach(
       String symbol, String side, double angle, double allowance, double limit, Steps steps) {
     Args.require(
-        angle <= Math.PI / 2 * (1 + SYMMETRY),
+        isLeaningIn(angle),
         "panel",
         "a base angle of " + Numbers.fixed(Math.toDegrees(angle), 2) + "° at the " + side,
         "must be 90° or less",

@@ -5,7 +5,10 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Holes, patches and flaps of doors and vents. */
 final class Openings {
@@ -23,8 +26,8 @@ final class Openings {
       String where = "panel " + spec.id() + ", opening " + opening.name();
       Args.agree(
           face.contains(opening.outline()),
-          where + ": leaves the face; given " + opening.outline(),
-          "must lie inside " + face);
+          where + ": leaves the face; given " + farthest(face, opening.outline()),
+          "must lie inside the face, which is " + size(face));
       Outline zone = grown(where, opening.outline(), opening.margin());
       requireClear(where, face, allowances, zone);
       for (int i = 0; i < zones.size(); i++) {
@@ -92,12 +95,35 @@ final class Openings {
         opening.name(), finished, Inset.of(where + ": turn-in", finished, opening.turnIn()));
   }
 
+  /** The corner that lies farthest out, where a person finds it: along the base and up. */
+  private static String farthest(Outline face, Outline zone) {
+    Optional<Vector2D> out =
+        zone.vertices().stream()
+            .filter(corner -> !face.contains(corner))
+            .max(Comparator.comparingDouble(face::distanceToEdge));
+    return out.map(
+            corner ->
+                "a corner at "
+                    + Numbers.fixed(corner.getX(), 3)
+                    + " m along the base and "
+                    + Numbers.fixed(corner.getY(), 3)
+                    + " m up")
+        .orElse("an edge that crosses one of the face");
+  }
+
+  private static String size(Outline face) {
+    return Numbers.fixed(face.bounds().width(), 3)
+        + " m wide and "
+        + Numbers.fixed(face.bounds().height(), 3)
+        + " m high";
+  }
+
   /** The zone must stay inside the face and off each edge by that edge's allowance. */
   private static void requireClear(
       String where, Outline face, List<EdgeAllowance> allowances, Outline zone) {
     Args.agree(
         face.contains(zone),
-        where + ": its patch or flap leaves the face " + face,
+        where + ": its patch or flap leaves the face at " + farthest(face, zone),
         "move it or make it narrower");
     for (int i = 0; i < face.size(); i++) {
       double needed = allowances.get(i).width();

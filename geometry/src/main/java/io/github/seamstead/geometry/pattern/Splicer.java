@@ -7,7 +7,6 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.CancellationException;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Cuts a face into bands, and bands into parts, that the cloth can yield. */
@@ -24,6 +23,8 @@ final class Splicer {
   private final Outline face;
   private final PanelSpec spec;
   private final SpliceRule rule;
+  private static final String DOING = "a panel was cut into parts";
+
   private final String where;
   private final double widest;
   private final double guarding;
@@ -66,7 +67,7 @@ final class Splicer {
     Splicer splicer = divided(face, whole, spec, rule, 1, cancellation);
     List<PatternPiece> pieces = splicer.pieces(one.holes());
     return new Panel(
-        spec.id(), face, pieces, extras, SplicePairs.of(pieces, () -> goOn(cancellation)));
+        spec.id(), face, pieces, extras, SplicePairs.of(pieces, () -> cancellation.goOn(DOING)));
   }
 
   /** Refuses at once what would take minutes to cut into parts that nobody wants. */
@@ -88,13 +89,6 @@ final class Splicer {
             + Numbers.fixed(Math.ceil(parts), 0)
             + " parts",
         "must be at most " + MOST_PARTS + ": is a length given without its unit?");
-  }
-
-  /** Ends the work by an exception once it is cancelled: half a panel is of no use. */
-  private static void goOn(Cancellation cancellation) {
-    if (cancellation.isCancelled()) {
-      throw new CancellationException("cancelled while a panel was cut into parts");
-    }
   }
 
   /** Keeps well off the corners if the cloth allows it, else less, and at last not at all. */
@@ -272,7 +266,7 @@ final class Splicer {
   }
 
   private void keep(Part part) {
-    goOn(cancellation);
+    cancellation.goOn(DOING);
     Bounds cut = cutBounds(part);
     Args.require(
         cut.width() <= rule.maxWidth() + FIT && cut.height() <= rule.maxHeight() + FIT,
@@ -306,7 +300,7 @@ final class Splicer {
   private List<PatternPiece> pieces(List<PieceHole> holes) {
     List<PatternPiece> pieces = new ArrayList<>();
     for (int i = 0; i < parts.size(); i++) {
-      goOn(cancellation);
+      cancellation.goOn(DOING);
       Part part = parts.get(i);
       Outline outline = part.outline();
       List<PieceHole> inside = holes.stream().filter(h -> outline.contains(h.finished())).toList();

@@ -16,9 +16,10 @@ final class AcceptedReadings {
   private final List<Integer> indices;
   private final Map<Integer, Reading> standIns;
   private final Map<Integer, Double> widened;
+  private final SearchTerms terms;
 
-  AcceptedReadings(Survey survey) {
-    this(survey, new ArrayList<>(), new TreeMap<>(), new TreeMap<>());
+  AcceptedReadings(Survey survey, SearchTerms terms) {
+    this(survey, new ArrayList<>(), new TreeMap<>(), new TreeMap<>(), terms);
     for (int i = 0; i < survey.readings().size(); i++) {
       indices.add(i);
     }
@@ -28,7 +29,9 @@ final class AcceptedReadings {
       Survey survey,
       List<Integer> indices,
       Map<Integer, Reading> standIns,
-      Map<Integer, Double> widened) {
+      Map<Integer, Double> widened,
+      SearchTerms terms) {
+    this.terms = terms;
     this.survey = survey;
     this.indices = indices;
     this.standIns = standIns;
@@ -42,7 +45,7 @@ final class AcceptedReadings {
   AcceptedReadings without(int index) {
     List<Integer> rest = new ArrayList<>(indices);
     rest.remove(Integer.valueOf(index));
-    return new AcceptedReadings(survey, rest, standIns, widened);
+    return new AcceptedReadings(survey, rest, standIns, widened, terms);
   }
 
   /** Takes a reading back; what stood in for it goes. */
@@ -52,7 +55,7 @@ final class AcceptedReadings {
     more.sort(null);
     Map<Integer, Reading> fewer = new TreeMap<>(standIns);
     fewer.remove(index);
-    return new AcceptedReadings(survey, more, fewer, widened);
+    return new AcceptedReadings(survey, more, fewer, widened, terms);
   }
 
   /** Puts the regular frame's value in the place of a reading. */
@@ -66,7 +69,7 @@ final class AcceptedReadings {
             .withUncertainty(
                 Math.max(evidence.standInUncertainty(), reading.standardUncertainty())));
     AcceptedReadings rest = without(index);
-    return new AcceptedReadings(survey, rest.indices, more, widened);
+    return new AcceptedReadings(survey, rest.indices, more, widened, terms);
   }
 
   boolean isStoodInFor(int index) {
@@ -77,7 +80,7 @@ final class AcceptedReadings {
   AcceptedReadings widened(int index, double u) {
     Map<Integer, Double> more = new TreeMap<>(widened);
     more.merge(index, u, Math::max);
-    return new AcceptedReadings(survey, indices, standIns, more);
+    return new AcceptedReadings(survey, indices, standIns, more, terms);
   }
 
   /** Adjusts; empty if readings are then missing or no frame fits. */
@@ -89,6 +92,7 @@ final class AcceptedReadings {
       readings.add(u == null ? reading : reading.withUncertainty(u));
     }
     readings.addAll(standIns.values());
+    terms.adjusts(survey);
     return Adjuster.attempt(new Survey(survey.shape(), readings, survey.sigmaBasis()))
         .filter(outcome -> outcome instanceof Adjustment)
         .map(SurveyOutcome::orThrow);

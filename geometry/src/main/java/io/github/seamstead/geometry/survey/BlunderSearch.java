@@ -34,6 +34,8 @@ final class BlunderSearch {
   private final RegularEvidence evidence;
   private final AcceptedReadings accepted;
   private final List<Found> found = new ArrayList<>();
+  private final SearchTerms terms;
+  private final int mostTried;
 
   /** A reading taken out, by its place in the survey from 0, and those whose error looks alike. */
   record Found(int index, double statistic, double critical, List<Integer> alike) {}
@@ -64,14 +66,17 @@ final class BlunderSearch {
     }
   }
 
-  private BlunderSearch(Survey survey) {
+  private BlunderSearch(Survey survey, SearchTerms terms) {
     this.evidence = new RegularEvidence(survey);
-    this.accepted = new AcceptedReadings(survey);
+    this.accepted = new AcceptedReadings(survey, terms);
+    this.terms = terms;
+    this.mostTried = terms.tried(survey, TRIED);
   }
 
-  static BlunderReport run(Survey survey) {
+  static BlunderReport run(Survey survey, SearchTerms terms) {
+    terms.adjusts(survey);
     Adjustment first = survey.adjust().orThrow();
-    BlunderSearch search = new BlunderSearch(survey);
+    BlunderSearch search = new BlunderSearch(survey, terms);
     return search.search(survey, first);
   }
 
@@ -82,7 +87,7 @@ final class BlunderSearch {
     Optional<ReadingResult> worst = now.worst(current);
     while (worst.isPresent()) {
       Optional<Removal> removal =
-          found.size() < survey.readings().size() / 4
+          found.size() < survey.readings().size() / 4 && !terms.isSpent()
               ? bestRemoval(now, current)
               : Optional.empty();
       if (removal.isEmpty()) {
@@ -101,7 +106,7 @@ final class BlunderSearch {
       worst = now.worst(current);
     }
     now = takenBack(now);
-    return new RivalSearch(survey, evidence, found, now).report(first, undecided);
+    return new RivalSearch(survey, evidence, found, now, terms).report(first, undecided);
   }
 
   private static List<Integer> alike(
@@ -118,7 +123,7 @@ final class BlunderSearch {
   /** Readings that were taken out for another's fault come back. */
   private AcceptedReadings takenBack(AcceptedReadings accepted) {
     AcceptedReadings now = accepted;
-    for (int i = 0; found.size() > 1 && i < found.size(); i++) {
+    for (int i = 0; found.size() > 1 && i < found.size() && !terms.isSpent(); i++) {
       AcceptedReadings tried = now.with(found.get(i).index());
       if (tried.adjust().filter(a -> tried.worst(a).isEmpty()).isPresent()) {
         now = tried;
@@ -165,19 +170,19 @@ final class BlunderSearch {
     double least = NEARLY * largest;
     suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0)) < least);
     suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
-    Set<ReadingResult> tried = new LinkedHashSet<>(firstOf(suspects, TRIED));
+    Set<ReadingResult> chosen = new LinkedHashSet<>(firstOf(suspects, mostTried));
     byRegular.sort(Comparator.comparingDouble(r -> -evidence.ratio(now.indexOf(r))));
     if (largest > GROSS) {
       // So large an error bends the whole frame; the undisturbed regular one is asked as well.
-      tried.addAll(
+      chosen.addAll(
           firstOf(
               byRegular.stream().filter(r -> r.statistic().isPresent()).toList(),
-              TRIED_BY_REGULAR));
+              Math.min(mostTried, TRIED_BY_REGULAR)));
     }
     evidence
         .gross(now.indices())
-        .ifPresent(i -> byRegular.stream().filter(r -> now.indexOf(r) == i).forEach(tried::add));
-    return tried;
+        .ifPresent(i -> byRegular.stream().filter(r -> now.indexOf(r) == i).forEach(chosen::add));
+    return chosen;
   }
 
   private static List<ReadingResult> firstOf(List<ReadingResult> results, int most) {

@@ -27,11 +27,17 @@ final class RivalSearch {
   private final RegularEvidence evidence;
   private final List<Found> found;
   private AcceptedReadings accepted;
+  private final SearchTerms terms;
   private final List<Blunder> blunders = new ArrayList<>();
 
   RivalSearch(
-      Survey survey, RegularEvidence evidence, List<Found> found, AcceptedReadings accepted) {
+      Survey survey,
+      RegularEvidence evidence,
+      List<Found> found,
+      AcceptedReadings accepted,
+      SearchTerms terms) {
     this.survey = survey;
+    this.terms = terms;
     this.evidence = evidence;
     this.found = found;
     this.accepted = accepted;
@@ -78,7 +84,7 @@ final class RivalSearch {
       return cases;
     }
     for (int index : one.alike()) {
-      if (!accepted.indices().contains(index)) {
+      if (!accepted.indices().contains(index) || terms.isSpent()) {
         continue;
       }
       AcceptedReadings other = accepted.with(one.index()).without(index);
@@ -138,7 +144,7 @@ final class RivalSearch {
     }
     for (int index : one.alike()) {
       boolean listed = cases.stream().anyMatch(c -> c.index() == index);
-      if (!listed && accepted.indices().contains(index)) {
+      if (!listed && accepted.indices().contains(index) && !terms.isSpent()) {
         AcceptedReadings other = accepted.without(index);
         other.adjust().ifPresent(a -> alternatives.add(alternative(caseOf(index, other, a))));
       }

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -86,6 +87,20 @@ public record Survey(SurveyShape shape, List<Reading> readings, SigmaBasis sigma
    *     if {@link #adjust()} fails
    */
   public BlunderReport findBlunders() {
-    return BlunderSearch.run(this);
+    return findBlunders(new Cancellation());
+  }
+
+  /**
+   * As {@link #findBlunders()}, with a switch that ends it. The search is bounded: adjustments are
+   * counted by their cost, readings times the square of the unknowns, and a survey of thousands of
+   * readings with dozens of wrong ones is given up as undecided after some seconds.
+   *
+   * @param cancellation ends the search between two adjustments
+   * @return the blunders and the adjustment without them
+   * @throws IllegalArgumentException as {@link #findBlunders()} does
+   * @throws java.util.concurrent.CancellationException if it is cancelled
+   */
+  public BlunderReport findBlunders(Cancellation cancellation) {
+    return BlunderSearch.run(this, new SearchTerms(cancellation));
   }
 }

@@ -66,11 +66,22 @@ public record TapingRound(List<Stand> stands) {
    */
   public record Stand(Optional<Node> at, List<Wanted> readings) {
 
+    /**
+     * Copies the list.
+     *
+     * @param at the top node at which the ladder stands; empty on the ground
+     * @param readings what is read from there, one or more
+     */
     public Stand {
       readings = Args.notEmpty("readings of a stand", readings);
     }
   }
 
+  /**
+   * Copies the list.
+   *
+   * @param stands the places to stand, one or more
+   */
   public TapingRound {
     stands = Args.notEmpty("stands", stands);
   }

@@ -29,6 +29,8 @@ public record Tape(
   /** Usual reference pull of steel tapes, in newtons; 20 for glass fibre. */
   public static final double STEEL_PULL = 50;
 
+  private static final double STANDARD_GRAVITY = 9.80665;
+
   /** Thermal expansion of tape steel, per kelvin (common handbook value). */
   public static final double STEEL_EXPANSION = 11.6e-6;
 
@@ -123,5 +125,16 @@ public record Tape(
   public Tape weighing(double newtonsPerMetre) {
     return new Tape(
         trueRatio, expansion, referenceTemperature, axialStiffness, referencePull, newtonsPerMetre);
+  }
+
+  /**
+   * The same tape with its mass, which weighs by standard gravity.
+   *
+   * @param kilogramsPerMetre 0 or more
+   * @return the new tape
+   * @throws IllegalArgumentException if the mass is negative
+   */
+  public Tape ofMass(double kilogramsPerMetre) {
+    return weighing(kilogramsPerMetre * STANDARD_GRAVITY);
   }
 }

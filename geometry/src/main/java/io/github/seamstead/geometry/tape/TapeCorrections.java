@@ -3,8 +3,10 @@ package io.github.seamstead.geometry.tape;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Turns what a tape shows into the distance: standardisation {@code L (true/marked - 1)},
@@ -18,6 +20,9 @@ public final class TapeCorrections {
 
   /** More halvings than a double has digits. */
   private static final int HALVINGS = 200;
+
+  /** No hand or spring balance pulls so hard, in newtons. */
+  private static final double GREATEST_PULL = 1e9;
 
   private TapeCorrections() {}
 
@@ -46,7 +51,7 @@ public final class TapeCorrections {
    * @throws IllegalArgumentException if the reading is not positive, the spans are longer than the
    *     reading, or a hanging tape's pull is not given
    */
-  @Calculation("geometry.survey.tape-correction")
+  @Calculation("geometry.tape.correction")
   public static double correct(double reading, Tape tape, TapeUse use, Steps steps) {
     Args.positive("tape reading", reading, "m");
     checkSpans(reading, use.spans());
@@ -126,7 +131,7 @@ public final class TapeCorrections {
    * @throws IllegalArgumentException if the tape's stiffness is unknown, the spans are longer than
    *     the reading, or no pull greater than 0 does it
    */
-  @Calculation("geometry.survey.cancelling-pull")
+  @Calculation("geometry.tape.cancelling-pull")
   public static double cancellingPull(
       double reading, Tape tape, double temperature, List<Double> spans, Steps steps) {
     Args.positive("tape reading", reading, "m");
@@ -136,24 +141,13 @@ public final class TapeCorrections {
         "none",
         "must be known to find the pull");
     checkSpans(reading, spans);
-    double low = 0;
-    double high = 1;
-    while (excess(reading, tape, temperature, spans, high) < 0 && high < 1e9) {
-      low = high;
-      high *= 2;
-    }
-    for (int i = 0; i < HALVINGS && Math.nextUp(low) < high; i++) {
-      double middle = low + (high - low) / 2;
-      if (excess(reading, tape, temperature, spans, middle) < 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    double pull = high;
+    OptionalDouble found = search(reading, tape, temperature, spans);
     Args.require(
-        pull < 1e9 && low > 0,
-        "pull: no pull greater than 0 N makes the tape true at " + temperature + " degC");
+        found.isPresent(),
+        "pull: no pull greater than 0 N makes the tape true at "
+            + Numbers.plain(temperature)
+            + " degC");
+    double pull = found.getAsDouble();
     double sag = 0;
     for (double span : spans) {
       sag += sagOf(tape.weightPerMetre(), span, pull);
@@ -186,6 +180,45 @@ public final class TapeCorrections {
         .with("L", reading, "m")
         .from(TAPING)
         .gives(tape.referencePull() - (sag + other) * stiffness / reading, "N");
+  }
+
+  /**
+   * Tells whether a pull makes the tape true, so that {@link #cancellingPull(double, Tape, double,
+   * List, Steps)} finds it.
+   *
+   * @param reading what the tape is to show, in metres, greater than 0
+   * @param tape the tape
+   * @param temperature of the tape, in degrees Celsius
+   * @param spans the free lengths, in metres; empty if it lies on the ground
+   * @return true if the tape's stiffness is known and a pull greater than 0 does it
+   * @throws IllegalArgumentException if the reading is not positive or the spans are longer
+   */
+  public static boolean canCancel(
+      double reading, Tape tape, double temperature, List<Double> spans) {
+    Args.positive("tape reading", reading, "m");
+    checkSpans(reading, spans);
+    return tape.axialStiffness().isPresent()
+        && search(reading, tape, temperature, spans).isPresent();
+  }
+
+  /** Halves until the corrections add up to nothing; empty if they never do. */
+  private static OptionalDouble search(
+      double reading, Tape tape, double temperature, List<Double> spans) {
+    double low = 0;
+    double high = 1;
+    while (excess(reading, tape, temperature, spans, high) < 0 && high < GREATEST_PULL) {
+      low = high;
+      high *= 2;
+    }
+    for (int i = 0; i < HALVINGS && Math.nextUp(low) < high; i++) {
+      double middle = low + (high - low) / 2;
+      if (excess(reading, tape, temperature, spans, middle) < 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return high < GREATEST_PULL && low > 0 ? OptionalDouble.of(high) : OptionalDouble.empty();
   }
 
   private static double excess(

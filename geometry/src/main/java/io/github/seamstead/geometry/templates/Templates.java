@@ -100,7 +100,7 @@ public final class Templates {
    * @return the worst misfit, in metres
    * @throws IllegalArgumentException if the confidence is out of range
    */
-  @Calculation("geometry.survey.template-misfit")
+  @Calculation("geometry.templates.misfit")
   public static double worstMisfit(AsBuilt frame, TemplateSet set, double confidence, Steps steps) {
     Args.within("confidence", confidence, 0.5, 0.999999, "");
     FaceFit worst = set.faces().get(0);

@@ -20,6 +20,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -72,7 +73,7 @@ class BarCuttingTest {
   void chvatalsRaws() {
     List<BarPiece> pieces = pieces(14, 211, 31, 395, 36, 610, 45, 97);
     BarPlan plan = BarCutting.plan(pieces, List.of(BarStock.unlimited("raw", 1)), 0);
-    OutsideCheck.of("geometry.frame", "raws of 100 for 14, 31, 36, 45: number of raws", CHVATAL)
+    OutsideCheck.of("geometry.bars", "raws of 100 for 14, 31, 36, 45: number of raws", CHVATAL)
         .expect(453)
         .within(0)
         .got(plan.barCount());
@@ -87,11 +88,11 @@ class BarCuttingTest {
             1380, 22, 1520, 25, 1560, 12, 1710, 14, 1820, 18, 1880, 18, 1930, 20, 2000, 10, 2050,
             12, 2100, 14, 2140, 16, 2150, 18, 2200, 20);
     BarPlan plan = BarCutting.plan(pieces, List.of(BarStock.unlimited("roll", 56)), 0);
-    OutsideCheck.of("geometry.frame", "rolls of 5600 for 13 widths: number of rolls", ENCYCLOPAEDIA)
+    OutsideCheck.of("geometry.bars", "rolls of 5600 for 13 widths: number of rolls", ENCYCLOPAEDIA)
         .expect(73)
         .within(0)
         .got(plan.barCount());
-    OutsideCheck.of("geometry.frame", "rolls of 5600 for 13 widths: waste, %", ENCYCLOPAEDIA)
+    OutsideCheck.of("geometry.bars", "rolls of 5600 for 13 widths: waste, %", ENCYCLOPAEDIA)
         .expect(0.401)
         .within(5e-4)
         .got(100 * plan.wasteRatio());
@@ -206,7 +207,7 @@ class BarCuttingTest {
             Work.of(BarCutting.DEFAULT_BUDGET, 1),
             recorder);
     DerivationChecks.assertFollowsTo(
-        recorder.derivation("geometry.frame.bars", "Bars"), plan.wasteRatio());
+        recorder.derivation("geometry.bars.plan", "Bars"), plan.wasteRatio());
   }
 
   @Test
@@ -225,5 +226,40 @@ class BarCuttingTest {
     assertThatThrownBy(() -> BarStock.unlimited("old", Double.NaN)).hasMessageContaining("NaN");
     assertThatThrownBy(() -> BarCutting.plan(pieces(100, 60_000, 101, 60_000), bars, 0))
         .hasMessageContaining("120000 in all");
+  }
+
+  /**
+   * What is called proved after a little work must be as good as what much work finds, and what is
+   * easy must be proved.
+   */
+  @Test
+  void aShortSearchProvesNothingWrong() {
+    SplittableRandom random = new SplittableRandom(20261128);
+    int proven = 0;
+    int better = 0;
+    for (int i = 0; i < 60; i++) {
+      List<BarPiece> pieces = new ArrayList<>();
+      for (int kind = 0; kind < 8; kind++) {
+        pieces.add(
+            new BarPiece("p" + kind, random.nextInt(70, 330) / 100.0, random.nextInt(1, 9)));
+      }
+      List<BarStock> stock =
+          List.of(BarStock.unlimited("long", 6), BarStock.unlimited("short", 4.2));
+      BarPlan quick = plan(pieces, stock, 40);
+      BarPlan patient = plan(pieces, stock, 20_000);
+      assertThat(quick.lowerBound()).isLessThanOrEqualTo(patient.usedLength() + 1e-9);
+      if (quick.proven()) {
+        proven++;
+        assertThat(patient.usedLength()).isGreaterThanOrEqualTo(quick.usedLength() - 1e-9);
+      }
+      better += patient.usedLength() < quick.usedLength() - 1e-9 ? 1 : 0;
+    }
+    assertThat(proven).isPositive();
+    assertThat(better).as("cases that a short search does not finish").isPositive();
+  }
+
+  private static BarPlan plan(List<BarPiece> pieces, List<BarStock> stock, long work) {
+    return BarCutting.plan(
+        pieces, stock, 0.003, Work.of(Budget.ofWork(work), 1), Steps.none());
   }
 }

@@ -250,7 +250,7 @@ class PanelRowsTest {
     DerivationChecks.assertFollowsTo(steps.derivation("geometry.layout.bound", "bound"), bound);
     assertThat(bound).isCloseTo(12 / 2.8 + 0.2, within(1e-12));
     StepRecorder more = new StepRecorder();
-    double density = LayoutMeasures.density(12, 3, 5, more);
+    double density = LayoutMeasures.density(12, 15, more);
     DerivationChecks.assertFollowsTo(more.derivation("geometry.layout.density", "d"), density);
   }
 }

@@ -34,7 +34,7 @@ class CompoundCutTest {
   private static final Source DERIVED = Source.derived("twelve-sided ring, computed apart");
 
   private static OutsideCheck check(String what, Source source) {
-    return OutsideCheck.of("geometry.frame", what, source);
+    return OutsideCheck.of("geometry.members", what, source);
   }
 
   private static void assertCell(Source source, int n, double slope, double mitre, double tilt) {
@@ -181,12 +181,13 @@ class CompoundCutTest {
     StepRecorder ring = new StepRecorder();
     CompoundCut cut = CompoundCut.ringCorner(7, 0.6, ring);
     assertThat(cut).isEqualTo(CompoundCut.ringCorner(7, 0.6));
-    DerivationChecks.assertFollowsTo(ring.derivation("geometry.frame.ringcut", "Cut"), cut.tilt());
+    DerivationChecks.assertFollowsTo(
+        ring.derivation("geometry.members.ringcut", "Cut"), cut.tilt());
     StepRecorder cheek = new StepRecorder();
     CompoundCut other = CompoundCut.cheekOnEdge(7, 0.6, cheek);
     assertThat(other).isEqualTo(CompoundCut.cheekOnEdge(7, 0.6));
     DerivationChecks.assertFollowsTo(
-        cheek.derivation("geometry.frame.cheekcut", "Cut"), other.tilt());
+        cheek.derivation("geometry.members.cheekcut", "Cut"), other.tilt());
   }
 
   @Test

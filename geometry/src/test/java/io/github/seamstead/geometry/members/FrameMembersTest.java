@@ -213,12 +213,13 @@ class FrameMembersTest {
         double length = HipLength.cutLength(3, 0.8, section, setBack, 0.05, hip);
         assertThat(length)
             .isEqualTo(HipLength.cutLength(3, 0.8, section, setBack, 0.05, Steps.none()));
-        DerivationChecks.assertFollowsTo(hip.derivation("geometry.frame.hiplength", "Hip"), length);
+        DerivationChecks.assertFollowsTo(
+            hip.derivation("geometry.members.hiplength", "Hip"), length);
         StepRecorder ring = new StepRecorder();
         CompoundCut cut = CompoundCut.ringCorner(8, 0.9);
         double side = RingLength.cutLength("base ring", 2, cut, section, setBack, ring);
         DerivationChecks.assertFollowsTo(
-            ring.derivation("geometry.frame.ringlength", "Ring"), side);
+            ring.derivation("geometry.members.ringlength", "Ring"), side);
       }
     }
   }

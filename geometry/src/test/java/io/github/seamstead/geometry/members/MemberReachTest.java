@@ -112,7 +112,7 @@ class MemberReachTest {
         MemberReach worked = MemberReach.of(frame, spec, recorder);
         assertThat(worked).isEqualTo(MemberReach.of(frame, spec));
         DerivationChecks.assertFollowsTo(
-            recorder.derivation("geometry.frame.memberreach", "Reach"), worked.outermost());
+            recorder.derivation("geometry.members.memberreach", "Reach"), worked.outermost());
       }
     }
   }

@@ -102,7 +102,7 @@ class OpeningsTest {
 
   @Test
   void badOpeningsAreRefused() {
-    assertRefused(DOOR.placed(0, Demo.v(2, 0)), 0, "leaves the face; given [(3.1, 0.4)");
+    assertRefused(DOOR.placed(0, Demo.v(2, 0)), 0, "leaves the face; given a corner at ");
     assertRefused(
         DOOR.placed(0, Demo.v(0, -0.37)),
         0,

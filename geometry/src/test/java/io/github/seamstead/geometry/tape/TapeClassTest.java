@@ -24,7 +24,7 @@ class TapeClassTest {
     };
     for (double[] row : rows) {
       for (TapeClass tape : TapeClass.values()) {
-        OutsideCheck.of("geometry.survey", "class " + tape + ", " + (int) row[0] + " m, mm", GUIDE)
+        OutsideCheck.of("geometry.tape", "class " + tape + ", " + (int) row[0] + " m, mm", GUIDE)
             .expect(row[tape.ordinal() + 1])
             .within(1e-9)
             .got(tape.maximumPermissibleError(row[0]) * 1000);

@@ -30,7 +30,7 @@ class TapeCorrectionsTest {
   }
 
   private static OutsideCheck check(String what, Source source) {
-    return OutsideCheck.of("geometry.survey", what, source);
+    return OutsideCheck.of("geometry.tape", what, source);
   }
 
   @Test
@@ -193,7 +193,7 @@ class TapeCorrectionsTest {
     Tape tape = calibrated();
     double distance = TapeCorrections.correct(23.456, tape, use, steps);
     DerivationChecks.assertFollowsTo(
-        steps.derivation("geometry.survey.tape-correction", "Tape"), distance);
+        steps.derivation("geometry.tape.correction", "Tape"), distance);
     assertThat(TapeCorrections.correct(23.456, tape, use)).isEqualTo(distance);
     StepRecorder flat = new StepRecorder();
     double bare =
@@ -202,13 +202,12 @@ class TapeCorrectionsTest {
             Tape.asMarked(),
             new TapeUse(OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
             flat);
-    DerivationChecks.assertFollowsTo(
-        flat.derivation("geometry.survey.tape-correction", "Tape"), bare);
+    DerivationChecks.assertFollowsTo(flat.derivation("geometry.tape.correction", "Tape"), bare);
     assertThat(bare).isEqualTo(5.2);
     StepRecorder balance = new StepRecorder();
     double pull = TapeCorrections.cancellingPull(30, tape, 12, List.of(15.0, 15.0), balance);
     DerivationChecks.assertFollowsTo(
-        balance.derivation("geometry.survey.cancelling-pull", "Pull"), pull);
+        balance.derivation("geometry.tape.cancelling-pull", "Pull"), pull);
     assertThat(TapeCorrections.correct(30, tape, TapeUse.hung(12, pull, List.of(15.0, 15.0))))
         .isCloseTo(30, within(1e-12));
   }

@@ -119,7 +119,7 @@ class TemplatesProperties {
       StepRecorder steps = new StepRecorder();
       double misfit = Templates.worstMisfit(frame, set, Templates.USUAL_CONFIDENCE, steps);
       DerivationChecks.assertFollowsTo(
-          steps.derivation("geometry.survey.template-misfit", "Templates"), misfit);
+          steps.derivation("geometry.templates.misfit", "Templates"), misfit);
       assertThat(misfit).isEqualTo(set.worstMisfit());
     }
   }

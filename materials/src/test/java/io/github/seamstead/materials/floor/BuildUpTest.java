@@ -163,6 +163,28 @@ class BuildUpTest {
         .hasMessageContaining("cannot form the fall");
   }
 
+  /**
+   * Sheet turned up at both walls: strips of 2 m lapped by 0.2 m reach over 3 m and two upstands.
+   */
+  @Test
+  void aSheetIsTurnedUpAtEachWall() {
+    Footprint room = Footprint.of(new double[] {0, 3, 3, 0}, new double[] {0, 0, 5, 5});
+    double[] upstands = {0, 0.2, 0.3, 0.5, 0.9};
+    int[] strips = {2, 2, 2, 3, 3};
+    for (int i = 0; i < upstands.length; i++) {
+      MembraneLayer layer = new MembraneLayer("sheet", 2, 25, 0.2, upstands[i]);
+      MembraneQuantity sheet = MembraneQuantity.of(layer, room);
+      assertThat(sheet.strips()).as("upstand %s", upstands[i]).hasSize(strips[i]);
+      double covered = 2 * strips[i] - 0.2 * (strips[i] - 1);
+      assertThat(covered).isGreaterThanOrEqualTo(3 + 2 * upstands[i]);
+      for (double length : sheet.strips()) {
+        assertThat(length).isCloseTo(5 + 2 * upstands[i], within(1e-9));
+      }
+      assertThat(sheet.areaWithLaps())
+          .isCloseTo(strips[i] * 2 * (5 + 2 * upstands[i]), within(1e-9));
+    }
+  }
+
   @Test
   void membraneStripsCoverTheFloor() {
     MembraneQuantity sheet = BuildUp.level(TWENTY, List.of(Demo.SHEET)).membranes().get(0);

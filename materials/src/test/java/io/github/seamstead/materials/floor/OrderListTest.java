@@ -81,6 +81,13 @@ class OrderListTest {
             .orElseThrow();
     assertThat(sand.ordered() % 500).isZero();
     assertThat(sand.cost()).isCloseTo(sand.ordered() * 0.03, within(1e-9));
+    OrderLine straw =
+        order.lines().stream()
+            .filter(l -> l.material().equals("chopped straw"))
+            .findFirst()
+            .orElseThrow();
+    // 30 for a tonne of sand, 200 for one of straw, and the clay soil is dug on the site.
+    assertThat(order.cost()).isCloseTo(sand.ordered() * 0.03 + straw.ordered() * 0.2, within(1e-9));
     assertThat(sand.trips()).isZero();
     OrderLine soil =
         order.lines().stream()
@@ -99,6 +106,45 @@ class OrderListTest {
                     0.01,
                     0.1))
         .hasMessageContaining("no layer uses it");
+  }
+
+  /** Mass is dry mass and its water; volume is dry mass over the dry density as it lies loose. */
+  @Test
+  void dampSandIsHeavierAndTakesItsTripsByItsDampMass() {
+    double damp = 0.06;
+    double payload = 600;
+    double bucket = 0.010;
+    OrderLine sand =
+        OrderList.of(
+                Demo.FLOOR,
+                List.of(),
+                List.of(new Supply("washed sand", damp, 1, 30, true)),
+                Optional.of(new Trailer(1.2, payload)),
+                bucket,
+                0)
+            .lines()
+            .stream()
+            .filter(line -> line.material().equals("washed sand"))
+            .findFirst()
+            .orElseThrow();
+    double dry = sand.dryNeed().likely();
+    assertThat(sand.rawNeed().likely()).isCloseTo(dry * 1.06, within(1e-9 * dry));
+    assertThat(sand.rawNeed().high())
+        .isCloseTo(sand.dryNeed().high() * 1.06, within(1e-9 * sand.dryNeed().high()));
+    assertThat(sand.screenedOut()).isCloseTo(0, within(1e-9));
+    double density =
+        Demo.FLOOR.earth().stream()
+            .flatMap(q -> q.layer().mix().parts().stream())
+            .filter(part -> part.name().equals("washed sand"))
+            .mapToDouble(MixPart::looseDryDensity)
+            .findFirst()
+            .orElseThrow();
+    assertThat(sand.looseVolume() * density * 1.06)
+        .isCloseTo(sand.ordered(), within(1e-6 * sand.ordered()));
+    // Whole buckets: a load is at most the payload, and short of it by less than a bucket.
+    double ofOneBucket = bucket * density * 1.06;
+    assertThat(sand.trips() * payload).isGreaterThanOrEqualTo(sand.ordered());
+    assertThat((sand.trips() - 1) * (payload - ofOneBucket)).isLessThan(sand.ordered());
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
@@ -59,6 +60,40 @@ class MixDesignTest {
     assertThat(mix.exact().portions().get(1).looseVolume()).isCloseTo(0, within(1e-9));
     assertThat(mix.pricePerDryTonne().orElseThrow())
         .isCloseTo(5 * 0.2 / 0.45 + 22 * (1 - 0.2 / 0.45), within(1e-6));
+  }
+
+  /** A tonne as it is sold holds 1/(1 + w) of dry soil: 10 a tonne at 30 % is 13, more than 11. */
+  @Test
+  void waterIsNotPaidForAsSoil() {
+    MixComponent wet =
+        MixComponent.claySoil("wet soil", new Uncertain(0.45, 0.04))
+            .damp(0.3, 0)
+            .withPricePerTonne(10);
+    MixComponent dry =
+        MixComponent.claySoil("dry soil", new Uncertain(0.45, 0.04)).withPricePerTonne(11);
+    MixSolution mix =
+        MixDesign.solve(
+            List.of(wet, dry, SAND), MixTarget.cheapest(ClayBand.FLOOR), BucketRounding.NONE);
+    assertThat(mix.exact().dryMassRatios().get(0)).isCloseTo(0, within(1e-9));
+    assertThat(mix.pricePerDryTonne().orElseThrow())
+        .isCloseTo(11 * 0.2 / 0.45 + 30 * (1 - 0.2 / 0.45), within(1e-6));
+  }
+
+  /**
+   * Of 12 half-filled buckets each is off by a quarter bucket at most, so no share need move by
+   * more than about 0.03; fewer buckets may be worth another 0.024.
+   */
+  @Test
+  void roundedBucketsKeepTheSharesOfTheMix() {
+    for (double aim = 0.12; aim < 0.32; aim += 0.01) {
+      ClayBand band = new ClayBand("trial", aim - 0.05, aim + 0.05, Source.derived("a band round the aim"));
+      MixSolution mix = MixDesign.solve(ALL, MixTarget.of(band), BucketRounding.HALF);
+      for (int i = 0; i < ALL.size(); i++) {
+        assertThat(mix.rounded().dryMassRatios().get(i))
+            .as("share of %s, aim %s", ALL.get(i).name(), aim)
+            .isCloseTo(mix.exact().dryMassRatios().get(i), within(0.06));
+      }
+    }
   }
 
   @Test

@@ -213,11 +213,14 @@ public final class Args {
   }
 
   private static ArgumentFault bad(String name, double value, String unit, String allowed) {
-    return ArgumentFault.of(name, with(value, unit), allowed, unit, "");
+    String given = with(value, unit);
+    // A value beyond a limit by less than is shown must not read as the limit itself.
+    String told = allowed.contains(given) ? (PlainNumber.exact(value) + " " + unit).strip() : given;
+    return ArgumentFault.of(name, told, allowed, unit, "");
   }
 
   private static String with(double value, String unit) {
-    String number = PlainNumber.of(value);
+    String number = PlainNumber.shown(value);
     return unit.isEmpty() ? number : number + " " + unit;
   }
 }

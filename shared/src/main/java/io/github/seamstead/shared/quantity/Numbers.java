@@ -14,13 +14,25 @@ public final class Numbers {
   private Numbers() {}
 
   /**
-   * Writes a number with the fewest digits that read back as the same number.
+   * Writes a number for people to read: with at most nine significant digits, since what lies
+   * beyond is noise of binary sums.
    *
    * @param value any number
-   * @return for example {@code 5.2}, {@code -3}, {@code 1.0E-9}, {@code NaN}
+   * @return for example {@code 5.2}, {@code -3}, {@code 0.3} for 0.1 + 0.2, {@code 1.0E-9}, {@code
+   *     NaN}
    */
   public static String plain(double value) {
-    return PlainNumber.of(value);
+    return PlainNumber.shown(value);
+  }
+
+  /**
+   * Writes a number for programs to read: with the fewest digits that read back as the same number.
+   *
+   * @param value any number
+   * @return for example {@code 5.2}, {@code 0.30000000000000004} for 0.1 + 0.2
+   */
+  public static String exact(double value) {
+    return PlainNumber.exact(value);
   }
 
   /**

@@ -9,12 +9,13 @@ import java.util.random.RandomGenerator;
 /**
  * The points at which a model is run to find its sensitivity indices: two independent samples A and
  * B of equal size, and for each group of inputs i the sample A with the columns of that group from
- * B. A group is one doubtful thing; it may have several inputs of its own, such as the errors of all
- * readings of one tape.
+ * B. A group is one doubtful thing; it may have several inputs of its own, such as the errors of
+ * all readings of one tape.
  *
  * <p>Points are random, from a seed, and in Latin hypercubes: each input of A, and each of B, has
  * one value in each of as many equal strata as there are points. That keeps estimates unbiased and
- * takes the most of the scatter out of them. Cost: {@code N (k + 2)} runs for N points and k groups.
+ * takes the most of the scatter out of them. Cost: {@code N (k + 2)} runs for N points and k
+ * groups.
  *
  * @param groups how many inputs each group has, each 1 or more
  * @param points N, how many points each sample has

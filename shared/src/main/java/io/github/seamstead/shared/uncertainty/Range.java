@@ -55,9 +55,7 @@ public record Range(double low, double likely, double high) {
     Args.within("position", position, -1, 1, "");
     double end = position < 0 ? low : high;
     double part = Math.abs(position);
-    return low > 0
-        ? likely * Math.pow(end / likely, part)
-        : likely + (end - likely) * part;
+    return low > 0 ? likely * Math.pow(end / likely, part) : likely + (end - likely) * part;
   }
 
   /**

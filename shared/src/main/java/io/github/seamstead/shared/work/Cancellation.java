@@ -1,5 +1,6 @@
 package io.github.seamstead.shared.work;
 
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /** A switch that asks a long piece of work to stop and return its best so far. Thread-safe. */
@@ -22,5 +23,18 @@ public final class Cancellation {
    */
   public boolean isCancelled() {
     return cancelled.get();
+  }
+
+  /**
+   * Ends work that has no best so far: half a panel is of no use to anybody. Costs one read, so
+   * that a loop may ask in every round.
+   *
+   * @param doing what is under way, such as {@code a panel was cut into parts}
+   * @throws CancellationException once {@link #cancel()} was called
+   */
+  public void goOn(String doing) {
+    if (cancelled.get()) {
+      throw new CancellationException("cancelled while " + doing);
+    }
   }
 }

@@ -41,6 +41,14 @@ class ArgsTest {
   }
 
   @Test
+  void noiseIsNotToldUnlessItIsTheFault() {
+    refused(() -> Args.within("x", 0.1 + 0.2, 1, 2, "m"), "given 0.3 m, must be from 1 m to 2 m");
+    refused(
+        () -> Args.within("x", 25.0000000001, 0, 25, "m"),
+        "given 25.0000000001 m, must be from 0 m to 25 m");
+  }
+
+  @Test
   void returnsWhatIsAllowed() {
     assertThat(Args.positive("x", Double.MIN_VALUE, "m")).isEqualTo(Double.MIN_VALUE);
     assertThat(Args.notNegative("x", 0, "m")).isZero();

@@ -40,7 +40,15 @@ class ImperialTextTest {
   void whatIsNoQuantityStays() {
     for (String text :
         new String[] {
-          "", "12 panels", "B5-T6", "5 minutes", "7 days", "1-1 m", "3 min", "gravel-8-16 mmx", "4 km"
+          "",
+          "12 panels",
+          "B5-T6",
+          "5 minutes",
+          "7 days",
+          "1-1 m",
+          "3 min",
+          "gravel-8-16 mmx",
+          "4 km"
         }) {
       assertThat(ImperialText.of(text)).isEqualTo(text);
     }

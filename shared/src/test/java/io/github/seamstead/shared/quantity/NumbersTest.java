@@ -18,6 +18,16 @@ class NumbersTest {
   }
 
   @Test
+  void noiseOfBinarySumsIsShownToProgramsAlone() {
+    assertThat(Numbers.plain(0.1 + 0.2)).isEqualTo("0.3");
+    assertThat(Numbers.plain(0.14 * 100)).isEqualTo("14");
+    assertThat(Numbers.plain(-1234567.125)).isEqualTo("-1234567.13");
+    assertThat(Numbers.plain(Double.MAX_VALUE)).isEqualTo("1.79769313E308");
+    assertThat(Numbers.exact(0.1 + 0.2)).isEqualTo("0.30000000000000004");
+    assertThat(Double.parseDouble(Numbers.exact(Math.PI))).isEqualTo(Math.PI);
+  }
+
+  @Test
   void roundsHalfUp() {
     assertThat(Numbers.significant(0.033333, 3)).isEqualTo("0.0333");
     assertThat(Numbers.significant(2.5, 1)).isEqualTo("3");

@@ -15,7 +15,7 @@ class QuantityTextProperties {
     for (String symbol : QuantityText.symbols(dimension)) {
       double inUnit = QuantityText.toUnit(si, dimension, symbol);
       // A pure number is written without its symbol, as QuantityText.write does.
-      String text = Numbers.plain(inUnit) + (symbol.equals("1") ? "" : " " + symbol);
+      String text = Numbers.exact(inUnit) + (symbol.equals("1") ? "" : " " + symbol);
       assertThat(QuantityText.parse(text, dimension))
           .as(text)
           .isCloseTo(si, within(1e-10 * (1 + Math.abs(si)) + 1e-9));

@@ -118,7 +118,8 @@ class SensitivityRunsTest {
     SensitivityRuns runs = run(SensitivityDesign.of(3, 32_768, 7), SensitivityRunsTest::ishigami);
     double scatter = 3 * runs.indices().get(0).total().standardUncertainty();
     assertThat(scatter).as("narrow enough to tell a wrong estimate").isLessThan(0.03);
-    OutsideCheck.of("shared.sensitivity", "Ishigami function: estimate of the total of x1", ISHIGAMI)
+    OutsideCheck.of(
+            "shared.sensitivity", "Ishigami function: estimate of the total of x1", ISHIGAMI)
         .expect(0.5576)
         .within(scatter)
         .got(runs.indices().get(0).total().value());
@@ -141,7 +142,8 @@ class SensitivityRunsTest {
       assertThat(index.total().value())
           .isCloseTo(total, within(4 * index.total().standardUncertainty() + 1e-5));
     }
-    OutsideCheck.of("shared.sensitivity", "g-function of 8 inputs: first-order index of x1", SOBOL_G)
+    OutsideCheck.of(
+            "shared.sensitivity", "g-function of 8 inputs: first-order index of x1", SOBOL_G)
         .expect(0.7165)
         .within(4 * runs.indices().get(0).first().standardUncertainty())
         .got(runs.indices().get(0).first().value());

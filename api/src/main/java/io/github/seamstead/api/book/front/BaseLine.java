@@ -2,6 +2,7 @@ package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.markout.TapeDivision;
+import io.github.seamstead.geometry.markout.TapeOffset;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
@@ -19,14 +20,10 @@ final class BaseLine {
 
   private final Outline cut;
   private final int edge;
-  private final Vector2D start;
-  private final Vector2D along;
 
   private BaseLine(Outline cut, int edge) {
     this.cut = cut;
     this.edge = edge;
-    start = cut.vertex(edge);
-    along = cut.vertex(edge + 1).subtract(start).normalize();
   }
 
   /** The lowest edge of the cut outline, or the longest straight edge of a curved piece. */
@@ -87,8 +84,7 @@ final class BaseLine {
 
   /** Turns a point of the piece so that the base line lies along x and starts at the origin. */
   Vector2D local(Vector2D point) {
-    Vector2D p = point.subtract(start);
-    return Vector2D.of(p.dot(along), along.signedArea(p));
+    return TapeOffset.of(point, cut.vertex(edge), cut.vertex(edge + 1)).point();
   }
 
   List<Vector2D> local(List<Vector2D> points) {

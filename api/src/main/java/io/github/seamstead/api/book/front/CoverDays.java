@@ -144,7 +144,9 @@ final class CoverDays {
                     ? "ruler, set square, pencil, knife or scissors"
                     : "2 tapes, straightedge, square, chalk or marker, shears or knife")
             .material(
-                (sheets > 0 ? sheets + (sheets == 1 ? " sheet or roll" : " sheets or rolls") + " of " : "")
+                (sheets > 0
+                        ? sheets + (sheets == 1 ? " sheet or roll" : " sheets or rolls") + " of "
+                        : "")
                     + cloth()
                     + "; piece cards, cut cards")
             .people(crew);
@@ -230,9 +232,15 @@ final class CoverDays {
     if (stated.hem().kind() == HemKind.REINFORCED) {
       day.step("Mend the kept edge where it is torn: it is the hem.");
     }
-    on(day, SeamKind.TOP, "Fold the top edge to the inside by " + w.words().small(stated.topTurnIn()) + ":");
+    on(
+        day,
+        SeamKind.TOP,
+        "Fold the top edge to the inside by " + w.words().small(stated.topTurnIn()) + ":");
     on(day, SeamKind.CAP_JOINTS, "Close the cap, " + SeamKind.CAP_JOINTS.lap() + "; put it aside:");
-    on(day, SeamKind.SKIRT_ENDS, "Join the strips of the skirt end to end; leave the last end open:");
+    on(
+        day,
+        SeamKind.SKIRT_ENDS,
+        "Join the strips of the skirt end to end; leave the last end open:");
     day.home(
         "all panels whole: as many as the frame has sides",
         "openings and flaps on the panel that the map says");
@@ -342,7 +350,8 @@ final class CoverDays {
         .flatMap(f -> f.glue())
         .ifPresent(
             glue -> {
-              day.step("Spread no more glue at a time than:", w.length(glue.longestPortionMetres()));
+              day.step(
+                  "Spread no more glue at a time than:", w.length(glue.longestPortionMetres()));
               pause.add(
                   "every glued seam has rested "
                       + w.words().duration(glue.cureSeconds())

@@ -34,7 +34,8 @@ final class CutCards {
   private static final double ROLL_REST = 0.5;
 
   /** One piece where it lies. */
-  private record Laid(String label, Outline outline, Vector2D a, Vector2D b, boolean turned) {}
+  private record Laid(
+      String label, String name, Outline outline, Vector2D a, Vector2D b, boolean turned) {}
 
   private CutCards() {}
 
@@ -101,7 +102,7 @@ final class CutCards {
       Vector2D a = placed(p, outline, base.index(corners.get(0)));
       Vector2D b = placed(p, outline, base.index(corners.get(1)));
       String label = names.name(p.pieceId(), p.copy());
-      laid.add(new Laid(label, outline, a, b, p.mirrored()));
+      laid.add(new Laid(label, DiaryLines.name(shape, p.copy()), outline, a, b, p.mirrored()));
     }
     laid.sort(Comparator.comparingDouble(l -> l.outline().bounds().minX()));
     return laid;
@@ -145,14 +146,7 @@ final class CutCards {
     String unit = w.tapeUnit();
     String in = unit.isEmpty() ? "" : ", " + unit;
     Ticks.table(
-        m,
-        "Pieces of " + name,
-        "piece",
-        "#a along" + in,
-        "#a off",
-        "#b along",
-        "#b off",
-        "done");
+        m, "Pieces of " + name, "piece", "#a along" + in, "#a off", "#b along", "#b off", "done");
     for (int i = from; i < to; i++) {
       Laid l = laid.get(i);
       m.open("tr").open("td").text((i + 1) + ": ").element("b", l.label());
@@ -167,7 +161,11 @@ final class CutCards {
       if (desk.plan().done().cut().containsKey(l.label())) {
         m.text("cut");
       } else {
-        Ticks.bare(m, "cut-" + desk.sheets().size() + "-" + (i + 1), l.label() + " cut");
+        Ticks.dated(
+            m,
+            "cut-" + desk.sheets().size() + "-" + (i + 1),
+            l.label() + " cut",
+            DiaryLines.cut(l.name()));
       }
       m.close().closeLine();
     }

@@ -36,6 +36,7 @@ public final class Front {
     }
     page.style(FrontStyle.css(shown, digest));
     page.script(FrontScript.TEXT);
+    page.mark("data-name", name);
     page.mark("data-job", Markup.anchor(name) + "-" + digest);
     return desk.drawings();
   }

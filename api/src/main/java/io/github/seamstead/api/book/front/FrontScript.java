@@ -21,11 +21,20 @@ final class FrontScript {
         }
         const bar = d.createElement('div');
         bar.className = 'bar';
-        const next = d.createElement('a'), copy = d.createElement('button');
-        copy.type = 'button';
-        copy.textContent = 'Copy out';
-        bar.append(next, copy);
+        const next = d.createElement('a');
+        const button = text => {
+          const b = d.createElement('button');
+          b.type = 'button';
+          b.textContent = text;
+          return b;
+        };
+        const copy = button('Copy out'), diary = button('Diary');
+        bar.append(next, copy, diary);
         d.body.append(bar);
+        const today = () => {
+          const now = new Date(), two = n => String(n).padStart(2, '0');
+          return now.getFullYear() + '-' + two(now.getMonth() + 1) + '-' + two(now.getDate());
+        };
         const title = sheet => sheet.querySelector('h2').textContent;
         const show = () => {
           for (const sheet of sheets) {
@@ -52,9 +61,24 @@ final class FrontScript {
           const f = e.target;
           if (!f.dataset || !f.dataset.k) return;
           kept[f.dataset.k] = f.type === 'checkbox' ? f.checked : f.value;
+          if (f.dataset.diary) kept['@' + f.dataset.k] = today();
           try { localStorage.setItem(name, JSON.stringify(kept)); } catch (x) { next.title = 'not kept'; }
           show();
         });
+        const give = (text, spoken) => {
+          let out = bar.querySelector('textarea');
+          if (!out) {
+            out = d.createElement('textarea');
+            out.readOnly = true;
+            out.rows = 6;
+            bar.append(out);
+          }
+          out.setAttribute('aria-label', spoken);
+          out.value = text;
+          out.focus();
+          out.select();
+          if (navigator.clipboard) navigator.clipboard.writeText(text).catch(() => {});
+        };
         copy.addEventListener('click', () => {
           const lines = [d.title + ' · ' + d.body.dataset.job];
           for (const sheet of sheets) {
@@ -67,18 +91,15 @@ final class FrontScript {
               });
             if (said.length) lines.push(title(sheet), ...said);
           }
-          let out = bar.querySelector('textarea');
-          if (!out) {
-            out = d.createElement('textarea');
-            out.readOnly = true;
-            out.rows = 6;
-            out.setAttribute('aria-label', 'All ticks and readings as text');
-            bar.append(out);
-          }
-          out.value = lines.join('\\n');
-          out.focus();
-          out.select();
-          if (navigator.clipboard) navigator.clipboard.writeText(out.value).catch(() => {});
+          give(lines.join('\\n'), 'All ticks and readings as text');
+        });
+        diary.addEventListener('click', () => {
+          const rows = fields.filter(f => f.dataset.diary && f.checked)
+            .map(f => ({date: kept['@' + f.dataset.k] || today(), ...JSON.parse(f.dataset.diary)}))
+            .sort((a, b) => a.date < b.date ? -1 : a.date > b.date ? 1 : 0);
+          const book = {seamstead: 1, job: d.body.dataset.name, diary: rows};
+          give(JSON.stringify(book, null, 1).replace(/[\\u2066-\\u2069]/g, ''),
+            'What is cut, joined and laid, as a diary');
         });
         const reveal = () => {
           const at = location.hash && d.getElementById(decodeURIComponent(location.hash.slice(1)));

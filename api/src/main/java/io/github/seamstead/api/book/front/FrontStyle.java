@@ -16,7 +16,7 @@ final class FrontStyle {
       .date{display:inline-block;width:4.5em;border-bottom:1px solid #161616}
       .count{font-variant-numeric:tabular-nums;white-space:nowrap}
       .sheet>.in{padding:.4rem .8rem}
-      .chapter>summary{cursor:pointer;min-height:2.6rem;display:flex;align-items:center;gap:.5rem}
+      .chapter summary{cursor:pointer;min-height:2.75rem;display:flex;align-items:center;gap:.5rem}
       .chapter>summary::before{content:"\\25b8"}
       .chapter[open]>summary::before{content:"\\25be"}
       .chapter>summary h2{display:inline;border:0;margin:0;padding:0;font-size:1.15rem}
@@ -75,7 +75,7 @@ final class FrontStyle {
       .bar button{font:inherit;min-height:2.75rem;padding:0 .8rem}
       .bar textarea{width:100%;font:inherit}
       @media (max-width:40rem){.two,.two.even,.two.mixer,.three,.cond{grid-template-columns:minmax(0,1fr)}
-        .cond .long{grid-column:1}.seams{columns:1}
+        .cond .long{grid-column:1}.seams{columns:1}.recipes{grid-template-columns:1fr}
         main{padding:0 .5rem}.sheet>.in{padding:.3rem .5rem}
         figure.pic.broad svg{width:auto}}
       @media print{
@@ -153,7 +153,7 @@ final class FrontStyle {
         .back figure{max-width:90mm}
         .back figure svg{width:90mm;max-height:none}
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
-        .chapter>summary{min-height:0}
+        .chapter summary{min-height:0}
       }
       """;
 

@@ -100,7 +100,8 @@ final class JoinCard {
       return;
     }
     boolean teams = part.options().teams() > 1;
-    List<String> columns = new ArrayList<>(List.of("#", "seam", "this edge", "to that", "#in hand"));
+    List<String> columns =
+        new ArrayList<>(List.of("#", "seam", "this edge", "to that", "#in hand"));
     if (teams) {
       columns.add("#team");
     }
@@ -112,21 +113,21 @@ final class JoinCard {
       Ticks.cells(m, "#" + step.number());
       m.open("td").element("b", j.mark().text()).close();
       Ticks.cells(
-          m,
-          j.first().label(),
-          j.second().label(),
-          "#" + desk.sizes().mass(step.inHandKg()));
+          m, j.first().label(), j.second().label(), "#" + desk.sizes().mass(step.inHandKg()));
       if (teams) {
         Ticks.cells(m, "#" + step.team());
       }
       m.open("td");
-      Ticks.bare(m, "seam-" + Markup.anchor(j.mark().text()), j.text() + ": joined");
+      Ticks.dated(
+          m, "seam-" + Markup.anchor(j.mark().text()), j.text() + ": joined", DiaryLines.joined(j));
       m.close().closeLine();
     }
     Ticks.endTable(m);
   }
 
-  /** Every kind of seam in the order of the work: how it laps, how long it is, how long it takes. */
+  /**
+   * Every kind of seam in the order of the work: how it laps, how long it is, how long it takes.
+   */
   private static void kinds(Markup m, SeamWork seams) {
     Ticks.table(m, "Every kind of seam", "seams", "#all", "#one team", "which lies on top", "done");
     for (SeamKind kind : seams.kinds()) {

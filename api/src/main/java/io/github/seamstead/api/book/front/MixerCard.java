@@ -145,7 +145,11 @@ final class MixerCard {
     int from = (int) Math.ceil(row.from() - 1e-9);
     int until = (int) Math.ceil(row.until() - 1e-9);
     for (int load = from + 1; load <= until; load++) {
-      Ticks.bare(m, key + load, "load " + load + ", sector " + sector.order());
+      Ticks.dated(
+          m,
+          key + load,
+          "load " + load + ", sector " + sector.order(),
+          DiaryLines.laid(plan.quantity().layer().name(), sector.number()));
       m.text(load + " ");
     }
     if (until == from) {

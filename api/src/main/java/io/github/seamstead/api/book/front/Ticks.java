@@ -20,6 +20,17 @@ final class Ticks {
     to.open("input", "type", "checkbox", "data-k", key, "aria-label", spoken).close();
   }
 
+  /**
+   * Writes a box alone that stands for a line of the job's diary.
+   *
+   * @param line the line as JSON, without its day
+   */
+  static void dated(Markup to, String key, String spoken, String line) {
+    to.open("label", "class", "hit");
+    to.open("input", "type", "checkbox", "data-k", key, "data-diary", line, "aria-label", spoken);
+    to.close();
+  }
+
   /** Writes a blank for what is measured, or for a time and initials. */
   static void blank(Markup to, String key, String spoken) {
     to.open(

@@ -48,7 +48,7 @@ final class CoverPlanner {
     List<PanelMarks> marks = EdgeMarks.of(faces);
     KeptPieces kept = new KeptPieces(run);
     List<PatternPiece> trims = kept.trims(TrimPlanner.pieces(run, cover, frame));
-    PanelDrawer drawer = new PanelDrawer(cover, faces, marks);
+    PanelDrawer drawer = new PanelDrawer(cover, faces, marks, run.options().cancellation());
     Optional<List<Panel>> all = kept.all(faces);
     ClothChoice.Chosen chosen =
         all.isPresent()
@@ -59,6 +59,7 @@ final class CoverPlanner {
       return Optional.empty();
     }
     List<Panel> panels = kept.settle(drawn, faces);
+    drawer.work(run);
     double area =
         panels.stream().mapToDouble(Panel::clothArea).sum()
             + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();

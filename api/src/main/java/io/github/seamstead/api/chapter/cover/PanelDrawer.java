@@ -1,12 +1,15 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Hem;
 import io.github.seamstead.api.job.Seam;
 import io.github.seamstead.api.job.SeamKind;
+import io.github.seamstead.geometry.pattern.CutSize;
 import io.github.seamstead.geometry.pattern.EdgeAllowance;
 import io.github.seamstead.geometry.pattern.EdgePlan;
+import io.github.seamstead.geometry.pattern.Notches;
 import io.github.seamstead.geometry.pattern.Opening;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelMarks;
@@ -14,6 +17,7 @@ import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,8 +30,10 @@ final class PanelDrawer {
   private final List<Outline> faces;
   private final List<PanelMarks> marks;
   private final EdgePlan edges;
+  private final Cancellation cancellation;
 
-  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks) {
+  PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks, Cancellation cancellation) {
+    this.cancellation = cancellation;
     this.cover = cover;
     this.faces = List.copyOf(faces);
     this.marks = List.copyOf(marks);
@@ -67,7 +73,34 @@ final class PanelDrawer {
     if (splices.isPresent()) {
       spec = spec.withSplices(splices.get());
     }
-    return Panel.of(faces.get(face - 1), spec);
+    cancellation.goOn("panels were drawn");
+    return Panel.of(faces.get(face - 1), spec, cancellation);
+  }
+
+  /** Works what all panels share, shown on the first face. */
+  void work(Run run) {
+    Outline face = faces.get(0);
+    PanelSpec spec = PanelSpec.of("panel-1", edges);
+    run.worked(
+        "geometry.pattern.notches",
+        "Match notches on the seam of panel 1",
+        steps -> Notches.count(face.edgeLength(1), spec.notchSpacing(), steps));
+    if (face.size() == 3) {
+      run.worked(
+          "geometry.pattern.mitre",
+          "Cloth beyond the tip of panel 1",
+          steps -> CutSize.tip(face, spec, steps));
+    }
+    if (CutSize.holdsFor(face, spec)) {
+      run.worked(
+          "geometry.pattern.width",
+          "Width of panel 1 as cut",
+          steps -> CutSize.width(face, spec, steps));
+      run.worked(
+          "geometry.pattern.height",
+          "Height of panel 1 as cut",
+          steps -> CutSize.height(face, spec, steps));
+    }
   }
 
   private static EdgePlan edges(Cover cover) {

@@ -57,6 +57,7 @@ final class TrimPlanner {
                 ConeCap.over(
                     fabric.openingCircumradius(), fabric.hipSlope(), stated.overlap(), steps));
     run.cautions(Chapter.PATTERN, cap.cautions());
+    run.worked("geometry.pattern.cone", "The sector into which the cap unrolls", cap::sectorAngle);
     // No sector may be more than half a circle.
     int parts = cap.sectorAngle() <= Math.PI ? 1 : 2;
     return cap.piece("cap", parts, stated.lap(), EdgeAllowance.raw(), EdgeAllowance.raw());

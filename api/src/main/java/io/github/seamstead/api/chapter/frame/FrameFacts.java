@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.frame;
 
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.geometry.bars.BarPlan;
+import io.github.seamstead.geometry.frame.Drainage;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.members.FrameMember;
@@ -21,7 +22,11 @@ final class FrameFacts {
         .maybe("members", "its members with their cuts", members(), FramePart::members)
         .maybe("bars", "how the members are cut from bars", bars(), FramePart::bars)
         .maybe("fabric", "the surface of the cover", fabric(), FramePart::fabric)
-        .maybe("lining", "the surface of the lining", fabric(), FramePart::lining);
+        .maybe("lining", "the surface of the lining", fabric(), FramePart::lining)
+        .number(
+            "lapFor100mm_m",
+            "lap along a hip whose upper end stands 100 mm above its lower end",
+            f -> f.drainage().lapForRise(Drainage.TABLE_RISE));
   }
 
   private static Facts<FrameMembers> members() {

@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.geometry.frame.Drainage;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 
@@ -45,7 +46,11 @@ final class FramePages {
     book.note(
         "Hips are flatter than faces: judge laps and standing water by the slope of the hip, "
             + w.angle(m.hipSlope())
-            + ".");
+            + ". A lap that rises "
+            + w.small(Drainage.TABLE_RISE)
+            + " is "
+            + w.small(part.drainage().lapForRise(Drainage.TABLE_RISE))
+            + " long along a hip.");
     part.solution().reasons().forEach(book::note);
     Table surface =
         new Table(

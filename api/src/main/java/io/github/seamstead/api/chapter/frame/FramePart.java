@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.frame;
 
 import io.github.seamstead.geometry.bars.BarPlan;
+import io.github.seamstead.geometry.frame.Drainage;
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameSolution;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param bars how the members are cut from the bars; empty if the document states no bars
  * @param fabric the surface that the cover lies on; empty if the document has no cover
  * @param lining the surface of the lining; empty if there is none
+ * @param drainage how a cover on it sheds water
  */
 public record FramePart(
     RegularPyramid pyramid,
@@ -26,4 +28,5 @@ public record FramePart(
     Optional<FrameMembers> members,
     Optional<BarPlan> bars,
     Optional<FabricOffset> fabric,
-    Optional<FabricOffset> lining) {}
+    Optional<FabricOffset> lining,
+    Drainage drainage) {}

@@ -6,6 +6,7 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.FrameMeasure;
 import io.github.seamstead.api.job.FrameOpening;
+import io.github.seamstead.api.job.Lining;
 import io.github.seamstead.api.job.PoleSection;
 import io.github.seamstead.api.job.Poles;
 import io.github.seamstead.geometry.bars.BarCutting;
@@ -80,33 +81,66 @@ final class FramePlanner {
     double reach = poles.map(p -> reach(run, pyramid, p)).orElse(0.0);
     Optional<FrameMembers> members =
         poles.flatMap(p -> run.attempt("$.frame.poles", () -> members(run, pyramid, p)));
+    members.ifPresent(m -> work(run, m));
     Drainage drainage = Drainage.of(measures);
-    cover.ifPresent(c -> run.caution(Chapter.FRAME, drainage.caution()));
+    cover.ifPresent(
+        c -> {
+          run.worked(
+              "geometry.frame.lap",
+              "The lap along a hip that rises 100 mm",
+              steps -> drainage.lapForRise(Drainage.TABLE_RISE, steps));
+          run.caution(Chapter.FRAME, drainage.caution());
+        });
     return new FramePart(
         pyramid,
         measures,
         solution,
         members,
         members.flatMap(m -> bars(run, m, poles.orElseThrow())),
-        cover.flatMap(
-            c ->
-                run.attempt(
-                    "$.cover.fabric.thickness",
-                    () -> FabricOffset.cover(pyramid, reach, c.fabric().thickness()))),
-        cover
-            .flatMap(Cover::lining)
-            .flatMap(
-                l ->
-                    run.attempt(
-                        "$.cover.lining.airGap",
-                        () -> FabricOffset.lining(pyramid, reach, l.airGap()))));
+        cover.flatMap(c -> fabric(run, pyramid, reach, c)),
+        cover.flatMap(Cover::lining).flatMap(l -> lining(run, pyramid, reach, l)),
+        drainage);
+  }
+
+  private static Optional<FabricOffset> fabric(
+      Run run, RegularPyramid pyramid, double reach, Cover cover) {
+    double thickness = cover.fabric().thickness();
+    return run.attempt(
+        "$.cover.fabric.thickness",
+        () ->
+            run.worked(
+                "geometry.frame.offset",
+                "The surface of the cover",
+                steps -> FabricOffset.cover(pyramid, reach, thickness, steps)));
+  }
+
+  private static Optional<FabricOffset> lining(
+      Run run, RegularPyramid pyramid, double reach, Lining lining) {
+    return run.attempt(
+        "$.cover.lining.airGap",
+        () ->
+            run.worked(
+                "geometry.frame.offset",
+                "The surface of the lining",
+                steps -> FabricOffset.lining(pyramid, reach, lining.airGap(), steps)));
+  }
+
+  /** One sort of member of each kind shows how all are reckoned. */
+  private static void work(Run run, FrameMembers members) {
+    run.worked("geometry.members.hiplength", "Cut length of a hip pole", members::workHipLength);
+    run.worked(
+        "geometry.members.ringlength",
+        "Cut length of a member of the base ring",
+        members::workBaseRingLength);
+    run.worked("geometry.members.ringcut", "Corners of the base ring", members::workRingCut);
+    run.worked("geometry.members.cheekcut", "Cheeks at the apex", members::workCheekCut);
   }
 
   /** How far the outermost member reaches out from its centre line towards the fabric. */
   private static double reach(Run run, RegularPyramid pyramid, Poles poles) {
     MemberSpec spec = spec(run, poles);
     return run.worked(
-            "geometry.frame.memberreach",
+            "geometry.members.memberreach",
             "How far the members stand out from their centre lines",
             steps -> MemberReach.of(pyramid, spec, steps))
         .outermost();
@@ -127,13 +161,13 @@ final class FramePlanner {
               .map(count -> BarStock.onHand(name, bar.length(), count))
               .orElseGet(() -> BarStock.unlimited(name, bar.length())));
     }
-    Work work = Work.of(BarCutting.DEFAULT_BUDGET, run.options().seed());
+    Work work = run.work(BarCutting.DEFAULT_BUDGET.workUnits());
     Optional<BarPlan> plan =
         run.attempt(
             "$.frame.poles.bars",
             () ->
                 run.worked(
-                    "geometry.frame.bars",
+                    "geometry.bars.plan",
                     "The bars to cut",
                     steps -> BarCutting.plan(pieces, stock, poles.kerf(), work, steps)));
     plan.filter(p -> !p.missing().isEmpty())

@@ -33,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -140,15 +141,46 @@ public final class Run {
   private void begin(ChapterOf<?> chapter) {
     if (!planned.containsKey(chapter.part())) {
       planned.put(chapter.part(), List::of);
-      planned.put(chapter.part(), within(chapter.chapter(), () -> chapter.start(this)));
+      Optional<? extends Supplier<? extends List<?>>> started =
+          unlessCancelled(chapter.chapter(), () -> chapter.start(this));
+      started.ifPresent(result -> planned.put(chapter.part(), result));
     }
   }
 
   private List<?> result(ChapterOf<?> chapter) {
     Supplier<? extends List<?>> result = planned.getOrDefault(chapter.part(), List::of);
-    List<?> parts = within(chapter.chapter(), result::get);
+    // A search that was begun gives its best so far, also when the run is cancelled.
+    List<?> parts =
+        heard(chapter.chapter(), () -> within(chapter.chapter(), result::get))
+            .<List<?>>map(found -> found)
+            .orElse(List.of());
     planned.put(chapter.part(), () -> parts);
     return parts;
+  }
+
+  /** Begins a chapter; a run that is cancelled begins no more of them. */
+  private <T> Optional<T> unlessCancelled(Chapter chapter, Supplier<T> work) {
+    return heard(
+        chapter,
+        () -> {
+          goOn();
+          return within(chapter, work);
+        });
+  }
+
+  private <T> Optional<T> heard(Chapter chapter, Supplier<T> work) {
+    try {
+      return Optional.of(work.get());
+    } catch (CancellationException e) {
+      stopped.add(chapter);
+      skip(chapter, "the run was cancelled before it was done");
+      return Optional.empty();
+    }
+  }
+
+  /** Ends the chapter under way once the run is cancelled; for loops without a best so far. */
+  public void goOn() {
+    options.cancellation().goOn("a chapter was planned");
   }
 
   private <T> T within(Chapter chapter, Supplier<T> work) {

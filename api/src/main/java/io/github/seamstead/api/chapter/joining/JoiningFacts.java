@@ -12,6 +12,11 @@ import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PlacedPiece;
 import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.Seam;
+import io.github.seamstead.assembly.schedule.GanttChart;
+import io.github.seamstead.assembly.schedule.LearningCurve;
+import io.github.seamstead.geometry.markout.MarkOut;
+import io.github.seamstead.geometry.pattern.SeamMatch;
+import java.util.List;
 
 /** The joints and their order as data. */
 final class JoiningFacts {
@@ -24,6 +29,11 @@ final class JoiningFacts {
         .whole("edgesToPrepare", "edges to prepare", j -> j.ring().count().edgesToPrepare())
         .many("pieces", "the panels round the frame", piece(), j -> j.ring().pieces())
         .many("ring", "the joints round the frame", joint(), j -> j.ring().joints())
+        .many(
+            "meetings",
+            "how the edges of each joint meet, in the order of the ring",
+            meeting(),
+            JoiningPart::meetings)
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
         .number("seams_m", "length of all seams", j -> j.seams().metres())
@@ -59,6 +69,17 @@ final class JoiningFacts {
                 r.newNames().entrySet().stream()
                     .map(e -> e.getKey() + " becomes " + e.getValue())
                     .toList());
+  }
+
+  private static Facts<SeamMatch> meeting() {
+    return new Facts<SeamMatch>()
+        .number("first_m", "the right edge of one panel", SeamMatch::first)
+        .number("second_m", "the left edge of the next", SeamMatch::second)
+        .number("ease_m", "how much longer the first is", SeamMatch::ease)
+        .flag(
+            "notchesMatch",
+            "whether each notch has its mate at the same height",
+            m -> m.notchesMatch(MarkOut.HAND_TOLERANCE));
   }
 
   private static Facts<SeamRun> seam() {
@@ -126,6 +147,15 @@ final class JoiningFacts {
         .flag("closing", "whether it closes the ring", JoinStep::closing);
   }
 
+  private static Facts<GanttChart.Bar> bar() {
+    return new Facts<GanttChart.Bar>()
+        .text("joint", "the joint", b -> b.task().name())
+        .whole("team", "the team that joins it", GanttChart.Bar::lane)
+        .number("start_s", "when it starts", GanttChart.Bar::startSeconds)
+        .number("end_s", "when it is done", GanttChart.Bar::endSeconds)
+        .flag("critical", "whether the end waits for it", GanttChart.Bar::critical);
+  }
+
   static Facts<SchedulePart> schedule() {
     return new Facts<SchedulePart>()
         .number("mean_s", "every seam in its mean time", s -> s.schedule().lengthSeconds())
@@ -133,6 +163,15 @@ final class JoiningFacts {
         .flag("proved", "whether none can be shorter", s -> s.schedule().proved())
         .number("p50_s", "done by then one time in two", s -> s.simulation().p50())
         .number("p80_s", "four times in five", s -> s.simulation().p80())
-        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95());
+        .number("p95_s", "nineteen times in twenty", s -> s.simulation().p95())
+        .maybeNumber(
+            "learning_ratio",
+            "what each doubling of the seams leaves of the time of one",
+            s -> s.learning().map(LearningCurve::ratio))
+        .many(
+            "days",
+            "each seam by the clock, in seconds from midnight before the first day",
+            bar(),
+            s -> s.days().map(GanttChart::bars).orElse(List.of()));
   }
 }

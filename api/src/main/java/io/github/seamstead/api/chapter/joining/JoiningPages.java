@@ -12,6 +12,8 @@ import io.github.seamstead.assembly.merge.PlanCost;
 import io.github.seamstead.assembly.merge.TeamLift;
 import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.assembly.ring.LogReport;
+import io.github.seamstead.geometry.markout.MarkOut;
+import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +32,7 @@ final class JoiningPages {
             + " edges only if name and mark are the same on both.");
     book.figure(JoinDrawings.map(part.standing(), book.doorFace()));
     book.figure(JoinDrawings.map(part.lying(), book.doorFace()));
+    meetings(book, part);
     seams(book, part);
     part.log().ifPresent(log -> made(book, log, part));
     part.order()
@@ -41,6 +44,34 @@ final class JoiningPages {
     schedule.ifPresent(s -> ScheduleSection.write(book, s));
     compare(book, part);
     book.end(Chapter.JOINING);
+  }
+
+  /** Edges that meet: a table only where one is longer than the other. */
+  private static void meetings(BookContext book, JoiningPart part) {
+    boolean equal =
+        part.meetings().stream()
+            .allMatch(
+                m ->
+                    Math.abs(m.ease()) < MarkOut.HAND_TOLERANCE
+                        && m.notchesMatch(MarkOut.HAND_TOLERANCE));
+    if (equal) {
+      book.paragraph("The two edges of every joint are equally long, and their notches meet.");
+      return;
+    }
+    Words w = book.words();
+    Table table =
+        new Table(
+            "Edges that meet", "joint", "#right edge", "#left edge", "#to ease in", "notches");
+    for (int i = 0; i < part.meetings().size(); i++) {
+      SeamMatch m = part.meetings().get(i);
+      table.row(
+          part.ring().joints().get(i).mark().text(),
+          w.length(m.first()),
+          w.length(m.second()),
+          w.error(Math.abs(m.ease())),
+          m.notchesMatch(MarkOut.HAND_TOLERANCE) ? "meet" : "differ: go by the ends");
+    }
+    book.table(table);
   }
 
   private static void order(BookContext book, MergePlan order, Optional<TeamLift> lift) {

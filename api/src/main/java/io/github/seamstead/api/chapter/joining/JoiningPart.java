@@ -8,12 +8,15 @@ import io.github.seamstead.assembly.ring.JointMap;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.Relabelling;
+import io.github.seamstead.geometry.pattern.SeamMatch;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * How the panels are joined.
  *
  * @param ring the panels round the frame with their joints
+ * @param meetings how the edges of each joint of the ring meet, in the order of the joints
  * @param seams every seam of the cover, in the order of the work
  * @param secondsPerMetre time for a metre of seam, from the usual time of a seam of the ring
  * @param standing the map as the cover stands, seen from outside
@@ -27,6 +30,7 @@ import java.util.Optional;
  */
 public record JoiningPart(
     PieceRing ring,
+    List<SeamMatch> meetings,
     SeamBill seams,
     double secondsPerMetre,
     JointMap standing,
@@ -36,4 +40,25 @@ public record JoiningPart(
     Comparison alternatives,
     io.github.seamstead.assembly.merge.PlanOptions options,
     Optional<LogReport> log,
-    Optional<Relabelling> renaming) {}
+    Optional<Relabelling> renaming) {
+
+  /**
+   * Copies the list.
+   *
+   * @param ring the panels round the frame with their joints
+   * @param meetings how the edges of each joint meet
+   * @param seams every seam of the cover
+   * @param secondsPerMetre time for a metre of seam
+   * @param standing the map as the cover stands
+   * @param lying the map as the cover lies
+   * @param order the join order
+   * @param lift what one team may carry
+   * @param alternatives the join order beside others
+   * @param options the terms of the order
+   * @param log what was joined so far
+   * @param renaming a cure by renaming
+   */
+  public JoiningPart {
+    meetings = List.copyOf(meetings);
+  }
+}

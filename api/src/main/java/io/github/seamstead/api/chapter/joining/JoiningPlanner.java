@@ -23,14 +23,13 @@ import io.github.seamstead.assembly.ring.LogEntry;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.JointMap;
+import io.github.seamstead.assembly.ring.JointMark;
 import io.github.seamstead.assembly.ring.Load;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
+import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,6 +78,11 @@ final class JoiningPlanner {
                     "assembly.merge.handledmass",
                     "The mass handled over all joints",
                     steps -> HandledMass.of(plan, steps)));
+    String first = ring.joints().get(0).mark().name();
+    run.worked(
+        "assembly.ring.check",
+        "The check behind the joint's name " + first,
+        steps -> JointMark.check(first, steps));
     SeamBill seams = SeamPlanner.bill(cover, stated, ring);
     run.worked("assembly.fixings.seams", "Length of all seams", seams::metres);
     double pace =
@@ -87,6 +91,7 @@ final class JoiningPlanner {
             / seams.metres(SeamKind.RING);
     return new JoiningPart(
         ring,
+        meetings(cover.panels()),
         seams,
         pace,
         JointMap.of(ring, View.AS_IT_STANDS),
@@ -114,6 +119,15 @@ final class JoiningPlanner {
     return within.plan().isPresent()
         ? within
         : JoinPlanner.replan(ring, report, options.with(Limits.NONE));
+  }
+
+  /** How the right edge of each panel meets the left edge of the next, round the ring. */
+  private static List<SeamMatch> meetings(List<Panel> panels) {
+    List<SeamMatch> meetings = new ArrayList<>();
+    for (int i = 0; i < panels.size(); i++) {
+      meetings.add(SeamMatch.between(panels.get(i), panels.get((i + 1) % panels.size())));
+    }
+    return meetings;
   }
 
   /**
@@ -159,11 +173,6 @@ final class JoiningPlanner {
         .with(times)
         .with(lift.map(TeamLift::limits).orElse(Limits.NONE))
         .withTeams(teams)
-        .searching(
-            new Work(
-                Budget.ofWork(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES),
-                run.options().seed(),
-                Progress.NONE,
-                run.options().cancellation()));
+        .searching(run.work(io.github.seamstead.assembly.merge.PlanOptions.USUAL_SEARCH_NODES));
   }
 }

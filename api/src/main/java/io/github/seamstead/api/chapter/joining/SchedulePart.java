@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.joining;
 
 import io.github.seamstead.assembly.schedule.GanttChart;
+import io.github.seamstead.assembly.schedule.LearningCurve;
 import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
 import io.github.seamstead.assembly.schedule.WorkCalendar;
@@ -16,13 +17,15 @@ import java.util.Optional;
  * @param days the schedule laid into working days, from midnight before the first; empty if the
  *     document states no crew
  * @param start the first day, if the document states it
+ * @param learning how later seams go quicker, if the document states it
  */
 public record SchedulePart(
     ResourceSchedule schedule,
     Simulation simulation,
     GanttChart chart,
     Optional<GanttChart> days,
-    Optional<LocalDate> start) {
+    Optional<LocalDate> start,
+    Optional<LearningCurve> learning) {
 
   /**
    * Gives the working day on which the last seam is done, every day being worked.

@@ -8,13 +8,12 @@ import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.schedule.CriticalPath;
 import io.github.seamstead.assembly.schedule.GanttChart;
 import io.github.seamstead.assembly.schedule.JoinTasks;
+import io.github.seamstead.assembly.schedule.LearningCurve;
 import io.github.seamstead.assembly.schedule.Network;
 import io.github.seamstead.assembly.schedule.ResourceSchedule;
 import io.github.seamstead.assembly.schedule.Simulation;
+import io.github.seamstead.assembly.schedule.Task;
 import io.github.seamstead.assembly.schedule.WorkCalendar;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,15 +45,19 @@ final class SchedulePlanner {
             .flatMap(f -> f.adhesive())
             .map(a -> a.cureTime())
             .orElse(0.0);
-    Network network = JoinTasks.of(order, quickest, slowest, cure, Map.of());
+    Optional<LearningCurve> learning =
+        stated
+            .flatMap(Joining::learning)
+            .map(ratio -> new LearningCurve(LearningCurve.Rule.UNIT, ratio));
+    Network network =
+        learning
+            .map(curve -> JoinTasks.of(order, quickest, slowest, cure, Map.of(), curve))
+            .orElseGet(() -> JoinTasks.of(order, quickest, slowest, cure, Map.of()));
+    work(run, order, network, learning);
     Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
-    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, work(run, SEARCH_NODES));
+    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, run.work(SEARCH_NODES));
     long runs = RUNS * run.options().effort();
-    Simulation simulation = Simulation.of(network, capacities, work(run, runs));
-    run.worked(
-        "assembly.schedule.criticalpath",
-        "The longest chain of seams",
-        steps -> CriticalPath.of(network).length(steps));
+    Simulation simulation = Simulation.of(network, capacities, run.work(runs));
     return new SchedulePart(
         schedule,
         simulation,
@@ -63,7 +66,28 @@ final class SchedulePlanner {
             .site()
             .flatMap(Site::crew)
             .map(crew -> days(run, schedule, capacities, crew.hoursPerDay())),
-        run.document().site().flatMap(Site::start));
+        run.document().site().flatMap(Site::start),
+        learning);
+  }
+
+  private static void work(
+      Run run, MergePlan order, Network network, Optional<LearningCurve> learning) {
+    Task first = network.tasks().get(0);
+    run.worked(
+        "assembly.schedule.pert",
+        "Expected time of joint " + first.id(),
+        steps -> first.duration().mean(steps));
+    double seconds = order.steps().get(0).seconds();
+    learning.ifPresent(
+        curve ->
+            run.worked(
+                "assembly.schedule.learning",
+                "Time of all seams, one after another, as the crew learns",
+                steps -> curve.total(seconds, order.steps().size(), steps)));
+    run.worked(
+        "assembly.schedule.criticalpath",
+        "The longest chain of seams",
+        steps -> CriticalPath.of(network).length(steps));
   }
 
   /** The seams by working days of one shift. */
@@ -76,11 +100,5 @@ final class SchedulePlanner {
             WorkCalendar.USUAL_MORNING_SECONDS + daySeconds,
             List.of());
     return GanttChart.of(schedule, capacities, calendar, WorkCalendar.USUAL_MORNING_SECONDS);
-  }
-
-  /** The terms of the run: its seed and its switch. */
-  private static Work work(Run run, long units) {
-    return new Work(
-        Budget.ofWork(units), run.options().seed(), Progress.NONE, run.options().cancellation());
   }
 }

@@ -10,11 +10,18 @@ import io.github.seamstead.api.page.Table;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.TreeLayout;
 import io.github.seamstead.assembly.schedule.GanttChart;
+import io.github.seamstead.assembly.schedule.WorkCalendar;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The merge tree, and the joining on the teams with its range. */
 final class ScheduleSection {
+
+  private static final double HOUR = 3600;
 
   private ScheduleSection() {}
 
@@ -42,7 +49,85 @@ final class ScheduleSection {
             + part.simulation().runs()
             + " runs with seam times drawn between quickest and slowest, independently; a slow day"
             + " slows all seams at once, so the true range is wider.");
+    part.learning()
+        .ifPresent(
+            curve ->
+                book.note(
+                    "Each doubling of the seams leaves "
+                        + w.percent(curve.ratio())
+                        + " of the time of one, by the "
+                        + curve.rule().label()
+                        + "."));
     book.figure(chart(part.chart()));
+    part.days().ifPresent(days -> book.figure(days(days, part.start())));
+  }
+
+  /** Draws the seams by the clock, one band for each day on which there is work. */
+  private static Drawing days(GanttChart chart, Optional<LocalDate> start) {
+    List<Integer> days = new ArrayList<>();
+    double from = 24;
+    double to = 0;
+    for (GanttChart.Bar bar : chart.bars()) {
+      for (WorkCalendar.Span span : bar.parts()) {
+        int day = day(span);
+        if (!days.contains(day)) {
+          days.add(day);
+        }
+        from = Math.min(from, Math.floor(hour(span.startSeconds(), day)));
+        to = Math.max(to, Math.ceil(hour(span.endSeconds(), day)));
+      }
+    }
+    Collections.sort(days);
+    double row = 15;
+    double band = row * (chart.lanes() + 0.6);
+    double scale = 290 / Math.max(1, to - from);
+    double foot = -band * days.size();
+    Canvas canvas = Canvas.fit(-62, foot - row, 292, row * 0.4, 4, row * 2 + 8 - foot);
+    for (int i = 0; i < days.size(); i++) {
+      int day = days.get(i);
+      String name = start.map(s -> s.plusDays(day).toString()).orElse("day " + (day + 1));
+      canvas.text(-6, -band * i - band / 2, name, 9, "end", 0);
+      canvas.line(0, -band * (i + 1) + row * 0.3, 290, -band * (i + 1) + row * 0.3, Ink.THIN);
+    }
+    for (GanttChart.Bar bar : chart.bars()) {
+      for (WorkCalendar.Span span : bar.parts()) {
+        int day = day(span);
+        double x0 = (hour(span.startSeconds(), day) - from) * scale;
+        double x1 = (hour(span.endSeconds(), day) - from) * scale;
+        double y = -band * days.indexOf(day) - row * (bar.lane() - 0.5);
+        bar(canvas, x0, x1, y, bar.critical());
+        canvas.text((x0 + x1) / 2, y, bar.task().id(), 9, "middle", 0);
+      }
+    }
+    for (double hour = from; hour <= to + 1e-9; hour++) {
+      double x = (hour - from) * scale;
+      canvas.text(x, foot - row * 0.5, Long.toString(Math.round(hour)), 9, "middle", 0);
+    }
+    return canvas.drawing(
+        "join-days",
+        "The seams by the clock",
+        "Hours of the day; each band is a day with work, each line in it a team. A joint that cures"
+            + " keeps its group waiting overnight too.");
+  }
+
+  private static int day(WorkCalendar.Span span) {
+    return (int) (span.startSeconds() / WorkCalendar.DAY_SECONDS);
+  }
+
+  private static double hour(double seconds, int day) {
+    return (seconds - day * WorkCalendar.DAY_SECONDS) / HOUR;
+  }
+
+  private static void bar(Canvas canvas, double x0, double x1, double y, boolean critical) {
+    canvas.path(
+        List.of(
+            new double[] {x0, y - 5},
+            new double[] {x1, y - 5},
+            new double[] {x1, y + 5},
+            new double[] {x0, y + 5}),
+        true,
+        Ink.CUT,
+        critical ? Shade.MIDDLE : Shade.PALE);
   }
 
   /** Draws the groups as a tree, leaves below. */
@@ -95,21 +180,19 @@ final class ScheduleSection {
       bar.parts()
           .forEach(
               span ->
-                  canvas.path(
-                      List.of(
-                          new double[] {span.startSeconds() / 60 * scale, y - 5},
-                          new double[] {span.endSeconds() / 60 * scale, y - 5},
-                          new double[] {span.endSeconds() / 60 * scale, y + 5},
-                          new double[] {span.startSeconds() / 60 * scale, y + 5}),
-                      true,
-                      Ink.CUT,
-                      bar.critical() ? Shade.MIDDLE : Shade.PALE));
+                  bar(
+                      canvas,
+                      span.startSeconds() / 60 * scale,
+                      span.endSeconds() / 60 * scale,
+                      y,
+                      bar.critical()));
     }
     double step = end > 240 ? 60 : end > 100 ? 30 : end > 40 ? 10 : 5;
     for (double minute = 0; minute <= end + 1e-9; minute += step) {
       double x = minute * scale;
       canvas.line(x, -row * n - 2, x, -row * n - 6, Ink.THIN);
-      canvas.text(x, -row * (n + 0.8), Long.toString(Math.round(minute)), Canvas.SMALL_TEXT, "middle", 0);
+      canvas.text(
+          x, -row * (n + 0.8), Long.toString(Math.round(minute)), Canvas.SMALL_TEXT, "middle", 0);
     }
     return canvas.drawing(
         "join-schedule",

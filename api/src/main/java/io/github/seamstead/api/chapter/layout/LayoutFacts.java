@@ -23,6 +23,10 @@ final class LayoutFacts {
             l -> l.result().stopped().map(LayoutFacts::word))
         .number("density_ratio", "cloth in pieces over cloth used", l -> l.result().density())
         .number("usedLength_m", "length used, all together", l -> l.result().usedLength())
+        .number(
+            "lengthBound_m",
+            "no layout on the sheets and rolls used has less",
+            l -> l.result().lengthBound())
         .number("cost", "cost of what is used, in the money stated", l -> l.result().cost())
         .number("objective", "the value that was made small", l -> l.result().objectiveValue())
         .number("lowerBound", "no layout has less", l -> l.result().lowerBound())

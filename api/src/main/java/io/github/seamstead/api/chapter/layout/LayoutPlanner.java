@@ -8,12 +8,14 @@ import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.layout.CuttingLayout;
 import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.LayoutResult;
+import io.github.seamstead.geometry.layout.LayoutSums;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -39,14 +41,19 @@ final class LayoutPlanner {
       run.skip(Chapter.LAYOUT, "the document has no stock");
       return Optional::empty;
     }
-    CompletableFuture<LayoutPart> layout =
+    CompletableFuture<Laid> layout =
         CompletableFuture.supplyAsync(() -> lay(run, cover.get(), stated.get()));
     return () -> run.attempt("$.stock", () -> finished(run, layout));
   }
 
-  private static LayoutPart finished(Run run, CompletableFuture<LayoutPart> layout) {
+  /** What was asked for and what came of it. */
+  private record Laid(LayoutRequest request, LayoutPart part) {}
+
+  private static LayoutPart finished(Run run, CompletableFuture<Laid> layout) {
     try {
-      LayoutPart part = layout.join();
+      Laid laid = layout.join();
+      LayoutPart part = laid.part();
+      work(run, laid.request(), part.result());
       for (Shortfall shortfall : part.result().unplaced()) {
         run.unmet(Chapter.LAYOUT, shortfall.message());
       }
@@ -55,11 +62,33 @@ final class LayoutPlanner {
       if (e.getCause() instanceof IllegalArgumentException refused) {
         throw refused;
       }
+      if (e.getCause() instanceof CancellationException cancelled) {
+        throw cancelled;
+      }
       throw e;
     }
   }
 
-  private static LayoutPart lay(Run run, CoverPart cover, Stock stock) {
+  private static void work(Run run, LayoutRequest request, LayoutResult result) {
+    // What is laid beside pieces that were cut already is not a layout of the whole request.
+    if (result.used().isEmpty() || !run.options().worked() || !run.done().isNothing()) {
+      return;
+    }
+    run.worked(
+        "geometry.layout.density",
+        "How much of the cloth used is in pieces",
+        steps -> LayoutSums.density(request, result, steps));
+    run.worked(
+        "geometry.layout.bound",
+        "The length below which no layout is",
+        steps -> LayoutSums.lengthBound(request, result, steps));
+    run.worked(
+        "geometry.layout.rowlength",
+        "The panels of the first sheet in a row, leg against leg",
+        steps -> LayoutSums.rowLength(request, result, steps));
+  }
+
+  private static Laid lay(Run run, CoverPart cover, Stock stock) {
     Map<String, Outline> outlines = new LinkedHashMap<>();
     cover.cuts().forEach(shape -> outlines.put(shape.id(), shape.pattern().cut()));
     LayoutRequest request = StockCloth.request(cover.cuts(), stock);
@@ -72,6 +101,6 @@ final class LayoutPlanner {
                 .map(choice -> CuttingLayout.plan(choice, work))
                 .orElseGet(() -> CuttingLayout.plan(request, work))
             : new RestLayout(run.done(), cover).plan(request, work);
-    return new LayoutPart(request.stock(), outlines, result);
+    return new Laid(request, new LayoutPart(request.stock(), outlines, result));
   }
 }

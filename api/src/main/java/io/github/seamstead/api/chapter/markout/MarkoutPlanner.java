@@ -53,6 +53,10 @@ final class MarkoutPlanner {
     }
     int farthest = corner;
     run.worked(
+        "geometry.markout.offset",
+        "Where a corner lies from the base line",
+        (Steps steps) -> tables.workOffset(farthest, steps));
+    run.worked(
         "geometry.markout.baseline",
         "Marking a corner by station and offset",
         (Steps steps) -> tables.workBaseline(farthest, steps));

@@ -4,6 +4,7 @@ import io.github.seamstead.assembly.anchor.Ballast;
 import io.github.seamstead.assembly.anchor.CapDrainage;
 import io.github.seamstead.assembly.anchor.GuyRope;
 import io.github.seamstead.assembly.anchor.HemRope;
+import io.github.seamstead.assembly.anchor.PeakWind;
 import io.github.seamstead.assembly.anchor.PegCheck;
 import io.github.seamstead.assembly.anchor.Ventilation;
 import io.github.seamstead.assembly.anchor.WindScreen;
@@ -12,6 +13,7 @@ import java.util.Optional;
 /**
  * Wind screening of the edge and the pegs. It screens; it never certifies.
  *
+ * @param peak how the gust was raised from a mean; empty if the document states the gust
  * @param screen the wind on the whole and on each peg
  * @param ballast mass that would hold instead of pegs
  * @param ventilation the openings for air
@@ -21,6 +23,7 @@ import java.util.Optional;
  * @param drainage whether water runs off the top
  */
 public record AnchoringPart(
+    Optional<PeakWind> peak,
     WindScreen screen,
     Ballast ballast,
     Ventilation ventilation,

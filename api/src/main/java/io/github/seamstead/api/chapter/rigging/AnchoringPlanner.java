@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.job.BasicWind;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.PegPulls;
@@ -14,6 +15,7 @@ import io.github.seamstead.assembly.anchor.CapDrainage;
 import io.github.seamstead.assembly.anchor.GuyRope;
 import io.github.seamstead.assembly.anchor.HemRope;
 import io.github.seamstead.assembly.anchor.Openings;
+import io.github.seamstead.assembly.anchor.PeakWind;
 import io.github.seamstead.assembly.anchor.PegCheck;
 import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.anchor.ShelterForm;
@@ -35,9 +37,11 @@ final class AnchoringPlanner {
 
   static Optional<AnchoringPart> plan(
       Run run, FramePart frame, CoverPart cover, Optional<FixingsPart> fixings) {
-    Optional<Double> wind = run.document().site().flatMap(Site::designWind);
-    if (wind.isEmpty()) {
-      run.skip(Chapter.ANCHORING, "the document states no designWind under site");
+    Optional<Site> site =
+        run.document().site().filter(s -> s.designWind().isPresent() || s.basicWind().isPresent());
+    if (site.isEmpty()) {
+      run.skip(
+          Chapter.ANCHORING, "the document states neither designWind nor basicWind under site");
       return Optional.empty();
     }
     if (fixings.isEmpty()) {
@@ -45,7 +49,7 @@ final class AnchoringPlanner {
       return Optional.empty();
     }
     ShelterForm form = form(run, frame);
-    Optional<WindFigures> stated = run.document().site().flatMap(Site::windFigures);
+    Optional<WindFigures> stated = site.get().windFigures();
     Optional<String> outside =
         stated.isPresent() ? Optional.empty() : WindCoefficients.outside(form);
     if (outside.isPresent()) {
@@ -55,8 +59,16 @@ final class AnchoringPlanner {
               + "; state windFigures under site, with their source, or ask a licensed engineer");
       return Optional.empty();
     }
-    return run.attempt(
-        "$.site.designWind", () -> part(run, frame, form, cover, fixings.get().pegs(), wind.get()));
+    String path = site.get().designWind().isPresent() ? "$.site.designWind" : "$.site.basicWind";
+    return run.attempt(path, () -> part(run, frame, form, cover, fixings.get().pegs(), site.get()));
+  }
+
+  /** The mean of a code raised to the gust at the top of the cover. */
+  private static PeakWind peak(Run run, ShelterForm form, BasicWind basic) {
+    PeakWind peak = PeakWind.of(basic.speed(), basic.terrain(), form.heightMetres());
+    run.worked("assembly.anchor.gust", "The gust behind the mean", peak::gustMetresPerSecond);
+    run.caution(Chapter.ANCHORING, peak.caution());
+    return peak;
   }
 
   /** The cover as it stands: over the poles, cut off where the frame is, with its cap. */
@@ -76,9 +88,12 @@ final class AnchoringPlanner {
   }
 
   private static AnchoringPart part(
-      Run run, FramePart frame, ShelterForm form, CoverPart cover, HemPegs hem, double gust) {
+      Run run, FramePart frame, ShelterForm form, CoverPart cover, HemPegs hem, Site site) {
     FrameMeasures m = frame.measures();
-    WindPressure pressure = WindPressure.of(gust);
+    Optional<PeakWind> peak = site.basicWind().map(basic -> peak(run, form, basic));
+    WindPressure pressure =
+        WindPressure.of(
+            site.designWind().orElseGet(() -> peak.orElseThrow().gustMetresPerSecond()));
     run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pascals);
     run.assume(
         "(wind)",
@@ -111,7 +126,7 @@ final class AnchoringPlanner {
     run.cautions(Chapter.ANCHORING, ventilation.cautions());
     run.caution(Chapter.ANCHORING, guy.caution());
     return new AnchoringPart(
-        screen, ballast, ventilation, pegs(run, screen), hemRope, guy, drainage);
+        peak, screen, ballast, ventilation, pegs(run, screen), hemRope, guy, drainage);
   }
 
   private static WindCoefficients coefficients(Run run, ShelterForm form) {

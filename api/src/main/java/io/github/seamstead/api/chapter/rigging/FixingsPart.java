@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param adhesive adhesive in the seams, if the document states a bead
  * @param glue open and cure time by the adhesive's maker, if the document states them
  * @param pegs pegs round the hem
+ * @param through what a fixing of a seam goes through
  * @param shopping all of it, rounded up to packs
  */
 public record FixingsPart(
@@ -24,4 +25,5 @@ public record FixingsPart(
     Optional<AdhesiveNeed> adhesive,
     Optional<AdhesiveTimes> glue,
     HemPegs pegs,
+    StackPart through,
     ShoppingList shopping) {}

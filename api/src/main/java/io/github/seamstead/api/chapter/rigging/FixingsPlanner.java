@@ -5,7 +5,9 @@ import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.job.Adhesive;
+import io.github.seamstead.api.job.FixingMethod;
 import io.github.seamstead.api.job.Fixings;
+import io.github.seamstead.api.job.SeamLayers;
 import io.github.seamstead.assembly.fixings.AdhesiveNeed;
 import io.github.seamstead.assembly.fixings.Bead;
 import io.github.seamstead.assembly.fixings.CureConditions;
@@ -14,6 +16,7 @@ import io.github.seamstead.assembly.fixings.FixingKind;
 import io.github.seamstead.assembly.fixings.FixingPattern;
 import io.github.seamstead.assembly.fixings.HemPegs;
 import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamStack;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.fixings.ShoppingList;
 import io.github.seamstead.assembly.schedule.AdhesiveTimes;
@@ -59,6 +62,10 @@ final class FixingsPlanner {
                         Bead.round(bead), joints, 1, stated.cartridge(), stated.spare()));
     adhesive.ifPresent(
         need -> {
+          run.worked(
+              "assembly.fixings.bead",
+              "Cross-section of the bead",
+              steps -> need.bead().areaSquareMetres(steps));
           run.worked("assembly.fixings.adhesive", "Cartridges of adhesive", need::cartridges);
           run.caution(Chapter.FIXINGS, need.caution());
         });
@@ -71,13 +78,69 @@ final class FixingsPlanner {
     HemPegs pegs = new HemPegs(cover.panels().size(), side, HemPegs.USUAL_SPACING);
     run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
     List<ShoppingItem> items = new ArrayList<>();
+    StackPart through = through(run, stated, thickness(run), seams.metres());
     items.add(count.item());
+    through
+        .thread()
+        .flatMap(
+            metres ->
+                stated
+                    .through()
+                    .flatMap(SeamLayers::reel)
+                    .map(reel -> thread(metres, stated, reel)))
+        .ifPresent(items::add);
     adhesive.ifPresent(need -> items.add(need.item()));
     items.add(pegs.item(stated.spare(), 1));
     for (ShoppingItem item : items) {
       run.worked("assembly.fixings.packs", "Packs of " + item.name(), item::packs);
     }
-    return new FixingsPart(count, seams, adhesive, glue, pegs, ShoppingList.of(items));
+    return new FixingsPart(count, seams, adhesive, glue, pegs, through, ShoppingList.of(items));
+  }
+
+  private static double thickness(Run run) {
+    return run.document().cover().orElseThrow().fabric().thickness();
+  }
+
+  private static ShoppingItem thread(double metres, Fixings stated, double reel) {
+    return ShoppingItem.of("thread", "m", metres, stated.spare(), reel);
+  }
+
+  private static StackPart through(Run run, Fixings stated, double cloth, double seams) {
+    if (stated.through().isEmpty()) {
+      run.assume(
+          "$.cover.fixings.through",
+          SeamStack.USUAL_LAYERS + " layers",
+          "two panels lie on each other in a seam; where seams meet there are more");
+    }
+    SeamStack stack =
+        new SeamStack(
+            stated.through().map(SeamLayers::layers).orElse(SeamStack.USUAL_LAYERS),
+            cloth,
+            stated.through().map(SeamLayers::extra).orElse(0.0));
+    Optional<Double> beyond = stated.through().flatMap(SeamLayers::beyond);
+    if (beyond.isEmpty() && stated.method() == FixingMethod.STAPLES) {
+      beyond = Optional.of(SeamStack.STAPLE_CLINCH);
+      run.assume(
+          "$.cover.fixings.through.beyond",
+          "4 mm",
+          "common practice: what a clinched staple turns over");
+    }
+    if (stated.method() == FixingMethod.STITCHES) {
+      double thread =
+          run.worked(
+              "assembly.fixings.thread",
+              "Thread of all seams",
+              steps -> stack.threadMetres(stated.spacing(), seams, stated.rows(), steps));
+      return new StackPart(stack, Optional.empty(), Optional.of(thread));
+    }
+    Optional<Double> leg =
+        beyond.map(
+            far ->
+                run.worked(
+                    "assembly.fixings.leg",
+                    "Least length of a leg",
+                    steps -> stack.leastLegMetres(far, steps)));
+    return new StackPart(stack, leg, Optional.empty());
   }
 
   /**

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param pull the ropes over the top
  * @param holdNewtons pull that holds the cover over the smoothest edge, all ropes together
  * @param tackle the tackle on each rope, if the crew cannot raise the cover without
+ * @param rope the rope that the document states against that pull, if it states one
  * @param zone where nobody stands
  * @param wind the wind above which the cover stays down
  */
@@ -28,5 +29,10 @@ public record HandlingPart(
     RopePull pull,
     double holdNewtons,
     Optional<Tackle> tackle,
+    Optional<RopePart> rope,
     DropZone zone,
-    RaisingWind wind) {}
+    RaisingWind wind) {
+
+  /** The length of roll that two people carry between them, in metres. */
+  static final double ROLL_LENGTH = 2;
+}

@@ -10,6 +10,8 @@ import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.PoleSection;
 import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.fixings.RopeStrength;
+import io.github.seamstead.assembly.fixings.Runs;
 import io.github.seamstead.assembly.handling.Bundle;
 import io.github.seamstead.assembly.handling.CoverEnds;
 import io.github.seamstead.assembly.handling.DropZone;
@@ -24,6 +26,8 @@ import io.github.seamstead.assembly.handling.Turning;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -47,6 +51,12 @@ final class HandlingPlanner {
     double thickness = stated.fabric().thickness();
     Bundle bundle = new Bundle(cover.clothArea(), stated.fabric().massPerArea(), thickness, 0);
     run.worked("assembly.handling.mass", "Mass of the cover", bundle::massKg);
+    run.worked(
+        "assembly.handling.roll",
+        "The cover as a roll",
+        steps ->
+            bundle.rollDiameterMetres(
+                HandlingPart.ROLL_LENGTH, Packing.ROLLED.clothRatio().likely(), steps));
     int n = frame.pyramid().sides();
     Optional<Double> top =
         frame.pyramid().isTruncated() ? Optional.of(n * m.openingSide()) : Optional.empty();
@@ -56,6 +66,10 @@ final class HandlingPlanner {
             thickness,
             0,
             Packing.BUNCHED);
+    run.worked(
+        "assembly.handling.turn",
+        "The girth of the hem, gathered",
+        steps -> turning.bundleMetres(Packing.BUNCHED.clothRatio().likely(), steps));
     run.worked(
         "assembly.handling.turnloop", "Least opening to turn through", turning::leastLoopMetres);
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
@@ -73,7 +87,46 @@ final class HandlingPlanner {
     run.caution(Chapter.HANDLING, zone.caution());
     run.cautions(Chapter.HANDLING, wind.cautions());
     Optional<Tackle> tackle = tackle(run, pull, crew);
-    return new HandlingPart(bundle, turning, lift, pull, hold, tackle, zone, wind);
+    return new HandlingPart(
+        bundle, turning, lift, pull, hold, tackle, rope(run, pull, zone), zone, wind);
+  }
+
+  /** The rope of the document against the pull of raising. */
+  private static Optional<RopePart> rope(Run run, RopePull pull, DropZone zone) {
+    return run.document()
+        .site()
+        .flatMap(Site::rope)
+        .map(
+            rope -> {
+              RopeStrength strength =
+                  RopeStrength.of(rope.fibre(), rope.diameter(), true, rope.factor());
+              run.worked(
+                  "assembly.fixings.rope", "What the rope may carry", strength::workingNewtons);
+              run.caution(Chapter.HANDLING, strength.caution());
+              Optional<Runs> coils =
+                  rope.coil()
+                      .flatMap(
+                          coil -> run.attempt("$.site.rope.coil", () -> coils(pull, zone, coil)));
+              RopePart part = new RopePart(strength, pull.ropeNewtons(), coils);
+              if (!part.holds()) {
+                run.unmet(
+                    Chapter.HANDLING,
+                    "each rope is pulled with "
+                        + Numbers.fixed(part.loadNewtons(), 0)
+                        + " N and may carry "
+                        + Numbers.fixed(strength.workingNewtons(), 0)
+                        + " N with a knot in it, by the rule that "
+                        + strength.rule()
+                        + ": take a thicker one, or one with a maker's figure that suffices");
+              }
+              return part;
+            });
+  }
+
+  /** Ropes are whole; their tails for hands and knots are in their length. */
+  private static Runs coils(RopePull pull, DropZone zone, double coil) {
+    List<Double> ropes = Collections.nCopies(pull.ropes(), zone.ropeMetres());
+    return Runs.of("rope", ropes, 0, 0, coil, true);
   }
 
   /** The tackle on each rope with which the crew can raise the cover, if it cannot without. */
@@ -124,6 +177,7 @@ final class HandlingPlanner {
     double wrap = RopePull.wrap(m.hipSlope(), zone.haulRadians());
     RopePull pull = new RopePull(load, friction, wrap, RopePull.USUAL_ROPES, RopePull.ONE_PERSON);
     run.worked("assembly.handling.pull", "People on the ropes", pull::people);
+    run.worked("assembly.handling.apex", "What the top of the frame carries", pull::apexNewtons);
     return pull;
   }
 

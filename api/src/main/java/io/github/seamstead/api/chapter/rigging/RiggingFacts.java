@@ -1,8 +1,11 @@
 package io.github.seamstead.api.chapter.rigging;
 
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.assembly.anchor.PeakWind;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
+import io.github.seamstead.assembly.handling.Packing;
 import io.github.seamstead.assembly.handling.TurnRoute;
+import io.github.seamstead.assembly.schedule.AdhesiveTimes;
 import java.util.Locale;
 
 /** Fixings, handling and anchoring as data. */
@@ -21,7 +24,39 @@ final class RiggingFacts {
             "adhesive_m3",
             "adhesive in all beads",
             f -> f.adhesive().map(need -> need.cubicMetres()))
+        .maybe("glue", "how it is glued", glue(), FixingsPart::glue)
+        .one("through", "what a fixing goes through", through(), FixingsPart::through)
         .many("shopping", "what to buy", item(), f -> f.shopping().items());
+  }
+
+  private static Facts<AdhesiveTimes> glue() {
+    return new Facts<AdhesiveTimes>()
+        .number("open_s", "how long a bead may wait", AdhesiveTimes::openSeconds)
+        .number("cure_s", "how long a joint rests", AdhesiveTimes::cureSeconds)
+        .number("portion_m", "glued at a time at most", AdhesiveTimes::longestPortionMetres);
+  }
+
+  private static Facts<StackPart> through() {
+    return new Facts<StackPart>()
+        .whole("layers", "layers of cloth", t -> t.stack().layers())
+        .number("thickness_m", "their thickness", t -> t.stack().thicknessMetres())
+        .maybeNumber("leastLeg_m", "least length of a staple's leg or screw", StackPart::leastLeg)
+        .maybeNumber("thread_m", "thread of all seams", StackPart::thread);
+  }
+
+  private static Facts<RopePart> rope() {
+    return new Facts<RopePart>()
+        .text("fibre", "what it is made of", r -> r.strength().fibre().label())
+        .number("diameter_m", "its diameter", r -> r.strength().diameterMetres())
+        .number("breaking_N", "breaking load by the rule used", r -> r.strength().breakingNewtons())
+        .number(
+            "rivalBreaking_N",
+            "breaking load by the rule that disagrees",
+            r -> r.strength().rivalBreakingNewtons())
+        .number("working_N", "what it may carry, knotted", r -> r.strength().workingNewtons())
+        .number("load_N", "the greatest pull on one rope", RopePart::loadNewtons)
+        .flag("holds", "whether it may carry that", RopePart::holds)
+        .maybeNumber("coils", "coils to buy", r -> r.coils().map(c -> (double) c.rolls()));
   }
 
   private static Facts<ShoppingItem> item() {
@@ -46,6 +81,12 @@ final class RiggingFacts {
             "tackleParts",
             "parts of rope at the moving block, if a tackle is needed",
             h -> h.tackle().map(t -> (double) t.parts()))
+        .number("apex_N", "force on the top of the frame", h -> h.pull().apexNewtons())
+        .range(
+            "roll_m",
+            "diameter of the cover rolled on a length of two metres",
+            h -> h.bundle().rollDiameterMetres(HandlingPart.ROLL_LENGTH, Packing.ROLLED))
+        .maybe("rope", "the rope stated against that pull", rope(), HandlingPart::rope)
         .number("rope_m", "length of each rope", h -> h.zone().ropeMetres())
         .number("dropZone_m", "radius in which nobody stands", h -> h.zone().radiusMetres())
         .number("limitGust_m_per_s", "gust above which it stays down", h -> h.wind().limitGust());
@@ -60,8 +101,18 @@ final class RiggingFacts {
         .text("passage", "whether it passes", r -> r.passage().name().toLowerCase(Locale.ROOT));
   }
 
+  private static Facts<PeakWind> peak() {
+    return new Facts<PeakWind>()
+        .number("basic_m_per_s", "the mean of the code", PeakWind::basicMetresPerSecond)
+        .text("terrain", "the country upwind", p -> p.terrain().label())
+        .number("height_m", "height of the cover", PeakWind::heightMetres)
+        .number("exposure", "peak over basic pressure", PeakWind::exposureFactor);
+  }
+
   static Facts<AnchoringPart> anchoring() {
     return new Facts<AnchoringPart>()
+        .number("gust_m_per_s", "the gust", a -> a.screen().pressure().gustMetresPerSecond())
+        .maybe("peak", "how the gust was raised from a mean", peak(), AnchoringPart::peak)
         .number("pressure_Pa", "velocity pressure", a -> a.screen().pressure().pascals())
         .number("drag_N", "sideways load", a -> a.screen().dragNewtons())
         .number("uplift_N", "upward load", a -> a.screen().upliftNewtons())

@@ -58,6 +58,7 @@ final class RiggingPages {
           Integer.toString(part.seams().fixings(kind, pattern)));
     }
     book.table(seams);
+    through(book, part);
     part.glue()
         .ifPresent(
             glue ->
@@ -73,6 +74,37 @@ final class RiggingPages {
             + book.words().length(part.pegs().spacingMetres())
             + " apart.");
     book.end(Chapter.FIXINGS);
+  }
+
+  private static void through(BookContext book, FixingsPart part) {
+    Words w = book.words();
+    StackPart through = part.through();
+    String layers =
+        through.stack().layers()
+            + " layers, "
+            + w.small(through.stack().thicknessMetres())
+            + " thick together";
+    through
+        .leastLeg()
+        .ifPresent(
+            leg ->
+                book.paragraph(
+                    "A leg must be "
+                        + w.small(leg)
+                        + " long or longer for a seam of "
+                        + layers
+                        + ". Where seams and hem meet there are more layers: try the thickest place"
+                        + " on scraps first."));
+    through
+        .thread()
+        .ifPresent(
+            thread ->
+                book.paragraph(
+                    "The stitches of all seams, through "
+                        + layers
+                        + ", take "
+                        + w.length(thread)
+                        + " of thread, needle and bobbin together, without ends."));
   }
 
   static void handling(BookContext book, HandlingPart part) {
@@ -96,14 +128,16 @@ final class RiggingPages {
     lift.row("the whole cover", w.mass(part.bundle().massKg()));
     lift.row("one person at most, in this posture", w.mass(part.lift().onePersonKg()));
     lift.row(
-        "rolled on " + w.length(2) + " length, across",
-        w.range(part.bundle().rollDiameterMetres(2, Packing.ROLLED), w::small));
+        "rolled on " + w.length(HandlingPart.ROLL_LENGTH) + " length, across",
+        w.range(
+            part.bundle().rollDiameterMetres(HandlingPart.ROLL_LENGTH, Packing.ROLLED), w::small));
     book.table(lift);
     book.heading("Raising with ropes");
     Table pull = new Table("The ropes", "what", "#value");
     pull.row("ropes over the top", Integer.toString(part.pull().ropes()));
     pull.row("pull to raise, each rope", w.force(part.pull().raiseNewtons() / part.pull().ropes()));
     pull.row("pull to hold, each rope", w.force(part.holdNewtons() / part.pull().ropes()));
+    pull.row("force on the top of the frame", w.force(part.pull().apexNewtons()));
     pull.row("people on the ropes", Integer.toString(part.pull().people()));
     part.tackle()
         .ifPresent(
@@ -115,11 +149,30 @@ final class RiggingPages {
                   "pull on each tackle",
                   w.force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
             });
+    part.rope().ifPresent(rope -> rope(w, pull, rope));
     pull.row("length of each rope", w.length(part.zone().ropeMetres()));
     pull.row("nobody nearer than, from the centre", w.length(part.zone().radiusMetres()));
     book.table(pull);
     book.note(part.wind().text());
     book.end(Chapter.HANDLING);
+  }
+
+  private static void rope(Words w, Table table, RopePart rope) {
+    table.row(
+        rope.strength().fibre().label()
+            + " rope of "
+            + w.small(rope.strength().diameterMetres())
+            + ", what it may carry with a knot",
+        w.force(rope.strength().workingNewtons()));
+    table.row("is that enough?", rope.holds() ? "yes" : "no, take a thicker one");
+    table.row(
+        "the same rope breaks at, by two rules that disagree",
+        w.force(rope.strength().breakingNewtons())
+            + " or "
+            + w.force(rope.strength().rivalBreakingNewtons()));
+    rope.coils()
+        .ifPresent(
+            coils -> table.row("coils to cut the ropes from", Integer.toString(coils.rolls())));
   }
 
   static void anchoring(BookContext book, AnchoringPart part) {
@@ -129,14 +182,22 @@ final class RiggingPages {
         "This page screens; it certifies nothing. Its coefficients are for simple forms: "
             + screen.coefficients().limits());
     Table table = new Table("Wind on the whole and on each peg", "what", "#value");
-    table.row(
-        "design gust",
-        w.speed(screen.pressure().gustMetresPerSecond()));
+    table.row("design gust", w.speed(screen.pressure().gustMetresPerSecond()));
+    part.peak()
+        .ifPresent(
+            peak ->
+                table.row(
+                    "raised from a mean of "
+                        + w.speed(peak.basicMetresPerSecond())
+                        + ", terrain "
+                        + peak.terrain().label()
+                        + ", by",
+                    BookContext.number(
+                        screen.pressure().gustMetresPerSecond() / peak.basicMetresPerSecond(), 2)));
     table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
     table.row(
         "the same with air of "
-            + w.said(
-                BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
+            + w.said(BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
         w.pressure(screen.pressure().rivalPascals()));
     table.row("drag, sideways", w.force(screen.dragNewtons()));
     table.row("uplift", w.force(screen.upliftNewtons()));

@@ -53,6 +53,7 @@ public final class SoilPlanner {
     }
     List<SoilPart> soils = new ArrayList<>();
     for (int i = 0; i < samples.size(); i++) {
+      run.goOn();
       SoilSample sample = samples.get(i);
       String path = "$.soils[" + i + "]";
       run.attempt(path, () -> assess(run, sample)).ifPresent(soils::add);
@@ -91,15 +92,14 @@ public final class SoilPlanner {
                     shrinkage(bar)::ratio));
     Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
     run.cautions(Chapter.SOIL, floor.cautions());
+    run.goOn();
     List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
     return new SoilPart(sample, finding, component, floor, next);
   }
 
   private static List<NextTest> next(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
     return run.recalled(
-            new NextTestsOf(evidence),
-            NextTests.class,
-            () -> new NextTests(NextTest.rank(finding)))
+            new NextTestsOf(evidence), NextTests.class, () -> new NextTests(NextTest.rank(finding)))
         .tests();
   }
 

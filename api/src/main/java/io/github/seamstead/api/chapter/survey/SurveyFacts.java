@@ -2,16 +2,21 @@ package io.github.seamstead.api.chapter.survey;
 
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.geometry.survey.AdjustedNode;
+import io.github.seamstead.geometry.survey.Adjustment;
 import io.github.seamstead.geometry.survey.Blunder;
 import io.github.seamstead.geometry.survey.CheckReading;
 import io.github.seamstead.geometry.survey.EdgeLength;
 import io.github.seamstead.geometry.survey.NextReading;
 import io.github.seamstead.geometry.survey.ReadingResult;
+import io.github.seamstead.geometry.templates.AsBuilt;
+import io.github.seamstead.geometry.templates.AsBuiltFace;
 import io.github.seamstead.geometry.templates.FaceFit;
 import io.github.seamstead.geometry.templates.HemTakeUp;
 import io.github.seamstead.geometry.templates.SeamFit;
 import io.github.seamstead.geometry.templates.Template;
 import io.github.seamstead.geometry.templates.TemplateSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -54,11 +59,78 @@ final class SurveyFacts {
         .many("blunders", "readings found wrong", blunder(), s -> s.report().blunders())
         .many("readings", "every reading", reading(), s -> s.report().accepted().readings())
         .many("edges", "edges as they stand", edge(), s -> s.report().accepted().edges())
+        .many(
+            "nodes",
+            "where each node stands, in the axes of the ideal frame",
+            node(),
+            s ->
+                s.report().accepted().nodes().stream()
+                    .map(n -> new PlacedNode(n, s.report().accepted()))
+                    .toList())
+        .many("facesAsBuilt", "each face laid flat", built(), s -> s.asBuilt().faces())
+        .many(
+            "baseCorners",
+            "how high each base corner stands, where levels were read",
+            corner(),
+            s -> s.asBuilt().levelled() ? s.asBuilt().corners() : List.of())
+        .maybe("tape", "corrections of the taped distances", tape(), SurveyPart::tape)
         .many("templateSets", "sets of templates tried", set(), s -> s.templates().sets())
         .whole(
             "templatesChosen",
             "templates the panels are cut by",
             s -> s.chosen().templates().size());
+  }
+
+  /** A node with the adjustment that knows its doubt. */
+  private record PlacedNode(AdjustedNode at, Adjustment adjustment) {
+
+    /** The upper half of its covariance matrix by rows. */
+    List<Double> covariance() {
+      double[][] c = adjustment.covariance(at.node(), at.node());
+      return List.of(c[0][0], c[0][1], c[0][2], c[1][1], c[1][2], c[2][2]);
+    }
+  }
+
+  private static Facts<PlacedNode> node() {
+    return new Facts<PlacedNode>()
+        .text("node", "its name", n -> n.at().node().name())
+        .number("x_m", "its place", n -> n.at().position().getX())
+        .number("y_m", "its place", n -> n.at().position().getY())
+        .number("z_m", "its place, upwards", n -> n.at().position().getZ())
+        .numbers(
+            "covariance_m2",
+            "covariance of its coordinates: xx, xy, xz, yy, yz, zz",
+            PlacedNode::covariance);
+  }
+
+  private static Facts<AsBuiltFace> built() {
+    return new Facts<AsBuiltFace>()
+        .whole("face", "the face", AsBuiltFace::number)
+        .points("outline_m", "its corners", f -> Corners.data(f.outline()))
+        .uncertain("middle_m", "middle of the base to the apex or the top", AsBuiltFace::middle)
+        .number("outOfPlane_m", "how far its corners lie off one plane", AsBuiltFace::outOfPlane);
+  }
+
+  private static Facts<AsBuilt.BaseCorner> corner() {
+    return new Facts<AsBuilt.BaseCorner>()
+        .text("corner", "the base corner", c -> c.node().name())
+        .uncertain("aboveLowest_m", "above the lowest one", c -> c.aboveLowest().orElseThrow());
+  }
+
+  private static Facts<TapePart> tape() {
+    return new Facts<TapePart>()
+        .many("distances", "every taped distance", corrected(), TapePart::distances)
+        .maybeNumber(
+            "truePull_N",
+            "the pull at which the tape shows the longest of them true",
+            TapePart::truePull);
+  }
+
+  private static Facts<TapePart.Corrected> corrected() {
+    return new Facts<TapePart.Corrected>()
+        .text("name", "its nodes", TapePart.Corrected::name)
+        .number("taped_m", "what the tape showed", TapePart.Corrected::taped)
+        .number("distance_m", "the distance", TapePart.Corrected::metres);
   }
 
   private static Facts<Blunder> blunder() {

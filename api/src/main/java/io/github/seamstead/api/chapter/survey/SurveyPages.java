@@ -46,6 +46,7 @@ final class SurveyPages {
                   t.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '));
             });
     book.table(facts);
+    part.tape().ifPresent(tape -> tape(book, tape));
     if (!part.nextReadings().isEmpty()) {
       NextReading next = part.nextReadings().get(0);
       book.note(
@@ -73,6 +74,25 @@ final class SurveyPages {
                         + " standard uncertainty."));
     templates(book, part);
     book.end(Chapter.SURVEY);
+  }
+
+  private static void tape(BookContext book, TapePart tape) {
+    TapePart.Corrected most = tape.most();
+    book.note(
+        "Every taped distance was corrected for the tape as it was held; the most, "
+            + most.name()
+            + ", by "
+            + book.words().error(most.metres() - most.taped())
+            + ", from "
+            + book.words().length(most.taped())
+            + "."
+            + tape.truePull()
+                .map(
+                    pull ->
+                        " Held at that warmth with a pull of "
+                            + book.words().force(pull)
+                            + ", the tape would show the longest distance true.")
+                .orElse(""));
   }
 
   /** Says what was checked, before anyone trusts that nothing stands out. */

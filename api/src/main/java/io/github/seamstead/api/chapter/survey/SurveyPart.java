@@ -8,6 +8,7 @@ import io.github.seamstead.geometry.templates.TemplatePlan;
 import io.github.seamstead.geometry.templates.TemplateSet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The frame as it was taped.
@@ -17,13 +18,15 @@ import java.util.List;
  * @param templates the sets of templates tried
  * @param chosen the set that the panels are cut by
  * @param nextReadings the readings that would help most, the best first
+ * @param tape the corrections of the taped distances; empty if the document states no tape
  */
 public record SurveyPart(
     BlunderReport report,
     AsBuilt asBuilt,
     TemplatePlan templates,
     TemplateSet chosen,
-    List<NextReading> nextReadings) {
+    List<NextReading> nextReadings,
+    Optional<TapePart> tape) {
 
   /**
    * Copies the list.
@@ -33,6 +36,7 @@ public record SurveyPart(
    * @param templates the sets tried
    * @param chosen the set chosen
    * @param nextReadings the readings that would help
+   * @param tape the corrections of the taped distances
    */
   public SurveyPart {
     nextReadings = List.copyOf(nextReadings);

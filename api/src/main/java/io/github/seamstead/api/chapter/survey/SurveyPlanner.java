@@ -10,11 +10,13 @@ import io.github.seamstead.api.job.SurveyReadings;
 import io.github.seamstead.api.job.TapedDistance;
 import io.github.seamstead.api.job.WrittenQuantity;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.survey.Adjustment;
 import io.github.seamstead.geometry.survey.AdjustmentSummary;
 import io.github.seamstead.geometry.survey.Blunder;
 import io.github.seamstead.geometry.survey.BlunderReport;
 import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.geometry.survey.Reading;
+import io.github.seamstead.geometry.survey.ReadingResult;
 import io.github.seamstead.geometry.survey.Survey;
 import io.github.seamstead.geometry.survey.SurveyControl;
 import io.github.seamstead.geometry.survey.SurveyShape;
@@ -24,6 +26,7 @@ import io.github.seamstead.geometry.templates.TemplateSet;
 import io.github.seamstead.geometry.templates.Templates;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -43,14 +46,20 @@ final class SurveyPlanner {
       run.skip(Chapter.SURVEY, "the document has no survey; the ideal measures are taken as built");
       return Optional.empty();
     }
-    Optional<List<Reading>> readings = readings(run, stated.get());
-    return readings.flatMap(r -> run.require(PATH, () -> adjust(run, stated.get(), r, frame)));
+    TapeCorrector tape = new TapeCorrector(stated.get().tape());
+    Optional<List<Reading>> readings = readings(run, stated.get(), tape);
+    return readings.flatMap(
+        r -> run.require(PATH, () -> adjust(run, stated.get(), r, frame, tape.part(run))));
   }
 
   private static SurveyPart adjust(
-      Run run, SurveyReadings stated, List<Reading> readings, Optional<FramePart> frame) {
+      Run run,
+      SurveyReadings stated,
+      List<Reading> readings,
+      Optional<FramePart> frame,
+      Optional<TapePart> tape) {
     Survey survey = Survey.of(shape(run, frame, readings), readings);
-    BlunderReport report = survey.findBlunders();
+    BlunderReport report = survey.findBlunders(run.options().cancellation());
     for (Blunder blunder : report.blunders()) {
       run.unmet(Chapter.SURVEY, words(blunder));
     }
@@ -58,11 +67,8 @@ final class SurveyPlanner {
     if (!control.isAllControlled()) {
       run.unmet(Chapter.SURVEY, control.message());
     }
-    if (run.options().worked() && report.accepted().globalTest().isPresent()) {
-      run.worked(
-          "geometry.survey.global-test",
-          "Whether the readings agree with their uncertainties",
-          steps -> AdjustmentSummary.globalTest(report.accepted(), steps));
+    if (run.options().worked()) {
+      work(run, report.accepted());
     }
     AsBuilt asBuilt = AsBuilt.of(report.accepted());
     TemplatePlan templates = Templates.plan(asBuilt, stated.tolerance());
@@ -74,16 +80,42 @@ final class SurveyPlanner {
               + Numbers.plain(stated.tolerance() * 1000)
               + " mm; the one with the least misfit is used");
     }
+    TemplateSet chosen = templates.recommended().orElse(last);
+    run.worked(
+        "geometry.templates.misfit",
+        "The worst misfit of the templates",
+        steps -> Templates.worstMisfit(asBuilt, chosen, templates.confidence(), steps));
     run.assume(
         PATH,
         "readings along the outside of the members",
         "the fabric lies on the surface that was taped");
     return new SurveyPart(
-        report,
-        asBuilt,
-        templates,
-        templates.recommended().orElse(last),
-        report.accepted().nextReadings(NEXT_READINGS));
+        report, asBuilt, templates, chosen, report.accepted().nextReadings(NEXT_READINGS), tape);
+  }
+
+  /** The tests of the adjustment, shown on the reading that stands out the most. */
+  private static void work(Run run, Adjustment adjustment) {
+    if (adjustment.globalTest().isPresent()) {
+      run.worked(
+          "geometry.survey.global-test",
+          "Whether the readings agree with their uncertainties",
+          steps -> AdjustmentSummary.globalTest(adjustment, steps));
+    }
+    adjustment.readings().stream()
+        .filter(r -> r.statistic().isPresent() && adjustment.uncertaintyScale() > 0)
+        .max(Comparator.comparingDouble(r -> Math.abs(r.statistic().orElse(0))))
+        .map(ReadingResult::number)
+        .ifPresent(
+            number -> {
+              run.worked(
+                  "geometry.survey.standardised-residual",
+                  "How far reading " + number + " stands out",
+                  steps -> AdjustmentSummary.standardisedResidual(adjustment, number, steps));
+              run.worked(
+                  "geometry.survey.minimal-detectable-error",
+                  "The least error that shows in reading " + number,
+                  steps -> AdjustmentSummary.minimalDetectableError(adjustment, number, steps));
+            });
   }
 
   private static String words(Blunder blunder) {
@@ -139,12 +171,13 @@ final class SurveyPlanner {
             truncated ? measures.frameHeight() : 0));
   }
 
-  private static Optional<List<Reading>> readings(Run run, SurveyReadings stated) {
+  private static Optional<List<Reading>> readings(
+      Run run, SurveyReadings stated, TapeCorrector tape) {
     List<Reading> readings = new ArrayList<>();
     int wanted = 0;
     for (int i = 0; i < stated.distances().size(); i++, wanted++) {
       TapedDistance d = stated.distances().get(i);
-      add(run, readings, "distances[" + i + "]", () -> distance(d, stated.uncertainty()));
+      add(run, readings, "distances[" + i + "]", () -> distance(d, stated.uncertainty(), tape));
     }
     for (int i = 0; i < stated.heights().size(); i++, wanted++) {
       HeightReading h = stated.heights().get(i);
@@ -161,14 +194,15 @@ final class SurveyPlanner {
     run.require(PATH + "." + key, reading).ifPresent(readings::add);
   }
 
-  private static Reading distance(TapedDistance d, double usual) {
+  private static Reading distance(TapedDistance d, double usual, TapeCorrector tape) {
     Node from = Node.parse(d.from());
     Node to = Node.parse(d.to());
     WrittenQuantity q = d.distance();
     double u = q.standardUncertainty().orElse(usual);
+    double metres = tape.distance(d.from() + "-" + d.to(), q.value());
     return d.level()
-        ? new Reading.LevelDistance(from, to, q.value(), u, q.text())
-        : new Reading.Distance(from, to, q.value(), u, q.text());
+        ? new Reading.LevelDistance(from, to, metres, u, q.text())
+        : new Reading.Distance(from, to, metres, u, q.text());
   }
 
   private static Reading height(HeightReading h, double usual) {

@@ -148,7 +148,7 @@ public final class JobMerge {
               plumbs.add(p);
             });
     return new SurveyReadings(
-        distances, heights, plumbs, s.uncertainty(), s.heightUncertainty(), s.tolerance());
+        distances, heights, plumbs, s.uncertainty(), s.heightUncertainty(), s.tolerance(), s.tape());
   }
 
   /** A distance taped from either end is the same reading; one held level is another. */
@@ -174,7 +174,16 @@ public final class JobMerge {
                     s.pegs().map(PegPulls::ground).orElse(Ground.WET_OR_THAWING),
                     s.pegs().map(PegPulls::factor).orElse(PegTest.USUAL_FACTOR)));
     return new Site(
-        s.name(), s.note(), s.units(), s.crew(), s.designWind(), s.windFigures(), pegs, s.start());
+        s.name(),
+        s.note(),
+        s.units(),
+        s.crew(),
+        s.basicWind(),
+        s.designWind(),
+        s.windFigures(),
+        pegs,
+        s.rope(),
+        s.start());
   }
 
   /** The work goes on the day after the last one. */
@@ -189,9 +198,11 @@ public final class JobMerge {
                         s.note(),
                         s.units(),
                         s.crew(),
+                        s.basicWind(),
                         s.designWind(),
                         s.windFigures(),
                         s.pegs(),
+                        s.rope(),
                         Optional.of(day))));
   }
 

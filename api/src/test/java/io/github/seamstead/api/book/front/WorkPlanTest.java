@@ -3,7 +3,18 @@ package io.github.seamstead.api.book.front;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.drying.DryingPart;
+import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.testing.DemoJobs;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.materials.floor.FloorStep;
+import io.github.seamstead.shared.quantity.UnitSystem;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -114,6 +125,54 @@ class WorkPlanTest {
           .doesNotContain(" hoist")
           .doesNotContain("pegs round")
           .doesNotContain("kills");
+    }
+  }
+
+  @Test
+  void theDateOfJoiningGivesEveryDayItsDate() throws IOException {
+    String text =
+        Files.readString(DemoJobs.FOLDER.resolve("seed-loft.json"))
+            .replace("\"units\": \"metric\"", "\"units\": \"metric\", \"start\": \"2027-05-03\"");
+    WorkPlan work =
+        WorkPlan.of(
+            Front.sheets(
+                JobPlanner.plan(
+                    JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), PlanOptions.defaults()),
+                new Words(UnitSystem.METRIC)));
+    // The third of May 2027 is a Monday: what comes before ends on the Friday, the floor follows.
+    assertThat(work.dateText(3)).contains("Fri 30 Apr 2027");
+    assertThat(work.dateText(4)).contains("Mon 3 May 2027");
+    assertThat(work.dateText(9)).contains("Mon 10 May 2027");
+    int last = work.days().size() - 1;
+    double wait = work.days().get(last - 1).waiting().orElseThrow().likely().orElseThrow();
+    assertThat(work.date(last).orElseThrow())
+        .isAfterOrEqualTo(work.date(last - 1).orElseThrow().plusDays((long) wait));
+    assertThat(WorkPlan.of(Sheets.of("seed-loft")).date(0)).isEmpty();
+  }
+
+  @Test
+  void thePartsOwnNumbersStandOnTheDays() {
+    Desk desk = Sheets.of("seed-loft");
+    String prepare = Sheets.text(desk, "Day 4: Splices, hems and patches");
+    SeamWork seams = new SeamWork(desk);
+    assertThat(prepare)
+        .contains(seams.amount(SeamKind.SPLICE))
+        .contains(SeamKind.SPLICE.lap())
+        .contains(seams.amount(SeamKind.PATCH))
+        .contains(seams.amount(SeamKind.SKIRT_ENDS));
+    String raise = Sheets.text(desk, "Day 6: Turn and raise");
+    var h = desk.plan().handling().orElseThrow();
+    assertThat(raise)
+        .contains(desk.sizes().force(h.holdNewtons() / h.pull().ropes()))
+        .contains(desk.sizes().force(RaisingDays.hauled(h)));
+    String peg = Sheets.text(desk, "Day 7: Peg down, the same day");
+    assertThat(peg).contains(seams.amount(SeamKind.CAP)).contains(seams.amount(SeamKind.SKIRT));
+    for (FloorStep step : desk.plan().floor().orElseThrow().steps()) {
+      if (step.title().startsWith("Ram the dry pack")) {
+        assertThat(Sheets.text(desk, "Day 10: Lay the dry pack"))
+            .contains(step.check().split("; ")[0])
+            .contains(step.hands());
+      }
     }
   }
 }

@@ -1,0 +1,189 @@
+package io.github.seamstead.examples.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.sun.management.OperatingSystemMXBean;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobFaultsException;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.shared.work.Cancellation;
+import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A run that nobody waits for any more ends soon, wherever it is. */
+class CancelledRunTest {
+
+  private static final OperatingSystemMXBean MACHINE =
+      ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+
+  /** Documents near the limits of what is read, one for each chapter that takes its time. */
+  enum Large {
+    SIXTY_FOUR_SIDES {
+      @Override
+      ObjectNode document() {
+        ObjectNode loft = Bases.read("seed-loft");
+        ((ObjectNode) loft.get("frame")).put("sides", 64);
+        ObjectNode measures = (ObjectNode) loft.get("frame").get("measures");
+        measures.put("baseSide", "0.6 m").put("height", "4 m");
+        ((ObjectNode) loft.get("cover")).remove("door");
+        return loft;
+      }
+    },
+    A_HUNDRED_PARTS {
+      @Override
+      ObjectNode document() {
+        ObjectNode loft = SIXTY_FOUR_SIDES.document();
+        ((ObjectNode) loft.get("cover").get("hem")).put("kind", "raw");
+        ObjectNode stock = (ObjectNode) loft.get("stock");
+        stock.remove("rolls");
+        ArrayNode sheets = stock.putArray("sheets");
+        for (int i = 0; i < 5; i++) {
+          sheets
+              .addObject()
+              .put("id", "s" + i)
+              .put("length", (1000 + 100 * i) + " mm")
+              .put("width", (1200 + 50 * i) + " mm")
+              .put("count", 400);
+        }
+        return loft;
+      }
+    },
+    FIFTY_SOILS {
+      @Override
+      ObjectNode document() {
+        ObjectNode loft = Bases.read("seed-loft").without(java.util.List.of("cover", "stock"));
+        ArrayNode soils = (ArrayNode) loft.get("soils");
+        for (int i = 1; i < 50; i++) {
+          ObjectNode soil = soils.get(0).deepCopy();
+          soils.add(soil.put("id", "s" + i));
+        }
+        return loft;
+      }
+    },
+    THOUSANDS_OF_READINGS {
+      @Override
+      ObjectNode document() {
+        return Readings.all(48, 4000, 100);
+      }
+    };
+
+    abstract ObjectNode document();
+
+    Job job() {
+      try {
+        return JobReader.parse(
+            new ObjectMapper().writeValueAsString(document()).getBytes(StandardCharsets.UTF_8));
+      } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+        throw new IllegalStateException(e);
+      }
+    }
+  }
+
+  /** Cancels a run after a while and gives the seconds until it has returned. */
+  private static double secondsToReturn(Job job, double after) throws Exception {
+    Cancellation cancellation = new Cancellation();
+    CompletableFuture<Void> run =
+        CompletableFuture.runAsync(
+            () -> {
+              try {
+                JobPlanner.plan(job, PlanOptions.defaults().stoppedBy(cancellation));
+              } catch (JobFaultsException e) {
+                // What is refused has returned as well.
+                return;
+              }
+            });
+    try {
+      run.get((long) (after * 1000), TimeUnit.MILLISECONDS);
+      return 0;
+    } catch (java.util.concurrent.TimeoutException e) {
+      cancellation.cancel();
+    }
+    long start = System.nanoTime();
+    run.get(60, TimeUnit.SECONDS);
+    return (System.nanoTime() - start) / 1e9;
+  }
+
+  @Test
+  void aRunThatIsCancelledAtOnceTellsWhatItLeftOut() {
+    Cancellation cancellation = new Cancellation();
+    cancellation.cancel();
+    Job job = Large.FIFTY_SOILS.job();
+    JobPlan plan = JobPlanner.plan(job, PlanOptions.defaults().stoppedBy(cancellation));
+    assertThat(plan.soils()).isEmpty();
+    assertThat(plan.floor()).isEmpty();
+    assertThat(plan.notPlanned().toString()).contains("the run was cancelled");
+  }
+
+  @ParameterizedTest
+  @EnumSource(Large.class)
+  void aLargeRunHearsThatItIsCancelled(Large large) throws Exception {
+    // On a busy machine: that it returns at all long before it would be done.
+    assertThat(secondsToReturn(large.job(), 0.7)).isLessThan(5);
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @EnumSource(Large.class)
+  void aLargeRunReturnsWithinAFifthOfASecond(Large large) throws Exception {
+    Job job = large.job();
+    for (double after = 0.05; after < 4; after *= 1.4) {
+      assertThat(secondsToReturn(job, after)).as("cancelled after %s s", after).isLessThan(0.2);
+    }
+  }
+
+  @Test
+  void aTimeLimitEndsTheSearches() {
+    PlanOptions hard = PlanOptions.defaults().withEffort(9);
+    Job job = JobReader.read(java.nio.file.Path.of("jobs/seed-loft.json"));
+    JobPlan plan = JobPlanner.plan(job, hard.withTimeLimit(Duration.ofMillis(200)));
+    assertThat(plan.layout().orElseThrow().result().stopped()).isPresent();
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @EnumSource(Large.class)
+  void theLargestDocumentsAreAnsweredInTenSeconds(Large large) {
+    answered(() -> JobPlanner.plan(large.job(), PlanOptions.defaults()));
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "{\"seamstead\":1,\"frame\":{\"survey\":{\"distances\":[%s]}}}~{\"from\":\"B1\",\"to\":\"B2\"},",
+        "{\"seamstead\":1,%s\"x\":1}~\"k\":1,",
+        "%s~{\"a\":",
+        "{\"seamstead\":1,\"site\":{\"name\":\"%s\"}}~\\u202e",
+        "{\"seamstead\":1,\"soils\":[%s]}~{\"id\":\"a\",\"ribbon\":\"1 1/2 ft in\"},"
+      })
+  void fourMebibytesOfAnythingAreAnsweredInTenSeconds(String form) {
+    String[] parts = form.split("~", 2);
+    int times = (int) (JobReader.LARGEST_BYTES - parts[0].length()) / parts[1].length();
+    byte[] text = parts[0].replace("%s", parts[1].repeat(times)).getBytes(StandardCharsets.UTF_8);
+    answered(() -> JobPlanner.plan(JobReader.parse(text), PlanOptions.defaults()));
+  }
+
+  private static void answered(Runnable work) {
+    long start = MACHINE.getProcessCpuTime();
+    try {
+      work.run();
+    } catch (JobFaultsException e) {
+      assertThat(e.faults()).hasSizeLessThanOrEqualTo(200);
+    }
+    assertThat((MACHINE.getProcessCpuTime() - start) / 1e9).isLessThan(10);
+  }
+}

@@ -1,0 +1,41 @@
+package io.github.seamstead.examples.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Changed and made-up documents against rules that hold for every plan. A case is named by seed and
+ * number: {@code -Dseamstead.fuzz.seed=S -Dseamstead.fuzz.from=N -Dseamstead.fuzz.cases=1} runs one
+ * alone.
+ */
+class FuzzTest {
+
+  private static final long SEED = 20261128;
+
+  /** Seconds of processor time that no case may pass. */
+  private static final long LIMIT = 20;
+
+  @Test
+  void aFewCases() throws Exception {
+    FuzzRun run = new FuzzRun(SEED, LIMIT);
+    run.cases(0, 150, 15);
+    assertThat(run.failures()).as(run.summary()).isEmpty();
+    assertThat(run.accepted()).isGreaterThan(30);
+    assertThat(run.refused()).isGreaterThan(30);
+  }
+
+  @Tag("long")
+  @Test
+  void manyCases() throws Exception {
+    long seed = Long.getLong("seamstead.fuzz.seed", System.nanoTime());
+    int from = Integer.getInteger("seamstead.fuzz.from", 0);
+    int cases = Integer.getInteger("seamstead.fuzz.cases", 10_000);
+    System.out.println("cases of seed " + seed);
+    FuzzRun run = new FuzzRun(seed, Long.getLong("seamstead.fuzz.limit", LIMIT));
+    run.cases(from, from + cases, 4);
+    System.out.println(run.summary());
+    assertThat(run.failures()).as(run.summary()).isEmpty();
+  }
+}
