@@ -28,8 +28,7 @@ final class ChangePages {
     for (PlanChanges.Kind kind : PlanChanges.Kind.values()) {
       Table table = new Table("Changes: " + kind.word(), kind.word(), "before", "now", "done");
       for (PlanChanges.Change change : changes.of(kind)) {
-        table.row(
-            change.name(), change.before(), change.after(), change.done() ? "yes" : "–");
+        table.row(change.name(), change.before(), change.after(), change.done() ? "yes" : "–");
         csv.add(
             List.of(
                 kind.word(),

@@ -110,20 +110,8 @@ public record Done(
    */
   public Done cutOnly() {
     return new Done(
-        last,
-        cut,
-        panels,
-        trims,
-        Map.of(),
-        planned,
-        lost,
-        spoiled,
-        seams,
-        laid,
-        tiles,
-        weather,
-        delivered,
-        pulls);
+        last, cut, panels, trims, Map.of(), planned, lost, spoiled, seams, laid, tiles, weather,
+        delivered, pulls);
   }
 
   /**

@@ -50,8 +50,7 @@ final class DiaryFloorShapes {
     Shape.Key<Double> thickness =
         s.required("thickness", Quantities.length("mm", 5, 150), "thickness of the tile");
     Shape.Key<Double> area =
-        s.required(
-            "area", Quantities.of(Dimension.AREA, "m2", 0.0025, 1), "area of its open face");
+        s.required("area", Quantities.of(Dimension.AREA, "m2", 0.0025, 1), "area of its open face");
     Shape.Key<Double> scale =
         s.required(
             "scale",
@@ -79,8 +78,7 @@ final class DiaryFloorShapes {
             "a test tile that cracked; later weighings do not count, for cracks dry faster");
     Shape.Key<String> tile = tile(s);
     Shape.Key<Double> crack =
-        s.required(
-            "crack", Quantities.length("mm", 0.1, 100), "width of the cracks, all together");
+        s.required("crack", Quantities.length("mm", 0.1, 100), "width of the cracks, all together");
     return s.makes(v -> new DiaryEntry.TileCracked(v.get(tile), v.get(crack)));
   }
 
@@ -88,8 +86,7 @@ final class DiaryFloorShapes {
     Shape<DiaryEntry.TrialMade> s =
         Shape.of(DiaryEntry.TrialMade.class, "a trial sample of a mix made and read");
     Shape.Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its name");
-    Shape.Key<TrialSample> sample =
-        s.required("sample", TrialShapes.trialSample(), "the sample");
+    Shape.Key<TrialSample> sample = s.required("sample", TrialShapes.trialSample(), "the sample");
     return s.makes(v -> new DiaryEntry.TrialMade(v.get(mix), v.get(sample)));
   }
 
@@ -104,8 +101,7 @@ final class DiaryFloorShapes {
     Shape.Key<Double> humidity =
         s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity of the air");
     Shape.Key<Double> airSpeed =
-        s.required(
-            "airSpeed", Quantities.of(Dimension.SPEED, "m/s", 0.01, 30), "mean air speed");
+        s.required("airSpeed", Quantities.of(Dimension.SPEED, "m/s", 0.01, 30), "mean air speed");
     Shape.Key<Integer> days =
         s.or(
             "days",
@@ -164,8 +160,20 @@ final class DiaryFloorShapes {
         s.optional("moisture", Quantities.ratio(0, 0.6), "water over dry mass as it lies");
     List<Shape.Key<?>> tests =
         List.of(
-            squeeze, drop, thread, bend, ribbon, wash, shine, dryStrength, jar, laboratory, sieve,
-            hydrometer, shrinkage, moisture);
+            squeeze,
+            drop,
+            thread,
+            bend,
+            ribbon,
+            wash,
+            shine,
+            dryStrength,
+            jar,
+            laboratory,
+            sieve,
+            hydrometer,
+            shrinkage,
+            moisture);
     s.rule(
         (v, faults) -> {
           if (tests.stream().noneMatch(v::has)) {

@@ -264,16 +264,12 @@ final class DiaryShapes {
         s.optional("distance", FrameShapes.tapedDistance(), "a taped distance");
     Shape.Key<HeightReading> height =
         s.optional("height", FrameShapes.heightReading(), "a difference of height");
-    Shape.Key<PlumbReading> plumb =
-        s.optional("plumb", FrameShapes.plumbReading(), "a plumb line");
+    Shape.Key<PlumbReading> plumb = s.optional("plumb", FrameShapes.plumbReading(), "a plumb line");
     Shape.Key<java.util.Map<FrameMeasure, Double>> measures =
         s.optional(
             "measures",
             Kinds.table(
-                FrameMeasure.class,
-                FrameMeasure::word,
-                Quantities::measure,
-                FrameMeasure::meaning),
+                FrameMeasure.class, FrameMeasure::word, Quantities::measure, FrameMeasure::meaning),
             "measures of an ideal frame");
     s.rule((v, faults) -> Shape.one(List.of(distance, height, plumb, measures), v, faults));
     return s.makes(

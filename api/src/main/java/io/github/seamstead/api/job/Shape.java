@@ -75,8 +75,7 @@ final class Shape<R> implements Kind<R> {
       faults.note(
           "",
           given.isEmpty() ? "none of the keys that say what" : String.join(" and ", given),
-          "must state exactly one of: "
-              + String.join(", ", keys.stream().map(Key::name).toList()));
+          "must state exactly one of: " + String.join(", ", keys.stream().map(Key::name).toList()));
     }
   }
 

@@ -37,8 +37,7 @@ final class DocumentDifference {
       difference.touches =
           TOUCHED.getOrDefault(
               section.getName(), List.of(Kind.ORDER, Kind.HOURS, Kind.DATE, Kind.UNMET));
-      difference.compare(
-          "$." + section.getName(), value(section, before), value(section, after));
+      difference.compare("$." + section.getName(), value(section, before), value(section, after));
     }
     return difference.found;
   }

@@ -70,8 +70,8 @@ public final class JobPlanner {
    * of the day before the last one, and why.
    *
    * <p>Panels, layout, joining and floor are planned beside the chapters asked for: a diary speaks
-   * of them. Costs two plans, and one more for each day on which pieces were cut after something had
-   * moved them.
+   * of them. Costs two plans, and one more for each day on which pieces were cut after something
+   * had moved them.
    *
    * @param job the job as it is written; the diary's evidence is put into it
    * @param diary what was done
@@ -116,9 +116,7 @@ public final class JobPlanner {
    */
   public static PlanChanges changes(JobPlan before, JobPlan after) {
     return new PlanComparison(
-            before,
-            after,
-            DocumentDifference.of(before.job().document(), after.job().document()))
+            before, after, DocumentDifference.of(before.job().document(), after.job().document()))
         .changes();
   }
 

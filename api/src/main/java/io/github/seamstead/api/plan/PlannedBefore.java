@@ -109,8 +109,7 @@ final class PlannedBefore implements PlanThen {
     if (floor.isEmpty()) {
       return Optional.empty();
     }
-    int index =
-        plan.job().document().floor().map(LayerNames::of).orElse(List.of()).indexOf(layer);
+    int index = plan.job().document().floor().map(LayerNames::of).orElse(List.of()).indexOf(layer);
     for (BatchPlan batch : floor.get().batches()) {
       if (index >= 0
           && batch.quantity().layer().equals(floor.get().buildUp().layers().get(index))) {

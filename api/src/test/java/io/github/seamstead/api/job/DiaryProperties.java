@@ -31,7 +31,10 @@ class DiaryProperties {
   }
 
   private static Arbitrary<String> text() {
-    return Arbitraries.strings().ofMinLength(1).ofMaxLength(20).filter(s -> !s.isBlank())
+    return Arbitraries.strings()
+        .ofMinLength(1)
+        .ofMaxLength(20)
+        .filter(s -> !s.isBlank())
         .filter(s -> s.chars().noneMatch(c -> Character.isSurrogate((char) c)));
   }
 
@@ -71,8 +74,7 @@ class DiaryProperties {
                 (i, l, w, e) ->
                     new DiaryEntry.ClothBought(
                         Optional.of(
-                            new StockSheet(
-                                i, l, w, 2, List.of(e), List.of(), Optional.of(3.5), 2)),
+                            new StockSheet(i, l, w, 2, List.of(e), List.of(), Optional.of(3.5), 2)),
                         Optional.empty())));
   }
 
@@ -119,7 +121,9 @@ class DiaryProperties {
                     new DiaryEntry.Retaken(
                         Optional.of(
                             new TapedDistance(
-                                "B1", "T2", new WrittenQuantity(d, Optional.empty(), d + " m"),
+                                "B1",
+                                "T2",
+                                new WrittenQuantity(d, Optional.empty(), d + " m"),
                                 false)),
                         Optional.empty(),
                         Optional.empty(),

@@ -43,7 +43,10 @@ class DiaryPlanTest {
   void whatIsCutStaysAndOneSpoiledIsLaidAgain() {
     JobPlan first = JobPlanner.plan(SmallJob.job(), OPTIONS);
     JobPlan then =
-        plan(CUT + ", {\"date\": \"2031-05-06\", \"spoiled\": {\"pieces\": [\"2\"], \"why\": \"x\"}}");
+        plan(
+            CUT
+                + ", {\"date\": \"2031-05-06\", \"spoiled\": {\"pieces\": [\"2\"], \"why\":"
+                + " \"x\"}}");
     Map<String, PlanThen.Piece> before = pieces(first);
     Map<String, PlanThen.Piece> now = pieces(then);
     for (String name : List.of("1", "3", "cap 1")) {
@@ -54,9 +57,7 @@ class DiaryPlanTest {
     assertThat(now.get("2").drawn()).isEqualTo(before.get("2").drawn());
     ProgressPart progress = then.parts().one(ProgressPart.class).orElseThrow();
     assertThat(progress.open()).hasSize(progress.pieces().size() - 3);
-    assertThat(then.changes().orElseThrow().of(Kind.PIECE))
-        .extracting(Change::name)
-        .contains("2");
+    assertThat(then.changes().orElseThrow().of(Kind.PIECE)).extracting(Change::name).contains("2");
     assertThat(then.changes().orElseThrow().reasons().get(0).text())
         .isEqualTo("2031-05-06: spoiled 2 (x)");
     assertThat(ResultsJson.text(then)).contains("\"progress\"").contains("to cut again");
@@ -64,8 +65,7 @@ class DiaryPlanTest {
 
   @Test
   void aPieceCutAgainLiesWhereThePlanOfTheEveningBeforePutsIt() {
-    String spoiled =
-        CUT + ", {\"date\": \"2031-05-06\", \"spoiled\": {\"pieces\": [\"2\"]}}";
+    String spoiled = CUT + ", {\"date\": \"2031-05-06\", \"spoiled\": {\"pieces\": [\"2\"]}}";
     Map<String, PlanThen.Piece> evening = pieces(plan(spoiled));
     JobPlan then =
         plan(
@@ -130,8 +130,7 @@ class DiaryPlanTest {
   @Test
   void aChangedDocumentKeepsWhatWasCutByTheEarlierOne() {
     JobPlan then =
-        JobPlanner.plan(
-            SmallJob.job(), SmallJob.ofHeight("2.03 m"), SmallJob.diary(CUT), OPTIONS);
+        JobPlanner.plan(SmallJob.job(), SmallJob.ofHeight("2.03 m"), SmallJob.diary(CUT), OPTIONS);
     JobPlan first = JobPlanner.plan(SmallJob.job(), OPTIONS);
     for (String name : List.of("1", "2", "3", "cap 1")) {
       assertThat(pieces(then).get(name)).isEqualTo(pieces(first).get(name));
@@ -223,10 +222,10 @@ class DiaryPlanTest {
   void testsOfTheDiaryReplaceThoseOfTheJob() {
     JobPlan then =
         plan(
-            "{\"date\": \"2031-05-05\", \"soilTested\": {\"soil\": \"pit\", \"ribbon\": \"20 mm\"}},"
-                + " {\"date\": \"2031-05-05\", \"trialMade\": {\"mix\": \"coat\", \"sample\":"
-                + " {\"sandParts\": 3, \"crack\": \"0.5 mm\", \"mould\": \"500 mm\", \"dusting\":"
-                + " \"heavy\", \"scratch\": \"marked\"}}}");
+            "{\"date\": \"2031-05-05\", \"soilTested\": {\"soil\": \"pit\", \"ribbon\": \"20"
+                + " mm\"}}, {\"date\": \"2031-05-05\", \"trialMade\": {\"mix\": \"coat\","
+                + " \"sample\": {\"sandParts\": 3, \"crack\": \"0.5 mm\", \"mould\": \"500 mm\","
+                + " \"dusting\": \"heavy\", \"scratch\": \"marked\"}}}");
     assertThat(then.soils().get(0).sample().ribbon()).contains(0.02);
     assertThat(then.job().document().trialMixes().get(0).samples()).hasSize(2);
     JobPlan whole = JobPlanner.plan(SmallJob.job(), OPTIONS);

@@ -101,8 +101,7 @@ public final class ContinuedLayout {
   }
 
   private static LostCloth hole(LayoutRequest request, LaidPiece piece) {
-    return new LostCloth(
-        piece.stockId(), piece.copy(), outline(request, piece.placement()), true);
+    return new LostCloth(piece.stockId(), piece.copy(), outline(request, piece.placement()), true);
   }
 
   /** One entry for each copy that is not cut; where it lies is left open. */

@@ -38,7 +38,12 @@ final class RestOfStock {
 
     static final Laid NOTHING =
         new Laid(
-            List.of(), List.of(), 0, Optional.empty(), LayoutResult.Method.SEARCH, 0,
+            List.of(),
+            List.of(),
+            0,
+            Optional.empty(),
+            LayoutResult.Method.SEARCH,
+            0,
             Optional.empty());
 
     Laid with(List<LaidPiece> all) {
@@ -82,8 +87,7 @@ final class RestOfStock {
 
   /** A copy of a piece, its place open. */
   static LaidPiece named(String pieceId, int copy) {
-    return new LaidPiece(
-        "open", 1, new Placement(pieceId, copy, false, 0, Vector2D.ZERO, false));
+    return new LaidPiece("open", 1, new Placement(pieceId, copy, false, 0, Vector2D.ZERO, false));
   }
 
   /**
@@ -107,8 +111,9 @@ final class RestOfStock {
         open.stream().filter(o -> first.pieces.stream().noneMatch(p -> same(p, o))).toList();
     Laid then = lay(left, all.stream().filter(e -> !e.begun).toList(), work).after(first);
     Laid once = lay(open, all, work);
-    return Comparator.comparingDouble(Laid::missing).thenComparingLong(this::fresh).compare(
-                once, then)
+    return Comparator.comparingDouble(Laid::missing)
+                .thenComparingLong(this::fresh)
+                .compare(once, then)
             < 0
         ? once
         : then;
@@ -153,7 +158,13 @@ final class RestOfStock {
     gone.forEach(part -> flaws.add(part.outline()));
     if (item instanceof Sheet s) {
       return new Sheet(
-          id, s.outline(), 1, flaws, s.reinforcedEdges(), s.preference(), s.cost(),
+          id,
+          s.outline(),
+          1,
+          flaws,
+          s.reinforcedEdges(),
+          s.preference(),
+          s.cost(),
           s.bothSidesGood());
     }
     Roll r = (Roll) item;
@@ -183,8 +194,7 @@ final class RestOfStock {
     List<Piece> pieces = new ArrayList<>();
     copies.forEach(
         (id, numbers) ->
-            pieces.add(
-                ContinuedLayout.piece(request, id).orElseThrow().withCount(numbers.size())));
+            pieces.add(ContinuedLayout.piece(request, id).orElseThrow().withCount(numbers.size())));
     // What is cut out counts as a flaw, which keeps the margin: it must not be below the spacing.
     LayoutRequest part =
         new LayoutRequest(
@@ -198,20 +208,16 @@ final class RestOfStock {
     LayoutResult result = CuttingLayout.plan(part, work);
     List<LaidPiece> laid = new ArrayList<>();
     for (StockUse use : result.used()) {
-      Entry entry =
-          on.stream().filter(e -> e.id.equals(use.stockId())).findFirst().orElseThrow();
+      Entry entry = on.stream().filter(e -> e.id.equals(use.stockId())).findFirst().orElseThrow();
       int copy = entry.copies.get(use.copy() - 1);
       String stock = entry.begun ? original(entry) : entry.id;
       for (Placement p : use.placements()) {
-        int number =
-            Optional.ofNullable(copies.get(p.pieceId())).orElseThrow().get(p.copy() - 1);
+        int number = Optional.ofNullable(copies.get(p.pieceId())).orElseThrow().get(p.copy() - 1);
         laid.add(new LaidPiece(stock, copy, numbered(p, number)));
       }
     }
     double missing =
-        result.unplaced().stream()
-            .mapToDouble(s -> s.count() * areaOf(s.pieceId()))
-            .sum();
+        result.unplaced().stream().mapToDouble(s -> s.count() * areaOf(s.pieceId())).sum();
     return new Laid(
         laid,
         result.unplaced(),

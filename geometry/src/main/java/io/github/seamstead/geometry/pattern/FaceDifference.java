@@ -10,8 +10,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * How far a piece that was cut for one outline is off another: the frame was taped again, say.
  *
  * @param edges for each edge the length it should have less the length it was made with, in metres
- * @param corners for each corner how far it lies from where it should when the two outlines are laid
- *     on one another as well as they go by turning and moving, in metres
+ * @param corners for each corner how far it lies from where it should when the two outlines are
+ *     laid on one another as well as they go by turning and moving, in metres
  */
 public record FaceDifference(List<Double> edges, List<Double> corners) {
 

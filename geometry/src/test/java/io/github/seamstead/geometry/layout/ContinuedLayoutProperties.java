@@ -65,8 +65,7 @@ class ContinuedLayoutProperties {
                   c ->
                       c.stockId().equals(near.stockId())
                           && c.copy() == near.copy()
-                          && LayoutVerifier.polygon(
-                                      ContinuedLayout.outline(request, c.placement()))
+                          && LayoutVerifier.polygon(ContinuedLayout.outline(request, c.placement()))
                                   .distance(
                                       LayoutVerifier.polygon(
                                           Outline.rectangle(0.1, 0.1).placed(0, at)))
@@ -85,8 +84,7 @@ class ContinuedLayoutProperties {
     Set<String> now = new HashSet<>();
     for (LaidPiece piece : laid(result)) {
       Placement p = piece.placement();
-      now.add(
-          piece.stockId() + piece.copy() + p.pieceId() + p.copy() + p.rotation() + p.shift());
+      now.add(piece.stockId() + piece.copy() + p.pieceId() + p.copy() + p.rotation() + p.shift());
       Outline outline = ContinuedLayout.outline(request, p);
       for (LostCloth part : begun.lost()) {
         if (part.stockId().equals(piece.stockId()) && part.copy() == piece.copy()) {
@@ -147,7 +145,8 @@ class ContinuedLayoutProperties {
       LayoutResult then = ContinuedLayout.plan(request, half, all, List.of(), work(seed + 1));
       assertThat(laid(then)).as("request %s", seed).containsExactlyInAnyOrderElementsOf(all);
       assertThat(then.lowerBound()).isLessThanOrEqualTo(then.objectiveValue());
-      assertThat(then.density()).isCloseTo(first.density(), org.assertj.core.data.Offset.offset(1e-6));
+      assertThat(then.density())
+          .isCloseTo(first.density(), org.assertj.core.data.Offset.offset(1e-6));
     }
   }
 }

@@ -37,8 +37,7 @@ class ContinuedLayoutTest {
     LostCloth hole = new LostCloth("sheet", 1, Outline.rectangle(1, 1), true);
     List<LaidPiece> cut = List.of(at(2, 1), at(3, 2));
     LayoutResult result =
-        ContinuedLayout.plan(
-            onSheets(2), cut, List.of(at(1, 0), at(4, 3)), List.of(hole), WORK);
+        ContinuedLayout.plan(onSheets(2), cut, List.of(at(1, 0), at(4, 3)), List.of(hole), WORK);
     assertThat(result.isComplete()).isTrue();
     // Five squares have room on the first sheet: the one that was lost, and the four wanted.
     assertThat(result.used()).hasSize(1);
@@ -75,9 +74,7 @@ class ContinuedLayoutTest {
   @Test
   void whatIsNotPartOfTheRequestIsRefused() {
     assertThatThrownBy(
-            () ->
-                ContinuedLayout.plan(
-                    onSheets(1), List.of(at(5, 0)), List.of(), List.of(), WORK))
+            () -> ContinuedLayout.plan(onSheets(1), List.of(at(5, 0)), List.of(), List.of(), WORK))
         .hasMessageContaining("copy");
     assertThatThrownBy(
             () ->

@@ -19,8 +19,7 @@ class FaceDifferenceTest {
 
   @Test
   void aRectangleGrownAlongIsOffByHalfOfItAtEachEnd() {
-    FaceDifference d =
-        FaceDifference.of(Outline.rectangle(2, 1), Outline.rectangle(2.02, 1));
+    FaceDifference d = FaceDifference.of(Outline.rectangle(2, 1), Outline.rectangle(2.02, 1));
     assertThat(d.edges().get(0)).isCloseTo(0.02, within(1e-12));
     assertThat(d.edges().get(1)).isCloseTo(0, within(1e-12));
     d.corners().forEach(c -> assertThat(c).isCloseTo(0.01, within(1e-12)));
@@ -46,8 +45,7 @@ class FaceDifferenceTest {
     assertThatThrownBy(
             () ->
                 FaceDifference.of(
-                    FACE,
-                    Outline.of(Vector2D.of(0, 0), Vector2D.of(1, 0), Vector2D.of(0, 1))))
+                    FACE, Outline.of(Vector2D.of(0, 0), Vector2D.of(1, 0), Vector2D.of(0, 1))))
         .hasMessageContaining("corners");
   }
 

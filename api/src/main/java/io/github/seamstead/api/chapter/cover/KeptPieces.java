@@ -63,7 +63,8 @@ final class KeptPieces {
     Optional<Panel> cut = Optional.ofNullable(done.panels().get(face));
     return cut.isPresent()
         ? cut
-        : Optional.ofNullable(done.earlier().get(face)).filter(p -> SameCut.sameOutline(p.face(), now));
+        : Optional.ofNullable(done.earlier().get(face))
+            .filter(p -> SameCut.sameOutline(p.face(), now));
   }
 
   /** Keeps a piece beside the panels of which one is cut, for all that are alike. */

@@ -78,8 +78,7 @@ final class DryingEvidence {
       return Optional.of(fit);
     } catch (ArgumentFault refused) {
       run.unmet(
-          Chapter.DRYING,
-          "tile " + tile.get().name() + " is not used: " + refused.getMessage());
+          Chapter.DRYING, "tile " + tile.get().name() + " is not used: " + refused.getMessage());
       return Optional.empty();
     }
   }

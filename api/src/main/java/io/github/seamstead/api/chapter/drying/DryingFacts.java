@@ -30,8 +30,7 @@ final class DryingFacts {
             "since",
             "the day of laying, year-month-day, from which the days count",
             d -> d.since().map(LocalDate::toString))
-        .maybe(
-            "tile", "what the weighings of a test tile say", tile(), DryingPart::calibration);
+        .maybe("tile", "what the weighings of a test tile say", tile(), DryingPart::calibration);
   }
 
   private static Facts<TileCalibration> tile() {

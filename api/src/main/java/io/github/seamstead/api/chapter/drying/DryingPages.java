@@ -72,11 +72,9 @@ final class DryingPages {
             tile ->
                 book.paragraph(
                     "By the weighings of the test tile: evaporation "
-                        + book.words()
-                            .range(tile.exchange(), n -> Numbers.significant(n, 2))
+                        + book.words().range(tile.exchange(), n -> Numbers.significant(n, 2))
                         + " times the formula's, water in the earth "
-                        + book.words()
-                            .range(tile.diffusivity(), n -> Numbers.significant(n, 2))
+                        + book.words().range(tile.diffusivity(), n -> Numbers.significant(n, 2))
                         + " times as mobile as published on the whole."));
   }
 

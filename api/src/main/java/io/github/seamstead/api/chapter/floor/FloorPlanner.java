@@ -234,8 +234,7 @@ final class FloorPlanner {
     OrderList orders =
         run.done().isNothing()
             ? whole
-            : progress.orders(
-                whole, orders(run, floor, buildUp, restEarth, rest, mixing, trailer));
+            : progress.orders(whole, orders(run, floor, buildUp, restEarth, rest, mixing, trailer));
     double heaviest =
         batches.stream()
             .flatMap(b -> b.batch().parts().stream())

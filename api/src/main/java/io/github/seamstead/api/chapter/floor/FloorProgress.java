@@ -77,10 +77,7 @@ final class FloorProgress {
     List<LayerRest> rest = new ArrayList<>();
     for (Layer layer : buildUp.layers()) {
       List<Integer> open =
-          sectors.inOrder().stream()
-              .filter(s -> laid(layer, s) < 1)
-              .map(Sector::order)
-              .toList();
+          sectors.inOrder().stream().filter(s -> laid(layer, s) < 1).map(Sector::order).toList();
       Range loads =
           left.stream()
               .filter(b -> b.quantity().layer().equals(layer))

@@ -10,8 +10,8 @@ import java.util.Optional;
  *
  * @param layer its name
  * @param laidShare the share of its area that is laid, 0 to 1
- * @param sectorsLeft the sectors that are not laid whole, by their place in the order of laying, which is
- *     the number that the crew knows them by
+ * @param sectorsLeft the sectors that are not laid whole, by their place in the order of laying,
+ *     which is the number that the crew knows them by
  * @param loadsLeft loads yet to lay, each end rounded up; 0 for a layer that is not laid by loads
  * @param laidOn the day on which the last of it was laid; empty while some is left
  */

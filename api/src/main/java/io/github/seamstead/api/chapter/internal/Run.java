@@ -85,8 +85,7 @@ public final class Run {
    * @param series the terms of one of many plans
    * @param done what the diary says is done
    */
-  public Run(
-      Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series, Done done) {
+  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series, Done done) {
     this.series = series;
     this.job = job;
     this.options = options;

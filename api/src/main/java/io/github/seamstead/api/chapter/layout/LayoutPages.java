@@ -137,7 +137,10 @@ final class LayoutPages {
       Outline placed = part.placed(p);
       Vector2D at = placed.centroid();
       labels.fit(
-          at.getX(), at.getY(), names.name(p.pieceId(), p.copy()), (x, y) -> placed.contains(Vector2D.of(x, y)));
+          at.getX(),
+          at.getY(),
+          names.name(p.pieceId(), p.copy()),
+          (x, y) -> placed.contains(Vector2D.of(x, y)));
     }
     String name = use.stockId() + (item.count() > 1 ? " no. " + use.copy() : "");
     return canvas.drawing(

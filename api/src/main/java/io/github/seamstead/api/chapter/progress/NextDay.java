@@ -70,8 +70,7 @@ final class NextDay {
     Map<String, List<String>> bySheet = new LinkedHashMap<>();
     for (PieceState piece : pieces) {
       if (!piece.cut()) {
-        String sheet =
-            piece.stock().isEmpty() ? "" : piece.stock() + " number " + piece.copy();
+        String sheet = piece.stock().isEmpty() ? "" : piece.stock() + " number " + piece.copy();
         bySheet.computeIfAbsent(sheet, s -> new ArrayList<>()).add(piece.name());
       }
     }

@@ -35,7 +35,8 @@ final class ProgressPages {
     int open = part.open().size();
     book.heading("Pieces");
     book.paragraph(
-        part.pieces().size() - open
+        part.pieces().size()
+            - open
             + " of "
             + part.pieces().size()
             + " pieces are cut; they keep their shape and their place.");
@@ -47,9 +48,7 @@ final class ProgressPages {
       if (!piece.cut()) {
         table.row(piece.name(), piece.state(), from, piece.spoiled());
       }
-      csv.add(
-          List.of(
-              piece.name(), piece.state(), piece.stock(), Integer.toString(piece.copy())));
+      csv.add(List.of(piece.name(), piece.state(), piece.stock(), Integer.toString(piece.copy())));
     }
     book.table(table);
     book.list("pieces.csv", csv);
@@ -73,7 +72,8 @@ final class ProgressPages {
       return;
     }
     book.heading("Layers of the floor");
-    Table table = new Table("Layers, from the ground up", "layer", "#laid", "#loads left", "sectors left");
+    Table table =
+        new Table("Layers, from the ground up", "layer", "#laid", "#loads left", "sectors left");
     for (LayerRest rest : layers) {
       table.row(
           rest.layer(),

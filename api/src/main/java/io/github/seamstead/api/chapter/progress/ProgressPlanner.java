@@ -61,7 +61,8 @@ final class ProgressPlanner {
     for (String name : run.done().cut().keySet()) {
       if (pieces.stream().noneMatch(p -> p.name().equals(name))) {
         run.unmet(
-            Chapter.PATTERN, "the piece " + name + " is cut, but the job has no piece of that name");
+            Chapter.PATTERN,
+            "the piece " + name + " is cut, but the job has no piece of that name");
       }
     }
   }
@@ -70,8 +71,7 @@ final class ProgressPlanner {
     return joints.stream().map(Joint::text).toList();
   }
 
-  private static List<PieceState> pieces(
-      Done done, CoverPart cover, Optional<LayoutPart> layout) {
+  private static List<PieceState> pieces(Done done, CoverPart cover, Optional<LayoutPart> layout) {
     PieceNames names = PieceNames.of(cover.cuts());
     Map<String, StockUse> places = new HashMap<>();
     List<StockUse> used = layout.map(l -> l.result().used()).orElse(List.of());

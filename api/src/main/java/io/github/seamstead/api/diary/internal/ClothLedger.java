@@ -186,7 +186,10 @@ final class ClothLedger {
     LostCloth part = new LostCloth(p.stock(), p.copy(), outline, !torn);
     for (CutPiece piece : cut.values()) {
       boolean same =
-          piece.place().filter(c -> c.stock().equals(p.stock()) && c.copy() == p.copy()).isPresent();
+          piece
+              .place()
+              .filter(c -> c.stock().equals(p.stock()) && c.copy() == p.copy())
+              .isPresent();
       if (same && stock.overlap(key, "the part", outline, hole(piece), piece.name())) {
         return;
       }

@@ -41,8 +41,7 @@ final class EvidenceCheck {
 
   void retaken(DiaryEntry.Retaken entry) {
     Optional<Frame> frame = job.frame();
-    Set<FrameMeasure> stated =
-        frame.flatMap(Frame::measures).map(m -> m.keySet()).orElse(Set.of());
+    Set<FrameMeasure> stated = frame.flatMap(Frame::measures).map(m -> m.keySet()).orElse(Set.of());
     entry
         .measures()
         .ifPresent(
@@ -67,9 +66,7 @@ final class EvidenceCheck {
     int sides = frame.map(Frame::sides).orElse(0);
     entry.distance().ifPresent(d -> nodes("distance", List.of(d.from(), d.to()), sides));
     entry.height().ifPresent(h -> nodes("height", List.of(h.from(), h.to()), sides));
-    entry
-        .plumb()
-        .ifPresent(p -> nodes("plumb", List.of(p.hung(), p.mark(), p.towards()), sides));
+    entry.plumb().ifPresent(p -> nodes("plumb", List.of(p.hung(), p.mark(), p.towards()), sides));
   }
 
   private void nodes(String key, List<String> nodes, int sides) {

@@ -34,8 +34,7 @@ final class FloorLedger {
 
   FloorLedger(Contradictions faults, JobDocument job) {
     this.faults = faults;
-    this.layers =
-        job.floor().map(LayerNames::of).orElse(List.of());
+    this.layers = job.floor().map(LayerNames::of).orElse(List.of());
     this.materials =
         Stream.concat(
                 job.soils().stream().map(s -> s.id()), job.aggregates().stream().map(a -> a.id()))
@@ -171,8 +170,7 @@ final class FloorLedger {
 
   void tileCracked(DiaryEntry.TileCracked entry) {
     tile("tileCracked.tile", entry.tile())
-        .ifPresent(
-            t -> tiles.put(t.name(), with(t, t.weighings(), Optional.of(entry.crack()))));
+        .ifPresent(t -> tiles.put(t.name(), with(t, t.weighings(), Optional.of(entry.crack()))));
   }
 
   private static TileLog with(

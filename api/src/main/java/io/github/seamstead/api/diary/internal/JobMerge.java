@@ -148,7 +148,13 @@ public final class JobMerge {
               plumbs.add(p);
             });
     return new SurveyReadings(
-        distances, heights, plumbs, s.uncertainty(), s.heightUncertainty(), s.tolerance(), s.tape());
+        distances,
+        heights,
+        plumbs,
+        s.uncertainty(),
+        s.heightUncertainty(),
+        s.tolerance(),
+        s.tape());
   }
 
   /** A distance taped from either end is the same reading; one held level is another. */

@@ -68,7 +68,10 @@ final class SeamLedger {
     if (!missing.isEmpty()) {
       faults.note(
           key,
-          "a seam of panel " + edge.piece() + ", of which is not cut: " + String.join(", ", missing),
+          "a seam of panel "
+              + edge.piece()
+              + ", of which is not cut: "
+              + String.join(", ", missing),
           "must be a seam of panels that are cut; write the cut before the seam");
     }
     return missing.isEmpty();

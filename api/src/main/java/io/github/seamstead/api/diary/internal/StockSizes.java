@@ -45,9 +45,7 @@ final class StockSizes {
     entry
         .sheet()
         .ifPresent(s -> add("sheet.id", s.id(), new Size(s.length(), s.width(), s.count())));
-    entry
-        .roll()
-        .ifPresent(r -> add("roll.id", r.id(), new Size(r.length(), r.width(), r.count())));
+    entry.roll().ifPresent(r -> add("roll.id", r.id(), new Size(r.length(), r.width(), r.count())));
   }
 
   private void add(String key, String id, Size size) {
