@@ -33,7 +33,6 @@ final class BinFill {
   /**
    * A filling.
    *
-   * @param counts how many copies of each kind lie on the item
    * @param kinds the kind of each placement
    * @param placements where they lie, in the item's coordinates; the copy is of no meaning
    * @param area of the pieces, in square metres
@@ -41,12 +40,16 @@ final class BinFill {
    * @param rows whether it was found in closed form
    */
   record Filled(
-      int[] counts,
       List<Integer> kinds,
       List<Placement> placements,
       double area,
       double reach,
-      boolean rows) {}
+      boolean rows) {
+    /** How many copies of a kind lie on the item. */
+    int count(int kind) {
+      return (int) kinds.stream().filter(k -> k == kind).count();
+    }
+  }
 
   BinFill(
       LayoutRequest request,
@@ -199,6 +202,6 @@ final class BinFill {
       }
     }
     double reach = placements.isEmpty() ? 0 : Score.reach(setup, poses)[0];
-    return new Filled(counts(poses), kinds, placements, area, reach, rows && area > 0);
+    return new Filled(kinds, placements, area, reach, rows && area > 0);
   }
 }

@@ -63,7 +63,7 @@ public final class LayoutChoice {
 
   /** Whether no way of a rank, nor of a higher one, can be better. */
   private boolean beats(int rank) {
-    return worth.isComplete() && worth.terms()[2] < rank;
+    return worth.isComplete() && worth.rank() < rank;
   }
 
   /**

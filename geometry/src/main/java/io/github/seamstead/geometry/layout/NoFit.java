@@ -47,20 +47,36 @@ final class NoFit {
 
   private int asked;
 
-  /**
-   * What can be nearest and what can decide, cell by cell.
-   *
-   * @param size cells along each axis
-   * @param perX cells in a unit of length along x
-   * @param perY cells in a unit of length along y
-   * @param cells for each cell where its entry begins in the pool
-   * @param least for each cell 0 if there the pieces cannot overlap, else 1 more than the least
-   *     depth in it in steps; small, so that most evaluations stay in the fastest memory
-   * @param step the step
-   * @param pool parts with their half-planes, then segments, of each entry
-   */
-  record Grid(
-      int size, double perX, double perY, int[] cells, byte[] least, double step, int[] pool) {}
+  /** What can be nearest and what can decide, cell by cell. */
+  static final class Grid {
+
+    private final int size;
+    private final double perX;
+    private final double perY;
+    private final int[] cells;
+
+    /**
+     * For each cell 0 if there the pieces cannot overlap, else 1 more than the least depth in it in
+     * steps. Small, so that most evaluations stay in the fastest memory.
+     */
+    private final byte[] least;
+
+    private final double step;
+
+    /** Parts with their half-planes, then segments, of each entry. */
+    private final int[] pool;
+
+    Grid(
+        int size, double perX, double perY, int[] cells, byte[] least, double step, int[] pool) {
+      this.size = size;
+      this.perX = perX;
+      this.perY = perY;
+      this.cells = cells;
+      this.least = least;
+      this.step = step;
+      this.pool = pool;
+    }
+  }
 
   NoFit(double[] bounds, double[] segments, double[] halfPlanes, int[] partStart) {
     minX = bounds[0];

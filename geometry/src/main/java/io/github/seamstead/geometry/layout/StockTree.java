@@ -205,7 +205,7 @@ final class StockTree {
     if (!filled.kinds().isEmpty()) {
       int[] after = left.clone();
       for (int k = 0; k < after.length; k++) {
-        after[k] -= filled.counts()[k];
+        after[k] -= filled.count(k);
       }
       taken.add(new Cut(item, copy, filled));
       walk(at, copy + 1, after, sum.with(items.get(item), filled), first);
@@ -310,6 +310,6 @@ final class StockTree {
 
   /** Compares what the objective weighs most; the rest follows from the pressing. */
   private static boolean isLess(Worth bound, Worth than) {
-    return Arrays.compare(bound.terms(), 0, 4, than.terms(), 0, 4) < 0;
+    return bound.isLess(than, 4);
   }
 }

@@ -5,12 +5,26 @@ import java.util.Arrays;
 /**
  * What a heap of placed pieces comes to, in falling weight: pieces without a place, their area, the
  * rank of the way in which the cover is divided, then what the objective counts. Less is better.
- *
- * @param terms the terms, areas and lengths in whole steps so that order is transitive
  */
-record Worth(long[] terms) implements Comparable<Worth> {
+final class Worth implements Comparable<Worth> {
 
   private static final double STEPS = 1e8;
+
+  /** Areas and lengths in whole steps, so that the order is transitive. */
+  private final long[] terms;
+
+  private Worth(long[] terms) {
+    this.terms = terms;
+  }
+
+  /** Whether the first so many terms are less than another's. */
+  boolean isLess(Worth than, int first) {
+    return Arrays.compare(terms, 0, first, than.terms, 0, first) < 0;
+  }
+
+  long rank() {
+    return terms[2];
+  }
 
   static Worth of(long missing, double missingArea, int rank, double... objective) {
     long[] terms = new long[3 + objective.length];
