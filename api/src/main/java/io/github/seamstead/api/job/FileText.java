@@ -6,6 +6,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** From a file to a record, or to all its faults. */
 final class FileText {
@@ -48,7 +49,12 @@ final class FileText {
           "must be at most " + JobReader.LARGEST_BYTES + " bytes");
     }
     Json json = JsonText.read(utf8, walk);
-    R read = json == null ? null : shape.read(json, "$", walk);
+    return read(json, shape, walk);
+  }
+
+  /** Reads a tree by a shape. */
+  static <R> R read(@Nullable Json json, Shape<R> shape, Walk walk) {
+    R read = json != null && Forms.enter(json, walk) ? shape.read(json, "$", walk) : null;
     if (read == null || !walk.isClean()) {
       throw new JobFaultsException(walk.faults());
     }

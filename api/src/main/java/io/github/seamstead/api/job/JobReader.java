@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /**
@@ -33,8 +34,17 @@ public final class JobReader {
    * @throws JobFaultsException with all faults, if there are any
    */
   public static Job parse(byte[] utf8) {
-    Walk walk = new Walk();
-    JobDocument document = FileText.read(utf8, JobShapes.jobDocument(), walk);
-    return new Job(document, walk.assumptions(), walk.lines());
+    return Job.read(utf8);
+  }
+
+  /**
+   * Reads a document from a text.
+   *
+   * @param json a JSON text
+   * @return the job
+   * @throws JobFaultsException with all faults, if there are any
+   */
+  public static Job parse(String json) {
+    return parse(json.getBytes(StandardCharsets.UTF_8));
   }
 }

@@ -5,10 +5,8 @@ import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The shapes of the site section. */
 final class SiteShapes {
@@ -117,14 +115,8 @@ final class SiteShapes {
             windFigures(),
             "wind coefficients of your own with their source, used in place of the simple ones");
     Shape.Key<PegPulls> pegs = s.optional("pegs", pegs(), "pegs tested by pulling them");
-    Shape.Key<String> start =
-        s.optional("start", Kinds.text(), "the day on which joining starts, such as 2031-05-17");
-    s.rule(
-        (v, faults) -> {
-          if (v.find(start).filter(text -> date(text).isEmpty()).isPresent()) {
-            faults.note("start", v.get(start), "must be a day, written year-month-day");
-          }
-        });
+    Shape.Key<LocalDate> start =
+        s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
     return s.makes(
         v ->
             new Site(
@@ -135,14 +127,6 @@ final class SiteShapes {
                 v.find(designWind),
                 v.find(windFigures),
                 v.find(pegs),
-                v.find(start).flatMap(SiteShapes::date)));
-  }
-
-  private static Optional<LocalDate> date(String text) {
-    try {
-      return Optional.of(LocalDate.parse(text));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+                v.find(start)));
   }
 }
