@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.layout;
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.layout.Shortfall;
+import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.geometry.layout.StockUse;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.Locale;
@@ -29,7 +30,19 @@ final class LayoutFacts {
         .number("gap_ratio", "how far the value is from the bound", l -> l.result().gap())
         .text("workUsed", "placements tried", l -> Long.toString(l.result().workUsed()))
         .many("used", "each sheet and roll used", use(), l -> l.result().used())
-        .many("unplaced", "pieces that found no place", shortfall(), l -> l.result().unplaced());
+        .many("unplaced", "pieces that found no place", shortfall(), l -> l.result().unplaced())
+        .maybe(
+            "furtherStock",
+            "the stock that would hold what found no place",
+            need(),
+            l -> l.result().furtherStock());
+  }
+
+  private static Facts<StockNeed> need() {
+    return new Facts<StockNeed>()
+        .text("stock", "its name", StockNeed::stockId)
+        .whole("items", "how many sheets or rolls more", StockNeed::items)
+        .number("length_m", "length of it that is used, all together", StockNeed::length);
   }
 
   private static Facts<StockUse> use() {
@@ -68,6 +81,8 @@ final class LayoutFacts {
     return new Facts<Shortfall>()
         .text("shape", "the shape", Shortfall::pieceId)
         .whole("count", "how many", Shortfall::count)
+        .code("reason", "why", Shortfall.Reason.class, Shortfall::reason)
+        .flag("spliceHelps", "whether a splice would find it a place", Shortfall::spliceHelps)
         .text("message", "why, and what helps", Shortfall::message);
   }
 

@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.survey;
 
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.geometry.survey.AdjustedNode;
 import io.github.seamstead.geometry.survey.Blunder;
 import io.github.seamstead.geometry.survey.CheckReading;
 import io.github.seamstead.geometry.survey.EdgeLength;
@@ -12,6 +13,7 @@ import io.github.seamstead.geometry.templates.HemTakeUp;
 import io.github.seamstead.geometry.templates.SeamFit;
 import io.github.seamstead.geometry.templates.Template;
 import io.github.seamstead.geometry.templates.TemplateSet;
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -53,6 +55,11 @@ final class SurveyFacts {
             s -> s.report().undecided())
         .many("blunders", "readings found wrong", blunder(), s -> s.report().blunders())
         .many("readings", "every reading", reading(), s -> s.report().accepted().readings())
+        .many(
+            "corners",
+            "every node as it stands; directions of the ideal frame, z up",
+            corner(),
+            s -> s.report().accepted().nodes())
         .many("edges", "edges as they stand", edge(), s -> s.report().accepted().edges())
         .many("templateSets", "sets of templates tried", set(), s -> s.templates().sets())
         .whole(
@@ -91,6 +98,23 @@ final class SurveyFacts {
             "the least error that the test would find",
             r -> boxed(r.minimalDetectableError()))
         .flag("suspect", "whether it fails the test", ReadingResult::suspect);
+  }
+
+  private static Facts<AdjustedNode> corner() {
+    return new Facts<AdjustedNode>()
+        .text("node", "its name", n -> n.node().name())
+        .uncertain(
+            "x_m",
+            "from the axis",
+            n -> new Uncertain(n.position().getX(), n.standardUncertainty().getX()))
+        .uncertain(
+            "y_m",
+            "from the axis, a quarter turn counter-clockwise from x",
+            n -> new Uncertain(n.position().getY(), n.standardUncertainty().getY()))
+        .uncertain(
+            "z_m",
+            "over the base",
+            n -> new Uncertain(n.position().getZ(), n.standardUncertainty().getZ()));
   }
 
   private static Facts<EdgeLength> edge() {
