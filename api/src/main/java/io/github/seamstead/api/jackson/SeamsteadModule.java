@@ -37,7 +37,7 @@ public final class SeamsteadModule extends Module {
 
   @Override
   public Version version() {
-    return VersionUtil.parseVersion(Seamstead.VERSION, "io.github.seamstead", "seamstead-api");
+    return VersionUtil.parseVersion(Seamstead.version(), "io.github.seamstead", "seamstead-api");
   }
 
   @Override

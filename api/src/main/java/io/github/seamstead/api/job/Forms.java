@@ -55,6 +55,6 @@ final class Forms {
         + "; version "
         + version
         + " of the form needs a later release of the library than "
-        + Seamstead.VERSION;
+        + Seamstead.version();
   }
 }

@@ -96,7 +96,7 @@ public final class Results {
         + "; must be "
         + ResultsJson.VERSION
         + "; a later version needs a later release of the library than "
-        + Seamstead.VERSION;
+        + Seamstead.version();
   }
 
   /** All numbers as doubles, so that what was read equals what was taken from the plan. */

@@ -68,7 +68,7 @@ public final class ResultsJson {
     return new Facts<JobPlan>()
         .whole("seamsteadResults", "version of the form of the results", p -> VERSION)
         .text("schema", "the schema that they follow", p -> SCHEMA_ID)
-        .text("library", "version of the library that wrote them", p -> Seamstead.VERSION)
+        .text("library", "version of the library that wrote them", p -> Seamstead.version())
         .text(
             "jobDigest",
             "SHA-256 of the job as the library writes it: equal for equal jobs",

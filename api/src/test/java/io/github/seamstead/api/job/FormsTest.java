@@ -61,7 +61,7 @@ class FormsTest {
                 + "; must be 1 or 2; version "
                 + version
                 + " of the form needs a later release of the library than "
-                + Seamstead.VERSION);
+                + Seamstead.version());
   }
 
   @ParameterizedTest
@@ -85,6 +85,6 @@ class FormsTest {
   @Test
   void theLibraryNamesTheVersionOfItsBuild() throws IOException {
     assertThat(Files.readString(Path.of("pom.xml")))
-        .contains("<version>" + Seamstead.VERSION + "</version>");
+        .contains("<version>" + Seamstead.version() + "</version>");
   }
 }

@@ -46,7 +46,7 @@ class ResultsTest {
     assertThat(read.unmet()).isEqualTo(plan.unmet());
     assertThat(read.notPlanned()).isEqualTo(plan.notPlanned());
     assertThat(read.jobDigest()).isEqualTo(plan.job().digest());
-    assertThat(read.library()).isEqualTo(Seamstead.VERSION);
+    assertThat(read.library()).isEqualTo(Seamstead.version());
   }
 
   @Test
@@ -153,7 +153,7 @@ class ResultsTest {
         .hasMessage(
             "$.seamsteadResults: given 2; must be 1; a later version needs a later release of the"
                 + " library than "
-                + Seamstead.VERSION);
+                + Seamstead.version());
   }
 
   @ParameterizedTest
