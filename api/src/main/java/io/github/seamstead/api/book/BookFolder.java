@@ -189,7 +189,7 @@ public final class BookFolder implements AutoCloseable {
   }
 
   private static ArgumentFault refused(String why) {
-    return ArgumentFault.of("output folder: " + why);
+    return ArgumentFault.finding("output folder: " + why);
   }
 
   /**

@@ -44,13 +44,13 @@ final class Overview {
     table.write(lead);
     for (Unmet unmet : plan.unmet()) {
       lead.open("div", "class", "caution").open("p");
-      lead.element("strong", "Cannot be met as stated: ").text(unmet.what());
+      lead.element("strong", "Cannot be met as stated: ").text(words.said(unmet.what()));
       lead.close().closeLine();
     }
     if (!plan.notPlanned().isEmpty()) {
       lead.element("p", "Not planned:").open("ul");
       for (NotPlanned part : plan.notPlanned()) {
-        lead.element("li", part.chapter().title() + ": " + part.reason());
+        lead.element("li", part.chapter().title() + ": " + words.said(part.reason()));
       }
       lead.closeLine();
     }
@@ -69,7 +69,7 @@ final class Overview {
       Table table = new Table("Assumed values", "value", "assumed", "ground");
       // The same value of many layers or sheets is one assumption to the reader.
       assumptions.stream()
-          .map(a -> List.of(DocumentPlace.words(a.path()), a.value(), a.ground()))
+          .map(a -> List.of(DocumentPlace.words(a.path()), book.words().said(a.value()), book.words().said(a.ground())))
           .distinct()
           .forEach(row -> table.row(row.toArray(String[]::new)));
       book.table(table);

@@ -48,10 +48,12 @@ public record PlanOptions(
    */
   public PlanOptions {
     Args.within("effort", effort, 1, 9);
-    Args.require(!chapters.isEmpty(), "chapters: given none, must be at least one");
+    Args.require(!chapters.isEmpty(), "chapters", "none", "must be at least one");
     Args.require(
         timeLimit.isEmpty() || (!timeLimit.get().isNegative() && !timeLimit.get().isZero()),
-        "timeLimit: given no time, must be longer than zero");
+        "timeLimit",
+        "no time",
+        "must be longer than zero");
     chapters = Set.copyOf(chapters);
   }
 

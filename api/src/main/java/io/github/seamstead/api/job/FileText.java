@@ -6,7 +6,6 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** From a file to a record, or to all its faults. */
 final class FileText {
@@ -41,20 +40,28 @@ final class FileText {
         "must be at most " + JobReader.LARGEST_BYTES + " bytes");
   }
 
-  /** Reads a text by a shape. */
-  static <R> R read(byte[] utf8, Shape<R> shape, Walk walk) {
+  /** Reads a text as a tree. */
+  static Json json(byte[] utf8, Walk walk) {
     if (utf8.length > JobReader.LARGEST_BYTES) {
       throw fault(
           "a text of " + utf8.length + " bytes",
           "must be at most " + JobReader.LARGEST_BYTES + " bytes");
     }
     Json json = JsonText.read(utf8, walk);
-    return read(json, shape, walk);
+    if (json == null) {
+      throw new JobFaultsException(walk.faults());
+    }
+    return json;
+  }
+
+  /** Reads a text by a shape. */
+  static <R> R read(byte[] utf8, Shape<R> shape, Walk walk) {
+    return read(json(utf8, walk), shape, walk);
   }
 
   /** Reads a tree by a shape. */
-  static <R> R read(@Nullable Json json, Shape<R> shape, Walk walk) {
-    R read = json != null && Forms.enter(json, walk) ? shape.read(json, "$", walk) : null;
+  static <R> R read(Json json, Shape<R> shape, Walk walk) {
+    R read = Forms.enter(json, walk) ? shape.read(json, "$", walk) : null;
     if (read == null || !walk.isClean()) {
       throw new JobFaultsException(walk.faults());
     }

@@ -3,6 +3,7 @@ package io.github.seamstead.api.job;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -39,15 +40,15 @@ public final class Job {
   }
 
   static Job read(byte[] utf8) {
-    Walk walk = new Walk();
-    JobDocument document = FileText.read(utf8, Shapes.DOCUMENT, walk);
-    return new Job(document, walk.assumptions(), walk.lines());
+    return ofTree(FileText.json(utf8, new Walk()));
   }
 
-  static Job ofTree(Json.Obj tree) {
+  static Job ofTree(Json tree) {
     Walk walk = new Walk();
     JobDocument document = FileText.read(tree, Shapes.DOCUMENT, walk);
-    return new Job(document, walk.assumptions(), Map.of());
+    Map<String, Integer> lines = new HashMap<>(walk.lines());
+    lines.values().removeIf(line -> line == 0);
+    return new Job(document, walk.assumptions(), lines);
   }
 
   /**

@@ -53,4 +53,17 @@ public record JobDocument(
     aggregates = List.copyOf(aggregates);
     trialMixes = List.copyOf(trialMixes);
   }
+
+  /**
+   * Gives the face that is drawn nearest to the reader: the one with the door.
+   *
+   * @return the face of the cover's door, else that of the floor's, else 1
+   */
+  public int doorFace() {
+    return cover
+        .flatMap(Cover::door)
+        .map(FaceOpening::face)
+        .or(() -> floor.flatMap(Floor::doorFace))
+        .orElse(1);
+  }
 }

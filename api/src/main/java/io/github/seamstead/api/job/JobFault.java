@@ -29,7 +29,7 @@ public record JobFault(String path, int line, String given, String allowed)
    */
   public JobFault {
     Args.notBlank("path", path);
-    Args.require(line >= 0, "line: given " + line + ", must be 0 or more");
+    Args.require(line >= 0, "line", String.valueOf(line), "must be 0 or more");
     Args.notBlank("given", given);
     Args.notBlank("allowed", allowed);
   }

@@ -2,6 +2,7 @@ package io.github.seamstead.api.job;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -28,6 +29,31 @@ interface Kind<T> {
   /** The kind of the items or of the keys' values, for one that holds others. */
   default List<Kind<?>> parts() {
     return List.of();
+  }
+
+  /**
+   * Gives the kind of what stands under a key.
+   *
+   * @param key a key of the object
+   * @return its kind; empty if the values hold no such key
+   */
+  default Optional<Kind<?>> under(String key) {
+    return Optional.empty();
+  }
+
+  /** The keys that the values hold, if they are objects. */
+  default List<String> keys() {
+    return List.of();
+  }
+
+  /** Whether a key must be there. */
+  default boolean isRequired(String key) {
+    return false;
+  }
+
+  /** The kind of the items, if the values are lists. */
+  default Optional<Kind<?>> item() {
+    return Optional.empty();
   }
 
   /**

@@ -59,6 +59,11 @@ final class Kinds {
     return new YesNo();
   }
 
+  /** Any value, kept as it is written. */
+  static Kind<JobValue> any() {
+    return new Any();
+  }
+
   /** One of an enum's constants, written by its word. */
   static <E extends Enum<E>> Kind<E> choice(Class<E> type, Function<E, String> word) {
     Map<String, E> words = new LinkedHashMap<>();
@@ -94,6 +99,25 @@ final class Kinds {
       Function<E, Kind<T>> kind,
       Function<E, String> meaning) {
     return new Table<>(type, word, kind, meaning);
+  }
+
+  private record Any() implements Kind<JobValue> {
+
+    @Override
+    public JobValue read(Json value, String path, Walk walk) {
+      walk.seen(path, value);
+      return new JobValue(value);
+    }
+
+    @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return ((JobValue) value).json();
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      return new LinkedHashMap<>();
+    }
   }
 
   private record Words(int longest, String pattern, String allowed) implements Kind<String> {
@@ -258,11 +282,16 @@ final class Kinds {
     }
   }
 
-  private record Many<T>(Kind<T> item, int least, int most) implements Kind<List<T>> {
+  private record Many<T>(Kind<T> each, int least, int most) implements Kind<List<T>> {
 
     @Override
     public List<Kind<?>> parts() {
-      return List.of(item);
+      return List.of(each);
+    }
+
+    @Override
+    public Optional<Kind<?>> item() {
+      return Optional.of(each);
     }
 
     @Override
@@ -281,7 +310,7 @@ final class Kinds {
       for (int i = 0; i < size; i++) {
         String at = path + "[" + i + "]";
         walk.seen(at, array.items().get(i));
-        T read = item.read(array.items().get(i), at, walk);
+        T read = each.read(array.items().get(i), at, walk);
         if (read != null) {
           items.add(read);
         }
@@ -292,8 +321,8 @@ final class Kinds {
     @Override
     public Json write(Object value, String path, Set<String> assumed) {
       List<Json> written = new ArrayList<>();
-      for (Object each : (List<?>) value) {
-        written.add(item.write(each, path + "[" + written.size() + "]", assumed));
+      for (Object one : (List<?>) value) {
+        written.add(each.write(one, path + "[" + written.size() + "]", assumed));
       }
       return new Json.Arr(0, written);
     }
@@ -302,7 +331,7 @@ final class Kinds {
     public Map<String, Object> schema(Map<String, Object> definitions) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", "array");
-      schema.put("items", item.schema(definitions));
+      schema.put("items", each.schema(definitions));
       schema.put("minItems", least);
       schema.put("maxItems", most);
       return schema;
@@ -315,6 +344,16 @@ final class Kinds {
       Function<E, Kind<T>> kind,
       Function<E, String> meaning)
       implements Kind<Map<E, T>> {
+
+    @Override
+    public Optional<Kind<?>> under(String key) {
+      return shape().under(key);
+    }
+
+    @Override
+    public List<String> keys() {
+      return shape().keys();
+    }
 
     @Override
     public @Nullable Map<E, T> read(Json value, String path, Walk walk) {

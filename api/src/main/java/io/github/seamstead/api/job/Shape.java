@@ -89,14 +89,29 @@ final class Shape<R> implements Kind<R> {
     return names;
   }
 
-  /** The keys in the order of the document. */
-  List<Key<?>> keys() {
+  /** The keys in the order of the document, with their kinds. */
+  List<Key<?>> entries() {
     return List.copyOf(keys);
   }
 
   @Override
   public List<Kind<?>> parts() {
     return keys.stream().<Kind<?>>map(key -> key.kind).toList();
+  }
+
+  @Override
+  public Optional<Kind<?>> under(String key) {
+    return keys.stream().filter(k -> k.name.equals(key)).<Kind<?>>map(k -> k.kind).findFirst();
+  }
+
+  @Override
+  public List<String> keys() {
+    return names;
+  }
+
+  @Override
+  public boolean isRequired(String key) {
+    return keys.stream().anyMatch(k -> k.name.equals(key) && k.must);
   }
 
   /** This shape and every shape that its values can hold, each type once. */

@@ -2,13 +2,15 @@ package io.github.seamstead.api.page;
 
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * Draws in world coordinates, y up, onto an SVG view box, y down. Text sizes and line weights are
  * in user units of the view box. Not thread-safe.
  *
  * <p>A book drawing is {@value #BOOK_WIDTH} units wide, so that at a phone's width of 360 pixels
- * its text of 11 units is still 11 pixels high.
+ * its text of {@value #TEXT} units is still 11 pixels high beside the page's edge; printed 90 mm wide
+ * it is 3 mm high.
  */
 public final class Canvas {
 
@@ -16,16 +18,25 @@ public final class Canvas {
   public static final double BOOK_WIDTH = 360;
 
   /** The text size that stays readable on a phone. */
-  public static final double TEXT = 11;
+  public static final double TEXT = 12;
+
+  /** The least text size in a book drawing: 11 pixels on a phone, 2.9 mm on paper. */
+  public static final double SMALL_TEXT = 11.6;
 
   /** The fill patterns of {@link Shade}: once in an HTML page, once in each SVG file. */
   public static final String DEFINITIONS =
       "<defs><pattern id=\"hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\""
           + " patternTransform=\"rotate(45)\"><rect width=\"6\" height=\"6\" fill=\"#fff\"/><line"
-          + " x1=\"0\" y1=\"0\" x2=\"0\" y2=\"6\" stroke=\"#777\""
-          + " stroke-width=\"1\"/></pattern><pattern id=\"dots\" width=\"6\" height=\"6\""
+          + " x1=\"0\" y1=\"0\" x2=\"0\" y2=\"6\" stroke=\"#111\""
+          + " stroke-width=\"0.72\"/></pattern><pattern id=\"hatch-mm\" width=\"1.6\" height=\"1.6\""
+          + " patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><rect"
+          + " width=\"1.6\" height=\"1.6\" fill=\"#fff\"/><line x1=\"0\" y1=\"0\" x2=\"0\""
+          + " y2=\"1.6\" stroke=\"#111\" stroke-width=\"0.36\"/></pattern><pattern id=\"dots\" width=\"6\" height=\"6\""
           + " patternUnits=\"userSpaceOnUse\"><rect width=\"6\" height=\"6\" fill=\"#fff\"/><circle"
-          + " cx=\"2\" cy=\"2\" r=\"1\" fill=\"#666\"/></pattern></defs>";
+          + " cx=\"2\" cy=\"2\" r=\"1\" fill=\"#111\"/></pattern></defs>";
+
+  private static final double[] BARS = {0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10};
+  private static final double LONGEST_BAR = 70;
 
   private final double left;
   private final double top;
@@ -110,7 +121,7 @@ public final class Canvas {
    * @return in user units
    */
   public double textSize() {
-    return trueSize ? Math.max(3, 11 * weightFactor) : TEXT;
+    return trueSize ? Math.max(3, TEXT * weightFactor) : TEXT;
   }
 
   /**
@@ -271,6 +282,27 @@ public final class Canvas {
             new double[] {x2 - size * Math.cos(angle + 0.4), y2 - size * Math.sin(angle + 0.4)});
     body.empty("path", "d", head(head), "fill", "#111");
     return this;
+  }
+
+  /**
+   * Draws a bar of a round length into the lower left corner, below what the margin keeps free, so
+   * that a copy of any size still tells the scale.
+   *
+   * @param unit the world length of one unit that the reader counts in, greater than 0
+   * @param write writes a world length for people
+   * @return this canvas
+   */
+  public Canvas scaleBar(double unit, DoubleFunction<String> write) {
+    double bar = unit;
+    for (double next : BARS) {
+      bar = next * unit * scale <= LONGEST_BAR ? next * unit : bar;
+    }
+    double y = height - 4;
+    String d = "M4 " + number(y - 4) + "V" + number(y) + "H" + number(4 + bar * scale) + "v-4";
+    body.empty("path", stroke(Ink.CUT, "d", d, "fill", "none"));
+    double atX = left + (8 + bar * scale - margin) / scale;
+    double atY = top - (y - 4 - margin) / scale;
+    return text(atX, atY, write.apply(bar), SMALL_TEXT, "start", 0);
   }
 
   /**

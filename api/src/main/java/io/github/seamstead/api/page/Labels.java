@@ -18,7 +18,6 @@ public final class Labels {
   private static final int FAR = 60;
   private static final int DIRECTIONS = 16;
   private static final Area ANYWHERE = (x, y) -> true;
-  private static final double[] SMALLER = {1, 0.85, 0.72};
 
   private final Canvas canvas;
   private final List<double[][]> taken = new ArrayList<>();
@@ -75,8 +74,8 @@ public final class Labels {
   }
 
   /**
-   * Sets a label of the canvas's ordinary size, turned upright or made smaller where that alone
-   * keeps it on what it names. One that has no room there stands beside it at the end of a thin
+   * Sets a label of the canvas's ordinary size, turned upright where that alone keeps it on
+   * what it names. One that has no room there stands beside it at the end of a thin
    * line.
    *
    * @param x wanted middle, in world units
@@ -85,16 +84,10 @@ public final class Labels {
    * @param area what it names
    */
   public void fit(double x, double y, String text, Area area) {
-    for (double smaller : SMALLER) {
+    for (boolean whole : new boolean[] {true, false}) {
       for (double degrees : new double[] {0, 90}) {
-        if (tried(x, y, text, smaller * canvas.textSize(), degrees, area, true, NEAR)) {
-          return;
-        }
-      }
-    }
-    for (double smaller : SMALLER) {
-      for (double degrees : new double[] {0, 90}) {
-        if (tried(x, y, text, smaller * canvas.textSize(), degrees, area, false, FAR)) {
+        int rings = whole ? NEAR : FAR;
+        if (tried(x, y, text, canvas.textSize(), degrees, area, whole, rings)) {
           return;
         }
       }

@@ -63,7 +63,7 @@ public final class Page {
         nav{break-after:auto}
         h2,h3,h4,caption{break-after:avoid}
         figure,tr,.caution,.card,.short{break-inside:avoid}
-        thead,tr:first-child{break-after:avoid}
+        thead,tr:first-child:not(:last-child){break-after:avoid}
         figure svg{max-height:125mm}
         details::details-content{content-visibility:visible;height:auto}
         summary{list-style:none}

@@ -2,6 +2,7 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Series;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Job;
 
@@ -27,7 +28,21 @@ public final class JobPlanner {
    *     each other, or if nothing of it can be met
    */
   public static JobPlan plan(Job job, PlanOptions options) {
-    Run run = new Run(job, options, Chapters.all());
+    return plan(job, options, Series.alone());
+  }
+
+  /**
+   * Plans one of many jobs that are alike, or one with other suppositions.
+   *
+   * @param job the job as it was read
+   * @param options the terms
+   * @param series what the plans recall, what is supposed, and whether asides are left out
+   * @return all results; the same as of a plan by itself but for what is supposed and left out
+   * @throws io.github.seamstead.api.job.JobFaultsException if values of the document contradict
+   *     each other, or if nothing of it can be met
+   */
+  public static JobPlan plan(Job job, PlanOptions options, Series series) {
+    Run run = new Run(job, options, Chapters.all(), series);
     Parts parts = run.plan();
     run.requireNoFaults(parts);
     return new JobPlan(job, options, parts, run);

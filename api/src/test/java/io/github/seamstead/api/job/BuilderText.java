@@ -55,7 +55,7 @@ final class BuilderText {
   }
 
   private static boolean isBuilt(Shape<?> shape) {
-    return shape.keys().stream().anyMatch(key -> !key.must());
+    return shape.entries().stream().anyMatch(key -> !key.must());
   }
 
   /** The source of a record with its builder as the table has it now. */
@@ -177,7 +177,7 @@ final class BuilderText {
 
   private static void setters(Shape<?> shape, String source, StringBuilder out) {
     Map<String, String> meanings = meanings(source);
-    for (Shape.Key<?> key : shape.keys()) {
+    for (Shape.Key<?> key : shape.entries()) {
       if (!key.name().equals("seamstead")) {
         String meaning = Optional.ofNullable(meanings.get(key.name())).orElseThrow();
         String type = type(shape, key.name());

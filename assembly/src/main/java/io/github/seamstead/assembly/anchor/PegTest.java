@@ -65,13 +65,14 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
     pullsNewtons.forEach(pull -> Args.positive("peg test", pull, "N"));
     Args.within("tested over allowed pull", factor, 1.5, 10, "");
     double five = mean(pullsNewtons) - k(pullsNewtons.size()) * deviation(pullsNewtons);
-    Args.require(
+    Args.agree(
         five > 0,
         "peg tests: given pulls with a mean of "
             + Numbers.significant(mean(pullsNewtons), 4)
             + " N and a scatter of "
             + Numbers.significant(deviation(pullsNewtons), 4)
-            + " N, which leave nothing to rely on; test more pegs, or longer ones");
+            + " N, which leave nothing to rely on",
+        "test more pegs, or longer ones");
   }
 
   /**

@@ -107,7 +107,7 @@ public record WindCoefficients(double drag, double uplift, Source source, String
     outside(form)
         .ifPresent(
             reason -> {
-              throw ArgumentFault.of(reason + "; give your own with their source");
+              throw ArgumentFault.finding(reason, "give your own with their source");
             });
     return new WindCoefficients(
         form.sides() < MANY_SIDES ? SQUARE_DRAG : MANY_SIDED_DRAG,

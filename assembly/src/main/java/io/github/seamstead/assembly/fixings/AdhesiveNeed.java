@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
 
@@ -45,7 +46,9 @@ public record AdhesiveNeed(
     Args.positive("cartridge", cartridgeCubicMetres, "m3");
     Args.require(
         waste >= 0 && waste < 1,
-        "waste of adhesive: given " + waste + ", must be 0 or more and less than 1");
+        "waste of adhesive",
+        Numbers.plain(waste),
+        "must be 0 or more and less than 1");
     double most =
         beads
             * jointMetres.stream().mapToDouble(Double::doubleValue).sum()
@@ -54,9 +57,9 @@ public record AdhesiveNeed(
             / (1 - waste);
     Args.require(
         most <= 1e9,
-        "cartridges of adhesive: given "
-            + cartridgeCubicMetres
-            + " m3 each, over 1e9 would be needed, must be at most that");
+        "cartridges of adhesive",
+        cartridgeCubicMetres + " m3 each, over 1e9 would be needed",
+        "must be at most that");
   }
 
   /**

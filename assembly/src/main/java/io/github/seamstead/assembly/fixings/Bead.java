@@ -40,7 +40,9 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
     boolean round = shape == BeadShape.ROUND || shape == BeadShape.HALF_ROUND;
     Args.require(
         !round || widthMetres == depthMetres,
-        shape.label() + ": given two measures, must have its diameter alone");
+        shape.label(),
+        "two measures",
+        "must have its diameter alone");
   }
 
   /**

@@ -42,9 +42,10 @@ public record FixingCount(
     Args.within("pack of " + pattern.kind().label(), packSize, 1, Integer.MAX_VALUE);
     List<Integer> counts = jointMetres.stream().map(l -> (int) pattern.count(l)).toList();
     long sum = counts.stream().mapToLong(Integer::longValue).sum();
-    Args.require(
+    Args.agree(
         sum <= Integer.MAX_VALUE,
-        pattern.kind().label() + " of all joints: " + sum + ", must be at most 2147483647");
+        pattern.kind().label() + " of all joints: " + sum,
+        "must be at most 2147483647");
     return new FixingCount(
         pattern,
         counts,

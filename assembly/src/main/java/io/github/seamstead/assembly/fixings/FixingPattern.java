@@ -79,11 +79,9 @@ public record FixingPattern(FixingKind kind, double spacingMetres, int rows, dou
     double free = Math.max(0, jointMetres - 2 * endMetres);
     Args.require(
         free / spacingMetres <= MOST_IN_A_ROW,
-        "fixings of one row: given a spacing of "
-            + spacingMetres
-            + " m on "
-            + jointMetres
-            + " m, must be at most ten million");
+        "fixings of one row",
+        "a spacing of " + spacingMetres + " m on " + jointMetres + " m",
+        "must be at most ten million");
     double gaps =
         steps
             .step("g", "gaps of a row")

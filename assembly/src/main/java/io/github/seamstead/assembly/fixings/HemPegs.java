@@ -38,11 +38,9 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
     Args.positive("spacing of pegs", greatestSpacingMetres, "m");
     Args.require(
         sideMetres / greatestSpacingMetres <= 1e4,
-        "pegs of one side: given "
-            + greatestSpacingMetres
-            + " m on "
-            + sideMetres
-            + " m, must be at most ten thousand");
+        "pegs of one side",
+        greatestSpacingMetres + " m on " + sideMetres + " m",
+        "must be at most ten thousand");
   }
 
   /**

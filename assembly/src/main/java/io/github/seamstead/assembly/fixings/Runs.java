@@ -67,13 +67,9 @@ public record Runs(String name, int rolls, int leastRolls, double totalMetres, S
     for (double length : lengths.stream().sorted(Comparator.reverseOrder()).toList()) {
       Args.require(
           length <= roll + HAIR,
-          "run of "
-              + name
-              + ": given "
-              + length
-              + " m with extra and spare, must be at most a roll of "
-              + roll
-              + " m as it must be in one piece");
+          "run of " + name,
+          length + " m with extra and spare",
+          "must be at most a roll of " + roll + " m as it must be in one piece");
       int at = 0;
       while (at < free.size() && free.get(at) + HAIR < length) {
         at++;

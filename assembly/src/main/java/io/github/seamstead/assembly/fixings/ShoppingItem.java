@@ -40,13 +40,9 @@ public record ShoppingItem(String name, String unit, double need, double spare, 
     Args.positive("pack of " + name, packSize, unit);
     Args.require(
         need * (1 + spare) / packSize <= 1e9,
-        "packs of "
-            + name
-            + ": given a pack of "
-            + packSize
-            + " for a need of "
-            + need
-            + ", must be at most 1e9 packs");
+        "packs of " + name,
+        "a pack of " + packSize + " for a need of " + need,
+        "must be at most 1e9 packs");
   }
 
   /**

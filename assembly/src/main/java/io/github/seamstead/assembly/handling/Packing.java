@@ -1,6 +1,7 @@
 package io.github.seamstead.assembly.handling;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Range;
 
 /**
@@ -55,12 +56,11 @@ public record Packing(String name, Range clothRatio) {
     Args.positive("bulk of the piece", bulkCubicMetres, "m3");
     Args.require(
         bulkCubicMetres >= cloth,
-        "bulk of the piece: given "
-            + bulkCubicMetres
-            + " m3, must be at least the cloth's own "
-            + cloth
-            + " m3");
-    Args.require(doubt >= 0 && doubt < 1, "doubt: given " + doubt + ", must be 0 or more, below 1");
+        "bulk of the piece",
+        bulkCubicMetres + " m3",
+        "must be at least the cloth's own " + cloth + " m3");
+    Args.require(
+        doubt >= 0 && doubt < 1, "doubt", Numbers.plain(doubt), "must be 0 or more, below 1");
     double ratio = cloth / bulkCubicMetres;
     return new Packing(
         "measured", new Range(ratio * (1 - doubt), ratio, Math.min(1, ratio * (1 + doubt))));

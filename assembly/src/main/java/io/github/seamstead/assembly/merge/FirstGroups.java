@@ -20,18 +20,18 @@ final class FirstGroups {
       Args.within("pieces of a first group", group.count(), 1, n);
       Args.require(
           ring.isRing() || group.first() + group.count() - 1 <= n,
-          "first group: given " + group.text(n) + ", must not go past the end of the line");
+          "first group",
+          group.text(n),
+          "must not go past the end of the line");
     }
     for (int i = 0; i < groups.size(); i++) {
       for (int j = i + 1; j < groups.size(); j++) {
         int common = common(groups.get(i), groups.get(j), n);
         Args.require(
             common == 0 || common == Math.min(groups.get(i).count(), groups.get(j).count()),
-            "first groups: given "
-                + groups.get(i).text(n)
-                + " and "
-                + groups.get(j).text(n)
-                + ", must lie apart or one inside the other");
+            "first groups",
+            groups.get(i).text(n) + " and " + groups.get(j).text(n),
+            "must lie apart or one inside the other");
       }
     }
   }

@@ -142,7 +142,7 @@ public final class JoinPlanner {
     FirstGroups.check(ring, options.firstGroups());
     if (options.closingJoint().isPresent()) {
       Args.require(
-          ring.isRing(), "closing joint: given for a line, must be left out: a line stays open");
+          ring.isRing(), "closing joint", "for a line", "must be left out: a line stays open");
       Args.within("closing joint", options.closingJoint().getAsInt(), 1, ring.joints().size());
     }
   }

@@ -19,6 +19,6 @@ public record PlanResult(Optional<MergePlan> plan, String reason) {
    * @throws IllegalArgumentException if no order keeps the limits
    */
   public MergePlan orThrow() {
-    return plan.orElseThrow(() -> ArgumentFault.of(reason));
+    return plan.orElseThrow(() -> ArgumentFault.finding(reason));
   }
 }

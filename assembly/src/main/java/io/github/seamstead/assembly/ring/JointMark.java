@@ -62,16 +62,9 @@ public record JointMark(String name, int check) {
   public JointMark {
     int right = checkOf(name);
     if (right != check) {
-      throw ArgumentFault.of(
-          "joint mark: given "
-              + name
-              + "-"
-              + check
-              + ", but the check of "
-              + name
-              + " is "
-              + right
-              + "; one of its characters was misread");
+      throw ArgumentFault.finding(
+          "joint mark: given " + name + "-" + check + ", but the check of " + name + " is " + right,
+          "one of its characters was misread");
     }
   }
 
@@ -156,13 +149,15 @@ public record JointMark(String name, int check) {
 
   private static int checkOf(String name) {
     if (name.isEmpty() || name.length() > WEIGHTS_FROM_LAST.length) {
-      throw ArgumentFault.of("joint name: given '" + name + "', must have one to three letters");
+      throw ArgumentFault.of(
+          "joint name", "'" + name + "'", "must have one to three letters", "", "");
     }
     int sum = 0;
     for (int i = 0; i < name.length(); i++) {
       int place = LETTERS.indexOf(name.charAt(i));
       if (place < 0) {
-        throw ArgumentFault.of("joint name: given '" + name + "', must be made of " + LETTERS);
+        throw ArgumentFault.of(
+            "joint name", "'" + name + "'", "must be made of " + LETTERS, "", "");
       }
       sum += WEIGHTS_FROM_LAST[name.length() - 1 - i] * place;
     }

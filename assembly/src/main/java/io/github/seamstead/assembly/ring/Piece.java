@@ -39,7 +39,9 @@ public record Piece(
     Args.notBlank("template of piece " + name, template);
     Args.require(
         !leftLetter.equalsIgnoreCase(rightLetter),
-        "edges of piece " + name + ": given " + leftLetter + " twice, must have two letters");
+        "edges of piece " + name,
+        leftLetter + " twice",
+        "must have two letters");
   }
 
   /**

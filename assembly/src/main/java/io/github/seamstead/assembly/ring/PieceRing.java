@@ -35,9 +35,9 @@ public final class PieceRing {
     Args.within("number of joints", jointCount, 0, JointMark.MOST_JOINTS);
     Args.require(
         jointLengths.size() == jointCount,
-        "joint lengths: given "
-            + jointLengths.size()
-            + ", must be "
+        "joint lengths",
+        String.valueOf(jointLengths.size()),
+        "must be "
             + jointCount
             + " for a "
             + closure.name().toLowerCase(Locale.ROOT)

@@ -47,7 +47,9 @@ public final class Simulation {
     long wanted = Math.min(work.budget().workUnits(), MOST_RUNS);
     Args.require(
         wanted >= LEAST_RUNS,
-        "simulation runs: given " + wanted + ", must be " + LEAST_RUNS + " or more");
+        "simulation runs",
+        String.valueOf(wanted),
+        "must be " + LEAST_RUNS + " or more");
     int runs = (int) wanted;
     long deadline =
         work.budget().time().map(t -> System.nanoTime() + t.toNanos()).orElse(Long.MAX_VALUE);

@@ -32,13 +32,14 @@ public record ThreePoint(double optimistic, double likely, double pessimistic) {
     Args.notNegative("pessimistic duration", pessimistic, "s");
     Args.require(
         optimistic <= likely && likely <= pessimistic,
-        "duration: given "
-            + Numbers.plain(optimistic)
+        "duration",
+        Numbers.plain(optimistic)
             + ", "
             + Numbers.plain(likely)
             + ", "
             + Numbers.plain(pessimistic)
-            + " s, must not fall");
+            + " s",
+        "must not fall");
   }
 
   /**

@@ -2,6 +2,7 @@ package io.github.seamstead.assembly.schedule;
 
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -29,6 +30,13 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
   /** When a shift starts where none is stated, after midnight: eight (common practice). */
   public static final double USUAL_MORNING_SECONDS = 8 * 3600;
 
+  /** How many days of a week a crew works; drying goes on over the week-end (common practice). */
+  public static final int WORKING_DAYS_OF_A_WEEK = 5;
+
+  /** The days of a week. */
+  public static final int DAYS_OF_A_WEEK = 7;
+
+  private static final int MOST_WORKING_DAYS = 100_000;
   private static final int MOST_DAYS_OFF = 3660;
   private static final double EPS = 1e-6;
 
@@ -52,11 +60,9 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
       Args.within("end of a shift or break", endSeconds, 0, DAY_SECONDS, "s");
       Args.require(
           endSeconds > startSeconds,
-          "shift or break: given "
-              + Numbers.plain(startSeconds)
-              + " to "
-              + Numbers.plain(endSeconds)
-              + " s, must end after it starts");
+          "shift or break",
+          Numbers.plain(startSeconds) + " to " + Numbers.plain(endSeconds) + " s",
+          "must end after it starts");
     }
   }
 
@@ -74,9 +80,9 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
     for (int i = 1; i < sorted.size(); i++) {
       Args.require(
           sorted.get(i).startSeconds() >= sorted.get(i - 1).endSeconds(),
-          "shifts: given two that overlap at "
-              + Numbers.plain(sorted.get(i).startSeconds())
-              + " s, must follow each other");
+          "shifts",
+          "two that overlap at " + Numbers.plain(sorted.get(i).startSeconds()) + " s",
+          "must follow each other");
     }
     shifts = List.copyOf(sorted);
     daysOff.forEach(day -> Args.within("day off", day, 1, Integer.MAX_VALUE));
@@ -114,6 +120,24 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
     }
     Args.require(!shifts.isEmpty(), "breaks: given no time to work between them");
     return new WorkCalendar(shifts, Set.of(), true);
+  }
+
+  /**
+   * Finds the date of a working day, Saturdays and Sundays not counted.
+   *
+   * @param first the date from which is counted; on a week-end the Monday after stands for it
+   * @param later how many working days later, -100 000 to 100 000; negative before
+   * @return never a Saturday or Sunday
+   * @throws IllegalArgumentException if the count is out of range
+   */
+  public static LocalDate workingDay(LocalDate first, int later) {
+    Args.within("working days", later, -MOST_WORKING_DAYS, MOST_WORKING_DAYS);
+    LocalDate monday = first.minusDays(first.getDayOfWeek().getValue() - 1L);
+    int weekday = Math.min(first.getDayOfWeek().getValue() - 1, WORKING_DAYS_OF_A_WEEK);
+    int day = weekday + later;
+    return monday
+        .plusWeeks(Math.floorDiv(day, WORKING_DAYS_OF_A_WEEK))
+        .plusDays(Math.floorMod(day, WORKING_DAYS_OF_A_WEEK));
   }
 
   /**

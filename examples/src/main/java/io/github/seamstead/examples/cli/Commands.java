@@ -15,9 +15,13 @@ final class Commands {
     Map<String, Function<Console, Object>> all = new LinkedHashMap<>();
     all.put("plan", PlanCommand::new);
     all.put("check", CheckCommand::new);
+    all.put("compare", CompareCommand::new);
+    all.put("matters", MattersCommand::new);
     all.put("soil", SoilCommand::new);
     all.put("mix", MixCommand::new);
     all.put("joins", JoinsCommand::new);
+    all.put("forms", FormsCommand::new);
+    all.put("fill", FillCommand::new);
     all.put("schema", SchemaCommand::new);
     all.put("lessons", LessonsCommand::new);
     all.put("references", ReferencesCommand::new);

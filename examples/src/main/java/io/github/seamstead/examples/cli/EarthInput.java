@@ -42,7 +42,7 @@ final class EarthInput {
     out.flatMap(folder -> BookFolder.refusal(folder, file))
         .ifPresent(
             why -> {
-              throw ArgumentFault.of("--out: " + why);
+              throw ArgumentFault.finding("--out: " + why);
             });
     PlanOptions options = PlanOptions.defaults().only(chapter);
     return JobPlanner.plan(JobReader.read(file), worked ? options.withWorkedSteps() : options);

@@ -64,7 +64,7 @@ final class JoinsCommand implements Callable<Integer> {
     Failures.print(plan.unmet(), console.err());
     JoiningPart joining =
         plan.joining()
-            .orElseThrow(() -> ArgumentFault.of("joins: the document has no cover to join"));
+            .orElseThrow(() -> ArgumentFault.finding("joins: the document has no cover to join"));
     PieceRing ring = joining.ring();
     console.out().println(ring.count().text());
     if (log.isEmpty()) {

@@ -7,6 +7,7 @@ import io.github.seamstead.examples.instance.LayoutInstance;
 import io.github.seamstead.geometry.layout.StripLayout;
 import io.github.seamstead.geometry.layout.StripResult;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.text.IoReason;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
@@ -62,7 +63,8 @@ final class LayoutCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (!(seconds >= 0 && seconds <= 1e6)) {
-      throw ArgumentFault.of("--seconds: given " + seconds + ", must be from 0 to 1000000");
+      throw ArgumentFault.of(
+          "--seconds", Numbers.plain(seconds), "must be from 0 to 1000000", "", "");
     }
     LayoutInstance instance = InstanceReader.read(file);
     Optional<Path> drawing = out.map(folder -> drawing(folder, instance));
@@ -89,11 +91,11 @@ final class LayoutCommand implements Callable<Integer> {
     }
     if (Files.exists(drawing, LinkOption.NOFOLLOW_LINKS)) {
       throw ArgumentFault.of(
-          "--out: given "
-              + folder
-              + ", which has "
-              + drawing.getFileName()
-              + ", must be a folder without it; move that file elsewhere");
+          "--out",
+          folder + ", which has " + drawing.getFileName(),
+          "must be a folder without it",
+          "",
+          "move that file elsewhere");
     }
     return drawing;
   }

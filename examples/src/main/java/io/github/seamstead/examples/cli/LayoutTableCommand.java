@@ -103,7 +103,7 @@ final class LayoutTableCommand implements Callable<Integer> {
       throw new UncheckedIOException(folder + ": cannot be read: " + IoReason.of(e), e);
     }
     if (files.isEmpty()) {
-      throw ArgumentFault.of(folder + ": has no *.json file");
+      throw ArgumentFault.finding(folder + ": has no *.json file");
     }
     files.sort(null);
     return files;

@@ -67,13 +67,17 @@ final class LessonsCommand implements Callable<Integer> {
     require("--seed", seed, 0, LessonFiles.GREATEST_SEED);
     Paper.of(paper);
     if (Files.exists(out)) {
-      throw ArgumentFault.of(
-          "--out: given " + out + ", which exists; name a new one or remove it first");
+      throw ArgumentFault.finding(
+          "--out: given " + out + ", which exists", "name a new one or remove it first");
     }
     Path folder = out.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder) || !Files.isWritable(folder)) {
       throw ArgumentFault.of(
-          "--out: given " + out + ", must lie in a folder that exists and can be written to");
+          "--out",
+          out.toString(),
+          "must lie in a folder that exists and can be written to",
+          "",
+          "");
     }
     try {
       write();
@@ -100,7 +104,7 @@ final class LessonsCommand implements Callable<Integer> {
   private static void require(String option, long given, long least, long greatest) {
     if (given < least || given > greatest) {
       throw ArgumentFault.of(
-          option + ": given " + given + ", must be from " + least + " to " + greatest);
+          option, String.valueOf(given), "must be from " + least + " to " + greatest, "", "");
     }
   }
 }

@@ -40,8 +40,8 @@ final class MixCommand implements Callable<Integer> {
   public Integer call() {
     JobPlan plan = input.plan(Chapter.MIX);
     if (plan.mixes().isEmpty() && unmet(plan).isEmpty()) {
-      throw ArgumentFault.of(
-          "mixes: the document has none under floor; list at least one with its soil and sand");
+      throw ArgumentFault.finding(
+          "mixes: the document has none under floor", "list at least one with its soil and sand");
     }
     PrintWriter print = console.out();
     for (MixPart mix : plan.mixes()) {

@@ -39,7 +39,7 @@ record PlanRequest(Path file, Path out, int effort, long seed, boolean worked) {
     BookFolder.refusal(out, file)
         .ifPresent(
             why -> {
-              throw ArgumentFault.of("--out: " + why);
+              throw ArgumentFault.finding("--out: " + why);
             });
     Job job = JobReader.read(file);
     JobPlan plan;

@@ -47,15 +47,17 @@ final class ReferencesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (Files.exists(out)) {
-      throw ArgumentFault.of(
-          "--out: given " + out + ", which exists; name a new file or remove it first");
+      throw ArgumentFault.finding(
+          "--out: given " + out + ", which exists", "name a new file or remove it first");
     }
     List<String> missing = ReferenceFiles.missing(project);
     if (!missing.isEmpty()) {
       throw ArgumentFault.of(
-          "--project: given "
-              + project
-              + ", must be a folder in which the tests of all modules ran; nothing was recorded by "
+          "--project",
+          project.toString(),
+          "must be a folder in which the tests of all modules ran",
+          "",
+          "nothing was recorded by "
               + String.join(", ", missing)
               + ". Run `mvn verify` there first");
     }

@@ -44,7 +44,7 @@ final class SoilCommand implements Callable<Integer> {
   public Integer call() {
     JobPlan plan = input.plan(Chapter.SOIL);
     if (plan.soils().isEmpty()) {
-      throw ArgumentFault.of("soils: the document has none; list at least one");
+      throw ArgumentFault.finding("soils: the document has none", "list at least one");
     }
     PrintWriter print = console.out();
     for (SoilPart soil : plan.soils()) {

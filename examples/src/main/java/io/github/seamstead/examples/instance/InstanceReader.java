@@ -46,12 +46,12 @@ public final class InstanceReader {
    */
   public static LayoutInstance read(Path file) {
     if (!Files.exists(file)) {
-      throw ArgumentFault.of(file + ": there is no such file");
+      throw ArgumentFault.finding(file + ": there is no such file");
     }
     try (JsonParser json = new JsonFactory().createParser(file.toFile())) {
       return new InstanceReader(file, json).instance();
     } catch (JsonParseException e) {
-      throw ArgumentFault.of(file + ": " + e.getMessage(), e);
+      throw ArgumentFault.finding(file + ": " + e.getMessage()).causedBy(e);
     } catch (IOException e) {
       throw new UncheckedIOException(file + ": cannot be read: " + IoReason.of(e), e);
     }
@@ -102,7 +102,7 @@ public final class InstanceReader {
       pieces.add(Piece.of(id, outline).withCount(quantity).withRotations(Rotations.of(radians)));
       rotations.add(degrees);
     } catch (IllegalArgumentException e) {
-      throw ArgumentFault.of(file + ": " + id + ": " + e.getMessage(), e);
+      throw ArgumentFault.finding(file + ": " + id + ": " + e.getMessage()).causedBy(e);
     }
   }
 
@@ -140,7 +140,7 @@ public final class InstanceReader {
 
   private void expect(boolean condition, String message) {
     if (!condition) {
-      throw ArgumentFault.of(
+      throw ArgumentFault.finding(
           file + ", line " + json.currentLocation().getLineNr() + ": " + message);
     }
   }

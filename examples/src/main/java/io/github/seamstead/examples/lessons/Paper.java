@@ -73,7 +73,7 @@ public enum Paper {
         return paper;
       }
     }
-    throw ArgumentFault.of("paper: given " + name + ", must be A4 or letter");
+    throw ArgumentFault.of("paper", name, "must be A4 or letter", "", "");
   }
 
   /** The style of a page on this paper, with numbered sheets. */

@@ -38,7 +38,7 @@ public record CheckedValue(
     List<String> fields = List.of(line.split("\t", -1));
     if (fields.size() != FIELDS) {
       throw ArgumentFault.of(
-          "check line: given " + fields.size() + " fields, must be " + FIELDS + ": " + line);
+          "check line", fields.size() + " fields", "must be " + FIELDS + ": " + line, "", "");
     }
     return new CheckedValue(
         fields.get(0),

@@ -24,8 +24,12 @@ class ArchitectureTest {
   private static final String ROOT = House.ROOT;
   private static final JavaClasses CLASSES = House.CLASSES;
 
+  /** The rooms of the chapters and of the book: they read numbers of the trade and hold none. */
+  private static final String NUMBERLESS =
+      Pattern.quote(ROOT + "api.") + "(chapter|book)(\\..*)?";
+
   /** What draws and writes holds sizes on the page, which are no numbers of the trade. */
-  private static final Pattern DRAWN = Pattern.compile(".*(Drawings?|Pages|Section|Sheets|Words)");
+  private static final Pattern DRAWN = Pattern.compile(".*(Drawings?|Pages|Section|Sheets|Words|Sketch|Cards?)");
 
   /** What each module may use, besides itself. */
   private static final Map<String, Set<String>> ARROWS =
@@ -100,11 +104,11 @@ class ArchitectureTest {
   void chaptersHoldNoTradeNumbers() throws IOException {
     List<String> wrong =
         CLASSES.stream()
-            .filter(type -> type.getPackageName().startsWith(ROOT + "api.chapter"))
+            .filter(type -> type.getPackageName().matches(NUMBERLESS))
             .filter(type -> !DRAWN.matcher(type.getSimpleName()).matches())
             .flatMap(type -> type.getFields().stream())
             .filter(field -> field.getModifiers().contains(JavaModifier.STATIC))
-            .filter(field -> field.getRawType().getName().matches("double|float"))
+            .filter(field -> field.getRawType().getName().matches("double|float|\\[D|\\[F"))
             .map(field -> field.getFullName().substring(ROOT.length()))
             .sorted()
             .toList();

@@ -76,18 +76,15 @@ public final class BarCutting {
     Args.within("kerf", kerf, 0, 0.05, "m");
     long count = pieces.stream().mapToLong(BarPiece::count).sum();
     Args.require(
-        count <= MOST_PIECES, "pieces: given " + count + " in all, must be at most " + MOST_PIECES);
+        count <= MOST_PIECES, "pieces", count + " in all", "must be at most " + MOST_PIECES);
     double longest = stock.stream().mapToDouble(BarStock::length).max().orElseThrow();
     for (BarPiece piece : pieces) {
       Args.require(
           piece.length() <= longest,
-          "length of "
-              + piece.name()
-              + ": given "
-              + Numbers.plain(piece.length())
-              + " m, must be at most the longest bar's "
-              + Numbers.plain(longest)
-              + " m; splice it or find longer bars");
+          "length of " + piece.name(),
+          Numbers.plain(piece.length()) + " m",
+          "must be at most the longest bar's " + Numbers.plain(longest) + " m",
+          "splice it or find longer bars");
     }
     BarModel model = new BarModel(pieces, stock, kerf);
     WorkMeter meter = new WorkMeter(work);

@@ -33,10 +33,9 @@ final class BarModel {
     }
     Args.require(
         byWidth.size() <= BarCutting.MOST_LENGTHS,
-        "pieces: given "
-            + byWidth.size()
-            + " different lengths, must be at most "
-            + BarCutting.MOST_LENGTHS);
+        "pieces",
+        byWidth.size() + " different lengths",
+        "must be at most " + BarCutting.MOST_LENGTHS);
     long[] length = new long[stock.size()];
     for (int s = 0; s < length.length; s++) {
       length[s] = (long) Math.floor(stock.get(s).length() / BarProblem.UNIT + 1e-6);

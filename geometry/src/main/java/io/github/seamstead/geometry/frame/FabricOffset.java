@@ -56,9 +56,9 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
     Args.positive("air gap", airGap, "m");
     Args.require(
         airGap >= 2 * reach,
-        "air gap: given "
-            + Numbers.plain(airGap)
-            + " m, must be at least the thickness that the members take up square to a face, "
+        "air gap",
+        Numbers.plain(airGap) + " m",
+        "must be at least the thickness that the members take up square to a face, "
             + Numbers.significant(2 * reach, 6)
             + " m, or the lining would cut through them");
     return by(frame, reach - airGap);
@@ -143,9 +143,9 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
             .gives(a + growth, "m");
     Args.require(
         side >= RegularPolygon.LEAST_LENGTH && rise >= RegularPolygon.LEAST_LENGTH,
-        "distance: given "
-            + Numbers.plain(distance)
-            + " m, must leave something of a pyramid whose base inradius is "
+        "distance",
+        Numbers.plain(distance) + " m",
+        "must leave something of a pyramid whose base inradius is "
             + Numbers.significant(inradius, 6)
             + " m (more than "
             + Numbers.significant(-inradius * Math.sin(slope), 6)

@@ -82,7 +82,9 @@ public record FrameSolution(
     int count = determination == Determination.ONE ? 1 : determination == Determination.TWO ? 2 : 0;
     Args.require(
         candidates.size() == count,
-        "solution: given " + candidates.size() + " pyramids, must be " + count);
+        "solution",
+        candidates.size() + " pyramids",
+        "must be " + count);
     Args.require(count == 1 || !reasons.isEmpty(), "solution: must say why it is not one pyramid");
   }
 

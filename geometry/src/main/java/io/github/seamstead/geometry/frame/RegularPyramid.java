@@ -45,16 +45,16 @@ public record RegularPyramid(int sides, double baseSide, double apexHeight, doub
         "m");
     Args.require(
         openingSide >= 0 && openingSide < baseSide,
-        "opening side: given "
-            + Numbers.plain(openingSide)
-            + " m, must be 0 m for a whole pyramid or less than the base side of "
+        "opening side",
+        Numbers.plain(openingSide) + " m",
+        "must be 0 m for a whole pyramid or less than the base side of "
             + Numbers.plain(baseSide)
             + " m");
     Args.require(
         openingSide == 0 || openingSide >= RegularPolygon.LEAST_LENGTH,
-        "opening side: given "
-            + Numbers.plain(openingSide)
-            + " m, must be 0 m or at least 0.000001 m");
+        "opening side",
+        Numbers.plain(openingSide) + " m",
+        "must be 0 m or at least 0.000001 m");
   }
 
   /**
@@ -109,9 +109,9 @@ public record RegularPyramid(int sides, double baseSide, double apexHeight, doub
             - new RegularPolygon(sides, openingSide).circumradius();
     Args.require(
         hipLength > out && Double.isFinite(hipLength),
-        "hip length: given "
-            + Numbers.plain(hipLength)
-            + " m, must be more than the "
+        "hip length",
+        Numbers.plain(hipLength) + " m",
+        "must be more than the "
             + Numbers.significant(out, 6)
             + " m by which the base ring lies outside the opening ring");
     return ofRings(sides, baseSide, openingSide, Math.sqrt((hipLength - out) * (hipLength + out)));
@@ -122,14 +122,9 @@ public record RegularPyramid(int sides, double baseSide, double apexHeight, doub
     Args.positive(than, large, "m");
     Args.require(
         small < large,
-        what
-            + ": given "
-            + Numbers.plain(small)
-            + " m, must be less than the "
-            + than
-            + " of "
-            + Numbers.plain(large)
-            + " m");
+        what,
+        Numbers.plain(small) + " m",
+        "must be less than the " + than + " of " + Numbers.plain(large) + " m");
   }
 
   /**
@@ -237,11 +232,9 @@ public record RegularPyramid(int sides, double baseSide, double apexHeight, doub
   public RegularPolygon planAt(double height) {
     Args.require(
         height >= 0 && height < apexHeight,
-        "height above the base: given "
-            + Numbers.plain(height)
-            + " m, must be from 0 m to less than the apex height of "
-            + Numbers.plain(apexHeight)
-            + " m");
+        "height above the base",
+        Numbers.plain(height) + " m",
+        "must be from 0 m to less than the apex height of " + Numbers.plain(apexHeight) + " m");
     return new RegularPolygon(sides, baseSide * ((apexHeight - height) / apexHeight));
   }
 

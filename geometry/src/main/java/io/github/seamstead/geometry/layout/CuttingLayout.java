@@ -5,10 +5,17 @@ import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Work;
+import java.util.Optional;
 
 /**
  * Lays pieces on sheets and rolls: all pieces placed if that is possible, then the least stock,
  * then the builder's order of preference, then the largest remnant.
+ *
+ * <p>More stock never makes the start worse: no more pieces without a place, then no more items or
+ * cost. Every choice of items is considered for it that can come to less, up to some hundreds of
+ * fillings, which heaps of a dozen different items stay below as a rule. What follows shortens what
+ * is used, and for {@link Objective#LEAST_COST} and {@link Objective#LEAST_LENGTH} may shorten the
+ * one by more than the other.
  *
  * <p>Congruent triangles or trapezoids are first laid in closed form ({@link PanelRows}, {@link
  * HemRows}); everything else, and whatever the search can still better, goes to a search over exact
@@ -36,6 +43,22 @@ public final class CuttingLayout {
    *     for its size to be told beside the stock
    */
   public static LayoutResult plan(LayoutRequest request, Work work) {
+    return plan(request, Optional.empty(), work);
+  }
+
+  /**
+   * Plans the cutting of a way that was chosen, from what was laid for it.
+   *
+   * @param choice the choice
+   * @param work the terms of the search
+   * @return as for its request
+   * @throws IllegalArgumentException as for its request
+   */
+  public static LayoutResult plan(LayoutChoice choice, Work work) {
+    return plan(choice.request(), Optional.of(choice.tree()), work);
+  }
+
+  private static LayoutResult plan(LayoutRequest request, Optional<StockTree> tree, Work work) {
     double widest = 0;
     for (StockItem item : request.stock()) {
       widest = Math.max(widest, item.outline().bounds().height());
@@ -49,13 +72,11 @@ public final class CuttingLayout {
           "piece " + piece.id() + ": none of its rotations brings its grain along the stock");
       Args.require(
           Math.max(b.width(), b.height()) > 1e-6 * widest,
-          "piece "
-              + piece.id()
-              + ": given a size below a millionth of the stock's width "
-              + Numbers.significant(widest, 4)
-              + " m, must be larger");
+          "piece " + piece.id(),
+          "a size below a millionth of the stock's width " + Numbers.significant(widest, 4) + " m",
+          "must be larger");
     }
-    LayoutResult result = new Planner(request, work).plan();
+    LayoutResult result = new Planner(request, tree, work).plan();
     LayoutCheck.require(request, result);
     return result;
   }

@@ -50,7 +50,9 @@ public record LayoutRequest(
     }
     Args.require(
         copies <= MOST_COPIES,
-        "pieces: given " + copies + " copies in all, must be at most " + MOST_COPIES);
+        "pieces",
+        copies + " copies in all",
+        "must be at most " + MOST_COPIES);
     ids.clear();
     for (StockItem item : stock) {
       Args.require(ids.add(item.id()), "stock id: given \"" + item.id() + "\" twice");

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -18,7 +19,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  */
 final class NestSetup {
 
-  final Orientations turns = new Orientations();
+  final Orientations turns;
   final Regions regions = new Regions();
   final List<Piece> pieces;
   final List<Bin> bins;
@@ -32,6 +33,7 @@ final class NestSetup {
 
   private final double spacing;
   private final double margin;
+  private final Drawn drawn;
 
   /** Of each shape: whether it is a piece turned over, and its reference point as drawn. */
   private final List<Boolean> mirrored = new ArrayList<>();
@@ -53,20 +55,45 @@ final class NestSetup {
   /** Obstacles of each stock item, which its copies share. */
   private final Map<String, int[]> obstaclesOf = new HashMap<>();
 
+  /**
+   * What does not depend on the stock.
+   *
+   * @param built no-fit regions
+   * @param parts the convex parts of the shapes, by name
+   */
+  record Drawn(Map<Orientations.Key, NoFit> built, Map<String, List<double[]>> parts) {
+    Drawn() {
+      this(new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+    }
+
+    List<double[]> parts(String name, double[] corners) {
+      return parts.computeIfAbsent(name, n -> ConvexParts.of(corners));
+    }
+  }
+
   private record StockEdge(String stockId, int edge) {}
 
   private record Turned(int shape, long angle) {}
 
   NestSetup(List<Piece> pieces, List<Bin> bins, double spacing, double margin) {
+    this(pieces, bins, spacing, margin, widest(bins), new Drawn());
+  }
+
+  /**
+   * Sets a request up.
+   *
+   * @param unit about the stock's width, in metres
+   * @param drawn what setups of the same pieces, distances and unit share
+   */
+  NestSetup(
+      List<Piece> pieces, List<Bin> bins, double spacing, double margin, double unit, Drawn drawn) {
+    this.drawn = drawn;
+    turns = new Orientations(drawn.built);
+    this.unit = unit;
     this.pieces = pieces;
     this.bins = bins;
     this.spacing = spacing;
     this.margin = margin;
-    double widest = 0;
-    for (Bin bin : bins) {
-      widest = Math.max(widest, bin.bounds().height());
-    }
-    unit = widest;
     int total = pieces.stream().mapToInt(Piece::count).sum();
     kind = new int[total];
     copy = new int[total];
@@ -85,6 +112,10 @@ final class NestSetup {
       addObstacles(bin);
     }
     turns.close();
+  }
+
+  private static double widest(List<Bin> bins) {
+    return bins.stream().mapToDouble(bin -> bin.bounds().height()).max().orElse(0);
   }
 
   double spacing() {
@@ -172,7 +203,7 @@ final class NestSetup {
     List<Integer> free = new ArrayList<>();
     double[] starts = new double[1];
     boolean mustHem = piece.hem().isPresent() && piece.hem().get().required();
-    boolean turnedOver = piece.mayMirror() || bins.stream().allMatch(b -> b.item().bothSidesGood());
+    boolean turnedOver = piece.mayMirror() || bins.stream().anyMatch(b -> b.item().bothSidesGood());
     for (int side = 0; side < (turnedOver ? 2 : 1); side++) {
       boolean mirror = side == 1;
       Outline outline = mirror ? piece.outline().mirrored() : piece.outline();
@@ -180,7 +211,7 @@ final class NestSetup {
         int s = shape(piece, outline, mirror, Clearance.NO_BAND);
         StartAngles angles = new StartAngles(piece, mirror, turns.corners(s), this::fits);
         for (int b = 0; b < bins.size(); b++) {
-          if (angles.fitting(b).isPresent()) {
+          if (mayLie(piece, mirror, b) && angles.fitting(b).isPresent()) {
             addRoom(own, Regions.ANY - side, b);
           }
         }
@@ -190,7 +221,8 @@ final class NestSetup {
         for (double angle : PieceTurns.of(piece, mirror)) {
           int o = orientation(shape(piece, outline, mirror, Clearance.NO_BAND), angle);
           for (int b = 0; b < bins.size(); b++) {
-            if (fits(turns.maxX[o] - turns.minX[o], turns.maxY[o] - turns.minY[o], b)) {
+            if (mayLie(piece, mirror, b)
+                && fits(turns.maxX[o] - turns.minX[o], turns.maxY[o] - turns.minY[o], b)) {
               addRoom(own, o, b);
             }
           }
@@ -201,6 +233,9 @@ final class NestSetup {
         int n = outline.size();
         int e = mirror ? Math.floorMod(n - 2 - edge, n) : edge;
         for (int b = 0; b < bins.size(); b++) {
+          if (!mayLie(piece, mirror, b)) {
+            continue;
+          }
           for (int stockEdge : bins.get(b).item().reinforcedEdges()) {
             addLine(own, piece, outline, mirror, e, b, stockEdge);
           }
@@ -212,6 +247,10 @@ final class NestSetup {
     startAngles.add(starts);
   }
 
+  private boolean mayLie(Piece piece, boolean mirror, int b) {
+    return !mirror || piece.mayMirror() || bins.get(b).item().bothSidesGood();
+  }
+
   private int shape(Piece piece, Outline outline, boolean mirror, int band) {
     String key = piece.id() + (mirror ? "/over" : "/up") + "/" + band;
     Integer known = shapes.get(key);
@@ -219,12 +258,22 @@ final class NestSetup {
     if (known == null) {
       double[] corners = Obstacles.corners(outline, centre, unit);
       Clearance clearance = new Clearance(spacing / unit, spacing / unit, band);
-      known = turns.addShape(corners, ConvexParts.of(corners), clearance, false);
+      String name = nameOf(piece, mirror, band);
+      known = turns.addShape(name, corners, drawn.parts(name, corners), clearance, false);
       shapes.put(key, known);
       mirrored.add(mirror);
       reference.add(centre);
     }
     return known;
+  }
+
+  /** What a shape is called in any setup; each numbers its bands for itself. */
+  private String nameOf(Piece piece, boolean mirror, int band) {
+    String on = "";
+    for (Map.Entry<StockEdge, Integer> each : bands.entrySet()) {
+      on = each.getValue() == band ? each.getKey().stockId() + '/' + each.getKey().edge() : on;
+    }
+    return (mirror ? "over/" : "up/") + piece.id() + '/' + on;
   }
 
   private int orientation(int ofShape, double angle) {
@@ -292,7 +341,9 @@ final class NestSetup {
     List<Integer> turned = new ArrayList<>();
     for (Outline flaw : bin.item().flaws()) {
       double[] corners = Obstacles.corners(flaw, Vector2D.ZERO, unit);
-      turned.add(obstacle(corners, ConvexParts.of(corners), Clearance.of(margin / unit)));
+      turned.add(
+          obstacle(
+              bin, turned.size(), corners, ConvexParts.of(corners), Clearance.of(margin / unit)));
     }
     if (bin.isRectangle()) {
       return turned.stream().mapToInt(Integer::intValue).toArray();
@@ -302,18 +353,21 @@ final class NestSetup {
     boolean banded = !bands.isEmpty() && !bin.item().reinforcedEdges().isEmpty();
     // From a piece on a band the edges keep the margin one by one, all but the band's own.
     Clearance whole = new Clearance(margin / unit, banded ? 0 : margin / unit, Clearance.NO_BAND);
-    turned.add(obstacle(outside, ConvexParts.of(outside), whole));
+    turned.add(obstacle(bin, turned.size(), outside, ConvexParts.of(outside), whole));
     for (int e = 0; banded && e < sheet.length / 2; e++) {
       int next = (2 * e + 2) % sheet.length;
       double[] edge = {sheet[2 * e], sheet[2 * e + 1], sheet[next], sheet[next + 1]};
       int band = bands.getOrDefault(new StockEdge(bin.item().id(), e), Clearance.NO_BAND);
-      turned.add(obstacle(edge, List.of(edge), new Clearance(0, margin / unit, band)));
+      turned.add(
+          obstacle(bin, turned.size(), edge, List.of(edge), new Clearance(0, margin / unit, band)));
     }
     return turned.stream().mapToInt(Integer::intValue).toArray();
   }
 
-  private int obstacle(double[] corners, List<double[]> parts, Clearance clearance) {
-    int shape = turns.addShape(corners, parts, clearance, true);
+  private int obstacle(
+      Bin bin, int number, double[] corners, List<double[]> parts, Clearance clearance) {
+    String name = "stock/" + number + '/' + bin.item().id();
+    int shape = turns.addShape(name, corners, parts, clearance, true);
     mirrored.add(false);
     reference.add(Vector2D.ZERO);
     return turns.addTurn(shape, 0);

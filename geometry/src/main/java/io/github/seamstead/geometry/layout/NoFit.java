@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The no-fit region of a piece B around a piece A: the moves {@code d} of B's reference point from
  * A's at which the two overlap. It is the union of the open Minkowski sums of A's convex parts with
@@ -8,9 +10,9 @@ package io.github.seamstead.geometry.layout;
  * part.
  *
  * <p>{@link #depth} is the length of the shortest move that ends the overlap, exact to {@link
- * #TOUCH}. A grid over the region keeps for each cell the few boundary segments that can be nearest
- * and the few half-planes that can decide, so that an evaluation costs O(1) on average whatever the
- * number of corners.
+ * #TOUCH}. Of a region that is asked often, a grid keeps for each cell the few boundary segments
+ * that can be nearest and the few half-planes that can decide, so that an evaluation costs O(1) on
+ * average whatever the number of corners.
  */
 final class NoFit {
 
@@ -31,30 +33,36 @@ final class NoFit {
   /** Index of the first half-plane of each part, with one more at the end. */
   final int[] partStart;
 
-  private final int size;
-  private final double perX;
-  private final double perY;
-  private final int[] cells;
+  /** How often a region is asked before a grid over it is worth its building. */
+  private static final int FEW = 400;
+
+  /** Stands for the cell of a move as long as there is no grid. */
+  private static final int NO_CELL = Integer.MAX_VALUE;
 
   /**
-   * For each cell 0 if there the pieces cannot overlap, else 1 more than the least depth in it in
-   * steps of {@link #step}. Small, so that most evaluations stay in the fastest memory.
+   * Made when it has been asked for often. Who makes it makes the same, and what it answers is what
+   * the region answers without it, so that threads need not agree when.
    */
-  private final byte[] least;
+  private @Nullable Grid grid;
 
-  private final double step;
-  private final int[] pool;
+  private int asked;
 
-  NoFit(
-      double[] bounds,
-      double[] segments,
-      double[] halfPlanes,
-      int[] partStart,
-      int size,
-      int[] cells,
-      byte[] least,
-      double step,
-      int[] pool) {
+  /**
+   * What can be nearest and what can decide, cell by cell.
+   *
+   * @param size cells along each axis
+   * @param perX cells in a unit of length along x
+   * @param perY cells in a unit of length along y
+   * @param cells for each cell where its entry begins in the pool
+   * @param least for each cell 0 if there the pieces cannot overlap, else 1 more than the least
+   *     depth in it in steps; small, so that most evaluations stay in the fastest memory
+   * @param step the step
+   * @param pool parts with their half-planes, then segments, of each entry
+   */
+  record Grid(
+      int size, double perX, double perY, int[] cells, byte[] least, double step, int[] pool) {}
+
+  NoFit(double[] bounds, double[] segments, double[] halfPlanes, int[] partStart) {
     minX = bounds[0];
     minY = bounds[1];
     maxX = bounds[2];
@@ -62,13 +70,6 @@ final class NoFit {
     this.segments = segments;
     this.halfPlanes = halfPlanes;
     this.partStart = partStart;
-    this.size = size;
-    this.cells = cells;
-    this.pool = pool;
-    this.least = least;
-    this.step = step;
-    perX = size / (maxX - minX);
-    perY = size / (maxY - minY);
   }
 
   /** The cell of a move, or -1 if there the pieces cannot overlap. */
@@ -76,16 +77,25 @@ final class NoFit {
     if (!(dx > minX && dx < maxX && dy > minY && dy < maxY)) {
       return -1;
     }
-    int ix = (int) ((dx - minX) * perX);
-    int iy = (int) ((dy - minY) * perY);
+    Grid g = grid;
+    if (g == null) {
+      if (asked++ < FEW) {
+        return NO_CELL;
+      }
+      g = NoFitGrid.over(this);
+      grid = g;
+    }
+    int ix = (int) ((dx - minX) * g.perX);
+    int iy = (int) ((dy - minY) * g.perY);
     // Rounding may reach the far side.
-    int cell = Math.min(iy, size - 1) * size + Math.min(ix, size - 1);
-    return least[cell] == 0 ? -1 : cell;
+    int cell = Math.min(iy, g.size - 1) * g.size + Math.min(ix, g.size - 1);
+    return g.least[cell] == 0 ? -1 : cell;
   }
 
   /** A depth that no move in a cell falls short of. */
   double least(int cell) {
-    return ((least[cell] & 255) - 1) * step;
+    Grid g = grid;
+    return g == null || cell == NO_CELL ? 0 : ((g.least[cell] & 255) - 1) * g.step;
   }
 
   /** Depth of the overlap at move (dx, dy); 0 if there is none. */
@@ -96,31 +106,54 @@ final class NoFit {
 
   /** Depth of the overlap at a move whose cell is known. */
   double depthIn(int cell, double dx, double dy) {
-    int at = afterParts(cells[cell], dx, dy);
+    Grid g = grid;
+    double least = Double.POSITIVE_INFINITY;
+    if (g == null || cell == NO_CELL) {
+      if (!isInside(dx, dy)) {
+        return 0;
+      }
+      for (int k = 0; k < segments.length; k += 5) {
+        least = Math.min(least, square(k, dx, dy));
+      }
+      return Math.sqrt(least);
+    }
+    int at = afterParts(g, g.cells[cell], dx, dy);
     if (at < 0) {
       return 0;
     }
-    double least = Double.POSITIVE_INFINITY;
-    int n = pool[at++];
-    double[] s = segments;
+    int n = g.pool[at++];
     for (int end = at + n; at < end; at++) {
-      int k = pool[at];
-      double rx = dx - s[k];
-      double ry = dy - s[k + 1];
-      double along = rx * s[k + 2] + ry * s[k + 3];
-      double off;
-      if (along <= 0) {
-        off = rx * rx + ry * ry;
-      } else {
-        double over = along - s[k + 4];
-        double across = ry * s[k + 2] - rx * s[k + 3];
-        off = over <= 0 ? across * across : across * across + over * over;
-      }
-      if (off < least) {
-        least = off;
-      }
+      least = Math.min(least, square(g.pool[at], dx, dy));
     }
     return Math.sqrt(least);
+  }
+
+  /** Square of a move's distance from a boundary segment. Plain branches, for cold starts too. */
+  double square(int k, double dx, double dy) {
+    double[] s = segments;
+    double rx = dx - s[k];
+    double ry = dy - s[k + 1];
+    double along = rx * s[k + 2] + ry * s[k + 3];
+    if (along <= 0) {
+      return rx * rx + ry * ry;
+    }
+    double over = along - s[k + 4];
+    double across = ry * s[k + 2] - rx * s[k + 3];
+    return over <= 0 ? across * across : across * across + over * over;
+  }
+
+  private boolean isInside(double dx, double dy) {
+    for (int part = 0; part + 1 < partStart.length; part++) {
+      int k = partStart[part];
+      int end = partStart[part + 1];
+      while (k < end && halfPlanes[k] * dx + halfPlanes[k + 1] * dy - halfPlanes[k + 2] <= -TOUCH) {
+        k += 3;
+      }
+      if (k == end) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -136,15 +169,26 @@ final class NoFit {
     if (cell < 0) {
       return 0;
     }
-    int at = afterParts(cells[cell], dx, dy);
-    if (at < 0) {
-      return 0;
+    Grid g = grid;
+    int at = 0;
+    int end = segments.length / 5;
+    boolean all = g == null || cell == NO_CELL;
+    if (g == null || all) {
+      if (!isInside(dx, dy)) {
+        return 0;
+      }
+    } else {
+      at = afterParts(g, g.cells[cell], dx, dy);
+      if (at < 0) {
+        return 0;
+      }
+      end = at + 1 + g.pool[at];
+      at++;
     }
     double least = Double.POSITIVE_INFINITY;
-    int n = pool[at++];
     double[] s = segments;
-    for (int end = at + n; at < end; at++) {
-      int k = pool[at];
+    for (; at < end; at++) {
+      int k = g == null || all ? 5 * at : g.pool[at];
       double rx = dx - s[k];
       double ry = dy - s[k + 1];
       double along = Math.max(0, Math.min(s[k + 4], rx * s[k + 2] + ry * s[k + 3]));
@@ -161,7 +205,8 @@ final class NoFit {
   }
 
   /** Skips the parts of a cell if one of them holds the move, else gives -1. */
-  private int afterParts(int start, double dx, double dy) {
+  private int afterParts(Grid g, int start, double dx, double dy) {
+    int[] pool = g.pool;
     int at = start;
     int parts = pool[at++];
     if (parts == 0) {

@@ -6,8 +6,7 @@ import java.util.List;
 
 /**
  * Builds a {@link NoFit} from convex parts. For parts a and b with k corners in all it clips each
- * of the O(a b k) edges against the O(a b) sums near it, then refines a grid by quarters, handing
- * down only what can still be nearest or decide.
+ * of the O(a b k) edges against the O(a b) sums near it.
  */
 final class NoFitBuilder {
 
@@ -19,12 +18,6 @@ final class NoFitBuilder {
 
   /** The circle of the spacing is held to a polygon around it, at most 2% further out. */
   static final int SPACING_SIDES = 16;
-
-  private int gridSize;
-  private int[] cells = new int[0];
-  private double[] least = new double[0];
-  private int[] pool = new int[256];
-  private int poolSize;
 
   private NoFitBuilder() {}
 
@@ -56,44 +49,7 @@ final class NoFitBuilder {
   private NoFit finish() {
     halfPlanes();
     clipBoundary();
-    double[] bounds = bounds();
-    int levels = 3;
-    while (levels < 6 && (1 << (2 * levels)) < 10 * (segmentCount + 4)) {
-      levels++;
-    }
-    gridSize = 1 << levels;
-    cells = new int[gridSize * gridSize];
-    least = new double[gridSize * gridSize];
-    Arrays.fill(least, -1);
-    int[] allSegments = new int[segmentCount];
-    for (int i = 0; i < segmentCount; i++) {
-      allSegments[i] = 5 * i;
-    }
-    int[] allParts = new int[sums.size()];
-    for (int i = 0; i < allParts.length; i++) {
-      allParts[i] = i;
-    }
-    refine(bounds, 0, 0, gridSize, allSegments, allParts);
-    double step = Math.max(1e-300, Arrays.stream(least).max().orElse(0) / 253);
-    return new NoFit(
-        bounds,
-        Arrays.copyOf(segments, 5 * segmentCount),
-        planes,
-        partStart,
-        gridSize,
-        cells,
-        steps(least, step),
-        step,
-        Arrays.copyOf(pool, poolSize));
-  }
-
-  /** Depths in whole steps, rounded down so that they stay bounds. */
-  private static byte[] steps(double[] least, double step) {
-    byte[] steps = new byte[least.length];
-    for (int i = 0; i < steps.length; i++) {
-      steps[i] = (byte) (least[i] < 0 ? 0 : 1 + (int) (least[i] / step * (1 - 1e-9)));
-    }
-    return steps;
+    return new NoFit(bounds(), Arrays.copyOf(segments, 5 * segmentCount), planes, partStart);
   }
 
   private void halfPlanes() {
@@ -268,122 +224,5 @@ final class NoFitBuilder {
       b[3] = Math.max(b[3], p[i + 1]);
     }
     return b;
-  }
-
-  private void refine(
-      double[] bounds, int ix, int iy, int span, int[] segmentsNear, int[] partsNear) {
-    double w = (bounds[2] - bounds[0]) / gridSize;
-    double h = (bounds[3] - bounds[1]) / gridSize;
-    double cx = bounds[0] + w * (ix + span / 2.0);
-    double cy = bounds[1] + h * (iy + span / 2.0);
-    double r = Math.sqrt(w * w + h * h) * span / 2 * (1 + 1e-9) + 1e-12;
-    int[] parts = new int[partsNear.length];
-    int partCount = 0;
-    boolean whole = false;
-    for (int part : partsNear) {
-      double worst = Double.NEGATIVE_INFINITY;
-      for (int k = partStart[part]; k < partStart[part + 1]; k += 3) {
-        double out = planes[k] * cx + planes[k + 1] * cy - planes[k + 2];
-        if (out > worst) {
-          worst = out;
-        }
-      }
-      if (worst < r) {
-        parts[partCount++] = part;
-        whole |= worst < -r - NoFit.TOUCH;
-      }
-    }
-    if (partCount == 0) {
-      return;
-    }
-    double[] far = new double[segmentsNear.length];
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < far.length; i++) {
-      far[i] = square(segmentsNear[i], cx, cy);
-      if (far[i] < least) {
-        least = far[i];
-      }
-    }
-    double limit = (Math.sqrt(least) + 2 * r) * (Math.sqrt(least) + 2 * r);
-    int[] near = new int[far.length];
-    int nearCount = 0;
-    for (int i = 0; i < far.length; i++) {
-      if (far[i] <= limit) {
-        near[nearCount++] = segmentsNear[i];
-      }
-    }
-    near = Arrays.copyOf(near, nearCount);
-    parts = Arrays.copyOf(parts, partCount);
-    if (span == 1 || (whole && nearCount == 1)) {
-      int at = store(cx, cy, r, near, whole ? new int[0] : parts);
-      fill(bounds, ix, iy, span, at, whole ? near : new int[0]);
-      return;
-    }
-    int half = span / 2;
-    refine(bounds, ix, iy, half, near, parts);
-    refine(bounds, ix + half, iy, half, near, parts);
-    refine(bounds, ix, iy + half, half, near, parts);
-    refine(bounds, ix + half, iy + half, half, near, parts);
-  }
-
-  /** Fills cells; if they lie inside the region, with the least depth from the segments near. */
-  private void fill(double[] bounds, int ix, int iy, int span, int at, int[] near) {
-    double w = (bounds[2] - bounds[0]) / gridSize;
-    double h = (bounds[3] - bounds[1]) / gridSize;
-    double r = Math.sqrt(w * w + h * h) / 2 * (1 + 1e-6) + 1e-12;
-    for (int y = iy; y < iy + span; y++) {
-      for (int x = ix; x < ix + span; x++) {
-        double far = near.length == 0 ? 0 : Double.POSITIVE_INFINITY;
-        for (int k : near) {
-          double its = square(k, bounds[0] + w * (x + 0.5), bounds[1] + h * (y + 0.5));
-          if (its < far) {
-            far = its;
-          }
-        }
-        least[y * gridSize + x] = Math.max(0, Math.sqrt(far) - r);
-        cells[y * gridSize + x] = at;
-      }
-    }
-  }
-
-  private int store(double cx, double cy, double r, int[] near, int[] parts) {
-    int start = poolSize;
-    push(parts.length);
-    for (int part : parts) {
-      int count = poolSize;
-      push(0);
-      for (int k = partStart[part]; k < partStart[part + 1]; k += 3) {
-        // Half-planes that hold throughout the cell need no test.
-        if (planes[k] * cx + planes[k + 1] * cy - planes[k + 2] > -r - NoFit.TOUCH) {
-          push(k);
-          pool[count]++;
-        }
-      }
-    }
-    push(near.length);
-    for (int k : near) {
-      push(k);
-    }
-    return start;
-  }
-
-  private void push(int value) {
-    if (poolSize == pool.length) {
-      pool = Arrays.copyOf(pool, 2 * poolSize);
-    }
-    pool[poolSize++] = value;
-  }
-
-  /** Square of a point's distance from a segment. Plain branches, for cold starts too. */
-  private double square(int k, double x, double y) {
-    double rx = x - segments[k];
-    double ry = y - segments[k + 1];
-    double along = rx * segments[k + 2] + ry * segments[k + 3];
-    if (along <= 0) {
-      return rx * rx + ry * ry;
-    }
-    double over = along - segments[k + 4];
-    double across = ry * segments[k + 2] - rx * segments[k + 3];
-    return over <= 0 ? across * across : across * across + over * over;
   }
 }

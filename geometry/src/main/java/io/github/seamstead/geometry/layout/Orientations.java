@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,6 +30,7 @@ final class Orientations {
   private final List<Solid> drawn;
   private final List<Clearance> clearances;
   private final List<Boolean> fixed;
+  private final List<String> names;
   private final Map<Key, NoFit> built;
 
   /** The greatest distance that any pair keeps. */
@@ -53,7 +53,14 @@ final class Orientations {
 
   private boolean many;
 
-  private record Key(int a, int b, long relative) {}
+  /**
+   * What a region depends on beside its unit and distances.
+   *
+   * @param a the name of one shape
+   * @param b the name of the other
+   * @param relative the turn of the second against the first, in steps of 1e-10 rad
+   */
+  record Key(String a, String b, long relative) {}
 
   /**
    * The distance that a shape keeps from others. A piece whose hem lies on a band of the stock is a
@@ -80,13 +87,19 @@ final class Orientations {
     }
   }
 
-  Orientations() {
+  /**
+   * Starts without shapes.
+   *
+   * @param built regions that others with the same unit, distances and names have built or will
+   */
+  Orientations(Map<Key, NoFit> built) {
+    names = new ArrayList<>();
     shapes = new ArrayList<>();
     outlines = new ArrayList<>();
     drawn = new ArrayList<>();
     clearances = new ArrayList<>();
     fixed = new ArrayList<>();
-    built = new ConcurrentHashMap<>();
+    this.built = built;
   }
 
   private Orientations(Orientations of, int[] shapeOfFree) {
@@ -95,6 +108,7 @@ final class Orientations {
     drawn = of.drawn;
     clearances = of.clearances;
     fixed = of.fixed;
+    names = of.names;
     built = of.built;
     table = of.table;
     given = of.given;
@@ -130,13 +144,16 @@ final class Orientations {
   /**
    * Adds a shape.
    *
+   * @param name what it is called wherever regions are shared
    * @param outline corners about the reference point
    * @param parts the convex parts of what it covers
    * @param clearance the distance it keeps from others; an obstacle's counts before a piece's
    * @param obstacle true for what no piece may cover
    * @return its index
    */
-  int addShape(double[] outline, List<double[]> parts, Clearance clearance, boolean obstacle) {
+  int addShape(
+      String name, double[] outline, List<double[]> parts, Clearance clearance, boolean obstacle) {
+    names.add(name);
     fixed.add(obstacle);
     pad = Math.max(pad, Math.max(clearance.usual(), clearance.fromHemmed()));
     outlines.add(outline);
@@ -259,7 +276,7 @@ final class Orientations {
       relative = 0;
     }
     double turn = relative;
-    Key key = new Key(shape[a], shape[b], Math.round(turn * 1e10));
+    Key key = new Key(names.get(shape[a]), names.get(shape[b]), Math.round(turn * 1e10));
     NoFit fit =
         built.computeIfAbsent(
             key,

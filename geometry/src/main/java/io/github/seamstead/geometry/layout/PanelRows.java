@@ -124,7 +124,7 @@ public final class PanelRows {
       BooleanSupplier ended) {
     Args.within("count", count, 1, LayoutRequest.MOST_COPIES);
     Args.positive("width", width, "m");
-    Args.require(mostLength > 0, "most length: given " + mostLength + ", must be greater than 0");
+    Args.positive("most length", mostLength, "m");
     Args.notNegative("spacing", spacing, "m");
     Args.notNegative("margin", margin, "m");
     double inside = width - 2 * margin;

@@ -1,12 +1,12 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BooleanSupplier;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -14,19 +14,27 @@ import java.util.stream.IntStream;
  */
 final class Planner {
 
-  private static final double FILL_PART = 0.3;
+  /** What part of the work each try to press in a further piece may take, and the least. */
+  private static final long PRESS_PARTS = 20;
+
+  private static final long LEAST_PRESS = 100;
 
   private final LayoutRequest request;
   private final Work terms;
   private final NestSetup setup;
   private final Clock clock;
-  private final FastRandom random;
+  private final Optional<StockTree> tree;
   private Poses best;
   private Score bestScore;
   private boolean fromRows;
   private long work;
 
-  Planner(LayoutRequest request, Work terms) {
+  /**
+   * Prepares a run.
+   *
+   * @param tree a choice of stock that was made for the request already
+   */
+  Planner(LayoutRequest request, Optional<StockTree> tree, Work terms) {
     this.request = request;
     this.terms = terms;
     int copies = request.pieces().stream().mapToInt(Piece::count).sum();
@@ -35,11 +43,13 @@ final class Planner {
             byId(request.pieces()),
             StockOrder.bins(request.stock(), copies),
             request.spacing(),
-            request.edgeMargin());
+            request.edgeMargin(),
+            unit(request),
+            new NestSetup.Drawn());
     clock = new Clock(terms, 1);
-    random = new FastRandom(Seeds.stream(terms.seed(), "cutting", 0).nextLong());
+    this.tree = tree;
     best = new Poses(copies);
-    java.util.Arrays.fill(best.region, Poses.PARKED);
+    Arrays.fill(best.region, Poses.PARKED);
     bestScore = Score.of(setup, best, request.objective());
   }
 
@@ -48,12 +58,27 @@ final class Planner {
     return pieces.stream().sorted(Comparator.comparing(Piece::id)).toList();
   }
 
+  /** The unit of the search's lengths, in metres. */
+  static double unit(LayoutRequest request) {
+    return unitFor(
+        request.stock().stream()
+            .mapToDouble(item -> item.outline().bounds().height())
+            .max()
+            .orElse(1));
+  }
+
+  /**
+   * The least power of two that is no less than a width: lengths in units of different ones differ
+   * in their exponents alone, so that the same pieces lie the same whatever other stock there is.
+   */
+  static double unitFor(double width) {
+    int exponent = Math.getExponent(width);
+    double power = Math.scalb(1.0, exponent);
+    return power < width ? 2 * power : power;
+  }
+
   LayoutResult plan() {
     fill();
-    if (setup.kind.length <= StripRun.MOST_SEARCHED) {
-      place();
-      empty();
-    }
     // Pressing finds no place for what has none, so that time is left to say what would.
     int[] placed = Reporter.placed(setup, best);
     Shortfalls lacks = new Shortfalls(request, setup, placed, clock.ended());
@@ -63,36 +88,61 @@ final class Planner {
   }
 
   /**
-   * Lays the starts. Filling is finished whatever the work units are, since a layout needs a start;
-   * the time limit, a cancellation and an interrupt end it alike. With rows in closed form at hand
-   * it is a try like any other and keeps to its part of the budget.
+   * Lays the start: the best choice of stock, each item filled for itself; if that leaves pieces
+   * without a place, again with tries to press in more. It is finished whatever the work units are,
+   * since a layout needs a start; the time limit, a cancellation and an interrupt end it.
    */
   private void fill() {
-    BooleanSupplier ended = clock.ended();
-    for (int[] order : StockOrder.orders(setup.bins)) {
-      if (ended.getAsBoolean()) {
-        return;
-      }
-      RowsStart.lay(setup, request, order, ended).ifPresent(p -> offer(p, true));
-      Nest nest = setup.nest();
-      boolean laid = bestScore.missingArea() == 0;
-      long before = work;
-      BooleanSupplier stop = laid ? () -> clock.spent(before + nest.work) >= FILL_PART : ended;
-      new Filler(setup, nest).fill(bySize(), order, stop);
-      offer(nest, false);
+    StockTree choice =
+        tree.orElseGet(
+            () -> new StockTree(request, 0, Optional.empty(), terms.seed(), clock.ended()));
+    if (tree.isEmpty()) {
+      choice.search();
     }
+    boolean complete = choice.found().filter(found -> found.worth().isComplete()).isPresent();
+    if (!complete && terms.budget().workUnits() > 0 && !clock.ended().getAsBoolean()) {
+      long units = terms.budget().workUnits();
+      choice.search(Math.max(LEAST_PRESS, units == Long.MAX_VALUE ? 0 : units / PRESS_PARTS));
+    }
+    work += choice.work();
+    choice.found().ifPresent(found -> take(found.cuts()));
+  }
+
+  private void take(List<StockTree.Cut> cuts) {
+    Poses poses = new Poses(setup.kind.length);
+    Arrays.fill(poses.region, Poses.PARKED);
+    int[] next = new int[setup.pieces.size()];
+    for (int i = setup.kind.length - 1; i >= 0; i--) {
+      next[setup.kind[i]] = i;
+    }
+    boolean rows = !cuts.isEmpty();
+    for (StockTree.Cut cut : cuts) {
+      rows &= cut.filled().rows();
+      int bin = binOf(cut);
+      for (int p = 0; p < cut.filled().kinds().size(); p++) {
+        int kind = cut.filled().kinds().get(p);
+        double[] pose = setup.pose(kind, bin, cut.filled().placements().get(p)).orElseThrow();
+        int i = next[kind]++;
+        poses.region[i] = (int) pose[0];
+        poses.x[i] = pose[1];
+        poses.y[i] = pose[2];
+        poses.angle[i] = pose[3];
+      }
+    }
+    offer(poses, rows);
+  }
+
+  private int binOf(StockTree.Cut cut) {
+    String id = request.stock().get(cut.item()).id();
+    return IntStream.range(0, setup.bins.size())
+        .filter(b -> setup.bins.get(b).item().id().equals(id))
+        .filter(b -> setup.bins.get(b).copy() == cut.copy())
+        .findFirst()
+        .orElseThrow();
   }
 
   private double spent() {
     return clock.spent(work);
-  }
-
-  private void offer(Nest nest, boolean rows) {
-    work += nest.work;
-    nest.work = 0;
-    Poses poses = new Poses(nest.pieces);
-    nest.save(poses);
-    offer(poses, rows);
   }
 
   private void offer(Poses poses, boolean rows) {
@@ -102,145 +152,6 @@ final class Planner {
       bestScore = score;
       fromRows = rows;
     }
-  }
-
-  private int[] bySize() {
-    Comparator<Integer> order =
-        Comparator.comparing((Integer i) -> mustHem(i) ? 0 : 1)
-            .thenComparing(i -> -setup.pieces.get(setup.kind[i]).outline().area())
-            .thenComparing(i -> setup.pieces.get(setup.kind[i]).id())
-            .thenComparing(i -> setup.copy[i]);
-    return IntStream.range(0, setup.kind.length)
-        .boxed()
-        .sorted(order)
-        .mapToInt(Integer::intValue)
-        .toArray();
-  }
-
-  private boolean mustHem(int i) {
-    return setup.pieces.get(setup.kind[i]).hem().map(HemEdge::required).orElse(false);
-  }
-
-  /** Tries to make room for pieces without a place, the largest first. */
-  private void place() {
-    double until = 0.5;
-    for (int i : bySize()) {
-      if (spent() >= until) {
-        return;
-      }
-      int[] choice = setup.regions.ofKind(setup.kind[i]);
-      if (best.region[i] != Poses.PARKED || choice.length == 0 || !areaLeft(i)) {
-        continue;
-      }
-      Nest nest = setup.nest();
-      nest.load(best);
-      strew(nest, i, choice[random.below(choice.length)]);
-      double share = spent() + (until - spent()) / 4;
-      if (separate(nest, share)) {
-        offer(nest, false);
-      }
-    }
-  }
-
-  private boolean areaLeft(int i) {
-    double left = 0;
-    for (Bin bin : setup.bins) {
-      left += StockOrder.area(bin);
-    }
-    for (int j = 0; j < best.x.length; j++) {
-      if (best.region[j] != Poses.PARKED || j == i) {
-        left -= setup.pieces.get(setup.kind[j]).outline().area();
-      }
-    }
-    return left >= 0;
-  }
-
-  /** Tries to do without one of the items used, the least filled first. */
-  private void empty() {
-    double until = 0.7;
-    double[] filled = new double[setup.bins.size()];
-    for (int i = 0; i < best.x.length; i++) {
-      if (best.region[i] != Poses.PARKED) {
-        filled[setup.regions.bin[best.region[i]]] +=
-            setup.pieces.get(setup.kind[i]).outline().area();
-      }
-    }
-    List<Integer> used = new ArrayList<>();
-    double room = 0;
-    double need = 0;
-    for (int b = 0; b < filled.length; b++) {
-      if (filled[b] > 0) {
-        used.add(b);
-        room += StockOrder.area(setup.bins.get(b));
-        need += filled[b];
-      }
-    }
-    used.sort(Comparator.comparingDouble(b -> filled[b]));
-    for (int bin : used) {
-      if (used.size() < 2 || spent() >= until) {
-        return;
-      }
-      if (room - StockOrder.area(setup.bins.get(bin)) < need) {
-        continue;
-      }
-      Nest nest = setup.nest(everyCopy(), b -> b != bin && used.contains(b));
-      if (moveOut(nest, bin) && separate(nest, spent() + (until - spent()) / 2)) {
-        offer(nest, false);
-      }
-    }
-  }
-
-  private boolean moveOut(Nest nest, int bin) {
-    nest.load(best);
-    for (int i = 0; i < nest.pieces; i++) {
-      if (best.region[i] != Poses.PARKED && nest.regions.bin[best.region[i]] == bin) {
-        int[] choice = nest.regions.ofKind(nest.kind[i]);
-        if (choice.length == 0) {
-          return false;
-        }
-        strew(nest, i, choice[random.below(choice.length)]);
-      }
-    }
-    return true;
-  }
-
-  /** Puts a piece anywhere in a region, on its line if it is one, and turned so that it fits. */
-  private void strew(Nest nest, int i, int r) {
-    turn(nest, i, r);
-    int o = nest.orientation[i];
-    double x = random.next();
-    // Off its line a hem would stay so where it meets nothing.
-    double y = nest.regions.line[r] ? x : random.next();
-    nest.place(
-        i,
-        r,
-        between(nest.minX(r, o), nest.maxX(r, o), x),
-        between(nest.minY(r, o), nest.maxY(r, o), y));
-  }
-
-  /** One of the angles from which a piece starts, drawn among those at which a region holds it. */
-  private void turn(Nest nest, int i, int r) {
-    double[] starts = setup.startAngles(setup.kind[i]);
-    int from = random.below(starts.length);
-    for (int k = 0; k < starts.length; k++) {
-      nest.place(i, r, 0, 0, starts[(from + k) % starts.length]);
-      if (nest.hasRoom(r, nest.orientation[i])) {
-        return;
-      }
-    }
-  }
-
-  private static double between(double a, double b, double part) {
-    return a + (b - a) * part;
-  }
-
-  private boolean separate(Nest nest, double until) {
-    long before = work;
-    boolean done =
-        new Separator(nest, random).separate(60, 2, () -> clock.spent(before + nest.work) >= until);
-    work += nest.work;
-    nest.work = 0;
-    return done;
   }
 
   /** Presses the pieces of each item used towards its start, the last used first. */

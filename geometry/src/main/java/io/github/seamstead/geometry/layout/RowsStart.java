@@ -13,64 +13,60 @@ final class RowsStart {
 
   private RowsStart() {}
 
-  /** Fills the bins in order; empty if the request is not of that kind or nothing could be laid. */
+  /**
+   * Fills an item; empty if the request is not of that kind or nothing could be laid.
+   *
+   * @param setup the request on the item alone
+   * @param left how many are left to cut
+   */
   static Optional<Poses> lay(
-      NestSetup setup, LayoutRequest request, int[] binOrder, BooleanSupplier ended) {
+      NestSetup setup, LayoutRequest request, Bin bin, int[] left, BooleanSupplier ended) {
+    if (left.length != 1 || left[0] == 0 || !bin.isRectangle() || !bin.item().flaws().isEmpty()) {
+      return Optional.empty();
+    }
     // The search holds the spacing's circle to a polygon around it; corners that face one another
     // may have to stand further apart for it.
     double wider = request.spacing() / Math.cos(Math.PI / NoFitBuilder.SPACING_SIDES);
-    return lay(setup, request, binOrder, request.spacing(), ended)
-        .or(() -> lay(setup, request, binOrder, wider, ended));
+    return lay(setup, request, bin, left[0], request.spacing(), ended)
+        .or(() -> lay(setup, request, bin, left[0], wider, ended));
   }
 
   private static Optional<Poses> lay(
       NestSetup setup,
       LayoutRequest request,
-      int[] binOrder,
+      Bin bin,
+      int count,
       double spacing,
       BooleanSupplier ended) {
-    if (request.pieces().size() != 1) {
-      return Optional.empty();
-    }
-    Piece piece = request.pieces().get(0);
-    Poses poses = new Poses(piece.count());
-    Arrays.fill(poses.region, Poses.PARKED);
-    int done = 0;
-    for (int b : binOrder) {
-      if (ended.getAsBoolean()) {
-        return Optional.empty();
-      }
-      Bin bin = setup.bins.get(b);
-      if (done == piece.count() || !bin.isRectangle() || !bin.item().flaws().isEmpty()) {
-        continue;
-      }
-      Optional<PanelRows.Arrangement> laid =
-          onBin(piece, piece.count() - done, bin, request, spacing, ended);
-      if (laid.isEmpty()) {
-        continue;
-      }
-      for (Placement p : laid.get().placements()) {
-        Placement there =
-            new Placement(
-                p.pieceId(),
-                p.copy(),
-                false,
-                p.rotation(),
-                p.shift().add(Vector2D.of(bin.bounds().minX(), bin.bounds().minY())),
-                p.onReinforcedEdge());
-        Optional<double[]> pose = setup.pose(0, b, there);
-        if (pose.isEmpty()) {
-          return Optional.empty();
-        }
-        poses.region[done] = (int) pose.get()[0];
-        poses.x[done] = pose.get()[1];
-        poses.y[done] = pose.get()[2];
-        poses.angle[done] = pose.get()[3];
-        done++;
-      }
-    }
     if (ended.getAsBoolean()) {
       return Optional.empty();
+    }
+    Optional<PanelRows.Arrangement> laid =
+        onBin(setup.pieces.get(0), count, bin, request, spacing, ended);
+    if (laid.isEmpty() || ended.getAsBoolean()) {
+      return Optional.empty();
+    }
+    Poses poses = new Poses(setup.kind.length);
+    Arrays.fill(poses.region, Poses.PARKED);
+    int done = 0;
+    for (Placement p : laid.get().placements()) {
+      Placement there =
+          new Placement(
+              p.pieceId(),
+              p.copy(),
+              false,
+              p.rotation(),
+              p.shift().add(Vector2D.of(bin.bounds().minX(), bin.bounds().minY())),
+              p.onReinforcedEdge());
+      Optional<double[]> pose = setup.pose(0, 0, there);
+      if (pose.isEmpty()) {
+        return Optional.empty();
+      }
+      poses.region[done] = (int) pose.get()[0];
+      poses.x[done] = pose.get()[1];
+      poses.y[done] = pose.get()[2];
+      poses.angle[done] = pose.get()[3];
+      done++;
     }
     Nest nest = setup.nest();
     nest.load(poses);

@@ -26,22 +26,30 @@ final class StockOrder {
     return bins;
   }
 
-  /** By preference, by size and by cost for its area; equal orders are given once. */
-  static List<int[]> orders(List<Bin> bins) {
-    Comparator<Bin> byArea = Comparator.comparingDouble(b -> -area(b));
-    Comparator<Bin> byPreference = Comparator.comparingInt(b -> b.item().preference());
-    Comparator<Bin> byCost = Comparator.comparingDouble(StockOrder::costOfArea);
+  /**
+   * By preference, by size and by cost for its area, then by measures and name, so that two items
+   * stand in the same order whatever else there is; equal orders are given once.
+   */
+  static List<int[]> orders(List<StockItem> items) {
+    Comparator<StockItem> byArea = Comparator.comparingDouble(item -> -area(item));
+    Comparator<StockItem> byPreference = Comparator.comparingInt(StockItem::preference);
+    Comparator<StockItem> byCost = Comparator.comparingDouble(StockOrder::costOfArea);
+    Comparator<StockItem> rest =
+        Comparator.comparingDouble((StockItem item) -> -item.outline().bounds().width())
+            .thenComparingInt(item -> item.flaws().size())
+            .thenComparing(StockItem::id);
     List<int[]> out = new ArrayList<>();
-    for (Comparator<Bin> order :
+    for (Comparator<StockItem> order :
         List.of(
             byPreference.thenComparing(byArea),
             byArea.thenComparing(byPreference),
             byCost.thenComparing(byPreference),
             byPreference.thenComparing(byArea.reversed()))) {
+      Comparator<StockItem> whole = order.thenComparing(rest);
       int[] sorted =
-          IntStream.range(0, bins.size())
+          IntStream.range(0, items.size())
               .boxed()
-              .sorted((a, b) -> order.compare(bins.get(a), bins.get(b)))
+              .sorted((a, b) -> whole.compare(items.get(a), items.get(b)))
               .mapToInt(Integer::intValue)
               .toArray();
       if (out.stream().noneMatch(o -> java.util.Arrays.equals(o, sorted))) {
@@ -52,13 +60,19 @@ final class StockOrder {
   }
 
   static double area(Bin bin) {
-    return bin.item() instanceof Roll roll
-        ? roll.width() * roll.length()
-        : bin.item().outline().area();
+    return area(bin.item());
+  }
+
+  private static double area(StockItem item) {
+    return item instanceof Roll roll ? roll.width() * roll.length() : item.outline().area();
   }
 
   /** Cost per square metre when used in full. */
   static double costOfArea(Bin bin) {
-    return bin.item().costOf(bin.bounds().width()) / area(bin);
+    return costOfArea(bin.item());
+  }
+
+  private static double costOfArea(StockItem item) {
+    return item.costOf(item.outline().bounds().width()) / area(item);
   }
 }

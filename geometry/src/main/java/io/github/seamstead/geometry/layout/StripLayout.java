@@ -131,11 +131,11 @@ public final class StripLayout {
     Bounds b = piece.outline().bounds();
     Args.require(
         Math.max(b.width(), b.height()) > 1e-6 * problem.width(),
-        "piece "
-            + piece.id()
-            + ": given a size below a millionth of the strip's width "
+        "piece " + piece.id(),
+        "a size below a millionth of the strip's width "
             + Numbers.significant(problem.width(), 4)
-            + " m, must be larger");
+            + " m",
+        "must be larger");
     boolean fits = fits(piece, false, problem) || (piece.mayMirror() && fits(piece, true, problem));
     Args.require(
         fits,

@@ -34,7 +34,9 @@ public record StripProblem(double width, List<Piece> pieces, double spacing, dou
     }
     Args.require(
         copies <= LayoutRequest.MOST_COPIES,
-        "pieces: given " + copies + " copies, must be at most " + LayoutRequest.MOST_COPIES);
+        "pieces",
+        copies + " copies",
+        "must be at most " + LayoutRequest.MOST_COPIES);
   }
 
   /**

@@ -97,11 +97,9 @@ public record MarkOut(
     double apart = template.edgeLength(baselineEdge);
     Args.require(
         division.round(apart) > 0,
-        "baseline edge: given edge "
-            + baselineEdge
-            + " of "
-            + TapeDivision.MILLIMETRE.write(apart)
-            + ", must be at least one division of the tape long");
+        "baseline edge",
+        "edge " + baselineEdge + " of " + TapeDivision.MILLIMETRE.write(apart),
+        "must be at least one division of the tape long");
     List<Vector2D> places = onBaseline(template, baselineEdge);
     List<BaselineRow> offsets = new ArrayList<>();
     List<TwoTapeRow> tapes = new ArrayList<>();

@@ -44,11 +44,9 @@ public final class HipLength {
     Args.notNegative("set-back at the head", headSetBack, "m");
     Args.require(
         footSetBack + headSetBack < centreLine,
-        "set-backs of the hip: given "
-            + Numbers.plain(footSetBack)
-            + " m and "
-            + Numbers.plain(headSetBack)
-            + " m, must leave something of the "
+        "set-backs of the hip",
+        Numbers.plain(footSetBack) + " m and " + Numbers.plain(headSetBack) + " m",
+        "must leave something of the "
             + Numbers.significant(centreLine, 6)
             + " m between the nodes");
     double line = steps.step("L", "centre line of the hip").gives(centreLine, "m");

@@ -37,9 +37,9 @@ final class MemberCalculation {
       number++;
       Args.require(
           height < frame.frameHeight(),
-          "height of a purlin ring: given "
-              + Numbers.plain(height)
-              + " m, must be less than the frame's height of "
+          "height of a purlin ring",
+          Numbers.plain(height) + " m",
+          "must be less than the frame's height of "
               + Numbers.significant(frame.frameHeight(), 6)
               + " m");
       members.add(

@@ -42,13 +42,9 @@ public final class RingLength {
     Args.notNegative("set-back of " + name, setBack, "m");
     Args.require(
         2 * setBack < side,
-        "set-back of "
-            + name
-            + ": given "
-            + Numbers.plain(setBack)
-            + " m at each end, must leave something of the "
-            + Numbers.significant(side, 6)
-            + " m between the nodes");
+        "set-back of " + name,
+        Numbers.plain(setBack) + " m at each end",
+        "must leave something of the " + Numbers.significant(side, 6) + " m between the nodes");
     double a = steps.step("a", "side between the nodes").gives(side, "m");
     if (section.endsSquareAt(setBack)) {
       return steps

@@ -44,11 +44,9 @@ public record ConeCap(double radius, double height, double holeRadius) {
     Args.positive("cone cap height", height, "m");
     Args.require(
         holeRadius >= 0 && holeRadius < radius,
-        "cone cap hole: given "
-            + Numbers.plain(holeRadius)
-            + " m, must be 0 m or more and less than the radius of "
-            + Numbers.plain(radius)
-            + " m");
+        "cone cap hole",
+        Numbers.plain(holeRadius) + " m",
+        "must be 0 m or more and less than the radius of " + Numbers.plain(radius) + " m");
   }
 
   /**
@@ -214,13 +212,9 @@ public record ConeCap(double radius, double height, double holeRadius) {
     double angle = sectorAngle() / parts;
     Args.require(
         angle <= Math.PI,
-        "cone cap "
-            + id
-            + ": given "
-            + parts
-            + " part(s) of "
-            + Numbers.fixed(Math.toDegrees(angle), 1)
-            + "°, must be 180° or less each, so "
+        "cone cap " + id,
+        parts + " part(s) of " + Numbers.fixed(Math.toDegrees(angle), 1) + "°",
+        "must be 180° or less each, so "
             + (int) Math.ceil(sectorAngle() / Math.PI)
             + " or more parts");
     double s = slant();

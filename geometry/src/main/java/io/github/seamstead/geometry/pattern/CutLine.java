@@ -47,14 +47,12 @@ record CutLine(Outline outline, List<Integer> owners) {
     try {
       return new CutLine(new Outline(points), List.copyOf(owners));
     } catch (IllegalArgumentException e) {
-      throw ArgumentFault.of(
-          piece
-              + ": the allowances make the cut line cross itself; given "
-              + widths(allowances)
-              + ", must be narrower ("
-              + e.getMessage()
-              + ")",
-          e);
+      throw ArgumentFault.finding(
+              piece
+                  + ": the allowances make the cut line cross itself; given "
+                  + widths(allowances),
+              "must be narrower (" + e.getMessage() + ")")
+          .causedBy(e);
     }
   }
 
@@ -142,7 +140,7 @@ record CutLine(Outline outline, List<Integer> owners) {
       for (Vector2D v : stitch.vertices()) {
         depth = Math.max(depth, along.signedArea(v.subtract(from)));
       }
-      Args.require(
+      Args.agree(
           allowances.get(i).width() < depth,
           piece
               + ": the "
@@ -151,9 +149,8 @@ record CutLine(Outline outline, List<Integer> owners) {
               + (i + 1)
               + " folds beyond the panel; given "
               + Numbers.plain(allowances.get(i).width())
-              + " m, must be less than "
-              + Numbers.fixed(depth, 3)
-              + " m");
+              + " m",
+          "must be less than " + Numbers.fixed(depth, 3) + " m");
     }
   }
 
@@ -171,7 +168,7 @@ record CutLine(Outline outline, List<Integer> owners) {
       }
       Vector2D along = stitch.vertex(edge + 1).subtract(stitch.vertex(edge)).normalize();
       double length = points.get((k + 1) % points.size()).subtract(points.get(k)).dot(along);
-      Args.require(
+      Args.agree(
           length > 0,
           piece
               + ": the "
@@ -181,8 +178,8 @@ record CutLine(Outline outline, List<Integer> owners) {
               + " makes the cut line cross itself, its cut edge would be "
               + Numbers.fixed(length * 1000, 1)
               + " mm long; given "
-              + widths(allowances)
-              + ", must be narrower");
+              + widths(allowances),
+          "must be narrower");
     }
   }
 

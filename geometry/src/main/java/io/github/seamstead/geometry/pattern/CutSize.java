@@ -47,7 +47,9 @@ public final class CutSize {
     EdgeAllowance base = spec.edges().base();
     Args.require(
         base.width() == 0 || base.role().isFolded(),
-        "panel " + spec.id() + ": given a joined base, must be hemmed, raw or reinforced");
+        "panel " + spec.id(),
+        "a joined base",
+        "must be hemmed, raw or reinforced");
     // Beside a fold the cloth follows the hip down to the base line and is never cut short.
     double limit = base.folds() ? Double.MAX_VALUE : spec.mitreLimit();
     double left = reach("l", "left", angleAt(face, 0), spec.edges().left().width(), limit, steps);
@@ -96,13 +98,10 @@ public final class CutSize {
             && Math.abs(face.vertex(2).getY() - face.vertex(face.size() - 1).getY())
                 <= SYMMETRY * leftHip
             && edges.left().width() == edges.right().width(),
-        "panel "
-            + spec.id()
-            + ": given hips of "
-            + Numbers.fixed(leftHip, 4)
-            + " m and "
-            + Numbers.fixed(rightHip, 4)
-            + " m, must be symmetrical; else take the bounds of the cut line");
+        "panel " + spec.id(),
+        "hips of " + Numbers.fixed(leftHip, 4) + " m and " + Numbers.fixed(rightHip, 4) + " m",
+        "must be symmetrical",
+        "else take the bounds of the cut line");
     double rise = face.bounds().height();
     double above =
         face.size() == 4
@@ -127,11 +126,10 @@ public final class CutSize {
       String symbol, String side, double angle, double allowance, double limit, Steps steps) {
     Args.require(
         angle <= Math.PI / 2 * (1 + SYMMETRY),
-        "panel: given a base angle of "
-            + Numbers.fixed(Math.toDegrees(angle), 2)
-            + "° at the "
-            + side
-            + ", must be 90° or less; else take the bounds of the cut line");
+        "panel",
+        "a base angle of " + Numbers.fixed(Math.toDegrees(angle), 2) + "° at the " + side,
+        "must be 90° or less",
+        "else take the bounds of the cut line");
     double full = allowance / Math.sin(angle);
     double held = limit * allowance;
     Steps.Entry step =

@@ -23,10 +23,9 @@ public record EdgeAllowance(EdgeRole role, double width) {
     Args.notNegative(role.label() + " allowance", width, "m");
     Args.require(
         width == 0 || (role != EdgeRole.REINFORCED && role != EdgeRole.RAW),
-        role.label()
-            + " allowance: given "
-            + Numbers.plain(width)
-            + " m, must be 0 m: the edge is not turned");
+        role.label() + " allowance",
+        Numbers.plain(width) + " m",
+        "must be 0 m: the edge is not turned");
   }
 
   /**

@@ -102,9 +102,9 @@ public final class Mitre {
   static double requireLimit(double limit) {
     Args.require(
         limit >= 1 && Double.isFinite(limit),
-        "mitre limit: given "
-            + Numbers.plain(limit)
-            + ", must be 1 or more, or seams lose their allowance");
+        "mitre limit",
+        Numbers.plain(limit),
+        "must be 1 or more, or seams lose their allowance");
     return limit;
   }
 }

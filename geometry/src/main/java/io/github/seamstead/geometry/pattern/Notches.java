@@ -53,11 +53,9 @@ public final class Notches {
     double ratio = seam / spacing;
     Args.require(
         ratio <= 10_000,
-        "notch spacing: given "
-            + Numbers.plain(spacing)
-            + " m on a seam of "
-            + Numbers.plain(seam)
-            + " m, must be wider");
+        "notch spacing",
+        Numbers.plain(spacing) + " m on a seam of " + Numbers.plain(seam) + " m",
+        "must be wider");
     return (int)
         steps
             .step("N", "notches on the seam")

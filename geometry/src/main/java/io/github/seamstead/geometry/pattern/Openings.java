@@ -21,15 +21,17 @@ final class Openings {
     List<Outline> zones = new ArrayList<>();
     for (Opening opening : spec.openings()) {
       String where = "panel " + spec.id() + ", opening " + opening.name();
-      Args.require(
+      Args.agree(
           face.contains(opening.outline()),
-          where + ": leaves the face; given " + opening.outline() + ", must lie inside " + face);
+          where + ": leaves the face; given " + opening.outline(),
+          "must lie inside " + face);
       Outline zone = grown(where, opening.outline(), opening.margin());
       requireClear(where, face, allowances, zone);
       for (int i = 0; i < zones.size(); i++) {
-        Args.require(
+        Args.agree(
             !zones.get(i).meets(zone),
-            where + ": meets opening " + spec.openings().get(i).name() + ", must lie apart");
+            where + ": meets opening " + spec.openings().get(i).name(),
+            "must lie apart");
       }
       zones.add(zone);
       holes.add(hole(where, opening));
@@ -93,13 +95,14 @@ final class Openings {
   /** The zone must stay inside the face and off each edge by that edge's allowance. */
   private static void requireClear(
       String where, Outline face, List<EdgeAllowance> allowances, Outline zone) {
-    Args.require(
+    Args.agree(
         face.contains(zone),
-        where + ": its patch or flap leaves the face " + face + "; move it or make it narrower");
+        where + ": its patch or flap leaves the face " + face,
+        "move it or make it narrower");
     for (int i = 0; i < face.size(); i++) {
       double needed = allowances.get(i).width();
       double gap = zone.distanceToSegment(face.vertex(i), face.vertex(i + 1));
-      Args.require(
+      Args.agree(
           gap >= needed - TOUCH,
           where
               + ": reaches into the "
@@ -108,9 +111,8 @@ final class Openings {
               + (i + 1)
               + "; given "
               + Numbers.fixed(gap * 1000, 1)
-              + " mm from it with patch and flap, must be "
-              + Numbers.fixed(needed * 1000, 1)
-              + " mm or more");
+              + " mm from it with patch and flap",
+          "must be " + Numbers.fixed(needed * 1000, 1) + " mm or more");
     }
   }
 }

@@ -55,14 +55,8 @@ public record PanelMarks(String panel, List<String> edges, List<String> joints) 
   private void requireCount(String what, List<String> texts, int faceEdges) {
     Args.require(
         texts.isEmpty() || texts.size() == faceEdges,
-        "panel "
-            + panel
-            + ": given "
-            + texts.size()
-            + " "
-            + what
-            + ", must be none or one for each of the "
-            + faceEdges
-            + " edges");
+        "panel " + panel,
+        texts.size() + " " + what,
+        "must be none or one for each of the " + faceEdges + " edges");
   }
 }

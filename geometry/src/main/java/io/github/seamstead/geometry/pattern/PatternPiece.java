@@ -63,10 +63,14 @@ public record PatternPiece(
     Args.within("piece count", count, 1, Integer.MAX_VALUE);
     Args.require(
         edges.size() == stitch.size(),
-        "piece " + id + ": given " + edges.size() + " edges, must be " + stitch.size());
+        "piece " + id,
+        edges.size() + " edges",
+        "must be " + stitch.size());
     Args.require(
         cutEdgeOwners.size() == cut.size(),
-        "piece " + id + ": given " + cutEdgeOwners.size() + " owners, must be " + cut.size());
+        "piece " + id,
+        cutEdgeOwners.size() + " owners",
+        "must be " + cut.size());
     Args.finite("grain direction", grain, "rad");
     cutEdgeOwners = List.copyOf(cutEdgeOwners);
     edges = List.copyOf(edges);

@@ -63,13 +63,9 @@ public record PrintTiles(
     Args.notNegative("sheet overlap", overlap, "mm");
     Args.require(
         2 * overlap < paper.width() - 2 * margin,
-        "sheet overlap: given "
-            + Numbers.plain(overlap)
-            + " mm with a margin of "
-            + Numbers.plain(margin)
-            + " mm, must be less than half of what "
-            + paper.label()
-            + " paper leaves to print on");
+        "sheet overlap",
+        Numbers.plain(overlap) + " mm with a margin of " + Numbers.plain(margin) + " mm",
+        "must be less than half of what " + paper.label() + " paper leaves to print on");
     PrintTiles upright = laidOut(drawing, paper, false, margin, overlap);
     PrintTiles turned = laidOut(drawing, paper, true, margin, overlap);
     return turned.pages() < upright.pages() ? turned : upright;
@@ -92,15 +88,14 @@ public record PrintTiles(
     double rows = count(drawing.height(), height, overlap);
     Args.require(
         columns * rows <= GREATEST_PAGES,
-        "print sheets for "
-            + drawing.pieceId()
-            + ": given a drawing of "
+        "print sheets for " + drawing.pieceId(),
+        "a drawing of "
             + Numbers.fixed(drawing.width(), 0)
             + " mm by "
             + Numbers.fixed(drawing.height(), 0)
-            + " mm, must fit on "
-            + GREATEST_PAGES
-            + " sheets; scale it down to a model, or mark it out with a tape");
+            + " mm",
+        "must fit on " + GREATEST_PAGES + " sheets",
+        "scale it down to a model, or mark it out with a tape");
     InkGrid grid = new InkGrid((int) columns, (int) rows, width, height, overlap);
     drawing.lines().forEach(grid::ink);
     drawing.texts().forEach(grid::ink);

@@ -38,9 +38,9 @@ public record SpliceRule(double maxWidth, double maxHeight, double lap, double s
     Args.between("splice lap", lap, 0, Math.min(maxWidth, maxHeight) / 2, "m");
     Args.require(
         stagger >= 0 && stagger < (maxHeight - lap) / 6,
-        "splice stagger: given "
-            + Numbers.plain(stagger)
-            + " m, must be 0 m or more and less than a sixth of the cloth's height less the lap, "
+        "splice stagger",
+        Numbers.plain(stagger) + " m",
+        "must be 0 m or more and less than a sixth of the cloth's height less the lap, "
             + Numbers.fixed((maxHeight - lap) / 6, 3)
             + " m");
     Args.within("splice steps", steps, 0, MOST_STEPS);

@@ -73,7 +73,7 @@ final class Splicer {
   private static void requireFewParts(PatternPiece one, PanelSpec spec, SpliceRule rule) {
     double parts = one.clothArea() / (rule.maxWidth() * rule.maxHeight());
     Bounds size = one.cut().bounds();
-    Args.require(
+    Args.agree(
         parts <= MOST_PARTS,
         where(spec)
             + ": given "
@@ -86,9 +86,8 @@ final class Splicer {
             + Numbers.significant(rule.maxHeight(), 4)
             + " m, which takes at least "
             + Numbers.fixed(Math.ceil(parts), 0)
-            + " parts; must be at most "
-            + MOST_PARTS
-            + ": is a length given without its unit?");
+            + " parts",
+        "must be at most " + MOST_PARTS + ": is a length given without its unit?");
   }
 
   /** Ends the work by an exception once it is cancelled: half a panel is of no use. */

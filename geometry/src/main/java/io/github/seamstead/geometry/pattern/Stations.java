@@ -88,15 +88,13 @@ record Stations(
     double held = shift;
     while (below + end - at + after > size) {
       double next = next(at, limit, below + held, shift);
-      Args.require(
+      Args.agree(
           next > at + lap,
-          where
-              + ": no room for a splice beyond "
-              + Numbers.fixed(at, 3)
-              + " m; given cloth of "
+          where + ": no room for a splice beyond " + Numbers.fixed(at, 3) + " m",
+          "given cloth of "
               + Numbers.plain(size)
-              + " m, which must hold hem, lap, stagger and any opening with its patch,"
-              + " and reach past the corners of the face");
+              + " m, which must hold hem, lap, stagger and any opening with its patch, and reach"
+              + " past the corners of the face");
       lines.add(next);
       at = next;
       below = behind;

@@ -59,11 +59,9 @@ public final class Strips {
     requireOnHips("apron's lower edge", lower, face);
     Args.require(
         upper >= 0 && upper < lower,
-        "apron's upper edge: given "
-            + Numbers.plain(upper)
-            + " m, must be 0 m or more and less than the lower edge's "
-            + Numbers.plain(lower)
-            + " m");
+        "apron's upper edge",
+        Numbers.plain(upper) + " m",
+        "must be 0 m or more and less than the lower edge's " + Numbers.plain(lower) + " m");
     Vector2D left = hip(face, true);
     Vector2D right = hip(face, false);
     return laid(
@@ -123,18 +121,18 @@ public final class Strips {
   private static double mitre(String side, double width, double corner) {
     Args.require(
         corner > 0 && corner <= Math.PI,
-        "skirt's "
-            + side
-            + " corner: given "
-            + Numbers.plain(corner)
-            + " rad, must be more than 0 and up to π rad");
+        "skirt's " + side + " corner",
+        Numbers.plain(corner) + " rad",
+        "must be more than 0 and up to π rad");
     return corner == Math.PI ? 0 : width / Math.tan(corner / 2);
   }
 
   private static void requireTruncated(String what, Outline face) {
     Args.require(
         face.size() == 4,
-        what + ": given a face with " + face.size() + " corners, must have 4: cut off at the top");
+        what,
+        "a face with " + face.size() + " corners",
+        "must have 4: cut off at the top");
   }
 
   private static void requireOnHips(String what, double distance, Outline face) {

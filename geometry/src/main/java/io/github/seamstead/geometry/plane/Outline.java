@@ -25,14 +25,13 @@ public record Outline(List<Vector2D> vertices) {
    */
   public Outline {
     Args.require(
-        vertices.size() >= 3,
-        "outline: given " + vertices.size() + " corners, must have 3 or more");
+        vertices.size() >= 3, "outline", vertices.size() + " corners", "must have 3 or more");
     for (Vector2D v : vertices) {
       Args.finite("outline corner x", v.getX(), "m");
       Args.finite("outline corner y", v.getY(), "m");
     }
     double area = signedArea(vertices);
-    Args.require(area != 0, "outline: the corners lie on one line, must enclose an area");
+    Args.agree(area != 0, "outline: the corners lie on one line", "must enclose an area");
     List<Vector2D> turned = new ArrayList<>(vertices);
     if (area < 0) {
       Collections.reverse(turned);

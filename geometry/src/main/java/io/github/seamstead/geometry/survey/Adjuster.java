@@ -13,7 +13,7 @@ final class Adjuster {
   private Adjuster() {}
 
   static SurveyOutcome adjust(Survey survey) {
-    return attempt(survey).orElseThrow(() -> ArgumentFault.of(message(survey)));
+    return attempt(survey).orElseThrow(() -> ArgumentFault.finding(message(survey)));
   }
 
   /** Adjusts; empty if the steps do not settle. */

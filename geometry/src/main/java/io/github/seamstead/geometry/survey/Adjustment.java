@@ -121,7 +121,7 @@ public final class Adjustment implements SurveyOutcome {
    * @throws IllegalArgumentException if the survey has no such node
    */
   public Uncertain distance(Node from, Node to) {
-    Args.require(!from.equals(to), "distance: given " + from + " twice, must be two nodes");
+    Args.require(!from.equals(to), "distance", from + " twice", "must be two nodes");
     DesignRow row = new DesignRow(6);
     double length = distanceRow(from, to, row);
     return new Uncertain(length, scale * root(row.form(solution.cofactors(), row)));

@@ -25,7 +25,7 @@ public final class AdjustmentSummary {
   @Calculation("geometry.survey.global-test")
   public static GlobalTest globalTest(Adjustment adjustment, Steps steps) {
     int nu = adjustment.degreesOfFreedom();
-    Args.require(nu > 0, "degrees of freedom: given 0, must be 1 or more");
+    Args.require(nu > 0, "degrees of freedom", "0", "must be 1 or more");
     steps.section("Weighted squares of the residuals");
     double sum = 0;
     for (ReadingResult result : adjustment.readings()) {

@@ -111,10 +111,12 @@ public record Node(Kind kind, int number) implements Comparable<Node> {
       }
     }
     throw ArgumentFault.of(
-        "node: given \""
-            + text
-            + "\", must be B and a number (base corner), T and a number (opening corner),"
-            + " A (apex) or C (ground centre)");
+        "node",
+        "\"" + text + "\"",
+        "must be B and a number (base corner), T and a number (opening corner), A (apex) or C"
+            + " (ground centre)",
+        "",
+        "");
   }
 
   /**

@@ -26,8 +26,7 @@ final class ReadingChecks {
   }
 
   static void twoNodes(String what, Node a, Node b) {
-    Args.require(
-        !a.equals(b), what + ": given " + a + " and " + b + ", must be two different nodes");
+    Args.require(!a.equals(b), what, a + " and " + b, "must be two different nodes");
   }
 
   static void uncertainty(String name, double standardUncertainty) {

@@ -68,11 +68,9 @@ public record RigidFit(
     Args.notEmpty("points", points);
     Args.require(
         points.size() == targets.size(),
-        "targets: given "
-            + targets.size()
-            + ", must be as many as the "
-            + points.size()
-            + " points");
+        "targets",
+        String.valueOf(targets.size()),
+        "must be as many as the " + points.size() + " points");
     Vector3D from = Vector3D.centroid(points);
     Vector3D to = Vector3D.centroid(targets);
     double[][] cross = new double[3][3];
@@ -87,7 +85,7 @@ public record RigidFit(
         }
       }
     }
-    Args.require(size > 0, "points: all lie in one place, must be apart");
+    Args.agree(size > 0, "points: all lie in one place", "must be apart");
     SingularValueDecomposition svd =
         new SingularValueDecomposition(new Array2DRowRealMatrix(cross, false));
     double[] singular = svd.getSingularValues();

@@ -15,6 +15,6 @@ public sealed interface SurveyOutcome permits Adjustment, Deficiency {
     if (this instanceof Adjustment adjustment) {
       return adjustment;
     }
-    throw ArgumentFault.of(((Deficiency) this).message());
+    throw ArgumentFault.finding(((Deficiency) this).message());
   }
 }

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +46,9 @@ public record SurveyShape(int sides, boolean truncated, Optional<Ideal> ideal) {
       Args.notNegative("ideal opening height", openingHeight, "m");
       Args.require(
           openingHeight < apexHeight,
-          "ideal opening height: given " + openingHeight + " m, must be below the apex");
+          "ideal opening height",
+          Numbers.plain(openingHeight) + " m",
+          "must be below the apex");
     }
 
     double openingRadius() {

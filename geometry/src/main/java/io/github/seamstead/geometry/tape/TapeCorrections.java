@@ -132,7 +132,9 @@ public final class TapeCorrections {
     Args.positive("tape reading", reading, "m");
     Args.require(
         tape.axialStiffness().isPresent(),
-        "axial stiffness: given none, must be known to find the pull");
+        "axial stiffness",
+        "none",
+        "must be known to find the pull");
     checkSpans(reading, spans);
     double low = 0;
     double high = 1;
@@ -221,7 +223,7 @@ public final class TapeCorrections {
       return 0;
     }
     Args.require(
-        use.pull().isPresent(), "pull: given none, must be given for a tape that hangs free");
+        use.pull().isPresent(), "pull", "none", "must be given for a tape that hangs free");
     double pull = use.pull().getAsDouble();
     double sum = 0;
     for (int i = 0; i < use.spans().size(); i++) {
@@ -259,10 +261,8 @@ public final class TapeCorrections {
     double free = spans.stream().mapToDouble(Double::doubleValue).sum();
     Args.require(
         free <= reading * (1 + 1e-9),
-        "spans: given "
-            + free
-            + " m in all, must not be longer than the reading of "
-            + reading
-            + " m");
+        "spans",
+        free + " m in all",
+        "must not be longer than the reading of " + reading + " m");
   }
 }

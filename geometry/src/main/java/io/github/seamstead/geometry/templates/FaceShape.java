@@ -83,7 +83,7 @@ final class FaceShape {
   static double length(Map<FaceMeasure, Double> measures, FaceMeasure measure) {
     Double length = measures.get(measure);
     if (length == null) {
-      throw ArgumentFault.of(
+      throw ArgumentFault.finding(
           "measure: given " + measure.label() + ", the shape has only " + measures.keySet());
     }
     return length;

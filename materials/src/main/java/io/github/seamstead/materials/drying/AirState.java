@@ -25,25 +25,23 @@ public record AirState(double temperature, double relativeHumidity, double speed
     requireNoFrost(temperature);
     Args.require(
         relativeHumidity >= 0 && relativeHumidity <= 1,
-        "relative humidity: given "
-            + Numbers.plain(relativeHumidity)
-            + ", must be from 0 to 1 (0 to 100 %)");
+        "relative humidity",
+        Numbers.plain(relativeHumidity),
+        "must be from 0 to 1 (0 to 100 %)");
     Args.require(
         speed >= 0.01 && speed <= 30,
-        "air speed: given "
-            + Numbers.plain(speed)
-            + " m/s, must be from 0.01 to 30 m/s; still air in a closed shelter moves at about 0.1"
-            + " m/s");
+        "air speed",
+        Numbers.plain(speed) + " m/s",
+        "must be from 0.01 to 30 m/s",
+        "still air in a closed shelter moves at about 0.1 m/s");
   }
 
   static void requireNoFrost(double temperature) {
     Args.finite("air temperature", temperature, "degC");
-    Args.require(
+    Args.agree(
         temperature > 0,
-        "air temperature: given "
-            + Numbers.plain(temperature)
-            + " degC, frost; must be above 0 degC, since wet earth that freezes crumbles. Heat the"
-            + " room or wait");
+        "air temperature: given " + Numbers.plain(temperature) + " degC, frost",
+        "must be above 0 degC, since wet earth that freezes crumbles. Heat the room or wait");
     Args.within("air temperature", temperature, 0, 60, "degC");
   }
 

@@ -91,10 +91,13 @@ public record DryingForecast(
     double horizon = horizonDays * Weather.DAY;
     Range d = doubt.diffusivity();
     Range e = doubt.exchange();
-    DryingCurve fast = run(slab, weather, ventilation, d.high(), e.high()).until(horizon, stop);
     DryingCurve likely =
         run(slab, weather, ventilation, d.likely(), e.likely()).until(horizon, stop);
-    DryingCurve slow = run(slab, weather, ventilation, d.low(), e.low()).until(horizon, stop);
+    boolean certain = d.low() == d.high() && e.low() == e.high();
+    DryingCurve fast =
+        certain ? likely : run(slab, weather, ventilation, d.high(), e.high()).until(horizon, stop);
+    DryingCurve slow =
+        certain ? likely : run(slab, weather, ventilation, d.low(), e.low()).until(horizon, stop);
     List<DryingCurve> runs = List.of(fast, likely, slow);
     return new DryingForecast(
         fast,

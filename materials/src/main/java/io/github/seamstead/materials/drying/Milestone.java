@@ -21,6 +21,18 @@ public record Milestone(
     OptionalDouble latest,
     double horizon) {
 
+  /** In days; a shorter wait is over before the next morning (common practice). */
+  public static final double OVERNIGHT = 0.5;
+
+  /**
+   * Tells whether the work has to wait longer than a night for it.
+   *
+   * @return true if it is likely reached later than {@value #OVERNIGHT} days, or not in the horizon
+   */
+  public boolean isWaitedFor() {
+    return likely.orElse(horizon) > OVERNIGHT;
+  }
+
   /**
    * Writes the milestone for people.
    *

@@ -3,6 +3,7 @@ package io.github.seamstead.materials.drying;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 
@@ -56,11 +57,10 @@ public final class OpenTime {
     Args.positive("plastic limit", plasticLimit, "");
     Args.require(
         moisture > plasticLimit && moisture <= 1,
-        "moisture as laid: given "
-            + moisture
-            + ", must be above the plastic limit of "
-            + plasticLimit
-            + " and at most 1; a stiffer mix has no open time, ram it instead");
+        "moisture as laid",
+        Numbers.plain(moisture),
+        "must be above the plastic limit of " + Numbers.plain(plasticLimit) + " and at most 1",
+        "a stiffer mix has no open time, ram it instead");
     double rate = Evaporation.wetFloor(air, steps);
     double water =
         steps

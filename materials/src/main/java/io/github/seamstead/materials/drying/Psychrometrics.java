@@ -128,13 +128,14 @@ public final class Psychrometrics {
             .with("T_w", wetBulb, "degC")
             .from(FAO_56.at("eq. 15 and 16, ventilated"))
             .gives(saturation - 0.000662 * pressure * (dryBulb - wetBulb), "Pa");
-    Args.require(
+    Args.agree(
         vapour > 0,
         "wet bulb: given "
             + wetBulb
             + " degC with dry bulb "
             + dryBulb
-            + " degC, no air is that dry; wet the wick and read again");
+            + " degC, no air is that dry",
+        "wet the wick and read again");
     return vapour;
   }
 

@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 
 /**
@@ -52,7 +53,9 @@ public record TestTile(
     weighings = List.copyOf(weighings);
     Args.require(
         weighings.size() >= 3,
-        "weighings: given " + weighings.size() + ", must have 3 or more to fit two unknowns");
+        "weighings",
+        String.valueOf(weighings.size()),
+        "must have 3 or more to fit two unknowns");
     for (int i = 1; i < weighings.size(); i++) {
       Args.require(
           weighings.get(i).time() > weighings.get(i - 1).time(),
@@ -60,12 +63,13 @@ public record TestTile(
     }
     double water = area * slab.initialWater();
     double lost = weighings.get(0).mass() - weighings.get(weighings.size() - 1).mass();
-    Args.require(
+    Args.agree(
         lost <= water + 3 * scaleUncertainty,
         "weighings: the tile lost "
-            + lost
+            + Numbers.significant(lost, 3)
             + " kg but held only "
-            + water
-            + " kg of water; check thickness, density and first moisture");
+            + Numbers.significant(water, 3)
+            + " kg of water",
+        "check thickness, density and first moisture");
   }
 }

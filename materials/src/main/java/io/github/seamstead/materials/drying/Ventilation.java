@@ -115,9 +115,9 @@ public record Ventilation(double changesPerDay, double roomVolume, double floorA
     Args.within("humidity of the air that comes in", incoming, 0, 1, "");
     Args.require(
         leaving > incoming && leaving <= 1,
-        "humidity of the air that leaves: given "
-            + Numbers.plain(leaving)
-            + ", must be above that of the air that comes in, "
+        "humidity of the air that leaves",
+        Numbers.plain(leaving),
+        "must be above that of the air that comes in, "
             + Numbers.plain(incoming)
             + ", and at most 1");
     double density =

@@ -83,7 +83,7 @@ public record Batch(
         bestScore = score;
       }
     }
-    Args.require(
+    Args.agree(
         !best.isEmpty(),
         mix.name()
             + ": the mixer takes "
@@ -92,7 +92,8 @@ public record Batch(
             + Numbers.significant(mixer.massLimit(), 3)
             + " kg, less than one measure of "
             + Numbers.significant(step * 1000, 3)
-            + " L of each part; use a smaller bucket or a larger mixer");
+            + " L of each part",
+        "use a smaller bucket or a larger mixer");
     return filled(mix, best, mixer);
   }
 

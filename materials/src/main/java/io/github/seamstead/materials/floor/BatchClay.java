@@ -238,7 +238,7 @@ public record BatchClay(
     Double share = clayByPart.get(part.name());
     if (share == null) {
       throw ArgumentFault.of(
-          "clay of " + part.name() + ": given nothing, must be given for each part of the mix");
+          "clay of " + part.name(), "nothing", "must be given for each part of the mix", "", "");
     }
     return Args.within("clay of " + part.name(), share, 0, 1, "");
   }

@@ -23,9 +23,10 @@ public record BatchPlan(EarthQuantity quantity, Batch batch, Range count) {
    * @throws IllegalArgumentException if the layer is not mixed or the mixer is too small
    */
   public static BatchPlan of(EarthQuantity quantity, Mixer mixer) {
-    Args.require(
+    Args.agree(
         quantity.layer().mixed(),
-        quantity.layer().name() + ": is tipped as it comes, must be a mixed layer");
+        quantity.layer().name() + ": is tipped as it comes",
+        "must be a mixed layer");
     Batch batch = Batch.of(quantity.layer().mix(), mixer);
     Range mass = quantity.dryMass();
     double one = batch.dryMass();

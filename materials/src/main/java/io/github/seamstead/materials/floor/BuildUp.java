@@ -40,10 +40,10 @@ public record BuildUp(Footprint footprint, List<Layer> layers, Fall fall, int fa
     }
     if (fall.gradient() > 0) {
       Args.within("layer that forms the fall", fallLayer, 0, layers.size() - 1);
-      Args.require(
+      Args.agree(
           layers.get(fallLayer) instanceof EarthLayer,
-          layers.get(fallLayer).name()
-              + ": cannot form the fall, must be a layer of earth or grain");
+          layers.get(fallLayer).name() + ": cannot form the fall",
+          "must be a layer of earth or grain");
     }
   }
 

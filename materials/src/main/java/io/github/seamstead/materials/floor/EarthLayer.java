@@ -56,12 +56,13 @@ public record EarthLayer(
     Args.within(name + ": evenness", evenness, 0, 0.9 * thickness, "m");
     Args.require(
         thickness >= mix.largestGrain(),
-        name
-            + ": given "
-            + Numbers.plain(thickness * 1000)
+        name,
+        Numbers.plain(thickness * 1000)
             + " mm thick with grains of "
             + Numbers.plain(mix.largestGrain() * 1000)
-            + " mm, must be at least as thick as its largest grain; screen the mix finer");
+            + " mm",
+        "must be at least as thick as its largest grain",
+        "screen the mix finer");
     if (mixed) {
       requireRoomForWater(name, role, mix);
     }
@@ -72,14 +73,15 @@ public record EarthLayer(
     Range density = mix.compactedDryDensity();
     double loosest = role == LayerRole.EARTH_COAT ? density.low() : density.likely();
     double most = Saturation.moisture(Math.min(loosest, Saturation.GRAINS));
-    Args.require(
+    Args.agree(
         mix.placingMoisture() <= most + 1e-9,
         name
             + ": placing moisture: given "
             + percent(mix.placingMoisture())
             + " of water at a dry density of "
             + Numbers.significant(density.likely(), 4)
-            + " kg/m3, must be at most "
+            + " kg/m3",
+        "must be at most "
             + percent(Math.floor(most * 1000) / 1000)
             + (loosest < density.likely()
                 ? ": its pores are full at "

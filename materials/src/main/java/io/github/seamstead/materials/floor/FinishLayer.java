@@ -13,6 +13,9 @@ import java.util.List;
  */
 public record FinishLayer(String name, List<Range> litresPerSquareMetre) implements Layer {
 
+  /** In degrees Celsius; on a colder floor oil stays liquid and sticky (common practice). */
+  public static final double LEAST_CELSIUS = 10;
+
   /**
    * Checks the numbers.
    *

@@ -47,13 +47,14 @@ public record FloorMix(
     Set<String> names = new HashSet<>();
     double sum = 0;
     for (MixPart part : parts) {
-      Args.require(
-          names.add(part.name()), name + ": part " + part.name() + " is given twice, must be once");
+      Args.agree(
+          names.add(part.name()),
+          name + ": part " + part.name() + " is given twice",
+          "must be once");
       sum += part.dryMassShare();
     }
-    Args.require(
-        Math.abs(sum - 1) <= 1e-6,
-        name + ": the dry mass shares add to " + sum + ", must add to 1");
+    Args.agree(
+        Math.abs(sum - 1) <= 1e-6, name + ": the dry mass shares add to " + sum, "must add to 1");
     Args.within(
         name + ": compacted dry density (low)", compactedDryDensity.low(), 300, 2600, "kg/m3");
     Args.within(

@@ -45,12 +45,13 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
     for (List<PlanPoint> gap : gaps) {
       String name = "gap " + (checked.size() + 1);
       List<PlanPoint> outline = Polygons.checked(name, gap);
-      Args.require(
+      Args.agree(
           Polygons.holds(corners, outline),
-          name + ": reaches the edge of the footprint, must lie inside it");
+          name + ": reaches the edge of the footprint",
+          "must lie inside it");
       for (List<PlanPoint> other : checked) {
-        Args.require(
-            Polygons.apart(outline, other), name + ": overlaps another gap, must stand apart");
+        Args.agree(
+            Polygons.apart(outline, other), name + ": overlaps another gap", "must stand apart");
       }
       checked.add(outline);
     }
@@ -89,7 +90,9 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   public static Footprint of(double[] x, double[] y) {
     Args.require(
         x.length == y.length,
-        "footprint: given " + x.length + " x and " + y.length + " y, must be as many");
+        "footprint",
+        x.length + " x and " + y.length + " y",
+        "must be as many");
     List<PlanPoint> corners = new ArrayList<>();
     for (int i = 0; i < x.length; i++) {
       corners.add(new PlanPoint(x[i], y[i]));

@@ -65,7 +65,9 @@ public record MembraneQuantity(
     double length = layer.rollLength();
     Args.require(
         length > layer.lap(),
-        layer.name() + ": given a roll of " + length + " m, must be longer than its lap");
+        layer.name(),
+        "a roll of " + length + " m",
+        "must be longer than its lap");
     int whole = 0;
     List<Double> rests = new ArrayList<>();
     for (double strip : strips) {

@@ -51,11 +51,12 @@ public record Mixer(
     Args.within("bucket step", bucketStep, 0.05, 1, "");
     Args.require(
         workingVolume >= bucketVolume,
-        "mixer working volume: given "
-            + Numbers.plain(workingVolume)
+        "mixer working volume",
+        Numbers.plain(workingVolume)
             + " m3 with a bucket of "
             + Numbers.plain(bucketVolume)
-            + " m3, must take at least one bucket");
+            + " m3",
+        "must take at least one bucket");
   }
 
   /**

@@ -75,12 +75,10 @@ public record OrderList(
     List<OrderLine> lines = new ArrayList<>();
     Map<String, Supply> terms = new LinkedHashMap<>();
     for (Supply supply : supplies) {
-      Args.require(
+      Args.agree(
           needs.containsKey(supply.material()),
-          "supply of "
-              + supply.material()
-              + ": no layer uses it, must be one of "
-              + String.join(", ", needs.keySet()));
+          "supply of " + supply.material() + ": no layer uses it",
+          "must be one of " + String.join(", ", needs.keySet()));
       terms.put(supply.material(), supply);
     }
     for (Need need : needs.values()) {
@@ -178,12 +176,10 @@ public record OrderList(
     membranes.forEach(m -> units.merge(m.layer().name(), (double) m.rolls(), Double::sum));
     finishes.forEach(f -> units.merge(f.layer().name(), f.litres().high(), Double::sum));
     for (Map.Entry<String, Double> price : pricePerUnit.entrySet()) {
-      Args.require(
+      Args.agree(
           units.containsKey(price.getKey()),
-          "price of "
-              + price.getKey()
-              + ": the order has no such sheet or finish, must be one of "
-              + String.join(", ", units.keySet()));
+          "price of " + price.getKey() + ": the order has no such sheet or finish",
+          "must be one of " + String.join(", ", units.keySet()));
       sum +=
           Args.notNegative("price of " + price.getKey(), price.getValue(), "")
               * units.getOrDefault(price.getKey(), 0.0);

@@ -53,13 +53,13 @@ final class Polygons {
 
   /** Checks a corner list and turns it counter-clockwise. O(n²). */
   static List<PlanPoint> checked(String name, List<PlanPoint> corners) {
-    Args.require(
-        corners.size() >= 3, name + ": given " + corners.size() + " corners, must have 3 or more");
+    Args.require(corners.size() >= 3, name, corners.size() + " corners", "must have 3 or more");
     double area = signedArea(corners);
     double size = perimeter(corners);
-    Args.require(
+    Args.agree(
         Math.abs(area) > 1e-12 * size * size,
-        name + ": the corners lie on one line, must enclose an area");
+        name + ": the corners lie on one line",
+        "must enclose an area");
     List<PlanPoint> turned = new ArrayList<>(corners);
     if (area < 0) {
       Collections.reverse(turned);
@@ -70,7 +70,7 @@ final class Polygons {
           turned.get(i).distanceTo(turned.get((i + 1) % n)) > SAME,
           name + ": corners " + (i + 1) + " and " + ((i + 1) % n + 1) + " coincide");
     }
-    Args.require(isSimple(turned), name + ": two edges cross or touch, must not");
+    Args.agree(isSimple(turned), name + ": two edges cross or touch", "must not");
     return List.copyOf(turned);
   }
 

@@ -82,12 +82,10 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
   }
 
   private static void requireSeen(PlanPoint centre, PlanPoint a, PlanPoint b, int edge) {
-    Args.require(
+    Args.agree(
         Polygons.cross(centre, a, b) > 0,
-        "centre post: edge "
-            + edge
-            + " cannot be screeded from it, must see the whole edge; move the post or floor the"
-            + " plan in two parts");
+        "centre post: edge " + edge + " cannot be screeded from it",
+        "must see the whole edge; move the post or floor the plan in two parts");
   }
 
   private static double areaToLay(Footprint footprint, List<PlanPoint> outline) {

@@ -44,11 +44,9 @@ public record Trailer(double bodyVolume, double payload) {
   public static Trailer fromPlate(double bodyVolume, double grossMass, double ownMass) {
     Args.require(
         ownMass < grossMass,
-        "trailer: given "
-            + ownMass
-            + " kg empty, must be less than its gross "
-            + grossMass
-            + " kg");
+        "trailer",
+        ownMass + " kg empty",
+        "must be less than its gross " + grossMass + " kg");
     return new Trailer(bodyVolume, grossMass - ownMass);
   }
 
@@ -90,13 +88,14 @@ public record Trailer(double bodyVolume, double payload) {
   private double load(double density, double bucketVolume, Steps steps) {
     Args.positive("loose density", density, "kg/m3");
     Args.positive("bucket volume", bucketVolume, "m3");
-    Args.require(
+    Args.agree(
         payload >= bucketVolume * density,
         "trailer payload: given "
             + Numbers.significant(payload, 4)
             + " kg, less than one bucket of "
             + Numbers.significant(bucketVolume * density, 3)
-            + " kg; must carry at least one bucket");
+            + " kg",
+        "must carry at least one bucket");
     return steps
         .step("V_t", "loose volume of one legal load")
         .formula("min(V_b, m_p / rho)")

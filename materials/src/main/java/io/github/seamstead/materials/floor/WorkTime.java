@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
@@ -12,6 +13,20 @@ import java.util.Optional;
  * @param elapsedHours by the clock: work over people, but never less than the mixer needs
  */
 public record WorkTime(Range personHours, Range elapsedHours) {
+
+  private static final double HOUR_SECONDS = 3600;
+
+  /**
+   * Converts the likely hours by the clock to working days.
+   *
+   * @param secondsPerDay working time in a day, in seconds, greater than 0 to a whole day
+   * @return in working days, not rounded
+   * @throws IllegalArgumentException if the working time is out of range
+   */
+  public double workingDays(double secondsPerDay) {
+    Args.within("working time in a day", secondsPerDay, 1, 24 * HOUR_SECONDS, "s");
+    return elapsedHours.likely() * HOUR_SECONDS / secondsPerDay;
+  }
 
   /**
    * Reckons the hours for a layer.
@@ -51,6 +66,18 @@ public record WorkTime(Range personHours, Range elapsedHours) {
             Math.max(low / people, loads.low() * minutes.low() / 60),
             Math.max(likely / people, loads.likely() * minutes.likely() / 60),
             Math.max(high / people, loads.high() * minutes.high() / 60)));
+  }
+
+  /**
+   * Gives the hours of a crew that works at another pace.
+   *
+   * @param position where in their ranges the likely hours lie: -1 the low end, 0 as they are, 1
+   *     the high end
+   * @return the hours
+   * @throws IllegalArgumentException if the position is out of range
+   */
+  public WorkTime atPace(double position) {
+    return new WorkTime(personHours.likelyAt(position), elapsedHours.likelyAt(position));
   }
 
   /**

@@ -35,10 +35,10 @@ public final class BulkingCurve {
   public static double published(double moistureRatio) {
     Args.require(
         moistureRatio >= 0 && moistureRatio <= 0.05,
-        "moisture of sand: given "
-            + Numbers.plain(moistureRatio)
-            + ", must be from 0 to 0.05 for the published bulking curve (beyond its end bulking"
-            + " falls back to 0): measure it by flooding a sample");
+        "moisture of sand",
+        Numbers.plain(moistureRatio),
+        "must be from 0 to 0.05 for the published bulking curve (beyond its end bulking falls back"
+            + " to 0): measure it by flooding a sample");
     int i = 1;
     while (moistureRatio > MOISTURE[i]) {
       i++;
@@ -65,9 +65,9 @@ public final class BulkingCurve {
     Args.positive("flooded height", floodedHeight, "");
     Args.require(
         dampHeight >= floodedHeight,
-        "damp height: given "
-            + Numbers.plain(dampHeight)
-            + ", must be at least the flooded height "
+        "damp height",
+        Numbers.plain(dampHeight),
+        "must be at least the flooded height "
             + Numbers.plain(floodedHeight)
             + " (were the two swapped, or was the sand poured dry?)");
     double bulking =

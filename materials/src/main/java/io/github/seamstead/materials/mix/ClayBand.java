@@ -44,11 +44,9 @@ public record ClayBand(String use, double least, double greatest, Source source)
     Args.within("least clay ratio", least, 0, 1, "");
     Args.require(
         greatest > least && greatest <= 1,
-        "clay band: given "
-            + Numbers.plain(least)
-            + " to "
-            + Numbers.plain(greatest)
-            + ", must rise and end at 1 or less");
+        "clay band",
+        Numbers.plain(least) + " to " + Numbers.plain(greatest),
+        "must rise and end at 1 or less");
   }
 
   /**

@@ -70,15 +70,9 @@ public record ClayBlend(
     double lean = sand.clayRatio().value();
     Args.require(
         rich > lean,
-        "clay of "
-            + soil.name()
-            + ": given "
-            + Numbers.plain(rich)
-            + ", must be more than that of "
-            + sand.name()
-            + " ("
-            + Numbers.plain(lean)
-            + ")");
+        "clay of " + soil.name(),
+        Numbers.plain(rich),
+        "must be more than that of " + sand.name() + " (" + Numbers.plain(lean) + ")");
     Optional<String> unmet = unmet(soil, sand, band, rich, lean);
     double aim = Math.min(rich, Math.max(band.middle(), nearest(rich, lean)));
     double ratio = ratio(rich, lean, aim);

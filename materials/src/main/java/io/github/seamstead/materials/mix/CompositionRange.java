@@ -88,15 +88,15 @@ public record CompositionRange(
     Args.notBlank("use", use);
     double least = clay.least + silt.least + sand.least + gravel.least;
     double greatest = clay.greatest + silt.greatest + sand.greatest + gravel.greatest;
-    Args.require(
+    Args.agree(
         least <= 1 + 1e-9 && greatest >= 1 - 1e-9,
         "composition range of "
             + use
             + ": its limits add to "
             + Numbers.significant(least, 4)
             + " and "
-            + Numbers.significant(greatest, 4)
-            + ", must have 1 between them");
+            + Numbers.significant(greatest, 4),
+        "must have 1 between them");
   }
 
   private static CompositionRange of(String use, double[] percent, Source source) {

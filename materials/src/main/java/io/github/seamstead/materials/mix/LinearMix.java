@@ -43,8 +43,9 @@ final class LinearMix {
           .getPoint();
     } catch (MathIllegalStateException e) {
       // The limits were made reachable before, so only rounding can lead here.
-      throw ArgumentFault.of(
-          "mix: the limits leave no mix within rounding; widen the clay band", e);
+      throw ArgumentFault.finding(
+              "mix: the limits leave no mix within rounding", "widen the clay band")
+          .causedBy(e);
     }
   }
 }

@@ -43,6 +43,8 @@ public record MixComponent(
       Source.found("", "Engineering tables, dirt and mud densities", "", "loose dry");
 
   private static final double CLAY_LIMIT = 0.002e-3;
+  private static final double LEAST_LOOSE = 600;
+  private static final double MOST_COMPACTED = 0.99;
 
   /**
    * Checks the ranges and that loose is lighter than compacted, and compacted than solid.
@@ -63,28 +65,22 @@ public record MixComponent(
     Args.notBlank("component name", name);
     Args.within(name + ": uncertainty of the clay ratio", clayStandardUncertainty, 0, 0.5, "");
     Args.within(name + ": particle density", particleDensity, 2000, 3500, "kg/m3");
-    Args.require(
+    Args.agree(
         looseDryDensity.value() >= 600 && looseDryDensity.value() <= 2200,
-        name
-            + ": loose dry density: given "
-            + Numbers.plain(looseDryDensity.value())
-            + " kg/m3, must be from 600 kg/m3 to 2200 kg/m3 (a 10 L bucket then holds 6 to 22 kg)");
-    Args.require(
+        name + ": loose dry density: given " + Numbers.plain(looseDryDensity.value()) + " kg/m3",
+        "must be from 600 kg/m3 to 2200 kg/m3 (a 10 L bucket then holds 6 to 22 kg)");
+    Args.agree(
         compactedDryDensity > looseDryDensity.value() && compactedDryDensity < particleDensity,
-        name
-            + ": compacted dry density: given "
-            + Numbers.plain(compactedDryDensity)
-            + " kg/m3, must be above the loose "
+        name + ": compacted dry density: given " + Numbers.plain(compactedDryDensity) + " kg/m3",
+        "must be above the loose "
             + Numbers.plain(looseDryDensity.value())
             + " kg/m3 and below the grains' "
             + Numbers.plain(particleDensity)
             + " kg/m3");
-    Args.require(
+    Args.agree(
         moistureRatio >= 0 && moistureRatio <= 0.6,
-        name
-            + ": moisture: given "
-            + Numbers.plain(moistureRatio)
-            + ", must be from 0 to 0.6 (water over dry mass; above that it flows)");
+        name + ": moisture: given " + Numbers.plain(moistureRatio),
+        "must be from 0 to 0.6 (water over dry mass; above that it flows)");
     Args.within(name + ": bulking", bulkingRatio, 0, 1, "");
     pricePerTonne.ifPresent(price -> Args.notNegative(name + ": price per tonne", price, ""));
     linearShrinkageRatio.ifPresent(
@@ -214,6 +210,21 @@ public record MixComponent(
         bulkingRatio,
         pricePerTonne,
         linearShrinkageRatio);
+  }
+
+  /**
+   * The same with a loose density off what is thought, but never as dense as compacted.
+   *
+   * @param score how many of its standard uncertainties it is off; finite
+   * @return the changed component
+   */
+  public MixComponent withLooseDensityMoved(double score) {
+    return score == 0
+        ? this
+        : withDensities(
+            particleDensity,
+            looseDryDensity.moved(score, LEAST_LOOSE, compactedDryDensity * MOST_COMPACTED),
+            compactedDryDensity);
   }
 
   /**

@@ -57,7 +57,9 @@ public final class MixDesign {
     Args.within("number of components", components.size(), 2, MOST_COMPONENTS);
     Args.require(
         components.stream().map(MixComponent::name).distinct().count() == components.size(),
-        "components: given two of the same name, must have different names");
+        "components",
+        "two of the same name",
+        "must have different names");
     MixProblem problem = new MixProblem(components, target);
     Reach reach = new Reach(problem, target, components);
     double[] shares = cleaned(shares(problem, reach, target));

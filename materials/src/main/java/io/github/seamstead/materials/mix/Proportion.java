@@ -45,7 +45,9 @@ public record Proportion(List<Part> parts, Basis basis) {
     parts = Args.notEmpty("parts", parts);
     Args.require(
         parts.stream().anyMatch(part -> part.amount > 0),
-        "proportion: given no amount above 0, must have one");
+        "proportion",
+        "no amount above 0",
+        "must have one");
   }
 
   /**

@@ -65,7 +65,8 @@ final class QuadraticMix {
       }
     }
     if (shares.length == 0) {
-      throw ArgumentFault.of("mix: the limits leave no mix within rounding; widen the clay band");
+      throw ArgumentFault.finding(
+          "mix: the limits leave no mix within rounding", "widen the clay band");
     }
     return shares;
   }

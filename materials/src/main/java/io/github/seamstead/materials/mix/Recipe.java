@@ -67,7 +67,9 @@ public record Recipe(List<Portion> portions) {
     portions = Args.notEmpty("portions", portions);
     Args.require(
         portions.stream().anyMatch(p -> p.looseVolume > 0),
-        "recipe: given no volume above 0, must have one");
+        "recipe",
+        "no volume above 0",
+        "must have one");
   }
 
   /**
@@ -81,11 +83,9 @@ public record Recipe(List<Portion> portions) {
   public static Recipe ofDryMasses(List<MixComponent> components, List<Double> dryMasses) {
     Args.require(
         components.size() == dryMasses.size(),
-        "recipe: given "
-            + components.size()
-            + " components and "
-            + dryMasses.size()
-            + " masses, must be as many");
+        "recipe",
+        components.size() + " components and " + dryMasses.size() + " masses",
+        "must be as many");
     ArrayList<Portion> list = new ArrayList<>();
     for (int i = 0; i < components.size(); i++) {
       MixComponent component = components.get(i);

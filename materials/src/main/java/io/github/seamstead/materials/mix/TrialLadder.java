@@ -41,7 +41,9 @@ public record TrialLadder(
     reasons = List.copyOf(reasons);
     Args.require(
         sandParts.size() >= 2 && sandParts.get(0) >= 0,
-        "trial ladder: given " + sandParts + ", must have two or more, each 0 or more");
+        "trial ladder",
+        sandParts.toString(),
+        "must have two or more, each 0 or more");
     for (int i = 1; i < sandParts.size(); i++) {
       Args.require(
           sandParts.get(i) > sandParts.get(i - 1),
@@ -125,12 +127,10 @@ public record TrialLadder(
       DoubleUnaryOperator soilClayAbove) {
     Args.within("step of the ladder", step, 0.25, 2, "");
     Args.within("most samples", mostSamples, 2, 10);
-    Args.require(
+    Args.agree(
         sand.clayRatio().value() < band.middle(),
-        sand.name()
-            + ": clay: given "
-            + Numbers.plain(sand.clayRatio().value())
-            + ", must be below the middle of the band "
+        sand.name() + ": clay: given " + Numbers.plain(sand.clayRatio().value()),
+        "must be below the middle of the band "
             + Numbers.plain(band.middle())
             + ", or no amount of it helps");
     Chances chances = new Chances(soil, sand, basis, soilClayAbove);

@@ -70,11 +70,9 @@ public record TrialOutcome(
     Args.within("mould length", mouldMetres, 0.05, 2, "m");
     Args.require(
         crackMetres >= 0 && crackMetres <= mouldMetres / 5,
-        "cracks: given "
-            + Numbers.plain(crackMetres)
-            + " m in a mould of "
-            + Numbers.plain(mouldMetres)
-            + " m, must be from 0 to a fifth of it (is it in mm?)");
+        "cracks",
+        Numbers.plain(crackMetres) + " m in a mould of " + Numbers.plain(mouldMetres) + " m",
+        "must be from 0 to a fifth of it (is it in mm?)");
   }
 
   /**

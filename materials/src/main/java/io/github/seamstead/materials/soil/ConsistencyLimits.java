@@ -44,11 +44,12 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
     Args.within("liquid limit", liquidLimit, 0.05, 5, "");
     Args.require(
         plasticLimit >= 0.02 && plasticLimit <= liquidLimit,
-        "plastic limit: given "
-            + Numbers.plain(plasticLimit)
-            + ", must be from 0.02 to the liquid limit "
+        "plastic limit",
+        Numbers.plain(plasticLimit),
+        "must be from 0.02 to the liquid limit "
             + Numbers.plain(liquidLimit)
-            + " (a soil takes more water to flow than to roll; were the two swapped?)");
+            + " (a soil takes more water to flow than to roll",
+        "were the two swapped?)");
   }
 
   /**

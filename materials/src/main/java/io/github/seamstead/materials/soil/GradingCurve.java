@@ -50,8 +50,7 @@ public record GradingCurve(List<Point> points) {
   public GradingCurve {
     points = List.copyOf(points);
     Args.require(
-        points.size() >= 2,
-        "grading curve: given " + points.size() + " point(s), must have 2 or more");
+        points.size() >= 2, "grading curve", points.size() + " point(s)", "must have 2 or more");
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
@@ -66,11 +65,10 @@ public record GradingCurve(List<Point> points) {
               + ") must be coarser than the one before and its share finer must not fall");
     }
     double last = points.get(points.size() - 1).finerRatio;
-    Args.require(
+    Args.agree(
         last == 1,
-        "grading curve: share finer than the largest size: given "
-            + Numbers.plain(last)
-            + ", must be 1");
+        "grading curve: share finer than the largest size: given " + Numbers.plain(last),
+        "must be 1");
   }
 
   /**
@@ -136,7 +134,9 @@ public record GradingCurve(List<Point> points) {
   public double diameterAt(double finerRatio) {
     Args.require(
         finerRatio > 0 && finerRatio <= 1,
-        "share finer: given " + Numbers.plain(finerRatio) + ", must be above 0 and at most 1");
+        "share finer",
+        Numbers.plain(finerRatio),
+        "must be above 0 and at most 1");
     double x0 = FINEST;
     double y0 = 0;
     for (Point point : points) {

@@ -76,7 +76,9 @@ public record HydrometerTest(
     readings = List.copyOf(readings);
     Args.require(
         readings.size() >= 2,
-        "hydrometer readings: given " + readings.size() + ", must be 2 or more");
+        "hydrometer readings",
+        String.valueOf(readings.size()),
+        "must be 2 or more");
     for (int i = 1; i < readings.size(); i++) {
       Args.require(
           readings.get(i).seconds > readings.get(i - 1).seconds

@@ -78,20 +78,20 @@ public record JarTest(
     Args.within("settled depth at the last mark", totalMetres, 0.01, 0.5, "m");
     Args.require(
         sandTopMetres >= 0 && siltTopMetres >= sandTopMetres && totalMetres >= siltTopMetres,
-        "jar marks: given sand top "
+        "jar marks",
+        "sand top "
             + Numbers.plain(sandTopMetres)
             + " m, silt top "
             + Numbers.plain(siltTopMetres)
             + " m, total "
             + Numbers.plain(totalMetres)
-            + " m, must not fall (they are heights above the bottom, not layer thicknesses)");
+            + " m",
+        "must not fall (they are heights above the bottom, not layer thicknesses)");
     Args.require(
         fallMetres > totalMetres && fallMetres <= 0.6,
-        "jar water depth: given "
-            + Numbers.plain(fallMetres)
-            + " m, must be above the settled "
-            + Numbers.plain(totalMetres)
-            + " m and at most 0.6 m");
+        "jar water depth",
+        Numbers.plain(fallMetres) + " m",
+        "must be above the settled " + Numbers.plain(totalMetres) + " m and at most 0.6 m");
     Args.within("water temperature", celsius, 0, 40, "degC");
     timings = Args.notEmpty("jar timings", timings);
     for (JarTiming timing : timings) {

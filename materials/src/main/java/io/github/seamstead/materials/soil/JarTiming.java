@@ -39,13 +39,9 @@ public record JarTiming(
     Args.within("time of the sand mark", sandSeconds, 20, 600, "s");
     Args.require(
         siltSeconds > sandSeconds && totalSeconds > siltSeconds && totalSeconds <= 60 * 24 * HOUR,
-        "jar times: given sand "
-            + sandSeconds
-            + " s, silt "
-            + siltSeconds
-            + " s, total "
-            + totalSeconds
-            + " s, must rise (sand first, total last, at most 60 days)");
+        "jar times",
+        "sand " + sandSeconds + " s, silt " + siltSeconds + " s, total " + totalSeconds + " s",
+        "must rise (sand first, total last, at most 60 days)");
   }
 
   /**

@@ -43,9 +43,9 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
     Args.within("mould length", mouldLengthMetres, 0.05, 1.5, "m");
     Args.require(
         driedLengthMetres > mouldLengthMetres / 2 && driedLengthMetres <= mouldLengthMetres,
-        "dried length: given "
-            + Numbers.plain(driedLengthMetres)
-            + " m, must be at most the mould's "
+        "dried length",
+        Numbers.plain(driedLengthMetres) + " m",
+        "must be at most the mould's "
             + Numbers.plain(mouldLengthMetres)
             + " m and above half of it (it is the length left, not the gap)");
   }

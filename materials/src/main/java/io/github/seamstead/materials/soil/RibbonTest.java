@@ -36,10 +36,10 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
   public RibbonTest {
     Args.require(
         lengthMetres >= 0 && lengthMetres <= LONGEST,
-        "ribbon length: given "
-            + Numbers.plain(lengthMetres)
-            + " m, must be from 0 m to 0.2 m (a ribbon breaks under its own weight; charts end at"
-            + " 75 mm, and some print cm where mm is meant)");
+        "ribbon length",
+        Numbers.plain(lengthMetres) + " m",
+        "must be from 0 m to 0.2 m (a ribbon breaks under its own weight",
+        "charts end at 75 mm, and some print cm where mm is meant)");
     charts = Args.notEmpty("ribbon charts", charts);
   }
 

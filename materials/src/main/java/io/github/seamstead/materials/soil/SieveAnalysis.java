@@ -62,7 +62,7 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
    */
   public SieveAnalysis {
     sieves = List.copyOf(sieves);
-    Args.require(sieves.size() >= 2, "sieves: given " + sieves.size() + ", must be 2 or more");
+    Args.require(sieves.size() >= 2, "sieves", String.valueOf(sieves.size()), "must be 2 or more");
     Args.notNegative("mass in the pan", panMass, "kg");
     for (int i = 1; i < sieves.size(); i++) {
       Args.require(

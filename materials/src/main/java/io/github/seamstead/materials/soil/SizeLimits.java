@@ -79,15 +79,14 @@ public record SizeLimits(
         clayLimitMetres > 0
             && siltLimitMetres > clayLimitMetres
             && sandLimitMetres > siltLimitMetres,
-        "size limits of "
-            + label
-            + ": given "
-            + Numbers.plain(clayLimitMetres)
+        "size limits of " + label,
+        Numbers.plain(clayLimitMetres)
             + ", "
             + Numbers.plain(siltLimitMetres)
             + ", "
             + Numbers.plain(sandLimitMetres)
-            + " m, must rise from above 0");
+            + " m",
+        "must rise from above 0");
   }
 
   private static SizeLimits of(

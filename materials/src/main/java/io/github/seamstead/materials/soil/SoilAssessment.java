@@ -59,7 +59,7 @@ public final class SoilAssessment {
   /** On a grid with a chosen number of steps, to measure the grid's error. */
   static SoilFinding assess(List<? extends SoilEvidence> evidence, int gridSteps, Steps steps) {
     Args.require(
-        evidence.size() <= 60, "soil tests: given " + evidence.size() + ", must be at most 60");
+        evidence.size() <= 60, "soil tests", String.valueOf(evidence.size()), "must be at most 60");
     TextureGrid grid = new TextureGrid(gridSteps);
     List<Factor> factors = factors(evidence, grid);
     double[] weights = product(factors, grid.size());

@@ -181,12 +181,12 @@ public final class Stokes {
   }
 
   private static void checkReynolds(double reynolds, double diameter) {
-    Args.require(
+    Args.agree(
         reynolds <= GREATEST_REYNOLDS,
         "grain of "
             + Numbers.significant(diameter * 1000, 3)
             + " mm: Reynolds number "
-            + Numbers.significant(reynolds, 3)
-            + ", must be 1 or less (Stokes' law holds for grains up to about 0.1 mm in water)");
+            + Numbers.significant(reynolds, 3),
+        "must be 1 or less (Stokes' law holds for grains up to about 0.1 mm in water)");
   }
 }

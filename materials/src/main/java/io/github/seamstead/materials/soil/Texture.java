@@ -32,15 +32,16 @@ public record Texture(double clayRatio, double siltRatio, double sandRatio) {
     double sum = clayRatio + siltRatio + sandRatio;
     Args.require(
         Math.abs(sum - 1) <= SUM_TOLERANCE,
-        "texture: given clay "
+        "texture",
+        "clay "
             + Numbers.plain(clayRatio)
             + ", silt "
             + Numbers.plain(siltRatio)
             + ", sand "
             + Numbers.plain(sandRatio)
             + ", which add to "
-            + Numbers.significant(sum, 6)
-            + ", must add to 1 (they share out the dry mass below 2 mm)");
+            + Numbers.significant(sum, 6),
+        "must add to 1 (they share out the dry mass below 2 mm)");
   }
 
   /**
@@ -60,7 +61,8 @@ public record Texture(double clayRatio, double siltRatio, double sandRatio) {
     double sum = clay + silt + sand;
     Args.require(
         Math.abs(sum - 100) <= PERCENT_TOLERANCE,
-        "texture: given clay "
+        "texture",
+        "clay "
             + Numbers.plain(clay)
             + " %, silt "
             + Numbers.plain(silt)
@@ -68,8 +70,9 @@ public record Texture(double clayRatio, double siltRatio, double sandRatio) {
             + Numbers.plain(sand)
             + " %, which add to "
             + Numbers.significant(sum, 6)
-            + " %, must add to 100 % within 1.5 % (rounding); is a fraction such as gravel"
-            + " missing?");
+            + " %",
+        "must add to 100 % within 1.5 % (rounding)",
+        "is a fraction such as gravel missing?");
     return ofClayAndSand(clay / sum, sand / sum);
   }
 

@@ -37,11 +37,9 @@ public final class FieldDensity {
     Args.notNegative("sand in the cone", sandInCone, "kg");
     Args.require(
         sandPoured > sandInCone && sandPoured < Double.POSITIVE_INFINITY,
-        "sand poured: given "
-            + sandPoured
-            + " kg, must be more than the "
-            + sandInCone
-            + " kg in the cone");
+        "sand poured",
+        sandPoured + " kg",
+        "must be more than the " + sandInCone + " kg in the cone");
     Args.positive("density of the sand", sandDensity, "kg/m3");
     Args.positive("mass dug", dugMass, "kg");
     Args.within("moisture", moisture, 0, 1, "");

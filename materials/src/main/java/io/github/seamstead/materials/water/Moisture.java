@@ -40,10 +40,9 @@ public final class Moisture {
   public static double toDryBasis(double wetBasis) {
     Args.require(
         wetBasis >= 0 && wetBasis < 1,
-        "moisture on the wet basis: given "
-            + Numbers.plain(wetBasis)
-            + ", must be 0 or more and"
-            + " less than 1");
+        "moisture on the wet basis",
+        Numbers.plain(wetBasis),
+        "must be 0 or more and less than 1");
     return wetBasis / (1 - wetBasis);
   }
 
@@ -62,13 +61,15 @@ public final class Moisture {
     Args.notNegative("mass of the tin", tin, "kg");
     Args.require(
         dryWithTin > tin && wetWithTin >= dryWithTin && wetWithTin < Double.POSITIVE_INFINITY,
-        "tin: given wet "
+        "tin",
+        "wet "
             + Numbers.plain(wetWithTin)
             + ", dry "
             + Numbers.plain(dryWithTin)
             + ", empty "
             + Numbers.plain(tin)
-            + " kg, must fall from wet to dry to empty");
+            + " kg",
+        "must fall from wet to dry to empty");
     return steps
         .step("w", "moisture, water over dry mass")
         .formula("(m_w - m_d) / (m_d - m_t)")

@@ -69,18 +69,14 @@ public final class PhaseRelations {
     double z = unknown("z", "volume of grains in a unit volume", three, 2, d, steps);
     for (Row row : rows) {
       double off = Math.abs(row.a * x + row.b * y + row.c * z - row.d);
-      Args.require(
+      Args.agree(
           off <= CONSISTENT * row.size(x, y, z),
-          row.quantity.label()
-              + ": given "
-              + Numbers.plain(row.given)
-              + ", contradicts "
-              + names
-              + "; leave one out or measure again");
+          row.quantity.label() + ": given " + Numbers.plain(row.given) + ", contradicts " + names,
+          "leave one out or measure again");
     }
     // Rounding of dry soil's zero moisture may leave a trace below zero.
     double water = Math.abs(y) < 1e-12 ? 0 : y;
-    Args.require(
+    Args.agree(
         x > 0 && z > 0 && z < 1 && water >= 0,
         "phases: "
             + names
@@ -88,7 +84,8 @@ public final class PhaseRelations {
             + Numbers.significant(z, 4)
             + " and water "
             + Numbers.significant(y, 4)
-            + " of a unit volume); check the values");
+            + " of a unit volume)",
+        "check the values");
     PhaseState state = new PhaseState(z, water, x / z, waterDensity);
     record(state, x, water, z, steps);
     return state;
@@ -151,8 +148,7 @@ public final class PhaseRelations {
   public static PhaseState ofSample(
       double wetMass, double dryMass, double volume, double specificGravity) {
     Args.positive("dry mass", dryMass, "kg");
-    Args.require(
-        wetMass >= dryMass, "wet mass: given " + wetMass + " kg, must be at least the dry mass");
+    Args.require(wetMass >= dryMass, "wet mass", wetMass + " kg", "must be at least the dry mass");
     Args.positive("volume", volume, "m3");
     return solve(
         Map.of(
@@ -224,9 +220,9 @@ public final class PhaseRelations {
     String given = rows.stream().map(Row::label).collect(Collectors.joining(", "));
     Args.require(
         best.length == 3,
-        "phases: given "
-            + (given.isEmpty() ? "nothing" : given)
-            + ", must be three quantities that do not follow from each other, such as bulk density,"
+        "phases",
+        (given.isEmpty() ? "nothing" : given),
+        "must be three quantities that do not follow from each other, such as bulk density,"
             + " moisture and specific gravity");
     return best;
   }

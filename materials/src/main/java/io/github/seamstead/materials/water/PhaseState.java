@@ -30,12 +30,11 @@ public record PhaseState(
     Args.within("specific gravity of the grains", specificGravity, 1, 6, "");
     Args.within("density of water", waterDensity, 950, 1050, "kg/m3");
     double saturation = waterShare / (1 - solidsShare);
-    Args.require(
+    Args.agree(
         saturation <= 1.005,
-        "degree of saturation: the given values make it "
-            + saturation
-            + ", must be 1 or less, since voids cannot hold more water than their volume; check"
-            + " specific gravity, moisture and density");
+        "degree of saturation: the given values make it " + saturation,
+        "must be 1 or less, since voids cannot hold more water than their volume; check specific"
+            + " gravity, moisture and density");
   }
 
   /**

@@ -77,30 +77,25 @@ public record ProctorCurve(
   public static ProctorCurve fit(
       List<ProctorPoint> points, OptionalDouble specificGravity, Steps steps) {
     Args.require(
-        points.size() >= 3,
-        "compaction test: given " + points.size() + " points, must be 3 or more");
+        points.size() >= 3, "compaction test", points.size() + " points", "must be 3 or more");
     specificGravity.ifPresent(g -> Args.within("specific gravity of the grains", g, 1, 6, ""));
     List<ProctorPoint> sorted = new ArrayList<>(points);
     sorted.sort(Comparator.comparingDouble(ProctorPoint::moisture));
     for (int i = 1; i < sorted.size(); i++) {
-      Args.require(
+      Args.agree(
           sorted.get(i).moisture() > sorted.get(i - 1).moisture(),
-          "compaction test: two points have the moisture "
-              + sorted.get(i).moisture()
-              + ", must differ");
+          "compaction test: two points have the moisture " + sorted.get(i).moisture(),
+          "must differ");
     }
     List<String> remarks = new ArrayList<>();
     specificGravity.ifPresent(g -> remarks.addAll(aboveTheLine(sorted, g)));
     int top = densest(sorted, OptionalDouble.empty());
     ProctorPoint best = sorted.get(top);
     boolean driest = top == 0;
-    Args.require(
+    Args.agree(
         !driest && top < sorted.size() - 1,
-        "compaction test: the densest point is the "
-            + (driest ? "driest" : "wettest")
-            + ", must have a "
-            + (driest ? "drier" : "wetter")
-            + " one beside it");
+        "compaction test: the densest point is the " + (driest ? "driest" : "wettest"),
+        "must have a " + (driest ? "drier" : "wetter") + " one beside it");
     double[] vertex = vertex(sorted.get(top - 1), best, sorted.get(top + 1), steps);
     if (specificGravity.isPresent()
         && vertex[1] > zeroAirVoids(specificGravity.getAsDouble(), vertex[0], 1)) {
@@ -185,7 +180,7 @@ public record ProctorCurve(
             .with("x_3", c.moisture(), "")
             .with("x_1", a.moisture(), "")
             .gives((drop - rise) / (c.moisture() - a.moisture()), "kg/m3");
-    Args.require(bend < 0, "compaction test: the three densest points lie on a line, must bend");
+    Args.agree(bend < 0, "compaction test: the three densest points lie on a line", "must bend");
     double optimum =
         steps
             .step("w_opt", "optimum moisture: top of the parabola")

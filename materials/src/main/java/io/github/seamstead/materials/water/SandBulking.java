@@ -62,10 +62,10 @@ public record SandBulking(OptionalDouble measured) {
         factor ->
             Args.require(
                 factor >= 0 && factor <= 3,
-                "tin test: given "
-                    + Numbers.significant(factor, 3)
-                    + " times the bulking of a usual sand at that moisture, must be from 0 to 3"
-                    + " times (was the moisture measured on the same sand?)"));
+                "tin test",
+                Numbers.significant(factor, 3)
+                    + " times the bulking of a usual sand at that moisture",
+                "must be from 0 to 3 times (was the moisture measured on the same sand?)"));
   }
 
   /**
@@ -119,9 +119,9 @@ public record SandBulking(OptionalDouble measured) {
     Args.positive("flooded height", floodedHeight, "");
     Args.require(
         dampHeight >= floodedHeight && dampHeight <= 2 * floodedHeight,
-        "damp height: given "
-            + Numbers.plain(dampHeight)
-            + ", must be from the flooded height "
+        "damp height",
+        Numbers.plain(dampHeight),
+        "must be from the flooded height "
             + Numbers.plain(floodedHeight)
             + " to twice it (were the two swapped, or was the sand poured dry?)");
     return steps

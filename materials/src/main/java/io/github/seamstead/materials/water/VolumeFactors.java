@@ -41,9 +41,10 @@ public record VolumeFactors(double bankToLoose, double bankToCompacted) {
   public VolumeFactors {
     Args.require(
         bankToLoose > 1 && bankToLoose <= 2,
-        "bank to loose: given "
-            + Numbers.plain(bankToLoose)
-            + ", must be more than 1 and at most 2; loose earth cannot be as dense as the bank");
+        "bank to loose",
+        Numbers.plain(bankToLoose),
+        "must be more than 1 and at most 2",
+        "loose earth cannot be as dense as the bank");
     Args.within("bank to compacted", bankToCompacted, 0.5, Math.min(1.3, bankToLoose), "");
   }
 
@@ -63,11 +64,10 @@ public record VolumeFactors(double bankToLoose, double bankToCompacted) {
     Args.positive("compacted density", compacted, "kg/m3");
     Args.require(
         loose < bank,
-        "loose density: given "
-            + Numbers.plain(loose)
-            + " kg/m3, must be less than the bank density of "
-            + Numbers.plain(bank)
-            + " kg/m3; check that both are in the same unit");
+        "loose density",
+        Numbers.plain(loose) + " kg/m3",
+        "must be less than the bank density of " + Numbers.plain(bank) + " kg/m3",
+        "check that both are in the same unit");
     return new VolumeFactors(bank / loose, bank / compacted);
   }
 

@@ -159,12 +159,56 @@ public final class Args {
    * Requires a condition that spans several arguments.
    *
    * @param condition what must hold
-   * @param message what was given and what is allowed, in full
-   * @throws ArgumentFault with {@code message} if the condition does not hold
+   * @param found what was found, in full, with the values given
+   * @throws ArgumentFault with {@code found} if the condition does not hold
    */
-  public static void require(boolean condition, String message) {
+  public static void require(boolean condition, String found) {
     if (!condition) {
-      throw ArgumentFault.of(message);
+      throw ArgumentFault.finding(found);
+    }
+  }
+
+  /**
+   * Requires a condition of one argument that no other check states.
+   *
+   * @param condition what must hold
+   * @param name the argument's name in the trade's words
+   * @param given what was given, with its unit
+   * @param allowed what is allowed, from {@code must} on, with its unit
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void require(boolean condition, String name, String given, String allowed) {
+    require(condition, name, given, allowed, "");
+  }
+
+  /**
+   * Requires a condition of one argument that no other check states.
+   *
+   * @param condition what must hold
+   * @param name the argument's name in the trade's words
+   * @param given what was given, with its unit
+   * @param allowed what is allowed, from {@code must} on, with its unit
+   * @param advice what to do about it
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void require(
+      boolean condition, String name, String given, String allowed, String advice) {
+    if (!condition) {
+      throw ArgumentFault.of(name, given, allowed, "", advice);
+    }
+  }
+
+  /**
+   * Requires that several arguments agree.
+   *
+   * @param condition what must hold
+   * @param found what was found, with the values that contradict
+   * @param asked what is allowed, from {@code must} on, or what to do about it
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void agree(boolean condition, String found, String asked) {
+    if (!condition) {
+      throw ArgumentFault.finding(found, asked);
     }
   }
 

@@ -9,9 +9,8 @@ public final class ArgumentFault extends IllegalArgumentException {
 
   private static final long serialVersionUID = 1L;
 
-  private static final String GIVEN = "given ";
-  private static final String NAME_END = ": ";
-  private static final String MUST = ", must";
+  private static final String GIVEN = ": given ";
+  private static final String MUST = "must";
   private static final String ADVICE = "; ";
 
   /** What is said of a contradiction, in which no single limit is broken. */
@@ -54,48 +53,43 @@ public final class ArgumentFault extends IllegalArgumentException {
    */
   public static ArgumentFault of(
       String name, String given, String allowed, String unit, String advice) {
-    String message = name + NAME_END + GIVEN + given + ", " + allowed;
+    String message = name + GIVEN + given + ", " + allowed;
     return new ArgumentFault(
         advice.isEmpty() ? message : message + ADVICE + advice, name, given, allowed, unit, advice);
   }
 
   /**
-   * Makes the fault of several arguments together from a sentence of this library: {@code name:
-   * given X, must Y}, or a finding and, after a semicolon, what to do.
+   * Makes the fault of several arguments together that break no single limit.
    *
-   * @param sentence the sentence
-   * @return the fault with the sentence as its message; without a name where the sentence has more
-   *     before {@code given} than a name
+   * @param found what was found, with the values that contradict
+   * @return the fault with {@code found} as its message
    */
-  public static ArgumentFault of(String sentence) {
-    int must = sentence.indexOf(MUST);
-    int cut = must >= 0 ? must : sentence.lastIndexOf(ADVICE);
-    String found = cut < 0 ? sentence : sentence.substring(0, cut);
-    String allowed = cut < 0 ? AGREE : sentence.substring(cut + 2);
-    int given = found.indexOf(NAME_END + GIVEN);
-    boolean named = given > 0 && found.indexOf(NAME_END) == given;
-    String name = named ? found.substring(0, given) : "";
-    String rest = named ? found.substring(given + NAME_END.length()) : found;
-    return new ArgumentFault(
-        sentence,
-        name,
-        rest.startsWith(GIVEN) ? rest.substring(GIVEN.length()) : rest,
-        allowed,
-        "",
-        must >= 0 || cut < 0 ? "" : allowed);
+  public static ArgumentFault finding(String found) {
+    return new ArgumentFault(found, "", found, AGREE, "", "");
   }
 
   /**
-   * Makes the fault of several arguments together, with what led to it.
+   * Makes the fault of several arguments together, with what is asked of them.
    *
-   * @param sentence the sentence, as {@link #of(String)} has it
-   * @param cause what led to it
-   * @return the fault
+   * @param found what was found, with the values that contradict
+   * @param asked what is allowed, from {@code must} on, or what to do about it
+   * @return the fault with the message {@code found, must Y} or {@code found; advice}
    */
-  public static ArgumentFault of(String sentence, Throwable cause) {
-    ArgumentFault fault = of(sentence);
-    fault.initCause(cause);
-    return fault;
+  public static ArgumentFault finding(String found, String asked) {
+    return asked.startsWith(MUST)
+        ? new ArgumentFault(found + ", " + asked, "", found, asked, "", "")
+        : new ArgumentFault(found + ADVICE + asked, "", found, asked, "", asked);
+  }
+
+  /**
+   * Adds what led to the fault.
+   *
+   * @param cause what led to it
+   * @return this fault
+   */
+  public ArgumentFault causedBy(Throwable cause) {
+    initCause(cause);
+    return this;
   }
 
   /**

@@ -14,7 +14,9 @@ final class FeetAndInches {
     Args.finite("length", metres, "m");
     Args.require(
         denominator >= 1 && denominator <= 64 && Integer.bitCount(denominator) == 1,
-        "division of the inch: given 1/" + denominator + ", must be 1/1, 1/2, 1/4 … 1/64");
+        "division of the inch",
+        "1/" + denominator,
+        "must be 1/1, 1/2, 1/4 … 1/64");
     long parts = Math.round(Math.abs(metres) / INCH_METRES * denominator);
     long feet = parts / ((long) INCHES_PER_FOOT * denominator);
     long inchParts = parts % ((long) INCHES_PER_FOOT * denominator);

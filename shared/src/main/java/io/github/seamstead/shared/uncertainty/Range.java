@@ -28,7 +28,9 @@ public record Range(double low, double likely, double high) {
     Args.finite("high", high, "");
     Args.require(
         low <= likely && likely <= high,
-        "range: given " + low + ", " + likely + ", " + high + ", must not fall");
+        "range",
+        low + ", " + likely + ", " + high,
+        "must not fall");
   }
 
   /**
@@ -39,6 +41,35 @@ public record Range(double low, double likely, double high) {
    */
   public static Range exactly(double value) {
     return new Range(value, value, value);
+  }
+
+  /**
+   * Gives the value at a position between the ends: in equal ratios where all is above zero, as
+   * most ranges of rates and times are stated, else in equal steps.
+   *
+   * @param position -1 for the low end, 0 for the likely value, 1 for the high end
+   * @return the value, in the holder's unit
+   * @throws IllegalArgumentException if the position is out of range
+   */
+  public double at(double position) {
+    Args.within("position", position, -1, 1, "");
+    double end = position < 0 ? low : high;
+    double part = Math.abs(position);
+    return low > 0
+        ? likely * Math.pow(end / likely, part)
+        : likely + (end - likely) * part;
+  }
+
+  /**
+   * Gives the same ends round another likely value.
+   *
+   * @param position of the likely value, -1 for the low end, 0 to leave it, 1 for the high end
+   * @return the range
+   * @throws IllegalArgumentException if the position is out of range
+   */
+  public Range likelyAt(double position) {
+    double moved = Math.max(low, Math.min(high, at(position)));
+    return new Range(low, moved, high);
   }
 
   /**

@@ -82,7 +82,7 @@ public record Uncertain(double value, double standardUncertainty) {
    * @throws IllegalArgumentException if the divisor's value is zero
    */
   public Uncertain dividedBy(Uncertain other) {
-    Args.require(other.value != 0, "divisor: given 0, must not be 0");
+    Args.require(other.value != 0, "divisor", "0", "must not be 0");
     double quotient = value / other.value;
     return new Uncertain(
         quotient,
@@ -98,6 +98,23 @@ public record Uncertain(double value, double standardUncertainty) {
    */
   public Uncertain times(double factor) {
     return new Uncertain(value * factor, Math.abs(factor) * standardUncertainty);
+  }
+
+  /**
+   * Gives the same doubt about another value: {@code value + z u}, held within limits.
+   *
+   * @param score z, how many standard uncertainties the value is moved; finite
+   * @param least the least value that there can be, in the same unit
+   * @param greatest the greatest value that there can be, in the same unit
+   * @return the moved value
+   * @throws IllegalArgumentException if the score is not finite
+   */
+  public Uncertain moved(double score, double least, double greatest) {
+    if (score == 0) {
+      return this;
+    }
+    double moved = value + Args.finite("score", score, "") * standardUncertainty;
+    return new Uncertain(Math.max(least, Math.min(greatest, moved)), standardUncertainty);
   }
 
   /**

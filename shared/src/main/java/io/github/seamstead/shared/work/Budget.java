@@ -22,13 +22,17 @@ public record Budget(long workUnits, Optional<Duration> time) {
    * @throws IllegalArgumentException if a limit is negative, or if there is none
    */
   public Budget {
-    Args.require(workUnits >= 0, "work units: given " + workUnits + ", must be 0 or more");
+    Args.require(workUnits >= 0, "work units", String.valueOf(workUnits), "must be 0 or more");
     Args.require(
         time.isEmpty() || !time.get().isNegative(),
-        "time: given " + time.orElse(Duration.ZERO) + ", must not be negative");
+        "time",
+        time.orElse(Duration.ZERO).toString(),
+        "must not be negative");
     Args.require(
         workUnits != Long.MAX_VALUE || time.isPresent(),
-        "budget: given no limit, must have a work or a time limit");
+        "budget",
+        "no limit",
+        "must have a work or a time limit");
   }
 
   /**

@@ -20,21 +20,29 @@ class ArgumentFaultTest {
   }
 
   @Test
-  void aSentenceIsTakenApartOnce() {
+  void aConditionOfOneArgumentTellsItsParts() {
     ArgumentFault fault =
-        ArgumentFault.of("set-backs: given 1 m and 2 m, must leave something, such as 0.1 m");
+        catchThrowableOfType(
+            ArgumentFault.class,
+            () -> Args.require(false, "set-backs", "1 m and 2 m", "must leave 0.1 m", "saw less"));
+    assertThat(fault).hasMessage("set-backs: given 1 m and 2 m, must leave 0.1 m; saw less");
     assertThat(fault.name()).isEqualTo("set-backs");
     assertThat(fault.given()).isEqualTo("1 m and 2 m");
-    assertThat(fault.allowed()).isEqualTo("must leave something, such as 0.1 m");
+    assertThat(fault.allowed()).isEqualTo("must leave 0.1 m");
+    assertThat(fault.advice()).isEqualTo("saw less");
   }
 
   @Test
-  void aFindingWithAdviceAndAContradictionHaveNoLimits() {
-    ArgumentFault advised = ArgumentFault.of("the readings do not settle; measure again");
+  void aFindingAsksForALimitOrAdvises() {
+    ArgumentFault limited = ArgumentFault.finding("the corners lie on one line", "must enclose");
+    assertThat(limited).hasMessage("the corners lie on one line, must enclose");
+    assertThat(limited.advice()).isEmpty();
+    ArgumentFault advised = ArgumentFault.finding("the readings do not settle", "measure again");
+    assertThat(advised).hasMessage("the readings do not settle; measure again");
     assertThat(advised.name()).isEmpty();
     assertThat(advised.given()).isEqualTo("the readings do not settle");
     assertThat(advised.advice()).isEqualTo("measure again");
-    ArgumentFault bare = ArgumentFault.of("height and slope contradict");
+    ArgumentFault bare = ArgumentFault.finding("height and slope contradict");
     assertThat(bare.given()).isEqualTo("height and slope contradict");
     assertThat(bare.allowed()).isEqualTo("must not contradict each other or the rest");
   }
@@ -42,6 +50,12 @@ class ArgumentFaultTest {
   @Test
   void theCauseIsKept() {
     Exception cause = new Exception("x");
-    assertThat(ArgumentFault.of("a; b", cause)).hasCause(cause);
+    assertThat(ArgumentFault.finding("a", "b").causedBy(cause)).hasCause(cause);
+  }
+
+  @Test
+  void whatHoldsPasses() {
+    Args.require(true, "length", "1 m", "must be short");
+    Args.agree(true, "a and b differ", "measure again");
   }
 }

@@ -1,15 +1,14 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.CutShape;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.HemKind;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.markout.MarkOut;
-import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.pattern.PieceKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -19,14 +18,19 @@ final class CoverDays {
 
   private static final String DRY_CALM = "dry, no gusts that lift cloth, light to read by";
 
+  /** The last wave of joining takes what is left, so that room stays for glue and closing. */
+  private static final int MOST_BEFORE_CLOSING = 7;
+
   private final Desk desk;
   private final Sizes w;
   private final int crew;
+  private final SeamWork seams;
 
   CoverDays(Desk desk) {
     this.desk = desk;
     this.w = desk.sizes();
-    this.crew = desk.crew().map(c -> c.people()).orElse(2);
+    this.crew = desk.people();
+    this.seams = new SeamWork(desk);
   }
 
   void add(List<Day> days) {
@@ -49,21 +53,27 @@ final class CoverDays {
 
   private Day frame(FrameMeasures m) {
     Day day =
-        new Day("Frame and tape", "Set the frame up and tape it before any cloth is cut.")
+        new Day("Frame and tape", "")
             .startIf(
                 w.isModel()
                     ? "a flat table"
                     : "level ground cleared; wind too weak to move a standing pole")
-            .bring(
+            .tools(
                 w.isModel()
-                    ? "ruler, saw or knife on a board, glue, frame card"
-                    : "tape, level or water hose, string, chalk, saw, frame card, this sheet")
+                    ? "ruler, fine saw or knife on a board, pencil"
+                    : "tape, level or water hose, string, chalk, saw, props")
+            .material(
+                (w.isModel() ? "sticks, glue, thread; " : "poles and what joins them; ")
+                    + "frame card")
             .people(crew);
     desk.plan()
         .frame()
         .flatMap(f -> f.members())
         .ifPresent(members -> day.step("Cut and name the members by the frame card."));
     day.step("Lay out the base ring. Each side:", w.length(m.base().side()));
+    if (w.isModel()) {
+      day.step("Glue the corners of the ring, each over a square of card; weigh them down.");
+    }
     if (m.pyramid().sides() % 2 == 0) {
       day.step("Tape across opposite corners; all alike:", w.length(m.acrossCorners()));
     } else {
@@ -73,7 +83,11 @@ final class CoverDays {
       day.step("Level the base corners with the hose; write down how far each is off.");
       day.warn("A falling pole kills. Props stay until the frame is closed; nobody under it.");
     }
-    day.step("Stand the hips. Each, from base corner to the top:", w.length(m.hipLength()));
+    day.step(
+        w.isModel()
+            ? "Tie the hips together at the top with thread, spread them, glue each foot. Length:"
+            : "Stand the hips. Each, from base corner to the top:",
+        w.length(m.hipLength()));
     if (m.pyramid().isTruncated()) {
       day.step("Close the opening. Each side:", w.length(m.openingSide()));
     }
@@ -115,11 +129,16 @@ final class CoverDays {
     int pieces = cover.cuts().stream().mapToInt(s -> s.pieces().size()).sum();
     int sheets = desk.plan().layout().map(l -> l.result().used().size()).orElse(0);
     Day day =
-        new Day("Mark out and cut", pieces + " pieces by the piece cards and the cut cards.")
+        new Day("Mark out and cut", "")
             .startIf(w.isModel() ? "a cutting board" : "clean flat ground or table; " + DRY_CALM)
-            .bring(
-                "2 tapes, straightedge, chalk or marker, square, shears or knife, piece cards, cut"
-                    + " cards")
+            .tools(
+                w.isModel()
+                    ? "ruler, set square, pencil, knife or scissors"
+                    : "2 tapes, straightedge, square, chalk or marker, shears or knife")
+            .material(
+                (sheets > 0 ? sheets + (sheets == 1 ? " sheet or roll" : " sheets or rolls") + " of " : "")
+                    + cloth()
+                    + "; piece cards, cut cards")
             .people(crew);
     day.step("Spread the sheet good side up, the edge of the ruler towards you.");
     desk.plan()
@@ -156,51 +175,94 @@ final class CoverDays {
     return layout.stock().stream().anyMatch(item -> !item.flaws().isEmpty());
   }
 
+  private String cloth() {
+    return desk.document().cover().map(c -> c.fabric().name()).orElse("cloth");
+  }
+
+  /** What is sewn or stapled on single panels, by the seams that the plan counts. */
+  private static final List<SeamKind> ON_PANELS =
+      List.of(
+          SeamKind.SPLICE,
+          SeamKind.PATCH,
+          SeamKind.FLAP,
+          SeamKind.HEM,
+          SeamKind.TOP,
+          SeamKind.SKIRT_ENDS,
+          SeamKind.CAP_JOINTS);
+
   private Day prepare(CoverPart cover) {
     Cover stated = desk.document().cover().orElseThrow();
-    long splices = cover.panels().stream().mapToLong(p -> p.splices().size()).sum();
+    boolean splices = seams.has(SeamKind.SPLICE);
     Day day =
         new Day(
-                splices > 0 ? "Splices, hems and patches" : "Hems and patches",
+                splices ? "Splices, hems and patches" : "Hems and patches",
                 "Everything on single panels, while one person can still turn them.")
-            .startIf("cloth clean and dry; adhesive at the temperature on its label")
-            .bring(tools(stated) + ", rag and cleaner, rollers or weights, join card")
+            .startIf("cloth clean and dry" + gluing())
+            .tools(tools(stated) + ", rag, rollers or weights")
+            .material(material(ON_PANELS) + "join card")
             .people(crew);
-    if (splices > 0) {
+    if (splices) {
       double lap =
           cover.panels().stream()
               .flatMap(p -> p.splices().stream())
               .findFirst()
               .orElseThrow()
               .lap();
-      day.step(
-          "Splice the panels by the join card, the upper part over the lower. Lap:",
-          w.words().small(lap));
+      on(
+          day,
+          SeamKind.SPLICE,
+          "Splice the panels by the join card: " + lap(SeamKind.SPLICE, lap) + ".");
     }
-    if (has(cover, PieceKind.PATCH)) {
-      day.step("Fasten each patch round its opening before the opening is cut through.");
+    on(day, SeamKind.PATCH, "Fasten each patch round its opening, before the opening is cut:");
+    if (seams.has(SeamKind.PATCH)) {
       day.step("Cut the openings, leave the corners round.");
     }
-    if (has(cover, PieceKind.FLAP)) {
-      day.step("Hem the flaps and fix each by its upper edge, over the opening, good side out.");
+    on(day, SeamKind.FLAP, "Hem each flap, fix it above its opening, free at sides and foot:");
+    on(day, SeamKind.HEM, "Fold the hem to the inside, so that no pocket holds water:");
+    if (stated.hem().kind() == HemKind.REINFORCED) {
+      day.step("Mend the kept edge where it is torn: it is the hem.");
     }
-    day.step(
-        "Hem: "
-            + stated.hem().kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ')
-            + " edge at the bottom; mend a kept edge that is torn.");
-    if (stated.topTurnIn() > 0) {
-      day.step("Fold the top edge in and fasten it:", w.words().small(stated.topTurnIn()));
-    }
-    if (has(cover, PieceKind.CAP)) {
-      day.step("Close the cap along its lap; leave it off until the cover stands.");
-    }
-    if (has(cover, PieceKind.SKIRT)) {
-      day.step("Join the skirt end to end; leave the last end open to fit it round.");
-    }
+    on(day, SeamKind.TOP, "Fold the top edge to the inside by " + w.words().small(stated.topTurnIn()) + ":");
+    on(day, SeamKind.CAP_JOINTS, "Close the cap, " + SeamKind.CAP_JOINTS.lap() + "; put it aside:");
+    on(day, SeamKind.SKIRT_ENDS, "Join the strips of the skirt end to end; leave the last end open:");
     day.home(
         "all panels whole: as many as the frame has sides",
-        "openings and flaps on the panel " + "that the map says");
+        "openings and flaps on the panel that the map says");
     return day.stops("adhesive still wet under a fold, a splice that slides by hand.");
+  }
+
+  private void on(Day day, SeamKind kind, String text) {
+    if (seams.has(kind)) {
+      day.step(text, seams.amount(kind));
+    }
+  }
+
+  private String lap(SeamKind kind, double width) {
+    return kind.lap() + ", by " + w.words().small(width);
+  }
+
+  private String material(List<SeamKind> kinds) {
+    String held = seams.fixings(kinds);
+    boolean glued = desk.plan().fixings().flatMap(f -> f.adhesive()).isPresent();
+    return (held.isEmpty() ? "" : held + ", ") + (glued ? "adhesive, " : "");
+  }
+
+  /** The limits that the adhesive's maker states, as a condition to start. */
+  private String gluing() {
+    return desk.document()
+        .cover()
+        .flatMap(Cover::fixings)
+        .flatMap(f -> f.adhesive())
+        .map(
+            a ->
+                "; for the glue "
+                    + w.celsius(a.leastTemperature())
+                    + " to "
+                    + w.celsius(a.greatestTemperature())
+                    + ", air under "
+                    + w.words().percent(a.greatestHumidity())
+                    + " damp")
+        .orElse("");
   }
 
   private String tools(Cover stated) {
@@ -208,24 +270,18 @@ final class CoverDays {
         .fixings()
         .map(
             f -> {
-              String tool =
-                  switch (f.method().name()) {
-                    case "STAPLES" ->
-                        "staplers, " + "1 row, one every " + w.words().small(f.spacing());
-                    case "SCREWS" ->
-                        "drivers and screws, one every " + w.words().small(f.spacing());
-                    default -> "sewing tools, a stitch every " + w.words().small(f.spacing());
-                  };
-              return f.rows() > 1 ? tool.replace("1 row", f.rows() + " rows") : tool;
+              String every = ", " + rows(f.rows()) + ", one every " + w.words().small(f.spacing());
+              return switch (f.method()) {
+                case STAPLES -> "staplers" + every;
+                case SCREWS -> "drivers" + every;
+                case STITCHES -> "sewing tools" + every;
+              };
             })
         .orElse("what joins the seams");
   }
 
-  private static boolean has(CoverPart cover, PieceKind kind) {
-    return cover.cuts().stream()
-        .map(CutShape::pattern)
-        .map(PatternPiece::kind)
-        .anyMatch(kind::equals);
+  private static String rows(int rows) {
+    return rows == 1 ? "1 row" : rows + " rows";
   }
 
   private Day join(JoiningPart part) {
@@ -234,9 +290,7 @@ final class CoverDays {
     Day day =
         new Day(
                 "Join the ring",
-                "Good sides together, plain side up. "
-                    + (teams == 1 ? "One team" : teams + " teams")
-                    + ", the order of the join card."
+                "Good sides together, plain side up, in the order of the join card."
                     + desk.plan()
                         .schedule()
                         .map(
@@ -247,18 +301,23 @@ final class CoverDays {
                                     + w.words().duration(s.simulation().p80())
                                     + ".")
                         .orElse(""))
-            .startIf(w.isModel() ? "table clear" : DRY_CALM)
-            .bring(
-                desk.document().cover().map(this::tools).orElse("") + ", pegs or clips, join card")
+            .joins()
+            .startIf((w.isModel() ? "table clear" : DRY_CALM) + gluing())
+            .tools(
+                desk.document().cover().map(this::tools).orElse("")
+                    + (w.isModel() ? ", clips" : ", clips or clamps, chalk, weights"))
+            .material(material(List.of(SeamKind.RING)) + "join card")
+            .hands(teams == 1 ? "one team" : teams + " teams")
             .people(crew);
     day.step("Lay the panels out as the map shows: plain side up, hems outward.");
     day.step("Before each seam read both names aloud: the same letter and check number.");
     for (int wave = 1;
-        wave <= steps.get(steps.size() - 1).wave() && day.steps().size() < 6;
+        wave <= steps.get(steps.size() - 1).wave() && day.steps().size() < MOST_BEFORE_CLOSING;
         wave++) {
       addWave(day, steps, wave);
     }
     List<String> items = new ArrayList<>();
+    glue(day, items);
     items.add("every seam on the join card ticked but the last, " + last(steps));
     items.add("run a hand along each seam: none is twisted, no stray edge is caught in it");
     items.add("both free edges carry the name " + last(steps));
@@ -269,6 +328,20 @@ final class CoverDays {
     return day.stops("a seam that is open, " + (w.isModel() ? "wet glue." : "gusts, wet cloth."));
   }
 
+  private void glue(Day day, List<String> pause) {
+    desk.plan()
+        .fixings()
+        .flatMap(f -> f.glue())
+        .ifPresent(
+            glue -> {
+              day.step("Spread no more glue at a time than:", w.length(glue.longestPortionMetres()));
+              pause.add(
+                  "every glued seam has rested "
+                      + w.words().duration(glue.cureSeconds())
+                      + " before its panels are moved");
+            });
+  }
+
   private void addWave(Day day, List<JoinStep> steps, int wave) {
     List<JoinStep> now = steps.stream().filter(s -> s.wave() == wave && !s.closing()).toList();
     if (now.isEmpty()) {
@@ -276,7 +349,7 @@ final class CoverDays {
     }
     int lastWave =
         steps.stream().filter(s -> !s.closing()).mapToInt(JoinStep::wave).max().orElse(1);
-    boolean rest = day.steps().size() == 5 && wave < lastWave;
+    boolean rest = day.steps().size() == MOST_BEFORE_CLOSING - 1 && wave < lastWave;
     List<JoinStep> these =
         rest ? steps.stream().filter(s -> s.wave() >= wave && !s.closing()).toList() : now;
     double heaviest = these.stream().mapToDouble(JoinStep::inHandKg).max().orElse(0);

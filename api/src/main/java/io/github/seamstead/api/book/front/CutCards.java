@@ -25,7 +25,11 @@ final class CutCards {
   private static final double[] SCALES = {
     2, 4, 5, 8, 10, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200
   };
-  private static final double TALLEST = 72;
+  private static final double TALLEST = 62;
+
+  /** A longer table stands in two parts side by side. */
+  private static final int MOST_ROWS = 7;
+
   private static final double ROLL_REST = 0.5;
 
   /** One piece where it lies. */
@@ -121,29 +125,50 @@ final class CutCards {
         "lead");
     desk.figure(
         m, drawing(desk.plan().layout().orElseThrow(), item, use, laid, scale, name, w), true);
+    // Feet and inches take too much room for two tables beside each other.
+    boolean pair = laid.size() > MOST_ROWS && !w.words().isImperial();
+    m.open("div", "class", pair ? "pair" : "");
+    int half = pair ? (laid.size() + 1) / 2 : laid.size();
+    rows(desk, m, name, laid, 0, half);
+    if (half < laid.size()) {
+      rows(desk, m, name + ", further", laid, half, laid.size());
+    }
+    m.closeLine();
+    return m;
+  }
+
+  private static void rows(Desk desk, Markup m, String name, List<Laid> laid, int from, int to) {
+    Sizes w = desk.sizes();
+    String unit = w.tapeUnit();
+    String in = unit.isEmpty() ? "" : ", " + unit;
     Ticks.table(
-        m, "Pieces of " + name, "cut", "piece", "#a along", "#a off", "#b along", "#b off", "done");
-    for (int i = 0; i < laid.size(); i++) {
+        m,
+        "Pieces of " + name,
+        "piece",
+        "#a along" + in,
+        "#a off",
+        "#b along",
+        "#b off",
+        "done");
+    for (int i = from; i < to; i++) {
       Laid l = laid.get(i);
-      m.open("tr");
-      Ticks.cells(m, Integer.toString(i + 1));
-      m.open("td").element("b", l.label()).text(l.turned() ? " (plain side up)" : "").close();
+      m.open("tr").open("td").text((i + 1) + ": ").element("b", l.label());
+      m.text(l.turned() ? " (plain side up)" : "").close();
       Ticks.cells(
           m,
-          "#" + w.length(l.a().getX()),
+          "#" + w.tape(l.a().getX()),
           "#" + off(w, l.a()),
-          "#" + w.length(l.b().getX()),
+          "#" + w.tape(l.b().getX()),
           "#" + off(w, l.b()));
       m.open("td");
       Ticks.bare(m, "cut-" + desk.sheets().size() + "-" + (i + 1), l.label() + " cut");
       m.close().closeLine();
     }
     Ticks.endTable(m);
-    return m;
   }
 
   private static String off(Sizes w, Vector2D p) {
-    return w.length(Math.max(0, p.getY()));
+    return w.tape(Math.max(0, p.getY()));
   }
 
   private static Drawing drawing(

@@ -11,6 +11,9 @@ final class Day {
   /** More steps than this are more than a crew keeps in mind between two looks at the sheet. */
   static final int MOST_STEPS = 9;
 
+  /** A part of a day that is worked off with the last whole one. */
+  private static final double ROUNDING = 0.05;
+
   /**
    * One step.
    *
@@ -26,7 +29,9 @@ final class Day {
   private final List<String> pause = new ArrayList<>();
   private final List<String> home = new ArrayList<>();
   private String startIf = "";
-  private String bring = "";
+  private String tools = "";
+  private String material = "";
+  private String hands = "";
   private String pauseTitle = "";
   private String stops = "";
   private String nextWarning = "";
@@ -34,6 +39,7 @@ final class Day {
   private double span = 1;
   private boolean timed;
   private boolean cover = true;
+  private boolean joining;
   private Optional<Milestone> waiting = Optional.empty();
 
   Day(String title, String lead) {
@@ -46,8 +52,20 @@ final class Day {
     return this;
   }
 
-  Day bring(String text) {
-    bring = text;
+  Day tools(String text) {
+    tools = text;
+    return this;
+  }
+
+  /** What is used up, or must lie ready. */
+  Day material(String text) {
+    material = text;
+    return this;
+  }
+
+  /** How the people share the work. */
+  Day hands(String text) {
+    hands = text;
     return this;
   }
 
@@ -94,8 +112,14 @@ final class Day {
 
   /** How many working days it takes by the plan; a day sheet without a time stands for one. */
   Day spans(double workingDays) {
-    span = Math.max(1, Math.ceil(workingDays - 0.05));
+    span = Math.max(1, Math.ceil(workingDays - ROUNDING));
     timed = true;
+    return this;
+  }
+
+  /** Marks the day whose date the document states. */
+  Day joins() {
+    joining = true;
     return this;
   }
 
@@ -133,8 +157,16 @@ final class Day {
     return startIf;
   }
 
-  String bring() {
-    return bring;
+  String tools() {
+    return tools;
+  }
+
+  String material() {
+    return material;
+  }
+
+  String hands() {
+    return hands;
   }
 
   String pauseTitle() {
@@ -155,6 +187,10 @@ final class Day {
 
   boolean isTimed() {
     return timed;
+  }
+
+  boolean isJoining() {
+    return joining;
   }
 
   boolean isCover() {

@@ -2,34 +2,41 @@ package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.materials.drying.Milestone;
-import java.util.List;
+import java.util.Optional;
 
 /** Writes the days of the work, each as a card with boxes and blanks. */
 final class DaySheets {
 
   private DaySheets() {}
 
-  static void write(Desk desk, List<Day> days) {
+  static void write(Desk desk, WorkPlan work) {
     int first = 1;
-    for (Day day : days) {
+    for (int i = 0; i < work.days().size(); i++) {
+      Day day = work.days().get(i);
       int last = first + (int) day.span() - 1;
       String number = first == last ? Integer.toString(first) : first + "–" + last;
       desk.add(
           (first == last ? "Day " : "Days ") + number + ": " + day.title(),
           "Day sheet",
           Sheet.Kind.CARD,
-          body(day, "d" + first));
+          body(day, work.dateText(i), "d" + first));
       first = last + 1;
     }
   }
 
-  private static Markup body(Day day, String key) {
+  private static Markup body(Day day, Optional<String> date, String key) {
     Markup m = new Markup();
-    m.element("p", day.lead(), "class", "lead");
+    if (!day.lead().isEmpty()) {
+      m.element("p", day.lead(), "class", "lead");
+    }
     m.open("dl", "class", "cond");
+    m.open("div").element("dt", "When").open("dd");
+    date.ifPresentOrElse(m::text, () -> Ticks.blank(m, key + "date", "date of this sheet"));
+    m.close().close();
     fact(m, "Start if", day.startIf());
-    fact(m, "Who", day.people() == 1 ? "1 person" : day.people() + " people");
-    fact(m, "Bring", day.bring());
+    fact(m, "Who", who(day));
+    fact(m, "Tools", day.tools());
+    fact(m, "Material", day.material());
     m.closeLine();
     int pauseAfter = day.pause().isEmpty() ? -1 : pausePlace(day);
     m.open("ol", "class", "steps");
@@ -60,9 +67,15 @@ final class DaySheets {
     return day.steps().size() - 1;
   }
 
+  private static String who(Day day) {
+    String people = day.people() == 1 ? "1 person" : day.people() + " people";
+    return day.hands().isEmpty() ? people : people + "; " + day.hands();
+  }
+
   private static void fact(Markup m, String name, String text) {
     if (!text.isEmpty()) {
-      m.open("div").element("dt", name).element("dd", text).close();
+      boolean isLong = !name.equals("Start if");
+      m.open("div", "class", isLong ? "long" : "short").element("dt", name).element("dd", text).close();
     }
   }
 
@@ -89,7 +102,7 @@ final class DaySheets {
   }
 
   private static void pause(Markup m, Day day, String key) {
-    m.open("div", "class", "pause").element("p", "Pause: " + day.pauseTitle(), "class", "ph");
+    m.open("div", "class", "pause list").element("p", "Pause: " + day.pauseTitle(), "class", "ph");
     m.open("ul");
     for (int i = 0; i < day.pause().size(); i++) {
       m.open("li");
@@ -102,13 +115,13 @@ final class DaySheets {
   private static void end(Markup m, Day day, String key) {
     m.open("div", "class", "end");
     if (!day.home().isEmpty()) {
-      m.element("p", "Before you go home", "class", "ph").open("ul");
+      m.open("div", "class", "list").element("p", "Before you go home", "class", "ph").open("ul");
       for (int i = 0; i < day.home().size(); i++) {
         m.open("li");
         Ticks.box(m, key + "h" + i, day.home().get(i));
         m.close();
       }
-      m.close();
+      m.close().closeLine();
     }
     if (!day.stops().isEmpty()) {
       m.open("p", "class", "stop").element("b", "Stops tomorrow: ").text(day.stops()).close();

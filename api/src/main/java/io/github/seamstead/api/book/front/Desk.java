@@ -17,8 +17,8 @@ import java.util.Optional;
 /** What the sheets share while they are written: the plan, its sizes, the drawings. */
 final class Desk {
 
-  /** A frame narrower than this is a model: nobody stands in it. */
-  private static final double LEAST_SHELTER = 1.2;
+  /** One holds, one measures. */
+  private static final int LEAST_PEOPLE = 2;
 
   private final JobPlan plan;
   private final Sizes sizes;
@@ -33,7 +33,7 @@ final class Desk {
   }
 
   static boolean isModel(JobPlan plan) {
-    return plan.frame().filter(f -> f.measures().acrossCorners() < LEAST_SHELTER).isPresent();
+    return plan.frame().filter(f -> f.measures().isModel()).isPresent();
   }
 
   JobPlan plan() {
@@ -52,9 +52,14 @@ final class Desk {
     return document().site().flatMap(Site::crew);
   }
 
+  /** How many people work; two if the document states no crew. */
+  int people() {
+    return crew().map(Crew::people).orElse(LEAST_PEOPLE);
+  }
+
   /** The face with the door; the first if there is none. */
   int doorFace() {
-    return document().cover().flatMap(c -> c.door()).map(d -> d.face()).orElse(1);
+    return document().doorFace();
   }
 
   Optional<RegularPyramid> pyramid() {

@@ -2,14 +2,17 @@ package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.drying.DryingPart;
 import io.github.seamstead.api.chapter.floor.FloorPart;
-import io.github.seamstead.api.chapter.floor.FloorWork;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.EarthQuantity;
+import io.github.seamstead.materials.floor.FinishLayer;
 import io.github.seamstead.materials.floor.FinishQuantity;
+import io.github.seamstead.materials.floor.FloorStep;
 import io.github.seamstead.materials.floor.LayerRole;
 import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -19,10 +22,10 @@ import java.util.stream.Collectors;
  */
 final class FloorDays {
 
-  private static final double HOUR = 3600;
+  private static final int MOST_TOOLS = 9;
 
-  /** In days; a shorter wait is over before the next morning. */
-  private static final double LEAST_WAIT = 0.5;
+  /** More would stand in each other's way. */
+  private static final int FEW = 2;
 
   private final Desk desk;
   private final Sizes w;
@@ -33,7 +36,7 @@ final class FloorDays {
     this.desk = desk;
     this.w = desk.sizes();
     this.floor = floor;
-    this.crew = desk.crew().map(c -> c.people()).orElse(2);
+    this.crew = desk.people();
   }
 
   void add(List<Day> days) {
@@ -56,151 +59,211 @@ final class FloorDays {
 
   private Day dig() {
     Day day =
-        new Day("Dig and level", "The bed of the floor, before or under the cover.")
+        new Day("Dig and level", "")
             .ofFloor()
             .startIf("no standing water; buried cables and pipes asked for and marked")
-            .bring("spades, barrow, stakes, string, level or water hose, rammer")
-            .people(crew)
-            .step("Set a stake in the middle and at each corner; mark the finished floor on all.")
-            .step("Dig below that mark:", w.words().small(floor.buildUp().thickness()))
-            .step("Take out roots, humus and all that is soft, and heap the soil under cover.")
-            .step("Ram the ground; pour a bucket of water: it must drain and not stand.")
-            .step("Set the edging, its upper edge on the mark.")
-            .step("Check the depth on a cross of strings, in nine places.");
+            .people(crew);
+    List<FloorStep> work = stepsBefore();
+    tools(day, work);
+    day.material("stakes, edging of " + w.rough(floor.buildUp().footprint().perimeter()))
+        .step("Strip turf, roots and dark topsoil; heap them apart.")
+        .step(
+            "Drive a stake in the middle and at each corner; carry the finished level to all.")
+        .step("Dig below that mark:", w.words().small(floor.buildUp().thickness()));
     String fall = "level";
     if (floor.buildUp().fall().gradient() > 0) {
       fall = "fall of " + w.words().percent(floor.buildUp().fall().gradient());
       day.step("Slope the bed as the floor shall slope:", fall);
     }
-    day.home("depth right in nine places, " + fall, "hole covered or fenced");
+    day.step("Ram what was loosened.")
+        .step("Pour out a bucket of water: it must run off and not stand.")
+        .step("Mark on the stakes how far below the level each layer ends:", tops())
+        .step("Stake the edging along the outline, its top on the level; the door's side last.");
+    work.stream().limit(1).forEach(s -> day.home(s.check()));
+    day.home("hole covered or fenced", "bed " + fall + ", checked on a cross of strings");
     return day.stops("water in the bed: drain it first, no layer goes on wet ground.");
+  }
+
+  /** The steps of the plan before the first layer. */
+  private List<FloorStep> stepsBefore() {
+    return floor.steps().stream().takeWhile(s -> !s.title().contains(": ")).toList();
+  }
+
+  private List<FloorStep> steps(String layer) {
+    return floor.steps().stream().filter(s -> isOf(s, layer)).toList();
+  }
+
+  private static boolean isOf(FloorStep step, String layer) {
+    return step.title().endsWith(": " + layer) || step.title().endsWith(" for " + layer);
+  }
+
+  private static void tools(Day day, List<FloorStep> steps) {
+    LinkedHashSet<String> tools = new LinkedHashSet<>();
+    steps.forEach(s -> tools.addAll(List.of(s.tools().split(", ", -1))));
+    day.tools(tools.stream().limit(MOST_TOOLS).collect(Collectors.joining(", ")));
+  }
+
+  /** Where each layer ends, below the finished level, from the ground up. */
+  private String tops() {
+    double top = floor.buildUp().thickness();
+    return floor.buildUp().section().stream()
+        .filter(b -> b.top() > b.bottom())
+        .map(b -> w.words().small(top - b.top()))
+        .collect(Collectors.joining(" · "));
   }
 
   private Day base(List<EarthQuantity> loose) {
     Day day =
-        new Day("Gravel and sheet", "What keeps ground water out of the earth.")
+        new Day("Gravel and sheet", "")
             .ofFloor()
             .startIf("bed drained and rammed")
-            .bring("barrow, rakes, straight board, level, rammer, knife")
             .people(crew);
-    double clock = 0;
+    List<FloorStep> work = new ArrayList<>();
+    List<String> material = new ArrayList<>();
+    double days = 0;
     for (EarthQuantity q : loose) {
-      String lifts = q.layer().lifts() > 1 ? ", in " + q.layer().lifts() + " lifts" : "";
+      List<FloorStep> of = steps(q.layer().name());
+      work.addAll(of);
+      material.add(w.words().volume(q.looseVolume().likely()) + " " + q.layer().mix().name());
+      String lifts = q.layer().lifts() > 1 ? " in " + q.layer().lifts() + " lifts" : "";
       day.step(
-          "Spread "
-              + q.layer().name()
-              + " ("
-              + q.layer().mix().name()
-              + ", "
-              + w.words().volume(q.looseVolume().likely())
-              + " loose"
-              + lifts
-              + "), ram it to:",
+          "Spread the " + q.layer().name() + lifts + " to the marks; rammed it is:",
           w.words().small(q.meanThickness()));
-      clock += hours(q);
-    }
-    if (loose.stream().anyMatch(q -> q.layer().role() == LayerRole.CAPILLARY_BREAK)) {
-      day.step("Pull a straight board over it in two directions; fill what is low.");
+      passes(of).ifPresent(p -> day.step("Ram each lift, passes of the hand rammer:", p));
+      days += days(q);
     }
     for (MembraneQuantity m : floor.buildUp().membranes()) {
-      day.step(
-          "Cut "
-              + m.strips().size()
-              + " strips of "
+      work.addAll(steps(m.layer().name()));
+      material.add(
+          w.area(m.areaWithLaps())
+              + " "
               + m.layer().name()
-              + ": "
-              + m.strips().stream().map(w::rough).collect(Collectors.joining(", "))
-              + ". Lap them by:",
+              + " in strips of "
+              + m.strips().stream().map(w::rough).collect(Collectors.joining(", ")));
+      day.step(
+          "Lay the " + m.layer().name() + " strips, the upper over the lower. Lap:",
           w.words().small(m.layer().lap()));
       day.step("Turn it up at the edge:", w.words().small(m.layer().upstand()));
     }
-    day.home("one straight board lies on all of it", "sheet whole, laps dry and flat");
-    return timed(day.stops("a hole in the sheet, gravel that rolls under the foot."), clock);
+    tools(day, work);
+    day.material(String.join("; ", material));
+    work.stream().map(FloorStep::check).distinct().forEach(day::home);
+    return timed(day.stops("a hole in the sheet, gravel that rolls under the foot."), days);
   }
 
-  private double hours(EarthQuantity q) {
-    return floor
-        .work()
-        .flatMap(
-            work ->
-                work.layers().stream()
-                    .filter(l -> l.layer().equals(q.layer().name()))
-                    .map(FloorWork.LayerWork::time)
-                    .findFirst())
-        .map(t -> t.elapsedHours().likely())
+  private static Optional<String> passes(List<FloorStep> steps) {
+    return steps.stream()
+        .flatMap(s -> s.quantities().stream())
+        .filter(q -> q.kind() == FloorStep.Kind.COUNT && q.name().startsWith("passes"))
+        .map(q -> Numbers.plain(q.value().likely()))
+        .findFirst();
+  }
+
+  private double days(EarthQuantity q) {
+    if (desk.crew().isEmpty()) {
+      return 0;
+    }
+    double day = desk.crew().get().hoursPerDay();
+    return floor.work().stream()
+        .flatMap(work -> work.layers().stream())
+        .filter(l -> l.layer().equals(q.layer().name()))
+        .findFirst()
+        .map(l -> l.time().workingDays(day))
         .orElse(0.0);
   }
 
-  private Day timed(Day day, double clockHours) {
-    if (clockHours > 0 && desk.crew().isPresent()) {
-      day.spans(clockHours * HOUR / desk.crew().get().hoursPerDay());
-    }
-    return day;
+  private static Day timed(Day day, double workingDays) {
+    return workingDays > 0 ? day.spans(workingDays) : day;
   }
 
   private Day mixed(EarthQuantity q) {
     boolean pack = q.layer().role() == LayerRole.DRY_PACK;
     String name = q.layer().name();
-    Optional<BatchPlan> plan =
-        floor.batches().stream().filter(b -> b.quantity().equals(q)).findFirst();
+    int at = -1;
+    for (int i = 0; i < floor.batches().size(); i++) {
+      at = floor.batches().get(i).quantity().equals(q) ? i : at;
+    }
     Day day =
         new Day(
-                "Lay the " + name,
-                w.words().small(q.meanThickness())
-                    + " thick, by the mixer card, in the order of the"
-                    + " map.")
+                "Lay the " + name, "")
             .ofFloor()
             .startIf(
                 pack
                     ? "sheet below whole, no frost tonight"
                     : "layer below clean and ready, no frost for a week")
-            .bring(
-                "buckets, barrow, rails, board, "
-                    + (pack ? "rammer" : "float, trowel")
-                    + ", masks, gloves, mixer card")
             .people(crew);
+    List<FloorStep> work = steps(name);
+    tools(day, work);
+    day.material((at < 0 ? "" : loads(floor.batches().get(at)) + " loads by the ") + "mixer card; masks P3 or N100");
+    work.stream()
+        .filter(s -> s.title().startsWith("Lay") || s.title().startsWith("Ram"))
+        .forEach(s -> day.hands(s.hands()));
     if (!pack) {
-      day.step("Wet the layer below until it is dark and not shiny; scratch it if it is smooth.");
+      day.step("Mist the layer below until it is dark and does not shine; brush on slip.");
     }
     day.step(
         "Set two rails to the thickness, at the sector marked 1, farthest from the door:",
         w.words().small(q.meanThickness()));
     day.warn("Dust of soil and sand scars the lungs: damp it, wear a P3 or N100 mask.");
-    day.step(
-        "Mix by the card: a handful holds when squeezed, breaks clean.",
-        plan.map(p -> loads(p)).orElse(""));
-    day.step(
-        pack
-            ? "Spread, pull level along the rails, ram until the rammer rings."
-            : "Spread, press it onto the layer below, pull level along the rails.");
-    day.step("Cut the edge straight and keep it wet until the next sector joins it.");
-    day.step(
-        pack
-            ? "Pull the rails, fill their grooves, go on with the next number."
-            : "Float after the shine is gone; trowel when a thumb hardly marks it.");
-    day.step("Work backwards to the door; nobody steps on what is laid.");
+    day.step("Mix by the card: a handful holds when squeezed, breaks clean.");
+    if (pack) {
+      day.step("Spread it along the rails, rake it even, as loose as:", spread(work));
+      day.step("Ram from the edge inwards until the rammer rings and jumps. Passes:", passes(work).orElse(""));
+    } else {
+      day.step("Press it onto the layer below; pull it level along the rails.");
+      day.step("Float it after the shine is gone; trowel when a thumb hardly marks it.");
+    }
+    day.step("Lift the rails, fill their grooves, go on with the next number to the door.");
+    day.step("Cut the open edge upright; keep it wet until the next sector joins it" + edge(at) + ".");
     day.step("Make one test tile of the last load and write its mass on it.");
-    day.pause(
-        "before the first load",
-        List.of(
-            "tile of this mix: no crack, no dust",
-            "rails level, sectors numbered on the edging",
-            "mixer guarded, on a residual current device"));
+    List<String> pause = new ArrayList<>();
+    pause.add("tile of this mix: no crack, no dust");
+    pause.add("rails level, sectors numbered");
+    if (floor.drum()) {
+      pause.add("mixer guarded, on a residual current device");
+    }
+    clay(at).ifPresent(pause::add);
+    day.pause("before the first load", pause);
+    work.stream()
+        .filter(s -> s.title().startsWith("Lay") || s.title().startsWith("Ram"))
+        .forEach(s -> day.home(s.check().split("; ", -1)));
     day.home(
-        "mixer washed, guard on, plug out",
-        "last edge wet or cut straight",
-        "barriers up: " + "nobody walks on it");
+        floor.drum() ? "mixer washed, guard on, plug out" : "tarpaulin and tools washed",
+        "barriers up: nobody walks on it");
     day.stops("rain on it, frost, a mix that differs from the tile.");
     forecast(q).ifPresent(day::thenWait);
-    return timed(day, hours(q));
+    return timed(day, days(q));
   }
 
-  private static String loads(BatchPlan plan) {
+  private String spread(List<FloorStep> steps) {
+    return steps.stream()
+        .flatMap(s -> s.quantities().stream())
+        .filter(q -> q.name().startsWith("thickness as spread"))
+        .map(q -> w.words().small(q.value().likely()))
+        .findFirst()
+        .orElse("");
+  }
+
+  /** How long an edge stays open, by the plan. */
+  private String edge(int batch) {
+    return batch < 0 || batch >= floor.timings().size()
+        ? ""
+        : ", up to " + w.words().duration(floor.timings().get(batch).longestWait()) + " later";
+  }
+
+  /** The clay of a load, where rounding to buckets takes it out of its band. */
+  private Optional<String> clay(int batch) {
+    return batch < 0 || batch >= floor.clays().size() || !floor.clays().get(batch).strays()
+        ? Optional.empty()
+        : Optional.of("parts weighed or in quarter buckets: whole ones miss the clay wanted");
+  }
+
+  static String loads(BatchPlan plan) {
     String range =
         plan.count().low() == plan.count().high()
             ? ""
             : " (" + Math.round(plan.count().low()) + "–" + Math.round(plan.count().high()) + ")";
-    return plan.likelyCount() + range + " loads";
+    return plan.likelyCount() + range;
   }
 
   /**
@@ -214,18 +277,23 @@ final class FloorDays {
         .flatMap(f -> f.milestones().stream())
         .filter(m -> !m.name().contains("if left open"))
         .reduce((first, last) -> last)
-        .filter(m -> m.likely().orElse(m.horizon()) > LEAST_WAIT);
+        .filter(Milestone::isWaitedFor);
   }
 
   private Day finish(List<FinishQuantity> finishes) {
     Day day =
-        new Day("Oil and finish", "One thin coat a day; each must be dry before the next.")
+        new Day("Oil and finish", "")
             .ofFloor()
             .startIf(
-                "coat dry by its check; room aired, above "
-                    + (w.words().isImperial() ? "50 °F" : "10 °C"))
-            .bring("brushes, lint-free rags, lidded metal can with water, gloves")
-            .people(2);
+                "coat dry by its check; room aired, above " + w.celsius(FinishLayer.LEAST_CELSIUS))
+            .people(Math.min(crew, FEW));
+    List<FloorStep> work =
+        finishes.stream().flatMap(f -> steps(f.layer().name()).stream()).toList();
+    tools(day, work);
+    day.material(
+        finishes.stream()
+            .map(f -> w.words().litres(f.litres().likely() / 1000) + " " + f.layer().name())
+            .collect(Collectors.joining(", ")));
     day.step("Sweep damp and vacuum; fill cracks with slip, sand smooth, clean again.");
     day.warn("Rags with drying oil heat themselves and burn. Flat outdoors or in water, at once.");
     int coats = 0;
@@ -241,7 +309,7 @@ final class FloorDays {
             w.words().litres(f.litresPerCoat().get(i).likely() / 1000));
       }
     }
-    day.step("Let it harden; walk on it in socks only.");
+    day.step("Let each coat dry before the next; walk on it in socks only.");
     day.pause(
         "before the first coat",
         List.of(
@@ -262,8 +330,9 @@ final class FloorDays {
         new Day("Soil and tiles first", "They need days to dry, so they start before all else.")
             .ofFloor()
             .startIf("a dry place out of the sun, at least a week before sand is ordered")
-            .bring("soil, sand, buckets, moulds, scale, soil card")
-            .people(2)
+            .tools("spade, sieve, buckets, moulds, scale, straight board")
+            .material("soil, sand, water, soil card")
+            .people(Math.min(desk.people(), FEW))
             .step("Dig soil below the roots, in three places; sieve and mix it.");
     desk.plan().soils().stream()
         .flatMap(s -> s.nextTests().stream().limit(1))
@@ -272,7 +341,7 @@ final class FloorDays {
             t ->
                 day.step(
                     "Make the next soil test: " + t.kind().label() + ".",
-                    Numbers.fixed(t.kind().handsOnSeconds() / 60, 0) + " min"));
+                    desk.sizes().words().duration(t.kind().handsOnSeconds())));
     day.step("Mix the trial tiles of the soil card, each with its own number.");
     day.step("Strike them level in the moulds, wet the moulds first.");
     day.step("Write name, parts of sand and date on each; dry them slowly.");

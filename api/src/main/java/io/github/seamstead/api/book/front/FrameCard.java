@@ -53,6 +53,12 @@ final class FrameCard {
     desk.plan().frame().flatMap(f -> f.bars()).ifPresent(bars -> bars(w, m, bars));
     List<String> bends =
         members.bends().stream().map(b -> b.name() + " " + w.words().angle(b.angle())).toList();
+    if (w.isModel() && !bends.isEmpty()) {
+      m.element(
+          "p",
+          "Joints of the model: cut a strip of card for each plate below, bend it by its angle,"
+              + " glue it over both sticks and hold it until it sets.");
+    }
     if (!bends.isEmpty()) {
       m.element("p", "Plates bend by: " + String.join(", ", bends) + ".", "class", "small");
     }

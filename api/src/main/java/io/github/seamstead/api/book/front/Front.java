@@ -11,6 +11,8 @@ import java.util.Map;
 /** Writes the front of the book: the sheets that a crew carries, in the order of use. */
 public final class Front {
 
+  private static final int LONGEST_NAME = 36;
+
   private Front() {}
 
   /**
@@ -25,13 +27,14 @@ public final class Front {
    */
   public static Map<String, Drawing> write(
       JobPlan plan, Words words, Page page, String name, String digest) {
+    String shown = shortened(name);
     Desk desk = sheets(plan, words);
     List<Sheet> sheets = desk.sheets();
     for (int i = 0; i < sheets.size(); i++) {
       Sheet sheet = sheets.get(i);
-      page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), name, digest));
+      page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), shown, digest));
     }
-    page.style(FrontStyle.css(name, digest));
+    page.style(FrontStyle.css(shown, digest));
     page.script(FrontScript.TEXT);
     page.mark("data-job", Markup.anchor(name) + "-" + digest);
     return desk.drawings();
@@ -42,12 +45,13 @@ public final class Front {
     Desk desk = new Desk(plan, words);
     WorkPlan work = WorkPlan.of(desk);
     StartSheet.write(desk, work);
-    DaySheets.write(desk, work.days());
+    DaySheets.write(desk, work);
     FrameCard.write(desk);
     SurveyForm.write(desk);
     PieceCards.write(desk);
     CutCards.write(desk);
     JoinCard.write(desk);
+    GroupCards.write(desk);
     RopeCard.write(desk);
     MixerCard.write(desk);
     WaitingCard.write(desk, work);
@@ -55,6 +59,13 @@ public final class Front {
     LookAhead.write(desk, work);
     SafetySheet.write(desk);
     return desk;
+  }
+
+  /** A name as it stands at the edge of every sheet; the whole of it is the title of the page. */
+  static String shortened(String name) {
+    return name.codePointCount(0, name.length()) <= LONGEST_NAME
+        ? name
+        : name.substring(0, name.offsetByCodePoints(0, LONGEST_NAME)).strip() + "…";
   }
 
   private static Markup whole(Sheet sheet, int number, int of, String name, String digest) {
@@ -66,7 +77,10 @@ public final class Front {
     m.close();
     m.open("div", "class", "in").raw(sheet.body().toString());
     m.open("p", "class", "tag");
-    m.text(name + " · " + sheet.part() + " · sheet " + number + " of " + of + " · job " + digest);
+    m.element("bdi", name);
+    m.text(" · " + sheet.part() + " · sheet " + number + " of " + of + " · job " + digest);
+    m.text(" · date ");
+    m.element("span", "", "class", "date");
     m.close().close();
     m.closeLine();
     return m;

@@ -13,6 +13,7 @@ final class FrontStyle {
       .sheet>summary::before{content:"\\25b8";font-size:1.2rem}
       .sheet[open]>summary::before{content:"\\25be"}
       .sheet>summary::-webkit-details-marker{display:none}
+      .date{display:inline-block;width:4.5em;border-bottom:1px solid #161616}
       .count{font-variant-numeric:tabular-nums;white-space:nowrap}
       .sheet>.in{padding:.4rem .8rem}
       .chapter>summary{cursor:pointer;min-height:2.6rem;display:flex;align-items:center;gap:.5rem}
@@ -42,12 +43,14 @@ final class FrontStyle {
         min-height:2.75rem}
       input[type=checkbox]{width:1.5rem;height:1.5rem;margin:0 .3rem 0 0;vertical-align:middle;
         accent-color:#161616}
-      .blank{font:inherit;width:5.5rem;min-height:2rem;border:1px solid #767670;border-radius:.2rem;
+      .hit{display:inline-grid;min-width:2.75rem;min-height:2.75rem;place-items:center}
+      .hit input[type=checkbox]{margin:0}
+      .blank{font:inherit;width:5.5rem;min-height:2.75rem;border:1px solid #767670;border-radius:.2rem;
         background:#fff;color:#161616}
-      .cond{display:grid;grid-template-columns:1.3fr .6fr 1.6fr;border:2px solid #161616;margin:.4rem 0}
-      .cond div{padding:.3rem .5rem;border-right:1px solid #161616}
-      .cond div:last-child{border:0}
-      .cond dt{font-weight:700}.cond dd{margin:0}
+      .cond{display:grid;grid-template-columns:1fr 1.4fr;border:2px solid #161616;margin:.4rem 0;
+        gap:.2rem .9rem;padding:.3rem .5rem}
+      .cond dt{font-weight:700;display:inline;margin-right:.35rem}.cond dd{margin:0;display:inline}
+      .cond .long{grid-column:1/3}
       .steps{list-style:none;padding:0;margin:.3rem 0}
       .steps>li{border-bottom:1px solid #b8b8ae}
       .step-line{display:grid;grid-template-columns:minmax(0,1fr) auto;gap:.5rem;align-items:center}
@@ -72,12 +75,11 @@ final class FrontStyle {
       .bar button{font:inherit;min-height:2.75rem;padding:0 .8rem}
       .bar textarea{width:100%;font:inherit}
       @media (max-width:40rem){.two,.two.even,.two.mixer,.three,.cond{grid-template-columns:minmax(0,1fr)}
-        .cond div{border-right:0;border-bottom:1px solid #161616}.seams{columns:1}
+        .cond .long{grid-column:1}.seams{columns:1}
         main{padding:0 .5rem}.sheet>.in{padding:.3rem .5rem}
         figure.pic.broad svg{width:auto}}
       @media print{
-        @page{margin:12mm 10mm 15mm 20mm}
-        @page wide{size:landscape}
+        @page{margin:10mm 10mm 14mm 20mm}
         .bar,.sheet>summary::before,.chapter>summary::before,.count,nav{display:none}
         header h1{font-size:9pt;margin:0 0 1mm}
         body{font-size:10.5pt;line-height:1.3}
@@ -89,7 +91,6 @@ final class FrontStyle {
         .sheet.page{break-before:page}
         .sheet.page:first-child{break-before:auto}
         .sheet.page+.sheet{break-before:page}
-        .sheet.wide{page:wide;break-after:page}
         .sheet h3{margin:2.5mm 0 .5mm;font-size:11pt}
         .sheet p{margin:.8mm 0}
         .tag{font-size:8pt;position:absolute;right:0;top:1.4mm;background:#fff}
@@ -99,25 +100,37 @@ final class FrontStyle {
         .check{padding:.3mm 1.5mm}
         .fields .blank{width:13mm}
         .two{grid-template-columns:auto minmax(0,1fr);gap:1mm 5mm}
-        .two.mixer{grid-template-columns:84mm minmax(0,1fr)}
+        .two.mixer{grid-template-columns:70mm minmax(0,1fr)}
+        .recipe li{font-size:11pt;line-height:1.2}.recipe p{line-height:1.2}
+        .recipe h3,.recipes{margin-top:1mm}
         .two.even{grid-template-columns:1fr 1fr}
         .two.even,.cond{break-inside:avoid}
         figure.pic svg{max-height:none;max-width:100%}
         .tk{padding:.5mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
+        .hit{display:inline;min-width:0;min-height:0}
+        .hit input[type=checkbox]{margin:0 1mm 0 0}
         input[type=checkbox]{appearance:none;width:4.4mm;height:4.4mm;border:.35mm solid #111;
           background:#fff;margin:0 1mm 0 0}
         input[type=checkbox]:checked{background:linear-gradient(45deg,#fff 44%,#111 44% 56%,#fff 56%)}
         .blank{border:0;border-bottom:.25mm solid #111;border-radius:0;width:24mm;min-height:4.8mm;padding:0;font-size:9pt}
         table.names input[type=checkbox]{width:3.9mm;height:3.9mm}
-        .cond{margin:1mm 0;line-height:1.2}.cond div{padding:.6mm 1.5mm}
+        .cond{margin:1mm 0;line-height:1.2;border-width:.35mm;padding:.8mm 1.5mm;gap:.5mm 4mm}
         .step-line{break-inside:avoid}
         .warn{font-size:12pt;margin:1mm 0;padding:.6mm 2mm}
-        .pause{border-width:.7mm;padding:1mm 2.5mm;margin:2mm 0;break-inside:avoid}
+        .pause{border-width:.5mm;padding:.6mm 2mm;margin:1.2mm 0;break-inside:avoid}
+        .list{display:grid;grid-template-columns:24mm minmax(0,1fr);gap:0 2mm}
+        .list .ph{line-height:1.2;margin:.5mm 0}
+        .pair{display:flex;flex-wrap:wrap;gap:0 3mm}
+        .pair .scroll{margin:.6mm 0;flex:0 1 auto;max-width:88mm}
+        .pair table.names td,.pair table.names th{padding:.3mm .8mm}
+        .seams .tk{padding:.2mm 0}
+        .seams.splices{columns:4}
+        .two.join{grid-template-columns:70mm minmax(0,1fr)}
         .pause ul,.end ul{columns:2;column-gap:4mm}
         .pause .tk,.end .tk{padding:.4mm 0}
         .tk,.lead{line-height:1.22}
         .lead{font-size:10.5pt}
-        .end{margin-top:.5mm}.end .ph,.end .stop{margin:.3mm 0}
+        .end{margin-top:.5mm}.end .stop{margin:.3mm 0}
         table.names{font-size:10pt}
         table.names td,table.names th{padding:.3mm 1.2mm;line-height:1.15}
         .facts p{margin:1.6mm 0}
@@ -127,17 +140,18 @@ final class FrontStyle {
         .form{columns:5;column-gap:3mm}
         .form p{margin:0;break-inside:avoid;white-space:nowrap}
         .form .blank{width:12mm}
-        .safety{columns:2;column-gap:5mm;font-size:8.6pt}
+        .sheet.flow{break-inside:auto}
+        .safety{columns:2;column-gap:5mm;font-size:10pt}
         .safety p{margin:.7mm 0}
         .safety h3{margin-top:1mm}
         .moment{break-inside:auto}
         .hazard{margin:.6mm 0;line-height:1.15}
-        .sources{font-size:6.5pt;line-height:1.1}
-        .back{break-before:page;font-size:9pt}
+        .sources{font-size:8pt;line-height:1.1}
+        .back{font-size:10pt}
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
-        .back>h2:first-child{break-before:page}
-        .back table{font-size:9pt}
-        .back figure{max-width:85mm}
+        .back table{font-size:10pt}
+        .back figure{max-width:90mm}
+        .back figure svg{width:90mm;max-height:none}
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
         .chapter>summary{min-height:0}
       }

@@ -4,22 +4,20 @@ import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.assembly.ring.PlacedPiece;
 import io.github.seamstead.geometry.pattern.Panel;
-import io.github.seamstead.geometry.pattern.PieceKind;
 import io.github.seamstead.geometry.pattern.Splice;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** The map of the panels as they lie, and every seam in its order with a box. */
 final class JoinCard {
 
-  private static final double SIZE = 100;
-
-  /** A card with no more seams than this has room on half a sheet. */
-  private static final int FEW = 12;
+  private static final double SIZE = 70;
 
   private JoinCard() {}
 
@@ -32,29 +30,37 @@ final class JoinCard {
     Markup m = new Markup();
     m.element(
         "p",
-        "The cover as it lies: inside out, plain side up, seen from above. Door panel at the"
-            + " bottom. Each seam has one name, a letter and a check number: read both ends aloud.",
+        "As it lies: inside out, plain side up, seen from above, the door panel at the bottom.",
         "class",
         "lead");
-    m.open("div", "class", "two");
+    m.open("div", "class", "two join");
     desk.figure(m, map(desk, part), false);
     m.open("div");
-    int splices = splices(m, cover);
     ring(desk, m, part);
-    others(m, cover);
     m.close().closeLine();
-    boolean many = part.ring().size() + splices > FEW;
-    desk.add("Join card", "Join card", many ? Sheet.Kind.WIDE : Sheet.Kind.CARD, m);
+    desk.add("Join card", "Join card", Sheet.Kind.CARD, m);
+    seams(desk, cover);
   }
 
-  private static int splices(Markup m, CoverPart cover) {
+  private static void seams(Desk desk, CoverPart cover) {
+    SeamWork seams = new SeamWork(desk);
+    if (seams.kinds().isEmpty()) {
+      return;
+    }
+    Markup m = new Markup();
+    kinds(m, seams);
+    splices(m, cover);
+    desk.add("Seam card", "Join card", Sheet.Kind.CARD, m);
+  }
+
+  private static void splices(Markup m, CoverPart cover) {
     List<Splice> splices =
         cover.panels().stream().map(Panel::splices).flatMap(List::stream).toList();
     if (splices.isEmpty()) {
-      return 0;
+      return;
     }
-    m.element("h3", "First: splice each panel, the second part over the first");
-    m.open("ul", "class", "seams");
+    m.element("h3", "Splices: the first part lies under the second");
+    m.open("ul", "class", "seams splices");
     for (Splice s : splices) {
       m.open("li");
       Ticks.box(
@@ -64,7 +70,6 @@ final class JoinCard {
       m.closeLine();
     }
     m.closeLine();
-    return splices.size();
   }
 
   private static String label(CoverPart cover, String id) {
@@ -81,54 +86,50 @@ final class JoinCard {
       m.element("p", "No order of the ring keeps the limits stated: see the start sheet.");
       return;
     }
-    m.element("h3", "Then: the ring, in this order");
-    m.open("ol", "class", "seams ring");
+    boolean teams = part.options().teams() > 1;
+    List<String> columns = new ArrayList<>(List.of("#", "seam", "this edge", "to that", "#in hand"));
+    if (teams) {
+      columns.add("#team");
+    }
+    columns.add("done");
+    Ticks.table(m, "The ring in the order of joining", columns.toArray(String[]::new));
     for (JoinStep step : part.order().get().steps()) {
       Joint j = step.joint();
-      String team = part.options().teams() > 1 ? ", team " + step.team() : "";
-      m.open("li");
-      Ticks.box(
+      m.open("tr");
+      Ticks.cells(m, "#" + step.number());
+      m.open("td").element("b", j.mark().text()).close();
+      Ticks.cells(
           m,
-          "seam-" + Markup.anchor(j.mark().text()),
-          step.number()
-              + ". "
-              + j.mark().text()
-              + ": "
-              + j.first().label()
-              + " to "
-              + j.second().label()
-              + ", "
-              + desk.sizes().mass(step.inHandKg())
-              + team);
-      m.closeLine();
+          j.first().label(),
+          j.second().label(),
+          "#" + desk.sizes().mass(step.inHandKg()));
+      if (teams) {
+        Ticks.cells(m, "#" + step.team());
+      }
+      m.open("td");
+      Ticks.bare(m, "seam-" + Markup.anchor(j.mark().text()), j.text() + ": joined");
+      m.close().closeLine();
     }
-    m.closeLine();
+    Ticks.endTable(m);
   }
 
-  /** What is joined besides the ring, from the pieces that are cut for it. */
-  private static void others(Markup m, CoverPart cover) {
-    m.element("h3", "Besides");
-    m.open("ul", "class", "seams");
-    count(m, cover, PieceKind.PATCH, "patch round its opening");
-    count(m, cover, PieceKind.FLAP, "flap, by its upper edge");
-    count(m, cover, PieceKind.CAP, "cap, along its lap");
-    count(m, cover, PieceKind.SKIRT, "skirt piece: end to end, then to the hem");
-    m.open("li");
-    Ticks.box(m, "seam-hem", "hem and top edge all round");
-    m.close().closeLine();
-  }
-
-  private static void count(Markup m, CoverPart cover, PieceKind kind, String what) {
-    int count =
-        cover.cuts().stream()
-            .filter(s -> s.pattern().kind() == kind)
-            .mapToInt(s -> s.pieces().size())
-            .sum();
-    if (count > 0) {
-      m.open("li");
-      Ticks.box(m, "seam-" + kind.name().toLowerCase(java.util.Locale.ROOT), count + " × " + what);
-      m.closeLine();
+  /** Every kind of seam in the order of the work: how it laps, how long it is, how long it takes. */
+  private static void kinds(Markup m, SeamWork seams) {
+    Ticks.table(m, "Every kind of seam", "seams", "#all", "#one team", "which lies on top", "done");
+    for (SeamKind kind : seams.kinds()) {
+      m.open("tr");
+      Ticks.cells(
+          m,
+          seams.count(kind) + " × " + kind.label(),
+          "#" + seams.length(kind),
+          "#" + seams.time(kind),
+          kind.lap());
+      m.open("td");
+      String key = kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+      Ticks.bare(m, "seam-" + key, kind.label() + ": all done");
+      m.close().closeLine();
     }
+    Ticks.endTable(m);
   }
 
   private static Drawing map(Desk desk, JoiningPart part) {
@@ -141,7 +142,7 @@ final class JoinCard {
             .map(PlacedPiece::angleRadians)
             .orElse(0.0);
     Sketch s = new Sketch(SIZE, SIZE);
-    double outer = n > 16 ? 38 : 36;
+    double outer = SIZE / 2 - (n > 16 ? 13 : 11);
     Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
     for (PlacedPiece place : places) {
       double turn = place.angleRadians() - door - Math.PI / 2;
@@ -178,7 +179,7 @@ final class JoinCard {
     PlacedPiece next = part.lying().places().get(place.place() % n);
     double here = place.angleRadians() - door - Math.PI / 2;
     double step = Math.IEEEremainder(next.angleRadians() - place.angleRadians(), 2 * Math.PI);
-    double far = n > 16 ? (place.place() % 2 == 0 ? 5 : 9.5) : 7;
+    double far = n > 16 ? (place.place() % 2 == 0 ? 4 : 8.5) : 5;
     s.text(ray(middle, outer + far, here + step / 2), name, 0, false);
   }
 

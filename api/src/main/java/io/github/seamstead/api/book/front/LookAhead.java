@@ -16,6 +16,9 @@ final class LookAhead {
       return;
     }
     List<String> needs = needs(desk, work);
+    if (needs.isEmpty()) {
+      return;
+    }
     Markup m = new Markup();
     m.element(
         "p",

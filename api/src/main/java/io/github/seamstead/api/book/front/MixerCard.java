@@ -3,18 +3,20 @@ package io.github.seamstead.api.book.front;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
-import io.github.seamstead.materials.floor.BatchPart;
+import io.github.seamstead.materials.floor.BatchCard;
+import io.github.seamstead.materials.floor.BatchClay;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.floor.Sector;
 import io.github.seamstead.materials.floor.SectorBatches;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** What goes into the mixer and where it goes: one numbering, that of laying. */
 final class MixerCard {
 
-  private static final double SIZE = 76;
+  private static final double SIZE = 68;
 
   private MixerCard() {}
 
@@ -31,49 +33,58 @@ final class MixerCard {
         "class",
         "lead");
     m.open("div", "class", "two mixer");
-    m.open("div");
     desk.figure(m, map(floor), false);
-    m.close().open("div");
+    m.open("div");
     if (!floor.batches().isEmpty()) {
       loads(m, floor);
     }
     m.close().closeLine();
     m.open("div", "class", "recipes");
-    for (BatchPlan plan : floor.batches()) {
-      recipe(desk.sizes(), m, plan);
+    for (int i = 0; i < floor.batches().size(); i++) {
+      recipe(desk.sizes(), m, floor, i);
     }
     if (floor.batches().isEmpty()) {
       m.element(
           "p",
-          "The job states no mixer, so no loads are counted: mix by the parts of the"
-              + " soil card.");
+          "The job states no mixer, so no loads are counted: mix by the parts of the soil card.");
     }
     m.closeLine();
     desk.add("Mixer card and floor map", "Mixer card", Sheet.Kind.CARD, m);
   }
 
-  private static void recipe(Sizes w, Markup m, BatchPlan plan) {
-    String name = plan.quantity().layer().name();
-    m.open("div", "class", "recipe").element("h3", "One load of " + name);
+  private static void recipe(Sizes w, Markup m, FloorPart floor, int at) {
+    BatchPlan plan = floor.batches().get(at);
+    Optional<BatchClay> clay =
+        at < floor.clays().size() ? Optional.of(floor.clays().get(at)) : Optional.empty();
+    BatchCard card = BatchCard.of(plan, clay);
+    m.open("div", "class", "recipe");
+    m.element("h3", (floor.drum() ? "One load of " : "One heap of ") + card.layer());
+    Optional<String> refusal = clay.flatMap(c -> c.refusal(w.words()::litres));
+    if (refusal.isPresent()) {
+      m.open("p", "class", "model").element("strong", "Do not mix it so: ");
+      m.text(refusal.get() + ".").close();
+      m.closeLine();
+      return;
+    }
     m.open("ul");
-    for (BatchPart part : plan.batch().parts()) {
-      m.open("li")
-          .element("b", Sizes.number(part.buckets()) + " buckets")
-          .text(" " + part.part().name())
-          .close();
+    for (BatchCard.Line line : card.lines()) {
+      m.open("li").element("b", line.buckets() + buckets(line)).text(" " + line.material());
+      m.text(line.fibre() ? ", last, by handfuls" : "").close();
     }
-    m.open("li")
-        .element("b", w.words().litres(plan.batch().water() / 1000))
-        .text(" water, the last of it by feel")
-        .close();
+    if (card.partsTooWet()) {
+      m.open("li").element("b", "no water").text(": the parts are too wet, dry them first").close();
+    } else {
+      m.open("li").element("b", w.words().litres(card.water()));
+      m.text(" water, the last of it by feel").close();
+    }
     m.close();
-    m.open("p").text("Loads: ").element("b", Integer.toString(plan.likelyCount()));
-    if (plan.count().low() != plan.count().high()) {
-      m.text(
-          " (" + Math.round(plan.count().low()) + " to " + Math.round(plan.count().high()) + ")");
-    }
+    m.open("p").text(floor.drum() ? "Loads: " : "Heaps: ").element("b", FloorDays.loads(plan));
+    m.text(". " + card.feel()).closeLine();
     m.closeLine();
-    m.closeLine();
+  }
+
+  private static String buckets(BatchCard.Line line) {
+    return line.buckets().matches("[¼½¾]|1") ? " bucket" : " buckets";
   }
 
   /** A row for each sector with a box for each load that starts in it. */

@@ -94,7 +94,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
             : many
                 + (item.packs() == 1 ? " pack of " : " packs of ")
                 + Numbers.plain(item.packSize());
-    lines.add(new Line(item.name(), amount, ""));
-    unpriced.add(item.name());
+    String name = desk.sizes().words().said(item.name());
+    lines.add(new Line(name, amount, ""));
+    unpriced.add(name);
   }
 }

@@ -43,21 +43,20 @@ final class PieceCards {
     Markup m = new Markup();
     m.open("div", "class", "three");
     desk.figure(m, PieceSketch.of(shape, scale, desk.sizes()), false);
-    m.open("div", "class", "wrap").open("div");
+    m.open("div").open("div", "class", "wrap").open("div");
     names(m, shape);
     m.close().open("div");
     BaseLine base = BaseLine.of(shape.pattern());
-    m.element("h3", "Mark it out, from a");
     if (base.isCurved()) {
       curved(desk, m, base);
     } else {
       straight(desk, m, base);
     }
-    m.close();
-    check(desk, m, base);
     m.close().closeLine();
-    edges(desk, m, shape.pattern());
+    check(desk, m, base);
     openings(desk, m, base, shape.pattern());
+    edges(desk, m, shape.pattern());
+    m.close().closeLine();
     return m;
   }
 
@@ -75,8 +74,7 @@ final class PieceCards {
       m.text(" Write on each: ").element("b", pieces.get(0).label()).closeLine();
       return;
     }
-    m.element("h3", "Write on each at once");
-    Ticks.table(m, "Names of each copy", "piece", "right edge", "left edge", "cut");
+    Ticks.table(m, "Names of each copy", "write on it", "right edge", "left edge", "cut");
     for (int i = 0; i < pieces.size(); i++) {
       PatternPiece piece = pieces.get(i);
       m.open("tr").open("td").element("b", piece.label()).close();
@@ -102,7 +100,7 @@ final class PieceCards {
   private static void straight(Desk desk, Markup m, BaseLine base) {
     Sizes w = desk.sizes();
     MarkOut tables = base.markOut(w.words().isImperial());
-    Ticks.table(m, "Corners from the base line", "", "#along", "#square up");
+    Ticks.table(m, "Corners from the base line", "", "#from a", "#square up");
     for (int letter = 0; letter < base.size(); letter++) {
       int index = base.index(letter);
       BaselineRow row =
@@ -162,7 +160,7 @@ final class PieceCards {
             + " about a nail "
             + place(w, centre)
             + ". It starts and ends at the two corners that it joins.");
-    Ticks.table(m, "Corners from the base line", "", "#along", "#square up");
+    Ticks.table(m, "Corners from the base line", "", "#from a", "#square up");
     int letter = 0;
     for (int corner : base.corners()) {
       Vector2D p = base.local(base.corner(corner));

@@ -20,7 +20,11 @@ final class PieceSketch {
   /** Lower drawings have no room for words above an arrow, in millimetres. */
   private static final double LOW = 22;
 
-  private static final double ABOVE = 10;
+  /** Room for a piece itself, so that three cards have room on a page, in millimetres. */
+  private static final double WIDEST = 58;
+
+  private static final double TALLEST = 48;
+  private static final double ABOVE = 10.5;
   private static final double BELOW = 13;
   private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
 
@@ -34,7 +38,7 @@ final class PieceSketch {
           shapes.stream()
               .map(CutShape::pattern)
               .map(PieceSketch::box)
-              .allMatch(b -> b.width() * perMetre <= 70 && b.height() * perMetre <= 62);
+              .allMatch(b -> b.width() * perMetre <= WIDEST && b.height() * perMetre <= TALLEST);
       if (fits) {
         return s;
       }
@@ -52,7 +56,7 @@ final class PieceSketch {
     Bounds b = box(piece);
     double perMetre = 1000 / scale;
     double height = b.height() * perMetre + ABOVE + BELOW;
-    Sketch s = new Sketch(Math.max(50, LEFT + b.width() * perMetre + RIGHT), height + 6);
+    Sketch s = new Sketch(Math.max(50, LEFT + b.width() * perMetre + RIGHT), height + 4);
     s.map(LEFT - b.minX() * perMetre, ABOVE + b.maxY() * perMetre, perMetre);
     s.shape(s.at(base.local(piece.cut().vertices())), Sketch.HEAVY, "", Sketch.PALE);
     s.shape(s.at(base.local(piece.stitch().vertices())), Sketch.THIN, Sketch.DASHED, "none");
@@ -66,7 +70,7 @@ final class PieceSketch {
     words(s, base, piece, b);
     double unit = w.words().isImperial() ? 0.3048 : 0.5;
     double bar = perMetre >= 200 ? unit / 10 : perMetre >= 60 ? unit / 2 : unit;
-    s.bar(4, height + 4.5, bar, w.length(bar) + ", 1:" + Sizes.number(scale));
+    s.bar(4, height + 2.5, bar, w.length(bar) + ", 1:" + Sizes.number(scale));
     return s.drawing(
         "card-" + Markup.anchor(piece.id()),
         "Piece " + shape.name(),

@@ -1,8 +1,9 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.rigging.HandlingPart;
+import io.github.seamstead.assembly.anchor.PegTest;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.handling.TurnRoute;
-import io.github.seamstead.geometry.pattern.PieceKind;
 import java.util.List;
 
 /** The day on which the cover is turned, raised and pegged; a model is only turned and set over. */
@@ -10,10 +11,12 @@ final class RaisingDays {
 
   private final Desk desk;
   private final Sizes w;
+  private final SeamWork seams;
 
   RaisingDays(Desk desk) {
     this.desk = desk;
     this.w = desk.sizes();
+    this.seams = new SeamWork(desk);
   }
 
   void add(List<Day> days) {
@@ -30,11 +33,13 @@ final class RaisingDays {
   private Day model() {
     return new Day("Set the cover over the frame", "A model is light: one pupil holds, one looks.")
         .startIf("the glue or the staples hold")
-        .bring("the frame, the joined cover")
+        .tools("ruler, pencil")
+        .material("the frame, the joined cover, glue or thread")
         .people(2)
         .step("Fold the seams to the inside, one after the other.")
         .step("Set the cover over the frame, the first panel to the front.")
         .step("Ease each seam over its pole.")
+        .step("Fix the hem to the base ring, opposite sides in turn.")
         .step("Measure one base side and one hip; compare with the start sheet.")
         .home("measures written down")
         .stops("nothing.");
@@ -54,13 +59,15 @@ final class RaisingDays {
                     + " and mean under "
                     + w.speed(h.wind().limitMean())
                     + " for the whole job; cloth dry")
-            .bring(
+            .tools("wind meter, gloves, helmets, hammer, padding" + tackleName(h))
+            .material(
                 ropes
                     + " ropes of "
                     + w.rough(h.zone().ropeMetres())
-                    + " at least, padding, wind meter, gloves, helmets, pegs, hammer")
-            .people(
-                Math.max(desk.crew().map(c -> c.people()).orElse(2), ropes * h.pull().people()));
+                    + " at least, pegs, cover of "
+                    + w.mass(h.bundle().massKg()))
+            .hands(h.pull().people() + " on the ropes, one on the call, one at the wind meter")
+            .people(Math.max(desk.people(), h.pull().people() + 2));
     day.step(
         "Measure the wind for ten minutes; write the greatest gust:",
         "under " + w.speed(h.wind().limitGust()));
@@ -79,33 +86,41 @@ final class RaisingDays {
             "nobody within " + w.rough(h.zone().radiusMetres()) + " of the middle",
             h.pull().people() + " people on the ropes, one more on the call",
             "pegs and hammers ready at every corner"));
+    h.tackle()
+        .ifPresent(
+            t ->
+                day.step(
+                    "Put a tackle on each rope, parts at its moving block:",
+                    Integer.toString(t.parts())));
     day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
-    day.step(
-        "Haul evenly on the call. Pull on each rope, about:",
-        w.force(h.pull().raiseNewtons() / ropes));
-    day.step("Make every rope fast. Pull the hem down all round, door panel first.");
-    day.step("Peg opposite corners at once; go on with the next sheet.");
-    if (hasKind(PieceKind.CAP)) {
-      day.step("Set the cap from a ladder or tower that stands by itself, never from the frame.");
-    }
+    day.step("Haul evenly on the call. Pull on each rope, about:", w.force(hauled(h)));
+    day.step("Make every rope fast; each holds about:", w.force(h.holdNewtons() / ropes));
+    day.step("Pull the hem down, door panel first; peg opposite corners at once.");
     day.home("at least every corner is pegged", "ropes stay made fast until all pegs are in");
     return day.stops(
         "gusts over " + w.speed(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
   }
 
-  private boolean hasKind(PieceKind kind) {
-    return desk.plan()
-        .cover()
-        .filter(c -> c.cuts().stream().anyMatch(s -> s.pattern().kind() == kind))
-        .isPresent();
+  /** The pull on each rope, at its tackle if there is one. */
+  static double hauled(HandlingPart h) {
+    return h.tackle()
+        .map(t -> t.greaterPullNewtons(h.pull().ropeNewtons()))
+        .orElse(h.pull().raiseNewtons() / h.pull().ropes());
+  }
+
+  private static String tackleName(HandlingPart h) {
+    return h.tackle().map(t -> ", tackle for each rope").orElse("");
   }
 
   private Day peg() {
     Day day =
         new Day("Peg down, the same day", "A raised cover is not left unpegged for an hour.")
             .startIf("the cover hangs straight, every seam over its pole")
-            .bring("pegs, hammer, luggage scale, chalk, rope and peg card")
-            .people(desk.crew().map(c -> c.people()).orElse(2));
+            .tools("hammer, spring scale, chalk, ladder or tower that stands by itself")
+            .material(
+                desk.plan().fixings().map(f -> f.pegs().pegs() + " pegs, ").orElse("pegs, ")
+                    + "rope and peg card")
+            .people(desk.people());
     desk.plan()
         .fixings()
         .ifPresent(
@@ -118,14 +133,24 @@ final class RaisingDays {
         .ifPresent(
             a ->
                 day.step(
-                    "Test three pegs before the rest: pull each at "
+                    "Test "
+                        + PegTest.LEAST_TESTS
+                        + " pegs before the rest: pull each at "
                         + w.words().angle(a.screen().pullAngleRadians())
                         + " above the ground until it moves; plan again with the pulls. Needed on a"
                         + " peg:",
                     w.force(a.screen().pegPullNewtons())));
     day.step("Tension the hem round and round until no fold is left.");
-    if (hasKind(PieceKind.SKIRT)) {
+    if (seams.has(SeamKind.CAP)) {
+      day.warn("A fall kills. Work from a ladder or tower that stands by itself, not the frame.");
+      day.step("Set the cap, " + SeamKind.CAP.lap() + ":", seams.amount(SeamKind.CAP));
+    }
+    if (seams.has(SeamKind.SKIRT)) {
+      day.step("Fix the skirt: " + SeamKind.SKIRT.lap() + ":", seams.amount(SeamKind.SKIRT));
       day.step("Lay the skirt outward and weigh it down with soil or sand all round.");
+    }
+    if (seams.has(SeamKind.LINING)) {
+      day.step("Hang the lining inside:", seams.amount(SeamKind.LINING));
     }
     day.step("Open the air: door tied back, top clear.");
     day.home("every peg holds against a kick", "door can be opened from inside");

@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.rigging.AnchoringPart;
 import io.github.seamstead.api.chapter.rigging.HandlingPart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** Ropes and pegs on one card: where they are, how many, how hard they pull, when to stop. */
 final class RopeCard {
 
-  private static final double SIZE = 84;
+  private static final double SIZE = 70;
 
   private RopeCard() {}
 
@@ -25,9 +26,10 @@ final class RopeCard {
       return;
     }
     Markup m = new Markup();
-    m.open("div", "class", "two");
+    m.open("div", "class", "two mixer").open("div");
     desk.pyramid().ifPresent(p -> desk.figure(m, plan(desk, p), false));
-    m.open("div");
+    desk.plan().anchoring().ifPresent(a -> pulled(m));
+    m.close().open("div");
     Ticks.table(m, "Ropes, pegs and limits", "what", "#value");
     desk.plan().handling().ifPresent(h -> ropes(desk.sizes(), m, h));
     desk.plan()
@@ -40,22 +42,20 @@ final class RopeCard {
             });
     desk.plan().anchoring().ifPresent(a -> pegs(desk.sizes(), m, a));
     Ticks.endTable(m);
-    desk.plan()
-        .anchoring()
-        .ifPresent(
-            a -> {
-              m.open("p", "class", "fields").text("Three pegs pulled until they moved: ");
-              for (int i = 1; i <= 3; i++) {
-                Ticks.number(m, "peg" + i, "peg " + i + ", pull when it moved");
-                m.text(" ");
-              }
-              m.text(
-                      "Plan again with these pulls (pegs under site): their mean less the scatter,"
-                          + " over two, and half again on wet ground, must reach the pull above.")
-                  .closeLine();
-            });
     m.close().closeLine();
     desk.add("Rope and peg card", "Rope and peg card", Sheet.Kind.CARD, m);
+  }
+
+  private static void pulled(Markup m) {
+    m.open("p", "class", "fields").text("Pegs pulled until they moved: ");
+    for (int i = 1; i <= PegTest.LEAST_TESTS; i++) {
+      Ticks.number(m, "peg" + i, "peg " + i + ", pull when it moved");
+      m.text(" ");
+    }
+    m.text(
+        "Write the pulls into the job, pegs under site, and plan again: it reckons what a peg may"
+            + " be asked to hold, less on wet ground.");
+    m.closeLine();
   }
 
   private static void ropes(Sizes w, Markup m, HandlingPart h) {
@@ -66,6 +66,11 @@ final class RopeCard {
         h.pull().ropes() + " × " + w.rough(h.zone().ropeMetres()));
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
     row(m, "pull of all ropes to raise it", w.force(h.pull().raiseNewtons()));
+    row(m, "pull on each rope, as hauled", w.force(RaisingDays.hauled(h)));
+    h.tackle()
+        .ifPresent(
+            t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
+    row(m, "pull on each rope to hold it", w.force(h.holdNewtons() / h.pull().ropes()));
     row(m, "load on the top while hauling", w.force(h.pull().apexNewtons()));
     row(m, "nobody within, from the middle", w.rough(h.zone().radiusMetres()));
     row(m, "do not start in gusts over", w.speed(h.wind().limitGust()));
@@ -79,6 +84,8 @@ final class RopeCard {
         w.speed(a.screen().pressure().gustMetresPerSecond()));
     row(m, "pull on each peg, factored", w.force(a.screen().pegPullNewtons()));
     row(m, "its angle above the ground", w.words().angle(a.screen().pullAngleRadians()));
+    row(m, "rope along the hem, if set", w.force(a.hemRope().tensionNewtons()));
+    row(m, "guy rope from each corner, if set", w.force(a.guy().tensionNewtons()));
     row(m, "ballast that would do instead", w.mass(a.ballast().massKg()));
   }
 
@@ -91,7 +98,7 @@ final class RopeCard {
   private static Drawing plan(Desk desk, RegularPyramid pyramid) {
     Sketch s = new Sketch(SIZE, SIZE + 6);
     Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
-    double r = 24;
+    double r = SIZE * 0.28;
     int n = pyramid.sides();
     double first = -Math.PI / 2 - Math.PI / n;
     List<Vector2D> corners = new ArrayList<>();

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.ChapterCaution;
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
@@ -74,7 +75,7 @@ final class SafetySheet {
       List<Caution> cautions = groups.getOrDefault(moment, List.of());
       if (!cautions.isEmpty()) {
         m.open("div", "class", "moment").element("h3", moment.title);
-        byHazard(cautions).forEach((hazard, of) -> hazard(m, hazard, of, sources));
+        byHazard(cautions).forEach((hazard, of) -> hazard(desk.sizes().words(), m, hazard, of, sources));
         m.closeLine();
       }
     }
@@ -87,7 +88,7 @@ final class SafetySheet {
       m.text(".").closeLine();
     }
     boolean few = groups.values().stream().mapToInt(List::size).sum() <= FEW;
-    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.PAGE, m);
+    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.FLOW, m);
   }
 
   static boolean canKill(Hazard hazard) {
@@ -115,13 +116,13 @@ final class SafetySheet {
 
   /** Each hazard stands once at its moment: what it does, then every limit on it. */
   private static void hazard(
-      Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
+      Words words, Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
     m.open("p", "class", "hazard");
     m.element("strong", (canKill(hazard) ? "WARNING" : "CAUTION") + ": " + hazard.label());
     m.text(".");
     for (Caution c : cautions) {
-      m.text(" " + c.risk() + " ").element("b", c.limit());
-      c.source().ifPresent(s -> m.element("sup", note(s.citation(), sources)));
+      m.text(" " + words.said(c.risk()) + " ").element("b", words.said(c.limit()));
+      c.source().ifPresent(s -> m.element("sup", note(words.said(s.citation()), sources)));
     }
     m.closeLine();
   }

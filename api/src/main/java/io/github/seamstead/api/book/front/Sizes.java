@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.internal.Words;
-import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.uncertainty.Range;
@@ -33,6 +32,17 @@ final class Sizes {
     return model && !words.isImperial() ? words.small(metres) : words.length(metres);
   }
 
+  /** The unit of a column of lengths; empty where each carries its own, as feet and inches do. */
+  String tapeUnit() {
+    return words.isImperial() ? "" : model ? "mm" : "m";
+  }
+
+  /** A length in a column that is headed by {@link #tapeUnit}. */
+  String tape(double metres) {
+    String text = length(metres);
+    return words.isImperial() ? text : text.substring(0, text.indexOf(NO_BREAK));
+  }
+
   /** A length that nobody tapes: no finer than a centimetre or an inch. */
   String rough(double metres) {
     if (model) {
@@ -56,16 +66,15 @@ final class Sizes {
   }
 
   String speed(double metresPerSecond) {
-    return words.isImperial()
-        ? QuantityText.write(metresPerSecond, Dimension.SPEED, "mph", 0).replace(' ', NO_BREAK)
-        : Numbers.fixed(metresPerSecond, 1) + NO_BREAK + "m/s";
+    return words.speed(metresPerSecond);
   }
 
-  /** A pull: in newtons with the mass that weighs as much, or in pounds-force. */
   String force(double newtons) {
-    String si = words.isImperial() ? "lbf" : newtons >= 10_000 ? "kN" : "N";
-    int decimals = si.equals("kN") ? 1 : 0;
-    return QuantityText.write(newtons, Dimension.FORCE, si, decimals).replace(' ', NO_BREAK);
+    return words.force(newtons);
+  }
+
+  String celsius(double degrees) {
+    return words.celsius(degrees);
   }
 
   /** Days as a crew counts them: whole, from two on. */

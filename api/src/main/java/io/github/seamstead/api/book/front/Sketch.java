@@ -21,7 +21,7 @@ final class Sketch {
   static final double OUTLINE = 0.5;
   static final double HEAVY = 0.7;
   static final String DASHED = "2 1";
-  static final String HATCH = "url(#hatch)";
+  static final String HATCH = "url(#hatch-mm)";
   static final String PALE = "#f0f0ec";
   private static final double ARROW = 2.2;
   private static final double CHARACTER = 0.56;

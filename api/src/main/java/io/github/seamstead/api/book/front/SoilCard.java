@@ -6,7 +6,6 @@ import io.github.seamstead.api.job.TrialSample;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.TrialLadder;
-import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,7 +54,7 @@ final class SoilCard {
       var next = soil.nextTests().get(0);
       m.open("p").text("Next test, it tells most for its work: ").element("b", next.kind().label());
       m.text(
-          " (" + Numbers.fixed(next.kind().handsOnSeconds() / 60, 0) + " min of work). Result: ");
+          " (" + desk.sizes().words().duration(next.kind().handsOnSeconds()) + " of work). Result: ");
       Ticks.blank(m, "soil-" + desk.plan().soils().indexOf(soil), "result of the next test");
       m.closeLine();
     }

@@ -58,11 +58,14 @@ final class StartSheet {
                     m,
                     w.area(f.buildUp().footprint().area()),
                     "of floor, " + w.words().small(f.buildUp().thickness()) + " deep"));
-    int people = desk.crew().map(c -> c.people()).orElse(2);
-    fact(
-        m,
-        Numbers.fixed(work.workingDays(), 0) + " days",
-        "of work, " + Numbers.fixed(work.crewDays(), 0) + " crew-days; crew of " + people);
+    int people = desk.people();
+    if (work.workingDays() > 0) {
+      String days = Numbers.fixed(work.workingDays(), 0);
+      fact(
+          m,
+          days + (days.equals("1") ? " day" : " days"),
+          "of work, " + Numbers.fixed(work.crewDays(), 0) + " crew-days; crew of " + people);
+    }
     if (work.waits()) {
       String from = Numbers.fixed(Math.ceil(work.soonest() / 7), 0);
       String to = Numbers.fixed(Math.ceil(work.latest() / 7), 0);
@@ -95,24 +98,47 @@ final class StartSheet {
     m.open("p").element("b", figure).text(" " + text).close();
   }
 
+  /** The model beside the shelter that it stands for. */
   private static void model(Desk desk, Markup m) {
-    desk.plan()
-        .frame()
-        .ifPresent(
-            f -> {
-              FrameMeasures now = f.measures();
-              m.element(
-                  "p",
-                  "This is a model. If it stands for a shelter ten times as large, that has a base"
-                      + " side of "
-                      + desk.sizes().words().length(10 * now.base().side())
-                      + ", a height of "
-                      + desk.sizes().words().length(10 * now.frameHeight())
-                      + " and a hundred times the cloth. Wind, pegs and lifting are left out: they"
-                      + " do not follow a scale.",
-                  "class",
-                  "model");
-            });
+    if (desk.plan().frame().isEmpty()) {
+      return;
+    }
+    Sizes w = desk.sizes();
+    FrameMeasures now = desk.plan().frame().get().measures();
+    FrameMeasures full = now.fullSize();
+    int scale = FrameMeasures.MODEL_SCALE;
+    m.element(
+        "p",
+        "This is a model. If it stands for a shelter "
+            + scale
+            + " times as large, lengths grow by "
+            + scale
+            + ", cloth by "
+            + scale
+            + " × "
+            + scale
+            + ". Wind, pegs and lifting are left out: they do not follow a scale.",
+        "class",
+        "model");
+    Ticks.table(m, "The model and the shelter", "size", "#model", "#full size, 1:" + scale);
+    sizes(w, m, "base side", now.base().side(), full.base().side());
+    sizes(w, m, "across corners", now.acrossCorners(), full.acrossCorners());
+    sizes(w, m, "height", now.frameHeight(), full.frameHeight());
+    sizes(w, m, "hip", now.hipLength(), full.hipLength());
+    m.open("tr");
+    Ticks.cells(
+        m,
+        "cover on the faces",
+        "#" + w.area(now.coverArea()),
+        "#" + w.words().area(full.coverArea()));
+    m.closeLine();
+    Ticks.endTable(m);
+  }
+
+  private static void sizes(Sizes w, Markup m, String what, double model, double full) {
+    m.open("tr");
+    Ticks.cells(m, what, "#" + w.length(model), "#" + w.words().length(full));
+    m.closeLine();
   }
 
   private static void weeks(Desk desk, WorkPlan work, Markup m) {
@@ -154,7 +180,7 @@ final class StartSheet {
   private static void lights(Desk desk, Needs needs, Markup m) {
     m.open("ul", "class", "lights");
     List<String> unmet = new ArrayList<>();
-    desk.plan().unmet().forEach(u -> unmet.add(u.what().replaceAll("\\.$", "")));
+    desk.plan().unmet().forEach(u -> unmet.add(desk.sizes().words().said(u.what()).replaceAll("\\.$", "")));
     if (unmet.isEmpty()) {
       light(m, "●", "Fits", fits(desk));
     } else {

@@ -16,7 +16,8 @@ final class Ticks {
 
   /** Writes a box alone; its name is spoken and not shown. */
   static void bare(Markup to, String key, String spoken) {
-    to.open("input", "type", "checkbox", "data-k", key, "aria-label", spoken);
+    to.open("label", "class", "hit");
+    to.open("input", "type", "checkbox", "data-k", key, "aria-label", spoken).close();
   }
 
   /** Writes a blank for what is measured, or for a time and initials. */

@@ -1,15 +1,22 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.api.job.Site;
+import io.github.seamstead.assembly.schedule.WorkCalendar;
 import io.github.seamstead.materials.drying.Milestone;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /** The days in their order, and where each lies on the calendar. */
 final class WorkPlan {
 
-  /** A crew works five days of seven; drying goes on over the week-end. */
-  private static final double WEEK = 7 / 5.0;
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
 
   /**
    * A stretch of the calendar, in days from the start.
@@ -23,9 +30,11 @@ final class WorkPlan {
   record Stretch(Day day, double from, double until, double dry, OptionalDouble late) {}
 
   private final List<Day> days;
+  private final List<LocalDate> dates;
 
-  private WorkPlan(List<Day> days) {
-    this.days = days;
+  private WorkPlan(List<Day> days, Optional<LocalDate> joining) {
+    this.days = List.copyOf(days);
+    this.dates = joining.map(this::datesAround).orElse(List.of());
   }
 
   static WorkPlan of(Desk desk) {
@@ -34,11 +43,52 @@ final class WorkPlan {
     new CoverDays(desk).add(days);
     new RaisingDays(desk).add(days);
     desk.plan().floor().ifPresent(floor -> new FloorDays(desk, floor).add(days));
-    return new WorkPlan(days);
+    return new WorkPlan(days, desk.document().site().flatMap(Site::start));
   }
 
   List<Day> days() {
     return days;
+  }
+
+  /** The first date of a day sheet, if the document states when joining starts. */
+  Optional<LocalDate> date(int day) {
+    return dates.isEmpty() ? Optional.empty() : Optional.of(dates.get(day));
+  }
+
+  /** The dates of a day sheet as they are read. */
+  Optional<String> dateText(int day) {
+    return date(day)
+        .map(
+            first -> {
+              int span = (int) days.get(day).span();
+              String text = DATE.format(first);
+              return span == 1
+                  ? text
+                  : text + " to " + DATE.format(WorkCalendar.workingDay(first, span - 1));
+            });
+  }
+
+  /** The day of joining has the stated date; without such a day, the first has it. */
+  private List<LocalDate> datesAround(LocalDate joining) {
+    int at = 0;
+    for (int i = 0; i < days.size(); i++) {
+      at = days.get(i).isJoining() ? i : at;
+    }
+    LocalDate[] dates = new LocalDate[days.size()];
+    if (dates.length == 0) {
+      return List.of();
+    }
+    dates[at] = WorkCalendar.workingDay(joining, 0);
+    for (int i = at - 1; i >= 0; i--) {
+      dates[i] = WorkCalendar.workingDay(dates[i + 1], (int) -days.get(i).span());
+    }
+    for (int i = at + 1; i < dates.length; i++) {
+      Day before = days.get(i - 1);
+      LocalDate next = WorkCalendar.workingDay(dates[i - 1], (int) before.span());
+      long wait = (long) Math.ceil(before.waiting().map(WorkPlan::wait).orElse(0.0));
+      dates[i] = WorkCalendar.workingDay(next.plusDays(wait), 0);
+    }
+    return List.of(dates);
   }
 
   double workingDays() {
@@ -53,7 +103,7 @@ final class WorkPlan {
     List<Stretch> stretches = new ArrayList<>();
     double at = 0;
     for (Day day : days) {
-      double until = at + day.span() * WEEK;
+      double until = at + calendarDays(day);
       double likely = day.waiting().map(WorkPlan::wait).orElse(0.0);
       OptionalDouble late =
           day.waiting().isEmpty()
@@ -65,6 +115,11 @@ final class WorkPlan {
       at = until + likely;
     }
     return stretches;
+  }
+
+  /** Days of the calendar that the work of a day sheet takes, its share of week-ends included. */
+  private static double calendarDays(Day day) {
+    return day.span() * WorkCalendar.DAYS_OF_A_WEEK / WorkCalendar.WORKING_DAYS_OF_A_WEEK;
   }
 
   private static double wait(Milestone m) {
@@ -96,9 +151,9 @@ final class WorkPlan {
     return span(m -> m.latest().orElse(m.horizon()));
   }
 
-  private double span(java.util.function.ToDoubleFunction<Milestone> wait) {
+  private double span(ToDoubleFunction<Milestone> wait) {
     return days.stream()
-        .mapToDouble(d -> d.span() * WEEK + d.waiting().map(wait::applyAsDouble).orElse(0.0))
+        .mapToDouble(d -> calendarDays(d) + d.waiting().map(wait::applyAsDouble).orElse(0.0))
         .sum();
   }
 }

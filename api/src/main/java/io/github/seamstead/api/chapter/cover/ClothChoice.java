@@ -3,39 +3,30 @@ package io.github.seamstead.api.chapter.cover;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Stock;
-import io.github.seamstead.geometry.layout.CuttingLayout;
-import io.github.seamstead.geometry.layout.LayoutResult;
-import io.github.seamstead.geometry.layout.Shortfall;
+import io.github.seamstead.geometry.layout.LayoutChoice;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.shared.work.Budget;
-import io.github.seamstead.shared.work.Progress;
-import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Chooses for each face the kind of cloth that its panel is put together for, by laying the pieces
  * out: whole panels from large sheets, spliced ones from narrow ones.
  *
- * <p>First every panel is drawn for one kind, each kind in turn. From the best of these, faces are
- * given another kind one at a time: those whose parts find no place, else those with the most
- * splices; a change that is better stays. Better is less cloth without a place, then fewer splices,
- * then fewer sheets and rolls. The number of layouts tried is bounded, and each is a first fill
- * without a long search, so the cost is a fixed number of fills.
+ * <p>The ways looked at are every face for one kind, and a quarter, half and three quarters of the
+ * faces for one kind and the rest for another; those with the fewest splices first. What a heap
+ * offers, a larger heap offers too, so that with {@link LayoutChoice} more cloth never makes a
+ * worse plan: no more pieces without a place, then no more splices, then no more sheets and rolls.
  */
 final class ClothChoice {
 
-  private static final int MOST_KINDS = 6;
-  private static final int MOST_CHANGES = 18;
-  private static final long FILL = 150;
+  private static final int QUARTERS = 4;
 
   private final Run run;
   private final Cover cover;
@@ -43,6 +34,7 @@ final class ClothChoice {
   private final PanelDrawer drawer;
   private final List<PatternPiece> trims;
   private final List<ClothKind> kinds;
+  private final List<Integer> faces;
   private final Map<Integer, Optional<Panel>> drawn = new HashMap<>();
 
   private ClothChoice(
@@ -52,56 +44,35 @@ final class ClothChoice {
     this.stock = stock;
     this.drawer = drawer;
     this.trims = trims;
-    List<ClothKind> all = ClothKind.of(cover, stock);
-    kinds = all.subList(0, Math.min(MOST_KINDS, all.size()));
+    kinds = ClothKind.of(cover, stock, drawer.largest());
+    faces =
+        IntStream.rangeClosed(1, drawer.faces())
+            .boxed()
+            .sorted(Comparator.comparingDouble(face -> -drawer.area(face)))
+            .toList();
   }
 
   /**
-   * What a choice comes to.
+   * What was chosen.
    *
-   * @param kindOfFace the kind of each face, by its place in the list of kinds
-   * @param panels the panels
-   * @param unplaced cloth of the pieces without a place, in square metres
-   * @param splices how many splices there are
-   * @param value the layout's objective
-   * @param wanting the faces with pieces without a place
+   * @param panels the panels; a face that cannot be drawn is missing
+   * @param layout the layout begun for them; empty if there was no choice
    */
-  private record Trial(
-      List<Integer> kindOfFace,
-      List<Panel> panels,
-      double unplaced,
-      int splices,
-      double value,
-      Set<Integer> wanting) {
+  record Chosen(List<Panel> panels, Optional<LayoutChoice> layout) {}
 
-    static final Comparator<Trial> BETTER =
-        Comparator.comparingDouble((Trial t) -> Math.round(t.unplaced * 1e6))
-            .thenComparingInt(Trial::splices)
-            .thenComparingDouble(t -> Math.round(t.value * 1e6));
-
-    boolean beats(Trial other) {
-      return BETTER.compare(this, other) < 0;
-    }
-
-    boolean isIdeal() {
-      return unplaced == 0 && splices == 0;
-    }
-  }
+  /** Panels that were put together for kinds of cloth, and how many splices they have. */
+  private record Way(List<Panel> panels, int splices) {}
 
   /** Draws the panels; a face that cannot be drawn is noted and missing. */
-  static List<Panel> panels(Run run, Cover cover, PanelDrawer drawer, List<PatternPiece> trims) {
+  static Chosen panels(Run run, Cover cover, PanelDrawer drawer, List<PatternPiece> trims) {
     Optional<Stock> stock = run.document().stock();
     if (stock.isEmpty()) {
-      return all(run, cover, drawer, face -> drawer.panel(face, Optional.empty()));
+      return new Chosen(
+          all(run, cover, drawer, face -> drawer.panel(face, Optional.empty())), Optional.empty());
     }
-    Optional<ClothChoice> choice =
-        run.attempt("$.stock", () -> new ClothChoice(run, cover, stock.get(), drawer, trims));
-    if (choice.isEmpty()) {
-      return List.of();
-    }
-    Optional<Trial> best = choice.get().search();
-    return best.map(Trial::panels)
-        .orElseGet(() -> all(run, cover, drawer, face -> choice.get().draw(face, 0)));
+    return run.attempt("$.stock", () -> new ClothChoice(run, cover, stock.get(), drawer, trims))
+        .map(ClothChoice::chosen)
+        .orElseGet(() -> new Chosen(List.of(), Optional.empty()));
   }
 
   private interface Drawing {
@@ -117,100 +88,68 @@ final class ClothChoice {
     return panels;
   }
 
-  private Optional<Trial> search() {
-    Optional<Trial> best = Optional.empty();
+  private Chosen chosen() {
+    List<Way> ways = ways();
+    if (ways.isEmpty()) {
+      return new Chosen(all(run, cover, drawer, face -> draw(face, 0)), Optional.empty());
+    }
+    if (ways.size() == 1) {
+      return new Chosen(ways.get(0).panels, Optional.empty());
+    }
+    Optional<LayoutChoice> layout =
+        LayoutChoice.among(ways.stream().map(this::asked).iterator(), run.work(1));
+    int index = layout.map(LayoutChoice::index).orElse(0);
+    return new Chosen(ways.get(index).panels, layout);
+  }
+
+  private LayoutChoice.Way asked(Way way) {
+    List<CutShape> shapes = CutShape.of(way.panels, trims);
+    return new LayoutChoice.Way(StockCloth.request(shapes, stock), way.splices);
+  }
+
+  /** The ways, those with the fewest splices first; a way some face of which is refused is none. */
+  private List<Way> ways() {
+    List<Way> ways = new ArrayList<>();
+    for (List<Integer> choice : choices()) {
+      draw(choice)
+          .map(panels -> new Way(panels, splices(panels)))
+          .filter(way -> ways.stream().noneMatch(known -> isLike(known, way)))
+          .ifPresent(ways::add);
+    }
+    ways.sort(Comparator.comparingInt(Way::splices));
+    return ways;
+  }
+
+  /** Whether two ways come to the same panels. */
+  private static boolean isLike(Way a, Way b) {
+    return a.splices == 0 && b.splices == 0;
+  }
+
+  private List<List<Integer>> choices() {
+    int count = drawer.faces();
+    List<List<Integer>> choices = new ArrayList<>();
     for (int kind = 0; kind < kinds.size(); kind++) {
-      List<Integer> choice = Collections.nCopies(drawer.faces(), kind);
-      best = better(best, kinds.size() == 1 ? drawnOnly(choice) : lay(choice, best));
+      choices.add(Collections.nCopies(count, kind));
     }
-    return kinds.size() == 1 ? best : best.map(this::improve);
-  }
-
-  private static Optional<Trial> better(Optional<Trial> best, Optional<Trial> trial) {
-    return trial.isPresent() && (best.isEmpty() || trial.get().beats(best.get())) ? trial : best;
-  }
-
-  /** Gives faces another kind, one at a time, as long as the trials last. */
-  private Trial improve(Trial from) {
-    Trial best = from;
-    Set<List<Integer>> tried = new HashSet<>();
-    int changes = 0;
-    boolean better = true;
-    while (better && changes < MOST_CHANGES && !best.isIdeal()) {
-      better = false;
-      for (int face : mostWanting(best)) {
-        for (int kind = 0; kind < kinds.size() && changes < MOST_CHANGES; kind++) {
-          List<Integer> choice = new ArrayList<>(best.kindOfFace);
-          choice.set(face - 1, kind);
-          if (choice.equals(best.kindOfFace) || !tried.add(choice)) {
-            continue;
-          }
-          Optional<Trial> trial = lay(choice, Optional.of(best));
-          if (trial.isPresent()) {
-            changes++;
-          }
-          if (trial.isPresent() && trial.get().beats(best)) {
-            best = trial.get();
-            better = true;
-          }
-        }
-        if (better) {
-          break;
+    for (int one = 0; one < kinds.size(); one++) {
+      for (int other = one + 1; other < kinds.size(); other++) {
+        for (int part = 1; part < QUARTERS; part++) {
+          choices.add(mixed(one, other, (part * count + QUARTERS / 2) / QUARTERS));
         }
       }
     }
-    return best;
+    return choices;
   }
 
-  /** The faces whose parts find no place first, then those with the most splices. */
-  private List<Integer> mostWanting(Trial trial) {
-    List<Integer> faces = new ArrayList<>();
-    for (int face = 1; face <= drawer.faces(); face++) {
-      if (trial.wanting.contains(face)
-          || (trial.wanting.isEmpty() && !trial.panels.get(face - 1).splices().isEmpty())) {
-        faces.add(face);
-      }
-    }
-    faces.sort(
-        Comparator.comparingInt((Integer face) -> -trial.panels.get(face - 1).splices().size()));
-    return faces;
-  }
-
-  private Optional<Trial> drawnOnly(List<Integer> choice) {
-    return draw(choice).map(panels -> new Trial(choice, panels, 0, 0, 0, Set.of()));
-  }
-
-  /** Lays a choice out, unless it cannot beat the best one. */
-  private Optional<Trial> lay(List<Integer> choice, Optional<Trial> best) {
-    Optional<Trial> complete = best.filter(trial -> trial.unplaced == 0);
-    return draw(choice)
-        .filter(panels -> complete.isEmpty() || splices(panels) < complete.get().splices)
-        .map(panels -> laid(choice, panels));
+  /** The largest faces for one kind, the others for another. */
+  private List<Integer> mixed(int one, int other, int ofOne) {
+    List<Integer> choice = new ArrayList<>(Collections.nCopies(drawer.faces(), other));
+    faces.subList(0, ofOne).forEach(face -> choice.set(face - 1, one));
+    return choice;
   }
 
   private static int splices(List<Panel> panels) {
     return panels.stream().mapToInt(panel -> panel.splices().size()).sum();
-  }
-
-  private Trial laid(List<Integer> choice, List<Panel> panels) {
-    List<CutShape> shapes = CutShape.of(panels, trims);
-    Work fill =
-        new Work(
-            Budget.ofWork(FILL), run.options().seed(), Progress.NONE, run.options().cancellation());
-    LayoutResult result = CuttingLayout.plan(StockCloth.request(shapes, stock), fill);
-    double unplaced = 0;
-    Set<Integer> wanting = new HashSet<>();
-    for (Shortfall missing : result.unplaced()) {
-      CutShape shape =
-          shapes.stream().filter(s -> s.id().equals(missing.pieceId())).findFirst().orElseThrow();
-      unplaced += missing.count() * shape.pattern().clothArea();
-      for (int face = 1; face <= panels.size(); face++) {
-        if (panels.get(face - 1).pieces().stream().anyMatch(shape.pieces()::contains)) {
-          wanting.add(face);
-        }
-      }
-    }
-    return new Trial(choice, panels, unplaced, splices(panels), result.objectiveValue(), wanting);
   }
 
   /** Draws all faces for their kinds; empty if one of them cannot be drawn so. */

@@ -8,7 +8,9 @@ import io.github.seamstead.geometry.pattern.SpliceRule;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A kind of stock as panels stand on it: upright along the longer side; with a hem on a band,
@@ -20,16 +22,11 @@ import java.util.List;
  */
 record ClothKind(double width, double height, int count) {
 
-  private static final int TAPE_PER_METRE = 1000;
+  /** Kinds are told apart by the millimetre, as by a tape. */
+  private static final double STEP = 1e-3;
 
   private double allArea() {
     return width * height * count;
-  }
-
-  /** Two kinds that differ by less than a tape shows hold the same parts. */
-  private boolean isLike(ClothKind other) {
-    return Math.abs(width - other.width) * TAPE_PER_METRE < 1
-        && Math.abs(height - other.height) * TAPE_PER_METRE < 1;
   }
 
   /** Writes the kind as the rule by which the panel of a face is put together. */
@@ -42,8 +39,11 @@ record ClothKind(double width, double height, int count) {
 
   /**
    * Gives the kinds of a stock that can hold part of a panel, that of which there is most first.
+   *
+   * @param largest what no panel is larger than in any direction: what exceeds it counts for as
+   *     much, so that the same kind comes of every sheet that is large enough, in metres
    */
-  static List<ClothKind> of(Cover cover, Stock stock) {
+  static List<ClothKind> of(Cover cover, Stock stock, double largest) {
     boolean onBand = cover.hem().kind() == HemKind.REINFORCED;
     double margin = stock.edgeMargin();
     List<ClothKind> all = new ArrayList<>();
@@ -55,15 +55,33 @@ record ClothKind(double width, double height, int count) {
         .forEach(r -> add(all, r.length(), r.width(), r.count(), r.reinforced(), onBand, margin));
     if (all.isEmpty()) {
       throw ArgumentFault.of(
-          "hem: given reinforced, but no stock has a reinforced edge, must be turned or raw");
+          "hem", "reinforced, but no stock has a reinforced edge", "must be turned or raw", "", "");
     }
-    List<ClothKind> kinds = new ArrayList<>();
-    all.stream()
-        .filter(kind -> Math.min(kind.width, kind.height) > 2 * cover.spliceLap())
-        .sorted(Comparator.comparingDouble(ClothKind::allArea).reversed())
-        .filter(kind -> kinds.stream().noneMatch(kind::isLike))
-        .forEach(kinds::add);
-    return kinds;
+    Map<List<Double>, ClothKind> kinds = new LinkedHashMap<>();
+    for (ClothKind kind : all) {
+      ClothKind seen = kind.upTo(largest);
+      if (Math.min(seen.width, seen.height) > 2 * cover.spliceLap()) {
+        kinds.merge(List.of(seen.width, seen.height), seen, ClothKind::and);
+      }
+    }
+    return kinds.values().stream()
+        .sorted(
+            Comparator.comparingDouble(ClothKind::allArea)
+                .reversed()
+                .thenComparing(ClothKind::width)
+                .thenComparing(ClothKind::height))
+        .toList();
+  }
+
+  private ClothKind upTo(double largest) {
+    return new ClothKind(
+        Math.floor(Math.min(width, largest) / STEP) * STEP,
+        Math.floor(Math.min(height, largest) / STEP) * STEP,
+        count);
+  }
+
+  private ClothKind and(ClothKind more) {
+    return new ClothKind(width, height, count + more.count);
   }
 
   private static void add(

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.geometry.layout.LayoutChoice;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.plane.Outline;
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param clothArea area of cloth in all pieces, in square metres
  * @param clothMass mass of all pieces, in kilograms
  * @param lining the lining; empty if there is none
+ * @param choice the layout by which the cloth was chosen; empty if there was no choice
  */
 public record CoverPart(
     List<Panel> panels,
@@ -22,7 +24,8 @@ public record CoverPart(
     List<CutShape> cuts,
     double clothArea,
     double clothMass,
-    Optional<LiningPart> lining) {
+    Optional<LiningPart> lining,
+    Optional<LayoutChoice> choice) {
 
   /**
    * Copies the lists.
@@ -33,6 +36,7 @@ public record CoverPart(
    * @param clothArea in square metres
    * @param clothMass in kilograms
    * @param lining the lining
+   * @param choice the layout by which the cloth was chosen
    */
   public CoverPart {
     panels = List.copyOf(panels);

@@ -48,7 +48,8 @@ final class CoverPlanner {
     List<PanelMarks> marks = EdgeMarks.of(faces);
     List<PatternPiece> trims = TrimPlanner.pieces(run, cover, frame);
     PanelDrawer drawer = new PanelDrawer(cover, faces, marks);
-    List<Panel> panels = ClothChoice.panels(run, cover, drawer, trims);
+    ClothChoice.Chosen chosen = ClothChoice.panels(run, cover, drawer, trims);
+    List<Panel> panels = chosen.panels();
     if (panels.size() < faces.size()) {
       return Optional.empty();
     }
@@ -62,7 +63,8 @@ final class CoverPlanner {
             CutShape.of(panels, trims),
             area,
             area * cover.fabric().massPerArea(),
-            TrimPlanner.lining(run, cover, frame)));
+            TrimPlanner.lining(run, cover, frame),
+            chosen.layout()));
   }
 
   /** The faces that panels are drawn for: as surveyed, else as the fabric lies on the ideal. */

@@ -12,6 +12,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.SpliceRule;
+import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,23 @@ final class PanelDrawer {
 
   int faces() {
     return faces.size();
+  }
+
+  /** Area of a face, in square metres. */
+  double area(int face) {
+    return faces.get(face - 1).area();
+  }
+
+  /** What no panel is larger than in any direction, allowances counted, in metres. */
+  double largest() {
+    double extent = 0;
+    for (Outline face : faces) {
+      Bounds box = face.bounds();
+      extent = Math.max(extent, Math.hypot(box.width(), box.height()));
+    }
+    double allowance =
+        Math.max(cover.seam().allowance(), Math.max(cover.hem().allowance(), cover.topTurnIn()));
+    return Math.ceil(2 * extent + 8 * allowance);
   }
 
   /**

@@ -35,7 +35,15 @@ public final class StockCloth {
     List<Piece> pieces = shapes.stream().map(shape -> piece(shape, stock.keepGrain())).toList();
     return LayoutRequest.of(pieces, items(stock))
         .withSpacing(stock.spacing(), stock.edgeMargin())
-        .withObjective(Objective.FEWEST_ITEMS);
+        .withObjective(objective(stock));
+  }
+
+  /** Cloth that costs money is bought only where there is no other. */
+  private static Objective objective(Stock stock) {
+    boolean priced =
+        stock.sheets().stream().anyMatch(sheet -> sheet.cost().isPresent())
+            || stock.rolls().stream().anyMatch(roll -> roll.costPerMetre().isPresent());
+    return priced ? Objective.LEAST_COST : Objective.FEWEST_ITEMS;
   }
 
   private static Piece piece(CutShape shape, boolean keepGrain) {

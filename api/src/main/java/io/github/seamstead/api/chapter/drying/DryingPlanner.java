@@ -119,7 +119,7 @@ final class DryingPlanner {
             .map(c -> c.advice(layer.mix().fibreShare() > 0, layer.thickness()))
             .orElse(List.of()),
         cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
-        covered(index) ? Optional.empty() : air(slab, criteria, forecast, area));
+        covered(index) || run.isBrief() ? Optional.empty() : air(slab, criteria, forecast, area));
   }
 
   /** Tells whether the next layer is laid on this one while it is damp. */
@@ -143,9 +143,22 @@ final class DryingPlanner {
 
   private DryingForecast forecast(
       DryingSlab slab, DryingCriteria criteria, Optional<Ventilation> ventilation) {
-    return DryingForecast.of(
-        slab, weather, ventilation, criteria, DryingDoubt.published(), stated.horizon() / DAY);
+    DryingDoubt doubt = run.supposed().drying();
+    double days = stated.horizon() / DAY;
+    return run.recalled(
+        new ForecastOf(slab, weather, ventilation, criteria, doubt, days),
+        DryingForecast.class,
+        () -> DryingForecast.of(slab, weather, ventilation, criteria, doubt, days));
   }
+
+  /** What a forecast depends on. */
+  private record ForecastOf(
+      DryingSlab slab,
+      io.github.seamstead.materials.drying.Weather weather,
+      Optional<Ventilation> ventilation,
+      DryingCriteria criteria,
+      DryingDoubt doubt,
+      double days) {}
 
   private Optional<Ventilation> ventilation(Optional<? extends Number> changes) {
     double area = floor.buildUp().footprint().area();

@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.Labels;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.BuildUp.SectionBand;
@@ -69,43 +70,65 @@ final class FloorDrawings {
   }
 
   /** Draws the sectors with their numbers in the order of laying. */
-  static Drawing sectors(SectorPlan plan, Footprint footprint) {
+  static Drawing sectors(SectorPlan plan, Footprint footprint, Words words) {
+    Turn turn = Turn.of(plan);
     double minX = Double.POSITIVE_INFINITY;
     double minY = Double.POSITIVE_INFINITY;
     double maxX = Double.NEGATIVE_INFINITY;
     double maxY = Double.NEGATIVE_INFINITY;
-    for (PlanPoint p : footprint.corners()) {
-      minX = Math.min(minX, p.x());
-      minY = Math.min(minY, p.y());
-      maxX = Math.max(maxX, p.x());
-      maxY = Math.max(maxY, p.y());
+    for (double[] p : turn.points(footprint.corners())) {
+      minX = Math.min(minX, p[0]);
+      minY = Math.min(minY, p[1]);
+      maxX = Math.max(maxX, p[0]);
+      maxY = Math.max(maxY, p[1]);
     }
-    Canvas canvas = Canvas.fit(minX, minY, maxX, maxY, 16, 340);
+    Canvas canvas = Canvas.fit(minX, minY, maxX, maxY, 20, 340);
     for (Sector sector : plan.sectors()) {
-      canvas.path(points(sector.outline()), true, Ink.CUT, Shade.NONE);
+      canvas.path(turn.points(sector.outline()), true, Ink.CUT, Shade.NONE);
     }
-    footprint.gaps().forEach(gap -> canvas.path(points(gap), true, Ink.CUT, Shade.HATCH));
+    footprint.gaps().forEach(gap -> canvas.path(turn.points(gap), true, Ink.CUT, Shade.HATCH));
+    Labels labels = new Labels(canvas);
     for (Sector sector : plan.sectors()) {
-      PlanPoint at = sector.labelPoint();
-      canvas.text(at.x(), at.y(), Integer.toString(sector.order()), 15, "middle", 0);
+      double[] at = turn.point(sector.labelPoint());
+      labels.beside(at[0], at[1], Integer.toString(sector.order()));
     }
     Sector door = plan.sectors().get(plan.door() - 1);
-    List<PlanPoint> edge = door.outline().subList(1, door.outline().size());
+    List<double[]> edge = turn.points(door.outline().subList(1, door.outline().size()));
     for (int i = 0; i + 1 < edge.size(); i++) {
       canvas.line(
-          edge.get(i).x(), edge.get(i).y(), edge.get(i + 1).x(), edge.get(i + 1).y(), Ink.HEAVY);
+          edge.get(i)[0], edge.get(i)[1], edge.get(i + 1)[0], edge.get(i + 1)[1], Ink.HEAVY);
     }
-    canvas.dot(plan.centre().x(), plan.centre().y(), 4, Ink.CUT, Shade.MIDDLE);
+    double[] centre = turn.point(plan.centre());
+    canvas.dot(centre[0], centre[1], 4, Ink.CUT, Shade.MIDDLE);
+    canvas.scaleBar(words.scaleUnit(), words::scale);
     return canvas.drawing(
         "floor-sectors",
         "Sectors of the floor in the order of laying",
         plan.sectors().size()
             + " sectors round the middle (dot), with the numbers of the tables. Lay them in the"
-            + " order of their numbers, from the far side to the door (heavy line), so that nobody"
+            + " order of their numbers, from the far side to the door (heavy line, at the bottom), so that nobody"
             + " is shut in and every joint is wet to wet.");
   }
 
-  private static List<double[]> points(List<PlanPoint> points) {
-    return points.stream().map(p -> new double[] {p.x(), p.y()}).toList();
+  /** Turns the plan about its centre so that the door lies at the bottom. */
+  private record Turn(PlanPoint centre, double angle) {
+
+    static Turn of(SectorPlan plan) {
+      PlanPoint c = plan.centre();
+      PlanPoint door = plan.sectors().get(plan.door() - 1).labelPoint();
+      return new Turn(c, -Math.PI / 2 - Math.atan2(door.y() - c.y(), door.x() - c.x()));
+    }
+
+    double[] point(PlanPoint p) {
+      double x = p.x() - centre.x();
+      double y = p.y() - centre.y();
+      return new double[] {
+        x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)
+      };
+    }
+
+    List<double[]> points(List<PlanPoint> points) {
+      return points.stream().map(this::point).toList();
+    }
   }
 }

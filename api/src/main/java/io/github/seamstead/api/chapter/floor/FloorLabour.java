@@ -40,7 +40,7 @@ final class FloorLabour {
     Range clock = Range.exactly(0);
     for (EarthQuantity quantity : earth) {
       Optional<BatchPlan> plan = planOf(quantity, batches);
-      WorkTime time = WorkTime.of(quantity, plan, rates);
+      WorkTime time = WorkTime.of(quantity, plan, rates).atPace(run.supposed().pace());
       run.worked(
           "materials.floor.work",
           "Hours for the " + quantity.layer().name(),

@@ -40,7 +40,7 @@ final class FloorPages {
     }
     book.table(layers);
     floor.buildUp().advice().forEach(book::note);
-    book.figure(FloorDrawings.sectors(floor.sectors(), floor.buildUp().footprint()));
+    book.figure(FloorDrawings.sectors(floor.sectors(), floor.buildUp().footprint(), w));
     MixerCards.write(book, floor);
     FloorLabourSection.write(book, floor);
     floor.orders().ifPresent(orders -> orders(book, orders));

@@ -183,7 +183,7 @@ final class FloorPlanner {
         .orElseThrow(
             () ->
                 ArgumentFault.of(
-                    "layer: given the mix " + id + ", must be a mix that could be proportioned"));
+                    "layer", "the mix " + id, "must be a mix that could be proportioned", "", ""));
   }
 
   private static FloorMix single(Run run, FloorLayer layer) {

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.frame;
 
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -7,7 +8,6 @@ import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Plan and elevation of the frame. */
@@ -21,17 +21,19 @@ final class FrameDrawings {
    * Draws the frame from above, with its hips and faces numbered.
    *
    * @param frame the frame
-   * @param length writes a length in metres for people
+   * @param door the face at the bottom of the drawing
+   * @param words how lengths are written
    */
-  static Drawing plan(RegularPyramid frame, DoubleFunction<String> length) {
+  static Drawing plan(RegularPyramid frame, int door, Words words) {
     double radius = frame.base().circumradius();
     Canvas canvas = Canvas.fit(-radius, -radius, radius, radius, MARGIN, 340);
     int n = frame.sides();
+    double turn = turn(frame, door);
     List<double[]> base = new ArrayList<>();
     List<double[]> opening = new ArrayList<>();
     for (int hip = 1; hip <= n; hip++) {
-      Vector3D corner = frame.baseCorner(hip);
-      Vector3D top = frame.isTruncated() ? frame.topCorner(hip) : frame.apex();
+      Vector3D corner = turned(frame.baseCorner(hip), turn);
+      Vector3D top = turned(frame.isTruncated() ? frame.topCorner(hip) : frame.apex(), turn);
       base.add(new double[] {corner.getX(), corner.getY()});
       opening.add(new double[] {top.getX(), top.getY()});
       canvas.line(corner.getX(), corner.getY(), top.getX(), top.getY(), Ink.CUT);
@@ -42,37 +44,57 @@ final class FrameDrawings {
     }
     int shown = Math.max(1, n / 24);
     for (int hip = 1; hip <= n; hip += shown) {
-      Vector3D corner = frame.baseCorner(hip);
+      Vector3D corner = turned(frame.baseCorner(hip), turn);
       double out = 1 + 14 / canvas.scale() / radius;
       canvas.label(corner.getX() * out, corner.getY() * out, "B" + hip);
     }
     for (int face = 1; face <= n; face += shown) {
       double[] right = base.get(face - 1);
       double[] left = base.get(Math.floorMod(face - 2, n));
-      double part = 0.68;
+      double part = 0.62;
       canvas.label((left[0] + right[0]) / 2 * part, (left[1] + right[1]) / 2 * part, "" + face);
     }
+    double[] low = base.get(Math.floorMod(door - 2, n));
+    double sill = Math.max(low[1], base.get(door - 1)[1]);
+    canvas.label(0, sill + 10 / canvas.scale(), "door");
+    canvas.scaleBar(words.scaleUnit(), words::scale);
     return canvas.drawing(
         "frame-plan",
         "The frame from above",
         "A regular polygon of "
             + n
             + " sides of "
-            + length.apply(frame.baseSide())
+            + words.length(frame.baseSide())
             + ". Base corners B1 to B"
             + n
             + " and faces 1 to "
             + n
-            + " run counter-clockwise; hip pole i stands at corner Bi, between faces i and i + 1.");
+            + " run counter-clockwise; hip pole i stands at corner Bi, between faces i and i + 1. The door, at face "
+            + door
+            + ", is at the bottom.");
+  }
+
+  /** How far the frame is turned so that a face lies at the bottom. */
+  private static double turn(RegularPyramid frame, int face) {
+    List<Vector3D> corners = frame.faceCorners(face);
+    Vector3D middle = corners.get(0).lerp(corners.get(1), 0.5);
+    return -Math.PI / 2 - Math.atan2(middle.getY(), middle.getX());
+  }
+
+  private static Vector3D turned(Vector3D p, double turn) {
+    return Vector3D.of(
+        p.getX() * Math.cos(turn) - p.getY() * Math.sin(turn),
+        p.getX() * Math.sin(turn) + p.getY() * Math.cos(turn),
+        p.getZ());
   }
 
   /**
    * Draws the frame's outline from the side through two hips or a hip and a face, with its heights.
    *
    * @param frame the frame
-   * @param length writes a length in metres for people
+   * @param words how lengths are written
    */
-  static Drawing elevation(RegularPyramid frame, DoubleFunction<String> length) {
+  static Drawing elevation(RegularPyramid frame, Words words) {
     double half = frame.base().circumradius();
     double height = frame.frameHeight();
     double top = frame.isTruncated() ? half * (1 - height / frame.apexHeight()) : 0;
@@ -89,26 +111,28 @@ final class FrameDrawings {
         Shade.PALE);
     double at = half * 1.12;
     canvas.arrow(at, height / 2, at, height, Ink.THIN).arrow(at, height / 2, at, 0, Ink.THIN);
-    canvas.text(at, height / 2, length.apply(height), canvas.textSize(), "middle", 90);
+    canvas.text(
+        at - 8 / canvas.scale(), height / 2, words.length(height), canvas.textSize(), "middle", 90);
     double below = -0.09 * height;
     canvas.arrow(0, below, -half, below, Ink.THIN).arrow(0, below, half, below, Ink.THIN);
-    canvas.label(0, below, length.apply(2 * half));
+    canvas.label(0, below - 9 / canvas.scale(), words.length(2 * half));
     canvas.text(
-        -(half + top) / 2 + 6 / canvas.scale(),
+        -(half + top) / 2 + 14 / canvas.scale(),
         height / 2,
-        "hip " + length.apply(frame.measures().hipLength()),
+        "hip " + words.length(frame.measures().hipLength()),
         canvas.textSize(),
         "start",
         0);
+    canvas.scaleBar(words.scaleUnit(), words::scale);
     return canvas.drawing(
         "frame-elevation",
         "The frame from the side",
         "Seen along the ground through two opposite hips: across the base corners "
-            + length.apply(2 * half)
+            + words.length(2 * half)
             + ", height "
-            + length.apply(height)
+            + words.length(height)
             + (frame.isTruncated()
-                ? ", opening across its corners " + length.apply(2 * top) + "."
+                ? ", opening across its corners " + words.length(2 * top) + "."
                 : ", closed to a point."));
   }
 }

@@ -15,8 +15,8 @@ final class FramePages {
   static void write(BookContext book, FramePart part) {
     FrameMeasures m = part.measures();
     Words w = book.words();
-    book.figure(FrameDrawings.plan(part.pyramid(), w::length));
-    book.figure(FrameDrawings.elevation(part.pyramid(), w::length));
+    book.figure(FrameDrawings.plan(part.pyramid(), book.doorFace(), w));
+    book.figure(FrameDrawings.elevation(part.pyramid(), w));
     Table table = new Table("Measures on the centre lines of the poles", "measure", "#value");
     table.row("sides", Integer.toString(part.pyramid().sides()));
     table.row("base side", w.length(part.pyramid().baseSide()));

@@ -26,16 +26,24 @@ public final class BookContext {
   private final List<ChapterCaution> cautions;
   private final Words words;
   private final Page page;
+  private final int doorFace;
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
   private final Map<String, String> lists = new LinkedHashMap<>();
   private final Anchors names = new Anchors();
   private Markup body = new Markup();
 
-  public BookContext(Parts parts, List<ChapterCaution> cautions, Words words, Page page) {
+  public BookContext(
+      Parts parts, List<ChapterCaution> cautions, Words words, Page page, int doorFace) {
     this.parts = parts;
     this.cautions = List.copyOf(cautions);
     this.words = words;
     this.page = page;
+    this.doorFace = doorFace;
+  }
+
+  /** The face that is drawn at the bottom of every plan. */
+  public int doorFace() {
+    return doorFace;
   }
 
   /** What the chapters found. */
@@ -81,11 +89,11 @@ public final class BookContext {
   }
 
   public void paragraph(String text) {
-    body.element("p", text).raw("\n");
+    body.element("p", words.said(text)).raw("\n");
   }
 
   public void note(String text) {
-    body.element("p", text, "class", "note").raw("\n");
+    body.element("p", words.said(text), "class", "note").raw("\n");
   }
 
   public void table(Table table) {
@@ -133,15 +141,8 @@ public final class BookContext {
   private void caution(Caution caution) {
     body.open("div", "class", "caution", "role", "note");
     body.open("p").element("strong", "Caution: " + caution.hazard().label() + ". ");
-    body.text(caution.text()).close();
+    body.text(words.said(caution.text())).close();
     body.closeLine();
-  }
-
-  /**
-   * Writes a small error to a tenth of a millimetre, in any unit system: tapes hardly show less.
-   */
-  public static String millimetres(double metres) {
-    return Numbers.fixed(metres * 1000, 1) + "\u00a0mm";
   }
 
   public static String number(double value, int decimals) {

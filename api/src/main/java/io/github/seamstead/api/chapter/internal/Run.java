@@ -5,6 +5,8 @@ import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Series;
+import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
@@ -16,6 +18,9 @@ import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -54,6 +59,7 @@ public final class Run {
   private final List<Unmet> unmet = new ArrayList<>();
   private final Set<ChapterCaution> cautions = new LinkedHashSet<>();
   private final List<Derivation> derivations = new ArrayList<>();
+  private final Series series;
   private double reported;
 
   /**
@@ -64,6 +70,19 @@ public final class Run {
    * @param chapters the chapters in the order of the work
    */
   public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters) {
+    this(job, options, chapters, Series.alone());
+  }
+
+  /**
+   * Prepares a run that is one of many.
+   *
+   * @param job the job as it was read
+   * @param options the terms
+   * @param chapters the chapters in the order of the work
+   * @param series the terms of one of many plans
+   */
+  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series) {
+    this.series = series;
     this.job = job;
     this.options = options;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
@@ -141,9 +160,37 @@ public final class Run {
     return job.document();
   }
 
+  /**
+   * Gives the terms of a search: the seed, time limit and switch of the run, unheard.
+   *
+   * @param units work units that it may spend
+   */
+  public Work work(long units) {
+    return new Work(
+        new Budget(units, options.timeLimit()),
+        options.seed(),
+        Progress.NONE,
+        options.cancellation());
+  }
+
   /** Gives the terms of the run. */
   public PlanOptions options() {
     return options;
+  }
+
+  /** Gives what is supposed of numbers that the document does not state. */
+  public Supposed supposed() {
+    return series.supposed();
+  }
+
+  /** Whether asides that no other chapter builds on are left out. */
+  public boolean isBrief() {
+    return series.brief();
+  }
+
+  /** Gives what a dear calculation gave before for the same key, or calculates it. */
+  public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
+    return series.recall().of(key, type, calculation);
   }
 
   /**
@@ -185,7 +232,9 @@ public final class Run {
       boolean plain = given.length() <= PLAIN_GIVEN && given.indexOf(',') < 0;
       given = plain ? given + " for " + refused.name() : refused.name() + ": given " + given;
     }
-    return job.fault(path, given, refused.allowed());
+    boolean more = !refused.advice().isEmpty() && !refused.advice().equals(refused.allowed());
+    String allowed = more ? refused.allowed() + "; " + refused.advice() : refused.allowed();
+    return job.fault(path, given, allowed);
   }
 
   /** Notes a fault of the document: the run gives no plan. */

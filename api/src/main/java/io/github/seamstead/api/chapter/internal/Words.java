@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.internal;
 
 import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.ImperialText;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.quantity.UnitSystem;
@@ -23,6 +24,18 @@ public final class Words {
 
   public boolean isImperial() {
     return imperial;
+  }
+
+  /** The unit in which a drawn scale counts, in metres. */
+  public double scaleUnit() {
+    return imperial ? QuantityText.toSi(1, Dimension.LENGTH, "ft") : 1;
+  }
+
+  /** Writes the length of a drawn scale: a round number of its unit or of a part of it. */
+  public String scale(double metres) {
+    String unit = imperial ? "ft" : "m";
+    double count = QuantityText.toUnit(metres, Dimension.LENGTH, unit);
+    return Numbers.significant(count, 3) + NO_BREAK + unit;
   }
 
   /** Writes a length to a millimetre or a sixteenth of an inch. */
@@ -93,6 +106,53 @@ public final class Words {
     return imperial
         ? in(kilogramsPerCubicMetre, Dimension.DENSITY, "lb/ft3", 0)
         : fixed(kilogramsPerCubicMetre, 0, "kg/m³");
+  }
+
+  public String speed(double metresPerSecond) {
+    return imperial
+        ? in(metresPerSecond, Dimension.SPEED, "mph", 0)
+        : fixed(metresPerSecond, 1, "m/s");
+  }
+
+  /** A pull: in newtons, from ten thousand on in kilonewtons, or in pounds-force. */
+  public String force(double newtons) {
+    if (imperial) {
+      return in(newtons, Dimension.FORCE, "lbf", 0);
+    }
+    return newtons >= 10_000 ? fixed(newtons / 1000, 1, "kN") : fixed(newtons, 0, "N");
+  }
+
+  public String pressure(double pascals) {
+    return imperial ? in(pascals, Dimension.PRESSURE, "psf", 1) : fixed(pascals, 0, "Pa");
+  }
+
+  public String celsius(double degrees) {
+    return imperial
+        ? in(degrees, Dimension.TEMPERATURE, "°F", 0)
+        : fixed(degrees, 0, "°C");
+  }
+
+  /** Writes an error finer than a tape reads: to a tenth of a millimetre, or as fine in inches. */
+  public String error(double metres) {
+    return imperial
+        ? in(metres, Dimension.LENGTH, "in", 3)
+        : fixed(metres * 1000, 1, "mm");
+  }
+
+  /** The unit of {@link #error}, for the head of a column. */
+  public String errorUnit() {
+    return imperial ? "in" : "mm";
+  }
+
+  /** A length in {@link #errorUnit}, without it. */
+  public String inErrorUnit(double metres) {
+    String text = error(metres);
+    return text.substring(0, text.indexOf(NO_BREAK));
+  }
+
+  /** Gives what a calculation says, which it says in SI, in the units of the job. */
+  public String said(String text) {
+    return imperial ? ImperialText.of(text) : text;
   }
 
   public String angle(double radians) {

@@ -18,7 +18,7 @@ final class JoinDrawings {
   private static final double LETTERS = 0.86;
   private static final double NAMES = 0.62;
   private static final double JOINTS = 1.12;
-  private static final int MOST_WITH_LETTERS = 20;
+  private static final int MOST_WITH_LETTERS = 12;
 
   private JoinDrawings() {}
 
@@ -26,13 +26,20 @@ final class JoinDrawings {
    * Draws a ring as wedges about its top.
    *
    * @param map the map
+   * @param door the face whose panel lies at the bottom
    */
-  static Drawing map(JointMap map) {
+  static Drawing map(JointMap map, int door) {
     Canvas canvas = Canvas.fit(-1.22, -1.22, 1.22, 1.22, 6, 360);
     int n = map.places().size();
     double half = Math.PI / n;
+    double turn =
+        map.places().stream()
+            .filter(place -> place.piece() == door)
+            .mapToDouble(PlacedPiece::angleRadians)
+            .findFirst()
+            .orElse(0);
     for (PlacedPiece place : map.places()) {
-      double middle = place.angleRadians() - Math.PI / 2;
+      double middle = place.angleRadians() - turn - Math.PI / 2;
       canvas.path(
           List.of(
               at(middle - half, INNER),
@@ -49,15 +56,15 @@ final class JoinDrawings {
         // top.
         double[] left = at(middle - half * 0.62, LETTERS);
         double[] right = at(middle + half * 0.62, LETTERS);
-        canvas.text(left[0], left[1], place.onLeft().label(), 8.5, "middle", 0);
-        canvas.text(right[0], right[1], place.onRight().label(), 8.5, "middle", 0);
+        canvas.text(left[0], left[1], place.onLeft().label(), Canvas.SMALL_TEXT, "middle", 0);
+        canvas.text(right[0], right[1], place.onRight().label(), Canvas.SMALL_TEXT, "middle", 0);
       }
       place
           .rightJoint()
           .ifPresent(
               joint -> {
                 double[] mark = at(middle + half, JOINTS);
-                canvas.text(mark[0], mark[1], joint.mark().text(), 11, "middle", 0);
+                canvas.text(mark[0], mark[1], joint.mark().text(), Canvas.TEXT, "middle", 0);
               });
     }
     boolean stands = map.view() == View.AS_IT_STANDS;
@@ -69,7 +76,7 @@ final class JoinDrawings {
                 : "Plain sides towards you, mirrored: pieces run ")
             + order(map)
             + (stands ? " counter-clockwise seen from above" : " clockwise seen from above")
-            + ". Joint names stand outside, each on its seam.");
+            + ". The door panel is at the bottom. Joint names stand outside, each on its seam.");
   }
 
   private static String order(JointMap map) {

@@ -25,8 +25,8 @@ final class JoiningPages {
     book.note(
         "Every joint has one name that both its edges carry, with a check mark behind it. Join two"
             + " edges only if name and mark are the same on both.");
-    book.figure(JoinDrawings.map(part.standing()));
-    book.figure(JoinDrawings.map(part.lying()));
+    book.figure(JoinDrawings.map(part.standing(), book.doorFace()));
+    book.figure(JoinDrawings.map(part.lying(), book.doorFace()));
     seams(book, part);
     part.order()
         .ifPresent(

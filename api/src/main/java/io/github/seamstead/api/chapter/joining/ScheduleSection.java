@@ -72,8 +72,8 @@ final class ScheduleSection {
       String label =
           node.step().isPresent() ? Integer.toString(node.step().getAsInt()) + "." : node.label();
       double y = up * (node.y() - low);
-      canvas.dot(node.x(), y, node.step().isPresent() ? 9 : 8, Ink.THIN, Shade.PAPER);
-      canvas.text(node.x(), y, label, 9.5, "middle", 0);
+      canvas.dot(node.x(), y, node.step().isPresent() ? 10 : 9, Ink.THIN, Shade.PAPER);
+      canvas.text(node.x(), y, label, Canvas.SMALL_TEXT, "middle", 0);
     }
     return canvas.drawing(
         "join-tree",
@@ -91,7 +91,7 @@ final class ScheduleSection {
     for (int i = 0; i < n; i++) {
       GanttChart.Bar bar = chart.bars().get(i);
       double y = -row * (i + 0.5);
-      canvas.text(-6, y, bar.task().id(), 9, "end", 0);
+      canvas.text(-6, y, bar.task().id(), Canvas.SMALL_TEXT, "end", 0);
       bar.parts()
           .forEach(
               span ->
@@ -109,7 +109,7 @@ final class ScheduleSection {
     for (double minute = 0; minute <= end + 1e-9; minute += step) {
       double x = minute * scale;
       canvas.line(x, -row * n - 2, x, -row * n - 6, Ink.THIN);
-      canvas.text(x, -row * (n + 0.8), Long.toString(Math.round(minute)), 9, "middle", 0);
+      canvas.text(x, -row * (n + 0.8), Long.toString(Math.round(minute)), Canvas.SMALL_TEXT, "middle", 0);
     }
     return canvas.drawing(
         "join-schedule",

@@ -7,9 +7,9 @@ import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.layout.CuttingLayout;
 import io.github.seamstead.geometry.layout.LayoutRequest;
+import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
-import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -64,12 +64,12 @@ final class LayoutPlanner {
     cover.cuts().forEach(shape -> outlines.put(shape.id(), shape.pattern().cut()));
     LayoutRequest request = StockCloth.request(cover.cuts(), stock);
     long units = LEAST_WORK << (run.options().effort() - 1);
-    Work work =
-        new Work(
-            Budget.ofWork(units),
-            run.options().seed(),
-            (done, message) -> run.progress(0.3 + 0.2 * done, message),
-            run.options().cancellation());
-    return new LayoutPart(request.stock(), outlines, CuttingLayout.plan(request, work));
+    Work work = run.work(units).heardBy((done, message) -> run.progress(0.3 + 0.2 * done, message));
+    LayoutResult result =
+        cover
+            .choice()
+            .map(choice -> CuttingLayout.plan(choice, work))
+            .orElseGet(() -> CuttingLayout.plan(request, work));
+    return new LayoutPart(request.stock(), outlines, result);
   }
 }

@@ -44,7 +44,7 @@ final class MarkoutPages {
           Integer.toString(row.corner()),
           d.write(row.markedStation()),
           d.write(row.markedOffset()),
-          BookContext.millimetres(row.error()));
+          book.words().error(row.error()));
     }
     book.table(offsets);
     Table tapes =
@@ -55,7 +55,7 @@ final class MarkoutPages {
           d.write(row.markedFirst()),
           d.write(row.markedSecond()),
           (row.left() ? "left" : "right") + (row.isPoor() ? ", poor crossing" : ""),
-          BookContext.millimetres(row.error()));
+          book.words().error(row.error()));
     }
     book.table(tapes);
     Table checks = new Table("Then check: " + name, "from", "to", "#length");
@@ -70,7 +70,7 @@ final class MarkoutPages {
         (m.baselineFit().fits() ? "By offsets the template fits" : "By offsets it does not fit")
             + (m.twoTapeFit().fits() ? ", by two tapes it fits" : ", by two tapes it does not fit")
             + ", worst corner off by "
-            + BookContext.millimetres(
+            + book.words().error(
                 Math.min(m.baselineFit().cornerError(), m.twoTapeFit().cornerError()))
             + ".");
   }

@@ -28,7 +28,7 @@ final class RiggingPages {
     csv.add(List.of("item", "unit", "needed", "packs", "pack_size"));
     for (ShoppingItem item : part.shopping().items()) {
       table.row(
-          item.name(),
+          book.words().said(item.name()),
           Numbers.significant(item.withSpare(), 4) + "\u00a0" + item.unit(),
           Integer.toString(item.packs()),
           Numbers.significant(item.packSize(), 6));
@@ -102,8 +102,8 @@ final class RiggingPages {
     book.heading("Raising with ropes");
     Table pull = new Table("The ropes", "what", "#value");
     pull.row("ropes over the top", Integer.toString(part.pull().ropes()));
-    pull.row("pull to raise, each rope", force(part.pull().raiseNewtons() / part.pull().ropes()));
-    pull.row("pull to hold, each rope", force(part.holdNewtons() / part.pull().ropes()));
+    pull.row("pull to raise, each rope", w.force(part.pull().raiseNewtons() / part.pull().ropes()));
+    pull.row("pull to hold, each rope", w.force(part.holdNewtons() / part.pull().ropes()));
     pull.row("people on the ropes", Integer.toString(part.pull().people()));
     part.tackle()
         .ifPresent(
@@ -113,7 +113,7 @@ final class RiggingPages {
                   Integer.toString(tackle.parts()));
               pull.row(
                   "pull on each tackle",
-                  force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
+                  w.force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
             });
     pull.row("length of each rope", w.length(part.zone().ropeMetres()));
     pull.row("nobody nearer than, from the centre", w.length(part.zone().radiusMetres()));
@@ -131,17 +131,17 @@ final class RiggingPages {
     Table table = new Table("Wind on the whole and on each peg", "what", "#value");
     table.row(
         "design gust",
-        BookContext.number(screen.pressure().gustMetresPerSecond(), 1) + "\u00a0m/s");
-    table.row("velocity pressure", BookContext.number(screen.pressure().pascals(), 0) + "\u00a0Pa");
+        w.speed(screen.pressure().gustMetresPerSecond()));
+    table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
     table.row(
         "the same with air of "
-            + BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3)
-            + " kg/m³",
-        BookContext.number(screen.pressure().rivalPascals(), 0) + "\u00a0Pa");
-    table.row("drag, sideways", force(screen.dragNewtons()));
-    table.row("uplift", force(screen.upliftNewtons()));
+            + w.said(
+                BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
+        w.pressure(screen.pressure().rivalPascals()));
+    table.row("drag, sideways", w.force(screen.dragNewtons()));
+    table.row("uplift", w.force(screen.upliftNewtons()));
     table.row("pegs", Integer.toString(screen.pegs()));
-    table.row("pull on each peg, factored", force(screen.pegPullNewtons()));
+    table.row("pull on each peg, factored", w.force(screen.pegPullNewtons()));
     table.row("angle of the pull above the ground", w.angle(screen.pullAngleRadians()));
     table.row("ballast that would do instead", w.mass(part.ballast().massKg()));
     book.table(table);
@@ -149,8 +149,8 @@ final class RiggingPages {
     Table ropes = new Table("Ropes of the edge, if you set them", "what", "#value");
     ropes.row(
         "rope along the hem, dip a tenth of the pegs' distance",
-        force(part.hemRope().tensionNewtons()));
-    ropes.row("guy rope from each corner, 45 degrees", force(part.guy().tensionNewtons()));
+        w.force(part.hemRope().tensionNewtons()));
+    ropes.row("guy rope from each corner, 45 degrees", w.force(part.guy().tensionNewtons()));
     book.table(ropes);
     book.heading("Air and water");
     Table air = new Table("Openings", "what", "#value");
@@ -182,11 +182,5 @@ final class RiggingPages {
             + " moves, and write the pulls under site, pegs. What a peg may be asked to hold is not"
             + " half of the lowest pull: with few tests that scatter it is far less, and half of"
             + " that again on wet or thawing ground. The plan works it out from the pulls.");
-  }
-
-  private static String force(double newtons) {
-    return newtons >= 10_000
-        ? BookContext.number(newtons / 1000, 1) + "\u00a0kN"
-        : BookContext.number(newtons, 0) + "\u00a0N";
   }
 }

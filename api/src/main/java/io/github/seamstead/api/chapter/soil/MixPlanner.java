@@ -73,7 +73,8 @@ final class MixPlanner {
       refuse(run, spec, soil, judged);
       return Optional.empty();
     }
-    MixComponent sand = SoilPlanner.component(aggregate);
+    MixComponent sand =
+        SoilPlanner.component(aggregate).withLooseDensityMoved(run.supposed().looseSand());
     ClayBlend blend =
         run.worked(
             "materials.mix.clay_blend",
@@ -103,7 +104,7 @@ final class MixPlanner {
             blend,
             choice,
             trial,
-            ladder(soil, blend, choice),
+            run.isBrief() ? Optional.empty() : ladder(soil, blend, choice),
             floorMix(spec, choice.recipe(), soil.sample())));
   }
 

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.soil;
 
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Chart;
 import io.github.seamstead.api.page.Drawing;
@@ -11,6 +12,8 @@ import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.materials.soil.TextureClass;
 import io.github.seamstead.materials.soil.TexturePosterior;
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +21,7 @@ import java.util.List;
 /** The texture triangle and the grading curve of a soil. */
 final class SoilDrawings {
 
+  private static final double FINEST = 1e-6;
   private static final double LARGEST = 0.02;
   private static final double HEIGHT = Math.sqrt(3) / 2;
 
@@ -34,7 +38,7 @@ final class SoilDrawings {
       canvas.path(corners, true, Ink.THIN, Shade.NONE);
       double x = corners.stream().mapToDouble(c -> c[0]).average().orElse(0);
       double y = corners.stream().mapToDouble(c -> c[1]).average().orElse(0);
-      canvas.text(x, y, kind.symbol(), 9, "middle", 0);
+      canvas.text(x, y, kind.symbol(), Canvas.SMALL_TEXT, "middle", 0);
     }
     Texture mean = finding.texture().mean();
     double[] dot = at(mean);
@@ -56,15 +60,15 @@ final class SoilDrawings {
   }
 
   /** Draws the grading curve on a logarithmic axis, with the band of nine times in ten. */
-  static Drawing grading(String id, SoilFinding finding) {
+  static Drawing grading(String id, SoilFinding finding, Words words) {
     TexturePosterior texture = finding.texture();
     double gravel = finding.gravelRatio().map(Uncertain::value).orElse(0.0);
-    Chart chart = axes();
+    Chart chart = axes(words);
     chart.band(
-        edge(texture.clayRange().low(), texture.sandRange().high(), gravel),
-        edge(texture.clayRange().high(), texture.sandRange().low(), gravel),
+        edge(words, texture.clayRange().low(), texture.sandRange().high(), gravel),
+        edge(words, texture.clayRange().high(), texture.sandRange().low(), gravel),
         Shade.HATCH);
-    chart.line(points(finding.curve(LARGEST)), Ink.CUT, "", 0);
+    chart.line(points(words, finding.curve(LARGEST)), Ink.CUT, "", 0);
     return chart.drawing(
         "grading-" + id,
         "Grading of " + id,
@@ -73,13 +77,13 @@ final class SoilDrawings {
   }
 
   /** Draws the grading of a mix beside those of its parts. */
-  static Drawing mixGrading(String id, Recipe recipe) {
-    Chart chart = axes();
+  static Drawing mixGrading(String id, Recipe recipe, Words words) {
+    Chart chart = axes(words);
     for (Recipe.Portion portion : recipe.portions()) {
-      List<double[]> points = points(portion.component().grading());
+      List<double[]> points = points(words, portion.component().grading());
       chart.line(points, Ink.THIN, portion.component().name(), points.size() / 2);
     }
-    List<double[]> mix = points(recipe.grading());
+    List<double[]> mix = points(words, recipe.grading());
     chart.line(mix, Ink.CUT, "mix", mix.size() / 2);
     return chart.drawing(
         "grading-mix-" + id,
@@ -88,27 +92,33 @@ final class SoilDrawings {
             + " mix. A curve that rises evenly packs well.");
   }
 
-  private static Chart axes() {
+  private static Chart axes(Words words) {
     return new Chart(
-        Chart.Axis.logarithmic("grain size (mm)", 0.001, 20),
+        Chart.Axis.logarithmic(
+            "grain size (" + words.errorUnit() + ")", size(words, FINEST), size(words, LARGEST)),
         Chart.Axis.linear("finer by dry mass (%)", 0, 100),
         250);
   }
 
-  /** One edge of the band: the curve of a clay and a sand share. */
-  private static List<double[]> edge(double clay, double sand, double gravel) {
-    Texture texture = Texture.ofClayAndSand(clay, Math.min(sand, 1 - clay));
-    return points(GradingCurve.ofTexture(texture, gravel, LARGEST));
+  /** A grain size in the unit of the axis. */
+  private static double size(Words words, double metres) {
+    return QuantityText.toUnit(metres, Dimension.LENGTH, words.errorUnit());
   }
 
-  private static List<double[]> points(GradingCurve curve) {
+  /** One edge of the band: the curve of a clay and a sand share. */
+  private static List<double[]> edge(Words words, double clay, double sand, double gravel) {
+    Texture texture = Texture.ofClayAndSand(clay, Math.min(sand, 1 - clay));
+    return points(words, GradingCurve.ofTexture(texture, gravel, LARGEST));
+  }
+
+  private static List<double[]> points(Words words, GradingCurve curve) {
     List<double[]> points = new ArrayList<>();
-    points.add(new double[] {0.001, 100 * curve.finer(1e-6)});
+    points.add(new double[] {size(words, FINEST), 100 * curve.finer(FINEST)});
     curve.points().stream()
-        .map(p -> new double[] {p.diameterMetres() * 1000, p.finerRatio() * 100})
-        .filter(p -> p[0] > 0.001 && p[0] < 20)
+        .filter(p -> p.diameterMetres() > FINEST && p.diameterMetres() < LARGEST)
+        .map(p -> new double[] {size(words, p.diameterMetres()), p.finerRatio() * 100})
         .forEach(points::add);
-    points.add(new double[] {20, 100 * curve.finer(0.020)});
+    points.add(new double[] {size(words, LARGEST), 100 * curve.finer(LARGEST)});
     return points;
   }
 

@@ -58,12 +58,12 @@ final class SoilPages {
             });
     book.table(classes);
     book.figure(SoilDrawings.triangle(id, finding));
-    book.figure(SoilDrawings.grading(id, finding));
+    book.figure(SoilDrawings.grading(id, finding, w));
     suitability(book, part);
     finding.conflicts().stream().map(Conflict::message).forEach(book::note);
     if (!finding.remarks().isEmpty()) {
       book.body().open("details").element("summary", "Remarks on the tests").open("ul");
-      finding.remarks().stream().distinct().forEach(remark -> book.body().element("li", remark));
+      finding.remarks().stream().distinct().forEach(remark -> book.body().element("li", book.words().said(remark)));
       book.body().close().closeLine();
     }
   }
@@ -149,7 +149,7 @@ final class SoilPages {
         "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
     book.table(table);
     part.choice().unmet().ifPresent(book::note);
-    book.figure(SoilDrawings.mixGrading(part.spec().id(), rounded));
+    book.figure(SoilDrawings.mixGrading(part.spec().id(), rounded, w));
     part.trial().ifPresent(trial -> reading(book, trial));
     part.ladder().ifPresent(ladder -> trials(book, ladder));
   }

@@ -66,9 +66,14 @@ public final class SoilPlanner {
         run.worked(
             "materials.soil.assessment",
             "What the soil " + sample.id() + " is",
-            steps -> SoilAssessment.assess(evidence, steps));
+            steps ->
+                run.options().worked()
+                    ? SoilAssessment.assess(evidence, steps)
+                    : found(run, evidence));
     MixComponent component =
-        MixComponent.claySoil(sample.id(), finding.texture().clay())
+        MixComponent.claySoil(
+                sample.id(), finding.texture().clay().moved(run.supposed().clay(), 0, 1))
+            .withLooseDensityMoved(run.supposed().looseSoil())
             .damp(sample.moisture(), sample.bulking());
     if (sample.shrinkage().isPresent()) {
       component = component.withLinearShrinkage(shrinkage(sample.shrinkage().get()).ratio());
@@ -86,7 +91,29 @@ public final class SoilPlanner {
                     shrinkage(bar)::ratio));
     Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
     run.cautions(Chapter.SOIL, floor.cautions());
-    return new SoilPart(sample, finding, component, floor, NextTest.rank(finding));
+    List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
+    return new SoilPart(sample, finding, component, floor, next);
+  }
+
+  private static List<NextTest> next(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
+    return run.recalled(
+            new NextTestsOf(evidence),
+            NextTests.class,
+            () -> new NextTests(NextTest.rank(finding)))
+        .tests();
+  }
+
+  /** What a finding depends on. */
+  private record FindingOf(List<SoilEvidence> evidence) {}
+
+  /** What the next tests depend on. */
+  private record NextTestsOf(List<SoilEvidence> evidence) {}
+
+  private record NextTests(List<NextTest> tests) {}
+
+  private static SoilFinding found(Run run, List<SoilEvidence> evidence) {
+    return run.recalled(
+        new FindingOf(evidence), SoilFinding.class, () -> SoilAssessment.assess(evidence));
   }
 
   private static List<SoilEvidence> evidence(SoilSample sample) {

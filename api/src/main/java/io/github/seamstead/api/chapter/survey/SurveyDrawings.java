@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.survey;
 
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -17,7 +18,7 @@ final class SurveyDrawings {
   private SurveyDrawings() {}
 
   /** Draws deviations of the nodes, magnified, over the taped lines. */
-  static Drawing deviations(ResidualPlot plot) {
+  static Drawing deviations(ResidualPlot plot, Words words) {
     double extent = plot.extent();
     double magnification = plot.deviationMagnification();
     Canvas canvas = Canvas.fit(-extent, -extent, extent, extent, 34, 350);
@@ -53,39 +54,39 @@ final class SurveyDrawings {
             + ". Arrows: from the regular frame to the frame as it stands, drawn "
             + Numbers.significant(magnification, 3)
             + " times too long; the longest stands for "
-            + Numbers.fixed(plot.greatestDeviation() * 1000, 1)
-            + " mm.");
+            + words.error(plot.greatestDeviation())
+            + ".");
   }
 
   /** Draws the residual of each reading as a bar. */
-  static Drawing residuals(ResidualPlot plot) {
+  static Drawing residuals(ResidualPlot plot, Words words) {
     int n = plot.lines().size();
     double greatest = Math.max(1e-9, plot.greatestResidual());
-    double row = 13;
+    double row = 15;
     Canvas canvas = Canvas.fit(-180, -row * n, 180, row, 4, row * (n + 1) + 8);
     canvas.line(MIDDLE, -row * n, MIDDLE, row * 0.2, Ink.THIN);
     for (int i = 0; i < n; i++) {
       ResidualPlot.Line line = plot.lines().get(i);
       double y = -row * (i + 0.5);
       double length = 88 * line.residual() / greatest;
-      canvas.text(-178, y, line.number() + ". " + line.name(), 9.5, "start", 0);
+      canvas.text(-178, y, line.number() + ". " + line.name(), Canvas.SMALL_TEXT, "start", 0);
       if (Math.abs(length) > 0.5) {
         canvas.line(MIDDLE, y, MIDDLE + length, y, line.suspect() ? Ink.HEAVY : Ink.CUT);
       }
       canvas.text(
           172,
           y,
-          Numbers.fixed(line.residual() * 1000, 1) + (line.suspect() ? " !" : ""),
-          9.5,
+          words.inErrorUnit(line.residual()) + (line.suspect() ? " !" : ""),
+          Canvas.SMALL_TEXT,
           "end",
           0);
     }
-    canvas.text(172, row * 0.5, "mm", 9.5, "end", 0);
+    canvas.text(172, row * 0.5, words.errorUnit(), Canvas.SMALL_TEXT, "end", 0);
     return canvas.drawing(
         "survey-residuals",
         "Residuals of the readings",
-        "Adjusted length less taped length of each reading, in millimetres; the longest bar is "
-            + Numbers.fixed(greatest * 1000, 1)
-            + " mm. A heavy bar with an exclamation mark is a suspect reading.");
+        "Adjusted length less taped length of each reading; the longest bar is "
+            + words.error(greatest)
+            + ". A heavy bar with an exclamation mark is a suspect reading.");
   }
 }

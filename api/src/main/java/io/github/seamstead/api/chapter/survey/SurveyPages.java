@@ -31,8 +31,8 @@ final class SurveyPages {
     part.report().blunders().forEach(blunder -> blunder(book, blunder));
     control(book, part);
     ResidualPlot plot = ResidualPlot.of(adjustment);
-    book.figure(SurveyDrawings.deviations(plot));
-    book.figure(SurveyDrawings.residuals(plot));
+    book.figure(SurveyDrawings.deviations(plot, book.words()));
+    book.figure(SurveyDrawings.residuals(plot, book.words()));
     Table facts = new Table("The adjustment", "what", "#value");
     facts.row("readings used", Integer.toString(adjustment.readings().size()));
     facts.row("readings to spare", Integer.toString(adjustment.degreesOfFreedom()));
@@ -54,9 +54,9 @@ final class SurveyPages {
               + ". It brings the worst panel edge ("
               + next.worstEdge().name()
               + ") from "
-              + BookContext.millimetres(next.worstBefore())
+              + book.words().error(next.worstBefore())
               + " to "
-              + BookContext.millimetres(next.edgeAfter())
+              + book.words().error(next.edgeAfter())
               + " standard uncertainty.");
     }
     adjustment
@@ -69,7 +69,7 @@ final class SurveyPages {
                         + " and "
                         + two.pairs().get(1).name()
                         + ". They leave no panel edge worse than "
-                        + BookContext.millimetres(two.worstAfter())
+                        + book.words().error(two.worstAfter())
                         + " standard uncertainty."));
     templates(book, part);
     book.end(Chapter.SURVEY);
@@ -103,13 +103,13 @@ final class SurveyPages {
     book.body()
         .text(
             (blunder.isCertain() ? " is wrong by about " : " is probably wrong, by about ")
-                + BookContext.millimetres(blunder.error())
+                + book.words().error(blunder.error())
                 + (blunder.cause() == Blunder.Cause.UNCONTROLLED
                     ? ": no other reading controls it; a regular frame has "
                     : ": the others say ")
                 + book.words().length(blunder.predicted().value())
                 + " ± "
-                + BookContext.millimetres(blunder.predicted().standardUncertainty())
+                + book.words().error(blunder.predicted().standardUncertainty())
                 + ". It was left out. Tape it again. "
                 + String.join(" ", blunder.hints()));
     book.body().close();
@@ -137,15 +137,15 @@ final class SurveyPages {
       boolean chosen = set.templates().size() == part.chosen().templates().size();
       counts.row(
           set.templates().size() + (chosen ? " (taken)" : ""),
-          BookContext.millimetres(set.worstMisfit()),
-          BookContext.millimetres(set.lowerBound()),
+          book.words().error(set.worstMisfit()),
+          book.words().error(set.lowerBound()),
           set.isProvenBest() ? "proved" : "best found");
     }
     book.table(counts);
     book.note(
         "A template is made so large that no face of its group is short; what a smaller face has to"
             + " spare is eased into its seams. Wanted: at most "
-            + BookContext.millimetres(part.templates().tolerance())
+            + book.words().error(part.templates().tolerance())
             + ".");
     List<FaceMeasure> measures = List.copyOf(part.chosen().templates().get(0).measures().keySet());
     String[] columns = new String[measures.size() + 2];
@@ -174,7 +174,7 @@ final class SurveyPages {
       cells[1] = Integer.toString(fit.template());
       for (int i = 0; i < measures.size(); i++) {
         Uncertain fullness = fit.fullness().get(measures.get(i));
-        cells[i + 2] = fullness == null ? "–" : signed(fullness);
+        cells[i + 2] = fullness == null ? "–" : signed(book.words(), fullness);
       }
       fits.row(cells);
     }
@@ -193,23 +193,24 @@ final class SurveyPages {
           w.length(seam.length().value()),
           w.length(seam.leftPanelEdge()),
           w.length(seam.rightPanelEdge()),
-          BookContext.millimetres(seam.ease()));
+          book.words().error(seam.ease()));
     }
     book.table(seams);
     Table hem = new Table("Base corners", "corner", "#above the lowest", "#taken up in the hem");
     for (HemTakeUp corner : chosen.hem()) {
       hem.row(
           corner.corner().name(),
-          corner.aboveLowest().map(SurveyPages::signed).orElse("not levelled"),
-          signed(corner.takeUp()));
+          corner.aboveLowest().map(v -> signed(book.words(), v)).orElse("not levelled"),
+          signed(book.words(), corner.takeUp()));
     }
     book.table(hem);
   }
 
-  private static String signed(Uncertain value) {
-    return Numbers.fixed(value.value() * 1000, 0)
-        + " ± "
-        + Numbers.fixed(value.standardUncertainty() * 1000, 0)
-        + "\u00a0mm";
+  private static String signed(Words w, Uncertain value) {
+    return w.said(
+        Numbers.fixed(value.value() * 1000, 0)
+            + " ± "
+            + Numbers.fixed(value.standardUncertainty() * 1000, 0)
+            + "\u00a0mm");
   }
 }

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
 import io.github.seamstead.api.chapter.floor.FloorPart;
+import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.merge.JoinStep;
+import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.geometry.layout.StockUse;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceEdge;
@@ -114,7 +117,7 @@ class CardsTest {
     String card = Sheets.text(Sheets.of("seed-loft"), "Cut card: curtain-long 1");
     var m =
         java.util.regex.Pattern.compile(
-                " 1-1 ([\\d.]+)\u00a0m ([\\d.]+)\u00a0m ([\\d.]+)\u00a0m ([\\d.]+)\u00a0m")
+                " 1-1 ([\\d.]+) ([\\d.]+) ([\\d.]+) ([\\d.]+) ")
             .matcher(card);
     assertThat(m.find()).isTrue();
     double dx = Double.parseDouble(m.group(3)) - Double.parseDouble(m.group(1));
@@ -127,18 +130,29 @@ class CardsTest {
   void theJoinCardHasEverySpliceAndEverySeamInOrder() {
     Desk desk = Sheets.of("seed-loft");
     String card = Sheets.text(desk, "Join card");
-    assertThat(Sheets.find(card, "\\d+-1 under \\d+-2")).hasSize(12).contains("1-1 under 1-2");
+    String seams = Sheets.text(desk, "Seam card");
+    assertThat(Sheets.find(seams, "\\d+-1 under \\d+-2")).hasSize(12).contains("1-1 under 1-2");
     int at = 0;
     for (JoinStep step : desk.plan().joining().orElseThrow().order().orElseThrow().steps()) {
-      String line = step.number() + ". " + step.joint().text();
+      Joint joint = step.joint();
+      String line =
+          step.number()
+              + " "
+              + joint.mark().text()
+              + " "
+              + joint.first().label()
+              + " "
+              + joint.second().label();
       assertThat(card.indexOf(line)).as(line).isGreaterThan(at);
       at = card.indexOf(line);
     }
-    assertThat(card)
-        .contains("2 × cap")
-        .contains("12 × skirt")
-        .contains("1 × patch")
-        .contains("1 × flap");
+    SeamBill bill = desk.plan().joining().orElseThrow().seams();
+    for (SeamKind kind : bill.kinds()) {
+      assertThat(seams)
+          .contains(kind.label())
+          .contains(kind.lap())
+          .contains(desk.sizes().rough(bill.metres(kind)));
+    }
   }
 
   @Test

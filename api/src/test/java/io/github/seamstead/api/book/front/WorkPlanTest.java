@@ -23,7 +23,8 @@ class WorkPlanTest {
       assertThat(day.steps()).as(day.title()).hasSizeBetween(2, Day.MOST_STEPS);
       assertThat(day.pause()).as(day.title()).hasSizeLessThan(10);
       assertThat(day.startIf()).as(day.title()).isNotBlank();
-      assertThat(day.bring()).as(day.title()).isNotBlank();
+      assertThat(day.tools()).as(day.title()).isNotBlank();
+      assertThat(day.material()).as(day.title()).isNotBlank();
       assertThat(day.home()).as(day.title()).isNotEmpty();
       assertThat(day.stops()).as(day.title()).isNotBlank();
       assertThat(day.people()).as(day.title()).isPositive();

@@ -1,0 +1,97 @@
+package io.github.seamstead.api.chapter;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+
+/**
+ * What dear calculations gave, kept between plans of jobs that are alike: the same soil need not be
+ * assessed again for each of a thousand variants. A result depends on its key alone, so that a plan
+ * is the same with and without. The oldest results are forgotten first. Thread-safe; a result that
+ * two plans want at once is calculated once.
+ */
+public final class Recall {
+
+  private final int most;
+  private final Map<Object, CompletableFuture<Object>> kept = new LinkedHashMap<>();
+
+  private Recall(int most) {
+    this.most = most;
+  }
+
+  /**
+   * Keeps nothing.
+   *
+   * @return a recall for one plan alone
+   */
+  public static Recall none() {
+    return new Recall(0);
+  }
+
+  /**
+   * Keeps results.
+   *
+   * @param most how many are kept at most, 1 to 100000
+   * @return a recall to share between plans
+   * @throws IllegalArgumentException if the number is out of range
+   */
+  public static Recall of(int most) {
+    return new Recall(Args.within("results kept", most, 1, 100_000));
+  }
+
+  /**
+   * Gives what a calculation gave before, or calculates it.
+   *
+   * @param <T> the type of the result
+   * @param key all that the result depends on; compared by its value
+   * @param type the type of the result
+   * @param calculation gives the result; what it throws is thrown to each caller and not kept
+   * @return the result
+   */
+  public <T> T of(Object key, Class<T> type, Supplier<T> calculation) {
+    if (most == 0) {
+      return calculation.get();
+    }
+    CompletableFuture<Object> mine = new CompletableFuture<>();
+    CompletableFuture<Object> before = put(key, mine);
+    if (before != mine) {
+      return type.cast(joined(before, calculation));
+    }
+    try {
+      T result = calculation.get();
+      mine.complete(result);
+      return result;
+    } catch (RuntimeException e) {
+      forget(key);
+      mine.completeExceptionally(e);
+      throw e;
+    }
+  }
+
+  /** Waits for another plan's result; a failure was that plan's, this one meets it itself. */
+  private static Object joined(CompletableFuture<Object> before, Supplier<?> calculation) {
+    try {
+      return before.join();
+    } catch (CompletionException e) {
+      return calculation.get();
+    }
+  }
+
+  private synchronized CompletableFuture<Object> put(Object key, CompletableFuture<Object> mine) {
+    CompletableFuture<Object> before = kept.putIfAbsent(key, mine);
+    if (before != null) {
+      return before;
+    }
+    if (kept.size() > most) {
+      kept.remove(kept.keySet().iterator().next());
+    }
+    return mine;
+  }
+
+  private synchronized void forget(Object key) {
+    kept.remove(key);
+  }
+}

@@ -1,0 +1,55 @@
+package io.github.seamstead.api.compare;
+
+import io.github.seamstead.api.job.JobChange;
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+
+/**
+ * Something small that a builder can change to save money or hours.
+ *
+ * @param name what is done, as a builder says it
+ * @param on what it is done to: the cover or the floor
+ * @param price what it costs that no number of the plan shows
+ * @param changes the values that state it in the job document
+ */
+public record Lever(String name, On on, String price, List<JobChange> changes) {
+
+  /** What a lever is pulled on. */
+  public enum On {
+    /** The cover, its frame and stock. */
+    COVER("cover"),
+    /** The floor and those who lay it. */
+    FLOOR("floor");
+
+    private final String word;
+
+    On(String word) {
+      this.word = word;
+    }
+
+    /**
+     * Gives the word for people.
+     *
+     * @return one word
+     */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * Copies the list.
+   *
+   * @param name not blank
+   * @param on the cover or the floor
+   * @param price what it costs that no number of the plan shows; not blank
+   * @param changes one or more
+   * @throws IllegalArgumentException if a text is blank or nothing is changed
+   */
+  public Lever {
+    Args.notBlank("name", name);
+    Args.notBlank("price", price);
+    Args.require(!changes.isEmpty(), "changes: given none, must be at least one");
+    changes = List.copyOf(changes);
+  }
+}

@@ -1,0 +1,49 @@
+package io.github.seamstead.api.compare;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What pulling a lever does: the plan with it beside the plan as written.
+ *
+ * @param lever the lever
+ * @param before the job as written
+ * @param after the job with the lever pulled
+ */
+public record LeverRow(Lever lever, VariantRow before, VariantRow after) {
+
+  /** What saves most money first, then most hours; what cannot be met last. */
+  static final Comparator<LeverRow> MOST_SAVED_FIRST =
+      Comparator.comparing((LeverRow row) -> !row.after().isFeasible())
+          .thenComparing(row -> -row.saved(Measure.MONEY).orElse(0.0))
+          .thenComparing(row -> -row.saved(Measure.HOURS).orElse(0.0))
+          .thenComparing(row -> -row.saved(Measure.CLOTH_AREA).orElse(0.0))
+          .thenComparing(row -> row.after().number());
+
+  /**
+   * Gives what of a measure is saved.
+   *
+   * @param measure the measure
+   * @return before less after, in the measure's unit; empty if one of the plans does not have it
+   */
+  public Optional<Double> saved(Measure measure) {
+    return before.value(measure).flatMap(b -> after.value(measure).map(a -> b - a));
+  }
+
+  /**
+   * Gives the measures that move, other than money and hours.
+   *
+   * @return in the order of the measures; a change of less than a thousandth is none
+   */
+  public List<Measure> elsewhere() {
+    return before.values().keySet().stream()
+        .filter(m -> m != Measure.MONEY && m != Measure.HOURS)
+        .filter(m -> moves(before.value(m).orElse(0.0), saved(m).orElse(0.0)))
+        .toList();
+  }
+
+  private static boolean moves(double before, double saved) {
+    return Math.abs(saved) > Math.abs(before) / 1000;
+  }
+}

@@ -1,0 +1,188 @@
+package io.github.seamstead.api.compare;
+
+import io.github.seamstead.api.job.Aggregate;
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.Crew;
+import io.github.seamstead.api.job.Floor;
+import io.github.seamstead.api.job.FloorLayer;
+import io.github.seamstead.api.job.Frame;
+import io.github.seamstead.api.job.FrameMeasure;
+import io.github.seamstead.api.job.JobChange;
+import io.github.seamstead.api.job.JobDocument;
+import io.github.seamstead.api.job.JobValue;
+import io.github.seamstead.api.job.LayerKind;
+import io.github.seamstead.api.job.MixSpec;
+import io.github.seamstead.api.job.PlantBarrow;
+import io.github.seamstead.api.job.Site;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds the levers that a job has: which small changes its document can state. */
+public final class Levers {
+
+  private static final int FEWEST_SIDES = 4;
+  private static final double THINNER = 0.01;
+  private static final double LEAST_PACK = 0.03;
+  private static final double PART = 0.5;
+
+  private final JobPlan plan;
+  private final JobDocument job;
+  private final List<Lever> found = new ArrayList<>();
+
+  private Levers(JobPlan plan) {
+    this.plan = plan;
+    this.job = plan.job().document();
+  }
+
+  /**
+   * Finds the levers.
+   *
+   * @param plan the plan of the job as it is written
+   * @return the levers of the cover, then those of the floor; none for what the job does not have
+   */
+  public static List<Lever> of(JobPlan plan) {
+    Levers levers = new Levers(plan);
+    levers.job.cover().ifPresent(levers::cover);
+    if (levers.job.cover().isPresent()) {
+      levers.job.frame().ifPresent(levers::frame);
+    }
+    levers.job.floor().ifPresent(levers::floor);
+    return List.copyOf(levers.found);
+  }
+
+  private void cover(Cover cover) {
+    add(
+        "Seam allowance a quarter smaller",
+        Lever.On.COVER, "a seam forgives less when cloth is cut short, and holds less",
+        length("cover.seam.allowance", cover.seam().allowance() * 3 / 4));
+    if (cover.skirt().isPresent()) {
+      add("No skirt", Lever.On.COVER, "wind and water come in under the hem, and the hem is not weighed down", none("cover.skirt"));
+    }
+    if (cover.lining().isPresent()) {
+      add("No lining", Lever.On.COVER, "water that condenses drips on the floor, and heat is lost", none("cover.lining"));
+    }
+  }
+
+  private void frame(Frame frame) {
+    if (frame.survey().isPresent()) {
+      return;
+    }
+    frame.measures().ifPresent(measures -> sides(frame, measures));
+    frame
+        .measures()
+        .map(m -> m.get(FrameMeasure.HEIGHT))
+        .ifPresent(
+            height ->
+                add(
+                    "A tenth lower",
+                    Lever.On.COVER, "flatter faces shed rain and snow more slowly",
+                    length("frame.measures.height", height * 9 / 10)));
+  }
+
+  /** Fewer sides of the same size across, so that the floor stays nearly as large. */
+  private void sides(Frame frame, Map<FrameMeasure, Double> measures) {
+    int fewer = frame.sides() - 2;
+    if (fewer < FEWEST_SIDES || plan.frame().isEmpty()) {
+      return;
+    }
+    List<JobChange> changes = new ArrayList<>();
+    changes.add(new JobChange("frame.sides", JobValue.number(fewer)));
+    if (measures.containsKey(FrameMeasure.BASE_SIDE)) {
+      changes.add(none("frame.measures." + FrameMeasure.BASE_SIDE.word()));
+      changes.add(
+          length(
+              "frame.measures." + FrameMeasure.CIRCUMRADIUS.word(),
+              plan.frame().get().measures().circumradius()));
+    }
+    found.add(new Lever("Two sides fewer, as wide across", Lever.On.COVER, "longer sides between the poles: each pole, peg and panel carries more", changes));
+  }
+
+  private void floor(Floor floor) {
+    for (int i = 0; i < floor.layers().size(); i++) {
+      FloorLayer layer = floor.layers().get(i);
+      double thickness = layer.thickness().orElse(0.0);
+      if (layer.kind() == LayerKind.DRY_PACK && thickness - THINNER >= LEAST_PACK) {
+        add(
+            "Dry pack thinner, " + millimetres(thickness - THINNER),
+            Lever.On.FLOOR, "less to level out soft ground; not below three times the largest stone",
+            length("floor.layers[" + i + "].thickness", thickness - THINNER));
+      }
+    }
+    mixes(floor);
+    for (int i = 0; i < job.aggregates().size(); i++) {
+      Aggregate aggregate = job.aggregates().get(i);
+      if (aggregate.pricePerTonne().isPresent()) {
+        add(
+            aggregate.id() + " dug or sieved on the site, not bought",
+            Lever.On.FLOOR, "the hours of digging and sieving are not in the plan; test it first",
+            new JobChange("aggregates[" + i + "].pricePerTonne", JobValue.number(0)));
+      }
+    }
+    job.site().flatMap(Site::crew).ifPresent(this::crew);
+    job.plant().flatMap(p -> p.barrow()).ifPresent(this::barrow);
+  }
+
+  private void mixes(Floor floor) {
+    for (int i = 0; i < floor.mixes().size(); i++) {
+      MixSpec spec = floor.mixes().get(i);
+      Optional<Double> parts =
+          plan.mixes().stream()
+              .filter(mix -> mix.spec().id().equals(spec.id()))
+              .findFirst()
+              .map(mix -> mix.choice().sandParts());
+      String path = "floor.mixes[" + i + "].sandParts";
+      parts
+          .filter(p -> p > PART)
+          .ifPresent(
+              p ->
+                  add(
+                      spec.id() + " with half a part less sand",
+                      Lever.On.FLOOR, "more clay shrinks more: lay a trial sample before",
+                      new JobChange(path, JobValue.number(p - PART))));
+    }
+  }
+
+  private void crew(Crew crew) {
+    add(
+        "Two people more",
+        Lever.On.FLOOR, "more people to feed and to look after",
+        new JobChange("site.crew.people", JobValue.number(crew.people() + 2)));
+  }
+
+  /** Two barrows in turn carry as one of twice the load does. */
+  private void barrow(PlantBarrow barrow) {
+    List<JobChange> changes = new ArrayList<>();
+    changes.add(
+        new JobChange(
+            "plant.barrow.volume",
+            JobValue.text(Numbers.plain(2 * barrow.volume() * 1000) + " l")));
+    barrow
+        .payload()
+        .ifPresent(
+            mass ->
+                changes.add(
+                    new JobChange(
+                        "plant.barrow.payload", JobValue.text(Numbers.plain(2 * mass) + " kg"))));
+    found.add(new Lever("A second barrow, loaded as the first", Lever.On.FLOOR, "a second barrow to find, and room for two on the planks", changes));
+  }
+
+  private void add(String name, Lever.On on, String price, JobChange change) {
+    found.add(new Lever(name, on, price, List.of(change)));
+  }
+
+  private static JobChange none(String path) {
+    return new JobChange(path, JobValue.none());
+  }
+
+  private static JobChange length(String path, double metres) {
+    return new JobChange(path, JobValue.text(Numbers.plain(metres) + " m"));
+  }
+
+  private static String millimetres(double metres) {
+    return Numbers.fixed(metres * 1000, 0) + " mm";
+  }
+}

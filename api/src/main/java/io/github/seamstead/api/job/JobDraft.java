@@ -1,0 +1,88 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.check.ArgumentFault;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A job document as it is written, before it is read: values can be put in the place of others, and
+ * the document read with them. Immutable and safe to share between threads.
+ */
+public final class JobDraft {
+
+  private static final Shape<JobDocument> SHAPE = Shapes.DOCUMENT;
+
+  private final Json json;
+
+  private JobDraft(Json json) {
+    this.json = json;
+  }
+
+  /**
+   * Takes in a document from a file.
+   *
+   * @param file a JSON file in UTF-8, or a pipe that gives one
+   * @return the draft
+   * @throws JobFaultsException if the text is no JSON or too large
+   * @throws JobFileException if the file cannot be read
+   */
+  public static JobDraft read(Path file) {
+    return parse(FileText.bytes(file));
+  }
+
+  /**
+   * Takes in a document from bytes.
+   *
+   * @param utf8 a JSON text in UTF-8
+   * @return the draft
+   * @throws JobFaultsException if the text is no JSON or too large
+   */
+  public static JobDraft parse(byte[] utf8) {
+    return new JobDraft(FileText.json(utf8, new Walk()));
+  }
+
+  /**
+   * Reads the document. Costs time linear in its text.
+   *
+   * @return the job
+   * @throws JobFaultsException with all faults, if there are any
+   */
+  public Job job() {
+    return Job.ofTree(json);
+  }
+
+  /**
+   * Puts values in the place of others, one after the other. A value that the document leaves out
+   * is added, with the objects around it.
+   *
+   * @param changes the values with their paths
+   * @return the changed draft; this one stays as it is
+   * @throws IllegalArgumentException if a path leads to a list item that is not there
+   */
+  public JobDraft with(List<JobChange> changes) {
+    Json changed = json;
+    for (JobChange change : changes) {
+      DraftPath path =
+          DraftPath.parse(change.path())
+              .orElseThrow(() -> refused(change, "which is no path; " + DraftPath.FORM));
+      Json next = path.put(changed, change.value().json());
+      if (next == null) {
+        throw refused(change, "which leads nowhere in the document; must lead to a list's item");
+      }
+      changed = next;
+    }
+    return new JobDraft(changed);
+  }
+
+  private static ArgumentFault refused(JobChange change, String why) {
+    return ArgumentFault.of("path: given " + change.path() + ", " + why);
+  }
+
+  Json json() {
+    return json;
+  }
+
+  static Shape<JobDocument> shape() {
+    return SHAPE;
+  }
+}

@@ -1,0 +1,26 @@
+package io.github.seamstead.api.job;
+
+import io.github.seamstead.shared.check.Args;
+import java.util.List;
+
+/**
+ * Something of a job that is tried in several ways.
+ *
+ * @param name what is varied, as tables head it
+ * @param choices the ways, one or more
+ */
+public record Variation(String name, List<Alternative> choices) {
+
+  /**
+   * Copies the list.
+   *
+   * @param name not blank
+   * @param choices one or more
+   * @throws IllegalArgumentException if the name is blank or there is no choice
+   */
+  public Variation {
+    Args.notBlank("name", name);
+    Args.require(!choices.isEmpty(), "choices: given none, must be at least one");
+    choices = List.copyOf(choices);
+  }
+}
