@@ -17,7 +17,6 @@ module io.github.seamstead.api {
 
   exports io.github.seamstead.api;
   exports io.github.seamstead.api.book;
-  exports io.github.seamstead.api.book.front;
   exports io.github.seamstead.api.chapter;
   exports io.github.seamstead.api.chapter.cover;
   exports io.github.seamstead.api.chapter.drying;
@@ -26,9 +25,13 @@ module io.github.seamstead.api {
   exports io.github.seamstead.api.chapter.joining;
   exports io.github.seamstead.api.chapter.layout;
   exports io.github.seamstead.api.chapter.markout;
+  exports io.github.seamstead.api.chapter.progress;
   exports io.github.seamstead.api.chapter.rigging;
   exports io.github.seamstead.api.chapter.soil;
   exports io.github.seamstead.api.chapter.survey;
+  exports io.github.seamstead.api.compare;
+  exports io.github.seamstead.api.diary;
+  exports io.github.seamstead.api.doubt;
   exports io.github.seamstead.api.jackson;
   exports io.github.seamstead.api.job;
   exports io.github.seamstead.api.json;

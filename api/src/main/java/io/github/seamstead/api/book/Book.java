@@ -60,9 +60,11 @@ public record Book(
         new Words(plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC));
     String title = plan.job().document().site().map(Site::name).orElse("Cover and floor");
     Page page = new Page(title + ": job book", "en").lead(Overview.lead(plan, words));
-    BookContext book = new BookContext(
+    BookContext book =
+        new BookContext(
             plan.parts(), plan.cautions(), words, page, plan.job().document().doorFace());
     Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
+    plan.changes().ifPresent(changes -> ChangePages.write(book, changes));
     for (ChapterOf<?> chapter : Chapters.all()) {
       write(chapter, book);
     }

@@ -69,7 +69,12 @@ final class Overview {
       Table table = new Table("Assumed values", "value", "assumed", "ground");
       // The same value of many layers or sheets is one assumption to the reader.
       assumptions.stream()
-          .map(a -> List.of(DocumentPlace.words(a.path()), book.words().said(a.value()), book.words().said(a.ground())))
+          .map(
+              a ->
+                  List.of(
+                      DocumentPlace.words(a.path()),
+                      book.words().said(a.value()),
+                      book.words().said(a.ground())))
           .distinct()
           .forEach(row -> table.row(row.toArray(String[]::new)));
       book.table(table);

@@ -13,7 +13,8 @@ public final class CompareFolder {
   private CompareFolder() {}
 
   /**
-   * Writes {@code compare.html}, {@code variants.csv}, {@code variants.json} and the small pictures.
+   * Writes {@code compare.html}, {@code variants.csv}, {@code variants.json} and the small
+   * pictures.
    *
    * @param comparison the comparison
    * @param folder where it goes; new, empty, or made by an earlier run

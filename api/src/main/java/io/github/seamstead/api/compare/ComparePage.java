@@ -139,10 +139,7 @@ public final class ComparePage {
 
   private void whyNot(Markup m) {
     List<VariantRow> not =
-        comparison.rows().stream()
-            .filter(row -> !row.isFeasible())
-            .limit(SHOWN_ROWS)
-            .toList();
+        comparison.rows().stream().filter(row -> !row.isFeasible()).limit(SHOWN_ROWS).toList();
     if (not.isEmpty()) {
       return;
     }
@@ -150,7 +147,12 @@ public final class ComparePage {
     for (VariantRow row : not) {
       m.element(
           "li",
-          row.number() + ": " + row.name() + ". " + row.whyNot().get(0) + more(row.whyNot().size()));
+          row.number()
+              + ": "
+              + row.name()
+              + ". "
+              + row.whyNot().get(0)
+              + more(row.whyNot().size()));
     }
     m.closeLine();
   }
@@ -172,10 +174,13 @@ public final class ComparePage {
     cells.add(row.name() + (row.isFeasible() ? "" : " (cannot be met)"));
     comparison
         .columns()
-        .forEach(measure -> cells.add(row.value(measure).map(v -> text.of(measure, v)).orElse("–")));
+        .forEach(
+            measure -> cells.add(row.value(measure).map(v -> text.of(measure, v)).orElse("–")));
     cells.add(
         row.weeks()
-            .map(w ->                     text.of(Measure.WEEKS, w.low())
+            .map(
+                w ->
+                    text.of(Measure.WEEKS, w.low())
                         + "–"
                         + text.of(Measure.WEEKS, w.high())
                         + (row.openEnded() ? " or more" : ""))

@@ -96,7 +96,8 @@ public final class CompareTable {
     data.put("savedHours_h", row.saved(Measure.HOURS));
     Map<String, Object> moves = new LinkedHashMap<>();
     row.elsewhere()
-        .forEach(m -> row.saved(m).ifPresent(saved -> moves.put(m.key(), saved == 0 ? 0.0 : -saved)));
+        .forEach(
+            m -> row.saved(m).ifPresent(saved -> moves.put(m.key(), saved == 0 ? 0.0 : -saved)));
     data.put("changes", moves);
     data.put("price", row.lever().price());
     return data;

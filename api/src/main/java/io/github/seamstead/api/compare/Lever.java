@@ -49,7 +49,7 @@ public record Lever(String name, On on, String price, List<JobChange> changes) {
   public Lever {
     Args.notBlank("name", name);
     Args.notBlank("price", price);
-    Args.require(!changes.isEmpty(), "changes: given none, must be at least one");
+    Args.require(!changes.isEmpty(), "changes", "none", "must be at least one");
     changes = List.copyOf(changes);
   }
 }

@@ -57,13 +57,22 @@ public final class Levers {
   private void cover(Cover cover) {
     add(
         "Seam allowance a quarter smaller",
-        Lever.On.COVER, "a seam forgives less when cloth is cut short, and holds less",
+        Lever.On.COVER,
+        "a seam forgives less when cloth is cut short, and holds less",
         length("cover.seam.allowance", cover.seam().allowance() * 3 / 4));
     if (cover.skirt().isPresent()) {
-      add("No skirt", Lever.On.COVER, "wind and water come in under the hem, and the hem is not weighed down", none("cover.skirt"));
+      add(
+          "No skirt",
+          Lever.On.COVER,
+          "wind and water come in under the hem, and the hem is not weighed down",
+          none("cover.skirt"));
     }
     if (cover.lining().isPresent()) {
-      add("No lining", Lever.On.COVER, "water that condenses drips on the floor, and heat is lost", none("cover.lining"));
+      add(
+          "No lining",
+          Lever.On.COVER,
+          "water that condenses drips on the floor, and heat is lost",
+          none("cover.lining"));
     }
   }
 
@@ -79,7 +88,8 @@ public final class Levers {
             height ->
                 add(
                     "A tenth lower",
-                    Lever.On.COVER, "flatter faces shed rain and snow more slowly",
+                    Lever.On.COVER,
+                    "flatter faces shed rain and snow more slowly",
                     length("frame.measures.height", height * 9 / 10)));
   }
 
@@ -98,7 +108,12 @@ public final class Levers {
               "frame.measures." + FrameMeasure.CIRCUMRADIUS.word(),
               plan.frame().get().measures().circumradius()));
     }
-    found.add(new Lever("Two sides fewer, as wide across", Lever.On.COVER, "longer sides between the poles: each pole, peg and panel carries more", changes));
+    found.add(
+        new Lever(
+            "Two sides fewer, as wide across",
+            Lever.On.COVER,
+            "longer sides between the poles: each pole, peg and panel carries more",
+            changes));
   }
 
   private void floor(Floor floor) {
@@ -108,7 +123,8 @@ public final class Levers {
       if (layer.kind() == LayerKind.DRY_PACK && thickness - THINNER >= LEAST_PACK) {
         add(
             "Dry pack thinner, " + millimetres(thickness - THINNER),
-            Lever.On.FLOOR, "less to level out soft ground; not below three times the largest stone",
+            Lever.On.FLOOR,
+            "less to level out soft ground; not below three times the largest stone",
             length("floor.layers[" + i + "].thickness", thickness - THINNER));
       }
     }
@@ -118,7 +134,8 @@ public final class Levers {
       if (aggregate.pricePerTonne().isPresent()) {
         add(
             aggregate.id() + " dug or sieved on the site, not bought",
-            Lever.On.FLOOR, "the hours of digging and sieving are not in the plan; test it first",
+            Lever.On.FLOOR,
+            "the hours of digging and sieving are not in the plan; test it first",
             new JobChange("aggregates[" + i + "].pricePerTonne", JobValue.number(0)));
       }
     }
@@ -141,7 +158,8 @@ public final class Levers {
               p ->
                   add(
                       spec.id() + " with half a part less sand",
-                      Lever.On.FLOOR, "more clay shrinks more: lay a trial sample before",
+                      Lever.On.FLOOR,
+                      "more clay shrinks more: lay a trial sample before",
                       new JobChange(path, JobValue.number(p - PART))));
     }
   }
@@ -149,7 +167,8 @@ public final class Levers {
   private void crew(Crew crew) {
     add(
         "Two people more",
-        Lever.On.FLOOR, "more people to feed and to look after",
+        Lever.On.FLOOR,
+        "more people to feed and to look after",
         new JobChange("site.crew.people", JobValue.number(crew.people() + 2)));
   }
 
@@ -167,7 +186,12 @@ public final class Levers {
                 changes.add(
                     new JobChange(
                         "plant.barrow.payload", JobValue.text(Numbers.plain(2 * mass) + " kg"))));
-    found.add(new Lever("A second barrow, loaded as the first", Lever.On.FLOOR, "a second barrow to find, and room for two on the planks", changes));
+    found.add(
+        new Lever(
+            "A second barrow, loaded as the first",
+            Lever.On.FLOOR,
+            "a second barrow to find, and room for two on the planks",
+            changes));
   }
 
   private void add(String name, Lever.On on, String price, JobChange change) {

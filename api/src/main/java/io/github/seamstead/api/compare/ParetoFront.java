@@ -71,8 +71,7 @@ public record ParetoFront(List<Measure> objectives, Set<Integer> numbers) {
 
   private static double[] losses(VariantRow row, List<Measure> objectives) {
     return objectives.stream()
-        .mapToDouble(
-            m -> (m.better() == Measure.Better.MORE ? -1 : 1) * row.value(m).orElseThrow())
+        .mapToDouble(m -> (m.better() == Measure.Better.MORE ? -1 : 1) * row.value(m).orElseThrow())
         .toArray();
   }
 

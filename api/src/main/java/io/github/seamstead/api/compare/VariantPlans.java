@@ -97,7 +97,8 @@ public final class VariantPlans {
   }
 
   private static VariantRow unmet(int number, String name, List<String> why) {
-    return new VariantRow(number, name, why, Map.of(), Optional.empty(), false, List.of(), Optional.empty());
+    return new VariantRow(
+        number, name, why, Map.of(), Optional.empty(), false, List.of(), Optional.empty());
   }
 
   static VariantRow row(int number, String name, JobPlan plan) {

@@ -13,8 +13,7 @@ import io.github.seamstead.shared.source.Source;
  * @param inputs how many numbers of its own it has, 1 or more: one, or one for each reading
  * @param effect what it does to a plan
  */
-record Doubt(
-    String name, String spread, Source ground, String remedy, int inputs, Effect effect) {
+record Doubt(String name, String spread, Source ground, String remedy, int inputs, Effect effect) {
 
   Doubt {
     Args.notBlank("name", name);

@@ -111,7 +111,8 @@ final class Doubts {
                         "Ask for the gust speed of this very place by the local code",
                         1,
                         (at, width, draw) ->
-                            draw.set("site.designWind", wind * factor(at[0], width * WIND), "m/s"))));
+                            draw.set(
+                                "site.designWind", wind * factor(at[0], width * WIND), "m/s"))));
   }
 
   /** A factor about 1 that is never negative: the logarithm is normal. */

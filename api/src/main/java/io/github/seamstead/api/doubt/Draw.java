@@ -82,7 +82,8 @@ final class Draw {
     for (int i = 0; i < mixes.size(); i++) {
       MixSpec mix = mixes.get(i);
       double laid = density.getOrDefault(i, mix.density());
-      double most = Saturation.moisture(Math.min(laid * (1 - mix.densitySpread()), FULL * Saturation.GRAINS));
+      double most =
+          Saturation.moisture(Math.min(laid * (1 - mix.densitySpread()), FULL * Saturation.GRAINS));
       double wet = Math.min(water.getOrDefault(i, mix.placingMoisture()), FULL * most);
       set("floor.mixes[" + i + "].density", laid, "kg/m3");
       set("floor.mixes[" + i + "].placingMoisture", wet);

@@ -116,8 +116,7 @@ final class EarthDoubts {
             for (int i = 0; i < layers.size(); i++) {
               if (isMixed(layers.get(i))) {
                 double laid = layers.get(i).thickness().orElse(0.0) + width * LAID * score(at);
-                draw.set(
-                    "floor.layers[" + i + "].thickness", Math.max(LEAST_LAYER, laid), "m");
+                draw.set("floor.layers[" + i + "].thickness", Math.max(LEAST_LAYER, laid), "m");
               }
             }
           });
@@ -199,7 +198,8 @@ final class EarthDoubts {
         (at, width, draw) ->
             draw.set(
                 "weather.humidity",
-                within(weather.humidity() + width * HUMIDITY * score(at), DRIEST_AIR, DAMPEST_AIR)));
+                within(
+                    weather.humidity() + width * HUMIDITY * score(at), DRIEST_AIR, DAMPEST_AIR)));
     add(
         "air speed over the floor",
         "a factor of 1.4, one standard deviation",

@@ -53,7 +53,10 @@ final class MattersChart {
     }
     return canvas.drawing(
         "matters-" + number.measure().word(),
-        "What moves " + number.measure().label() + ", planned " + text.of(number.measure(), number.planned()),
+        "What moves "
+            + number.measure().label()
+            + ", planned "
+            + text.of(number.measure(), number.planned()),
         said.toString().strip());
   }
 
@@ -83,8 +86,7 @@ final class MattersChart {
     canvas.path(box(0, first * scale, upper), true, Ink.CUT, Shade.MIDDLE);
     canvas.line(
         Math.max(0, total - error) * scale, middle, (total + error) * scale, middle, Ink.CUT);
-    canvas.text(
-        0, top - 8, influence.doubt() + ", " + percent(total), LABEL, "start", 0);
+    canvas.text(0, top - 8, influence.doubt() + ", " + percent(total), LABEL, "start", 0);
   }
 
   private static List<double[]> box(double left, double right, double top) {

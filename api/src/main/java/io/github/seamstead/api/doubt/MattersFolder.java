@@ -48,7 +48,9 @@ public final class MattersFolder {
 
   private static String csv(Matters matters) {
     StringBuilder csv = new StringBuilder();
-    line(csv, Stream.of("number", "doubt", "low", "high", "first", "firstError", "total", "totalError"));
+    line(
+        csv,
+        Stream.of("number", "doubt", "low", "high", "first", "firstError", "total", "totalError"));
     for (NumberInDoubt number : matters.numbers()) {
       for (Influence i : number.influences()) {
         line(

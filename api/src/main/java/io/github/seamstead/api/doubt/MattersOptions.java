@@ -13,13 +13,13 @@ import io.github.seamstead.shared.work.Progress;
  * @param progress who hears how far the work is
  * @param cancellation the switch that ends it
  */
-public record MattersOptions(
-    int points, long seed, Progress progress, Cancellation cancellation) {
+public record MattersOptions(int points, long seed, Progress progress, Cancellation cancellation) {
 
   /** What is not run anew for each point, for people. */
   public static final String LEFT_OUT =
       "The layout on the stock is not searched for each point: that is dear. Panels are whole"
-          + " there, without splices, and what rolls cost is not in the money. Drying is looked at 730 days ahead.";
+          + " there, without splices, and what rolls cost is not in the money. Drying is looked at"
+          + " 730 days ahead.";
 
   /** Points that tell the first doubts from the rest within a minute or so. */
   public static final int USUAL_POINTS = 96;

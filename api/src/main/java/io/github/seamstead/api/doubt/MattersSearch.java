@@ -45,8 +45,7 @@ public final class MattersSearch {
   private final SensitivityDesign.Samples samples;
   private int runs;
 
-  private MattersSearch(
-      DoubtModel model, MattersOptions options, Executor executor, int ahead) {
+  private MattersSearch(DoubtModel model, MattersOptions options, Executor executor, int ahead) {
     this.model = model;
     this.options = options;
     this.executor = executor;
@@ -71,8 +70,11 @@ public final class MattersSearch {
     DoubtModel model = DoubtModel.of(job, options);
     if (model.doubts().isEmpty()) {
       throw ArgumentFault.of(
-          "job: given nothing that is doubtful, must have a frame of stated lengths, a cover or a"
-              + " floor with its soil");
+          "job",
+          "nothing that is doubtful",
+          "must have a frame of stated lengths, a cover or a floor with its soil",
+          "",
+          "");
     }
     return new MattersSearch(model, options, executor, ahead).matters();
   }
@@ -202,7 +204,8 @@ public final class MattersSearch {
     double[][] mixed = new double[model.doubts().size()][];
     for (int d = 0; d < mixed.length; d++) {
       int doubt = d;
-      mixed[d] = values(measure, there.stream().map(i -> points.get(i).mixed().get(doubt)).toList());
+      mixed[d] =
+          values(measure, there.stream().map(i -> points.get(i).mixed().get(doubt)).toList());
     }
     return new SensitivityRuns(a, b, mixed, options.seed());
   }
@@ -249,8 +252,7 @@ public final class MattersSearch {
     List<Influence> influences = new ArrayList<>();
     for (int d = 0; d < model.doubts().size(); d++) {
       Doubt doubt = model.doubts().get(d);
-      Spread alone = 
-          Spread.of(values(measure, ends.get(d)), weighed.planned(), ends.get(d).size());
+      Spread alone = Spread.of(values(measure, ends.get(d)), weighed.planned(), ends.get(d).size());
       boolean great = weighed.greatest().contains(d);
       influences.add(
           new Influence(

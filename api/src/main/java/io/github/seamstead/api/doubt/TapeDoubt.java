@@ -41,15 +41,12 @@ final class TapeDoubt {
             Taped one = taped.get(i);
             double off = width * one.uncertainty() * NormalScore.of(at[i]);
             draw.set(
-                one.path(),
-                one.metres() + off,
-                "m ± " + Numbers.plain(one.uncertainty()) + " m");
+                one.path(), one.metres() + off, "m ± " + Numbers.plain(one.uncertainty()) + " m");
           }
         });
   }
 
   private static Taped taped(String key, WrittenQuantity read, double usual) {
-    return new Taped(
-        "frame.survey." + key, read.value(), read.standardUncertainty().orElse(usual));
+    return new Taped("frame.survey." + key, read.value(), read.standardUncertainty().orElse(usual));
   }
 }

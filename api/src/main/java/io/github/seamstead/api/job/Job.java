@@ -64,6 +64,19 @@ public final class Job {
   }
 
   /**
+   * Gives this job with other values, checked anew. A value that was assumed and is the same still
+   * counts as assumed.
+   *
+   * @param changed the document with the other values
+   * @return the job, with the lines of this one
+   * @throws JobFaultsException with all faults, if there are any
+   */
+  public Job with(JobDocument changed) {
+    Job other = ofTree(Shapes.DOCUMENT.write(changed, "$", assumedPaths()));
+    return new Job(other.document, other.assumptions, lines);
+  }
+
+  /**
    * Starts a job in code. What is not stated is assumed and recorded, as for a document.
    *
    * @return a builder that states nothing yet

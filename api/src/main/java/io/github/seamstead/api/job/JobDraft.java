@@ -75,7 +75,7 @@ public final class JobDraft {
   }
 
   private static ArgumentFault refused(JobChange change, String why) {
-    return ArgumentFault.of("path: given " + change.path() + ", " + why);
+    return ArgumentFault.finding("path: given " + change.path() + ", " + why);
   }
 
   Json json() {

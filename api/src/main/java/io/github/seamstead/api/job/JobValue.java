@@ -79,8 +79,7 @@ public final class JobValue {
       return joined(list.items().stream().map(JobValue::shown).toList());
     }
     if (json instanceof Json.Obj object) {
-      return joined(
-          object.members().stream().map(m -> m.key() + " " + shown(m.value())).toList());
+      return joined(object.members().stream().map(m -> m.key() + " " + shown(m.value())).toList());
     }
     return "none";
   }

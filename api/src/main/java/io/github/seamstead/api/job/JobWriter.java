@@ -20,7 +20,12 @@ public final class JobWriter {
    *     last digit
    */
   public static String text(Job job) {
-    return JsonWriter.text(plain(Shapes.DOCUMENT.write(job.document(), "$", job.assumedPaths())));
+    return text(Shapes.DOCUMENT.write(job.document(), "$", job.assumedPaths()));
+  }
+
+  /** Writes a tree of the table as text. */
+  static String text(Json tree) {
+    return JsonWriter.text(plain(tree));
   }
 
   private static Object plain(Json json) {

@@ -75,6 +75,17 @@ final class Shape<R> implements Kind<R> {
     return this;
   }
 
+  /** A rule: exactly one of the keys is there. */
+  static void one(List<? extends Key<?>> keys, Values values, Faults faults) {
+    List<String> given = keys.stream().filter(values::has).map(Key::name).toList();
+    if (given.size() != 1) {
+      faults.note(
+          "",
+          given.isEmpty() ? "none of the keys that say what" : String.join(" and ", given),
+          "must state exactly one of: " + String.join(", ", keys.stream().map(Key::name).toList()));
+    }
+  }
+
   /** States how the record is made, and so finishes the shape. */
   Shape<R> makes(Function<Values, R> make) {
     maker = make;
@@ -283,11 +294,15 @@ final class Shape<R> implements Kind<R> {
     for (Key<?> key : keys) {
       Object component = component(value, key.name);
       Object inner = component instanceof Optional<?> o ? o.orElse(null) : component;
+      if (inner == null) {
+        continue;
+      }
       boolean says =
-          inner != null
-              && !(key.ground.isEmpty() && inner.equals(key.fallback))
+          !(key.ground.isEmpty() && inner.equals(key.fallback))
               && !(inner instanceof Collection<?> list && list.isEmpty() && !key.must);
-      if (says && !assumed.contains(path + "." + key.name)) {
+      // A value that code has put in the place of an assumed one is stated.
+      boolean open = assumed.contains(path + "." + key.name) && inner.equals(key.fallback);
+      if (says && !open) {
         stated.put(key.name, inner);
       }
     }

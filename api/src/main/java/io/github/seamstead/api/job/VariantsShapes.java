@@ -201,7 +201,6 @@ final class VariantsShapes {
         });
     return s.makes(
         v ->
-            new Document(
-                v.get(seamstead), v.find(note), v.get(vary), v.get(combine), v.get(list)));
+            new Document(v.get(seamstead), v.find(note), v.get(vary), v.get(combine), v.get(list)));
   }
 }

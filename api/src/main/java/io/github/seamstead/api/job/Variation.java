@@ -20,7 +20,7 @@ public record Variation(String name, List<Alternative> choices) {
    */
   public Variation {
     Args.notBlank("name", name);
-    Args.require(!choices.isEmpty(), "choices: given none, must be at least one");
+    Args.require(!choices.isEmpty(), "choices", "none", "must be at least one");
     choices = List.copyOf(choices);
   }
 }

@@ -9,8 +9,8 @@ import java.util.function.DoubleFunction;
  * in user units of the view box. Not thread-safe.
  *
  * <p>A book drawing is {@value #BOOK_WIDTH} units wide, so that at a phone's width of 360 pixels
- * its text of {@value #TEXT} units is still 11 pixels high beside the page's edge; printed 90 mm wide
- * it is 3 mm high.
+ * its text of {@value #TEXT} units is still 11 pixels high beside the page's edge; printed 90 mm
+ * wide it is 3 mm high.
  */
 public final class Canvas {
 
@@ -28,12 +28,13 @@ public final class Canvas {
       "<defs><pattern id=\"hatch\" width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\""
           + " patternTransform=\"rotate(45)\"><rect width=\"6\" height=\"6\" fill=\"#fff\"/><line"
           + " x1=\"0\" y1=\"0\" x2=\"0\" y2=\"6\" stroke=\"#111\""
-          + " stroke-width=\"0.72\"/></pattern><pattern id=\"hatch-mm\" width=\"1.6\" height=\"1.6\""
-          + " patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><rect"
+          + " stroke-width=\"0.72\"/></pattern><pattern id=\"hatch-mm\" width=\"1.6\""
+          + " height=\"1.6\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><rect"
           + " width=\"1.6\" height=\"1.6\" fill=\"#fff\"/><line x1=\"0\" y1=\"0\" x2=\"0\""
-          + " y2=\"1.6\" stroke=\"#111\" stroke-width=\"0.36\"/></pattern><pattern id=\"dots\" width=\"6\" height=\"6\""
-          + " patternUnits=\"userSpaceOnUse\"><rect width=\"6\" height=\"6\" fill=\"#fff\"/><circle"
-          + " cx=\"2\" cy=\"2\" r=\"1\" fill=\"#111\"/></pattern></defs>";
+          + " y2=\"1.6\" stroke=\"#111\" stroke-width=\"0.36\"/></pattern><pattern id=\"dots\""
+          + " width=\"6\" height=\"6\" patternUnits=\"userSpaceOnUse\"><rect width=\"6\""
+          + " height=\"6\" fill=\"#fff\"/><circle cx=\"2\" cy=\"2\" r=\"1\""
+          + " fill=\"#111\"/></pattern></defs>";
 
   private static final double[] BARS = {0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10};
   private static final double LONGEST_BAR = 70;

@@ -2,8 +2,8 @@ package io.github.seamstead.api.page;
 
 /**
  * The line styles of all drawings. They differ by weight and dash and never by colour alone, so
- * that a black-and-white print says the same. A drawing 360 units wide is printed 90 mm wide, so the
- * weights are 0.18, 0.25, 0.35 and 0.7 mm on paper, widths of the series of ISO 128.
+ * that a black-and-white print says the same. A drawing 360 units wide is printed 90 mm wide, so
+ * the weights are 0.18, 0.25, 0.35 and 0.7 mm on paper, widths of the series of ISO 128.
  */
 public enum Ink {
   /** What is cut, or the outline of a thing. */

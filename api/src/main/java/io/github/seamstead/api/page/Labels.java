@@ -74,9 +74,8 @@ public final class Labels {
   }
 
   /**
-   * Sets a label of the canvas's ordinary size, turned upright where that alone keeps it on
-   * what it names. One that has no room there stands beside it at the end of a thin
-   * line.
+   * Sets a label of the canvas's ordinary size, turned upright where that alone keeps it on what it
+   * names. One that has no room there stands beside it at the end of a thin line.
    *
    * @param x wanted middle, in world units
    * @param y wanted middle, in world units

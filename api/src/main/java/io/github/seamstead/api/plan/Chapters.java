@@ -9,6 +9,7 @@ import io.github.seamstead.api.chapter.joining.JoiningChapter;
 import io.github.seamstead.api.chapter.joining.ScheduleChapter;
 import io.github.seamstead.api.chapter.layout.LayoutChapter;
 import io.github.seamstead.api.chapter.markout.MarkoutChapter;
+import io.github.seamstead.api.chapter.progress.ProgressChapter;
 import io.github.seamstead.api.chapter.rigging.AnchoringChapter;
 import io.github.seamstead.api.chapter.rigging.FixingsChapter;
 import io.github.seamstead.api.chapter.rigging.HandlingChapter;
@@ -32,6 +33,7 @@ public final class Chapters {
    */
   public static List<ChapterOf<?>> all() {
     return List.of(
+        new ProgressChapter(),
         new FrameChapter(),
         new SurveyChapter(),
         new CoverChapter(),

@@ -21,6 +21,8 @@ import io.github.seamstead.api.chapter.soil.MixPart;
 import io.github.seamstead.api.chapter.soil.SoilPart;
 import io.github.seamstead.api.chapter.soil.TrialPart;
 import io.github.seamstead.api.chapter.survey.SurveyPart;
+import io.github.seamstead.api.diary.Done;
+import io.github.seamstead.api.diary.PlanChanges;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.shared.derivation.Derivation;
@@ -43,8 +45,12 @@ public final class JobPlan {
   private final List<Assumption> assumptions;
   private final List<ChapterCaution> cautions;
   private final List<Derivation> derivations;
+  private final Done done;
+  private final Optional<PlanChanges> changes;
 
-  JobPlan(Job job, PlanOptions options, Parts parts, Run run) {
+  JobPlan(Job job, PlanOptions options, Parts parts, Run run, Optional<PlanChanges> changes) {
+    this.changes = changes;
+    this.done = run.done();
     this.job = job;
     this.options = options;
     this.parts = parts;
@@ -53,6 +59,42 @@ public final class JobPlan {
     assumptions = List.copyOf(run.assumptions());
     cautions = List.copyOf(run.cautions());
     derivations = List.copyOf(run.derivations());
+  }
+
+  private JobPlan(JobPlan plan, PlanChanges changes) {
+    this.changes = Optional.of(changes);
+    done = plan.done;
+    job = plan.job;
+    options = plan.options;
+    parts = plan.parts;
+    notPlanned = plan.notPlanned;
+    unmet = plan.unmet;
+    assumptions = plan.assumptions;
+    cautions = plan.cautions;
+    derivations = plan.derivations;
+  }
+
+  /** The same plan with what changed since the plan before it. */
+  JobPlan with(PlanChanges since) {
+    return new JobPlan(this, since);
+  }
+
+  /**
+   * Gives what the diary says is done, on which the plan builds.
+   *
+   * @return the fixed part of the plan; {@link Done#NOTHING} for a job without a diary
+   */
+  public Done done() {
+    return done;
+  }
+
+  /**
+   * Gives what changed since the plan before, and why.
+   *
+   * @return the changes; empty for a job without a diary
+   */
+  public Optional<PlanChanges> changes() {
+    return changes;
   }
 
   /**

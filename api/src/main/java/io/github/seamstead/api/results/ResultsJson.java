@@ -6,6 +6,7 @@ import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.api.diary.PlanChanges;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.json.JsonWriter;
@@ -76,6 +77,7 @@ public final class ResultsJson {
         .maybeText("job", "name of the job", p -> p.job().document().site().map(s -> s.name()))
         .whole("effort", "effort of the layout search", p -> p.options().effort())
         .text("seed", "seed of searches and simulations", p -> Long.toString(p.options().seed()))
+        .maybe("changes", "what changed since the plan before", changes(), JobPlan::changes)
         .flatten(chapters(), JobPlan::parts)
         .many("notPlanned", "chapters left out, and why", notPlanned(), JobPlan::notPlanned)
         .many("unmet", "what cannot be met as stated", unmet(), JobPlan::unmet)
@@ -88,6 +90,25 @@ public final class ResultsJson {
     Facts<Parts> facts = new Facts<>();
     Chapters.all().forEach(chapter -> chapter.facts(facts));
     return facts;
+  }
+
+  private static Facts<PlanChanges> changes() {
+    return new Facts<PlanChanges>()
+        .texts(
+            "reasons",
+            "what happened between the two plans",
+            c -> c.reasons().stream().map(PlanChanges.Reason::text).toList())
+        .many("changes", "each thing that differs", change(), PlanChanges::changes);
+  }
+
+  private static Facts<PlanChanges.Change> change() {
+    return new Facts<PlanChanges.Change>()
+        .text("kind", "what it is", c -> c.kind().word())
+        .text("name", "which it is", PlanChanges.Change::name)
+        .text("before", "as it was", PlanChanges.Change::before)
+        .text("after", "as it is now", PlanChanges.Change::after)
+        .flag("done", "whether it is cut, joined or laid", PlanChanges.Change::done)
+        .texts("because", "what can have changed it", PlanChanges.Change::because);
   }
 
   private static Facts<NotPlanned> notPlanned() {

@@ -44,7 +44,8 @@ class UnitsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"seed-loft", "hill-hide", "hill-hide-blunder", "clay-bank", "class-model"})
+  @ValueSource(
+      strings = {"seed-loft", "hill-hide", "hill-hide-blunder", "clay-bank", "class-model"})
   void anImperialBookHoldsNoMetricQuantity(String job) throws IOException {
     String text =
         Files.readString(DemoJobs.FOLDER.resolve(job + ".json"))

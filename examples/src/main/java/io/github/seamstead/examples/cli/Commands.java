@@ -14,6 +14,7 @@ final class Commands {
   private static Map<String, Function<Console, Object>> all() {
     Map<String, Function<Console, Object>> all = new LinkedHashMap<>();
     all.put("plan", PlanCommand::new);
+    all.put("changes", ChangesCommand::new);
     all.put("check", CheckCommand::new);
     all.put("compare", CompareCommand::new);
     all.put("matters", MattersCommand::new);

@@ -51,7 +51,9 @@ final class CompareCommand implements Callable<Integer> {
       description = "The folder for page and tables: new, empty, or made by an earlier run.")
   private Path out = Path.of("");
 
-  @Option(names = "--quick", description = "Lay nothing out on the stock; the page says what lacks.")
+  @Option(
+      names = "--quick",
+      description = "Lay nothing out on the stock; the page says what lacks.")
   private boolean quick;
 
   @Option(
@@ -84,7 +86,7 @@ final class CompareCommand implements Callable<Integer> {
     BookFolder.refusal(out, file, variants)
         .ifPresent(
             why -> {
-              throw ArgumentFault.of("--out: " + why);
+              throw ArgumentFault.finding("--out: " + why);
             });
     List<Measure> counts = measures(objectives, ParetoFront.USUAL);
     JobDraft job = JobDraft.read(file);
@@ -93,8 +95,7 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison;
     try (TerminalProgress progress = TerminalProgress.open(console.err());
         Workers workers = Workers.start()) {
-      PlanOptions plan =
-          PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
+      PlanOptions plan = PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
       comparison =
           Comparison.of(
               job,
@@ -139,9 +140,7 @@ final class CompareCommand implements Callable<Integer> {
           Measure.of(word)
               .filter(m -> m.better() != Measure.Better.NEITHER)
               .orElseThrow(
-                  () ->
-                      ArgumentFault.of(
-                          "--objectives: given " + word + ", must be of: " + known())));
+                  () -> ArgumentFault.of("--objectives", word, "must be of: " + known(), "", "")));
     }
     return found.isEmpty() ? usual : found;
   }

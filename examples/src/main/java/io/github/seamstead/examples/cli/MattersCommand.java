@@ -64,7 +64,7 @@ final class MattersCommand implements Callable<Integer> {
     BookFolder.refusal(out, file)
         .ifPresent(
             why -> {
-              throw ArgumentFault.of("--out: " + why);
+              throw ArgumentFault.finding("--out: " + why);
             });
     JobDraft job = JobDraft.read(file);
     job.job();

@@ -1,6 +1,7 @@
 package io.github.seamstead.examples.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -44,12 +45,25 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--worked", description = "Keep the worked steps of every calculation.")
   private boolean worked;
 
+  @Option(
+      names = "--diary",
+      paramLabel = "DIARY.json",
+      description =
+          "What was done so far: pieces that are cut stay as they are, and the rest is planned on.")
+  private Optional<Path> diary = Optional.empty();
+
+  @Option(
+      names = "--was",
+      paramLabel = "JOB.json",
+      description = "The job document by which pieces of the diary were cut, if it was changed.")
+  private Optional<Path> was = Optional.empty();
+
   PlanCommand(Console console) {
     this.console = console;
   }
 
   @Override
   public Integer call() {
-    return new PlanRequest(file, out, effort, seed, worked).run(console);
+    return new PlanRequest(file, out, effort, seed, worked, diary, was).run(console);
   }
 }

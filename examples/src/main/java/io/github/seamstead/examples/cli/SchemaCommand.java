@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.job.DiarySchema;
 import io.github.seamstead.api.job.JobSchema;
 import io.github.seamstead.api.job.VariantsSchema;
 import io.github.seamstead.shared.check.ArgumentFault;
@@ -12,8 +13,8 @@ import picocli.CommandLine.Option;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the JSON Schema of the job or variants document, for editors that check as you"
-            + " type.")
+        "Prints the JSON Schema of the job, variants or diary document, for editors that check as"
+            + " you type.")
 final class SchemaCommand implements Callable<Integer> {
 
   private final Console console;
@@ -22,7 +23,7 @@ final class SchemaCommand implements Callable<Integer> {
       names = "--of",
       paramLabel = "DOCUMENT",
       defaultValue = "job",
-      description = "job or variants. Default: ${DEFAULT-VALUE}.")
+      description = "job, variants or diary. Default: ${DEFAULT-VALUE}.")
   private String of = "job";
 
   SchemaCommand(Console console) {
@@ -36,8 +37,10 @@ final class SchemaCommand implements Callable<Integer> {
         .print(
             switch (of) {
               case "job" -> JobSchema.text();
+              case "diary" -> DiarySchema.text();
               case "variants" -> VariantsSchema.text();
-              default -> throw ArgumentFault.of("--of: given " + of + ", must be job or variants");
+              default ->
+                  throw ArgumentFault.of("--of", of, "must be job, variants or diary", "", "");
             });
     return 0;
   }

@@ -25,11 +25,11 @@ class ArchitectureTest {
   private static final JavaClasses CLASSES = House.CLASSES;
 
   /** The rooms of the chapters and of the book: they read numbers of the trade and hold none. */
-  private static final String NUMBERLESS =
-      Pattern.quote(ROOT + "api.") + "(chapter|book)(\\..*)?";
+  private static final String NUMBERLESS = Pattern.quote(ROOT + "api.") + "(chapter|book)(\\..*)?";
 
   /** What draws and writes holds sizes on the page, which are no numbers of the trade. */
-  private static final Pattern DRAWN = Pattern.compile(".*(Drawings?|Pages|Section|Sheets|Words|Sketch|Cards?)");
+  private static final Pattern DRAWN =
+      Pattern.compile(".*(Drawings?|Pages|Section|Sheets|Words|Sketch|Cards?)");
 
   /** What each module may use, besides itself. */
   private static final Map<String, Set<String>> ARROWS =

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.pattern;
 
+import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -63,6 +64,17 @@ public final class SameCut {
       }
     }
     return true;
+  }
+
+  /**
+   * Tells whether two outlines are the same, corner by corner within {@link #TOLERANCE}.
+   *
+   * @param a an outline, in metres
+   * @param b another
+   * @return true if no hand could cut one from the other
+   */
+  public static boolean sameOutline(Outline a, Outline b) {
+    return same(a.vertices(), b.vertices());
   }
 
   private static boolean same(List<Vector2D> a, List<Vector2D> b) {

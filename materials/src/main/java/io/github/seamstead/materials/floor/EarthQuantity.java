@@ -53,6 +53,24 @@ public record EarthQuantity(
   }
 
   /**
+   * Gives what a part of the area takes.
+   *
+   * @param share the part, 0 to 1
+   * @return area, volumes and dry mass of the part
+   * @throws IllegalArgumentException if the share is out of range
+   */
+  public EarthQuantity part(double share) {
+    Args.within("share of the area", share, 0, 1, "");
+    return new EarthQuantity(
+        layer,
+        area * share,
+        meanThickness,
+        compactedVolume.times(share),
+        looseVolume.times(share),
+        dryMass.times(share));
+  }
+
+  /**
    * Computes the loose volume that a layer takes: V_loose = A t ρ_d v, with v the loose volume of
    * the parts per kilogram of dry mix.
    *

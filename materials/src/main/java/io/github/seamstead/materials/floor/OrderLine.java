@@ -1,5 +1,6 @@
 package io.github.seamstead.materials.floor;
 
+import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.uncertainty.Range;
 
 /**
@@ -31,6 +32,30 @@ public record OrderLine(
    */
   public String material() {
     return supply.material();
+  }
+
+  /**
+   * Orders less because some is on site already: the order less that mass, in whole delivery steps,
+   * with volume, trips and price in proportion.
+   *
+   * @param onSite damp mass that lies ready and is not laid, in kg, 0 or more
+   * @return the line with the smaller order
+   * @throws IllegalArgumentException if the mass is negative
+   */
+  public OrderLine less(double onSite) {
+    Args.notNegative("mass on site", onSite, "kg");
+    double step = supply.deliveryStep();
+    double left = Math.ceil(Math.max(0, ordered - onSite) / step - 1e-9) * step;
+    double share = ordered > 0 ? left / ordered : 0;
+    return new OrderLine(
+        supply,
+        dryNeed,
+        rawNeed,
+        left,
+        looseVolume * share,
+        screenedOut,
+        (int) Math.ceil(trips * share - 1e-9),
+        cost * share);
   }
 
   /**

@@ -60,9 +60,34 @@ public record OrderList(
       Optional<Trailer> trailer,
       double bucketVolume,
       double reserve) {
+    return of(floor, floor.earth(), batches, supplies, trailer, bucketVolume, reserve);
+  }
+
+  /**
+   * Draws up the order for parts of the layers, such as those that are not laid yet. Linear in the
+   * parts of all layers.
+   *
+   * @param floor the layers
+   * @param earth what of each earth layer is wanted
+   * @param batches the batch plans of the mixed layers, for the same parts
+   * @param supplies terms of delivery by material name
+   * @param trailer the trailer, if materials are fetched
+   * @param bucketVolume smallest load worth driving, in m³
+   * @param reserve share added to the likely need, 0 to 1; 0.1 is common practice
+   * @return the order
+   * @throws IllegalArgumentException as the other form does
+   */
+  public static OrderList of(
+      BuildUp floor,
+      List<EarthQuantity> earth,
+      List<BatchPlan> batches,
+      List<Supply> supplies,
+      Optional<Trailer> trailer,
+      double bucketVolume,
+      double reserve) {
     Args.within("reserve", reserve, 0, 1, "");
     Map<String, Need> needs = new LinkedHashMap<>();
-    for (EarthQuantity quantity : floor.earth()) {
+    for (EarthQuantity quantity : earth) {
       Optional<BatchPlan> plan =
           batches.stream().filter(b -> b.quantity().layer().equals(quantity.layer())).findFirst();
       for (MixPart part : quantity.layer().mix().parts()) {

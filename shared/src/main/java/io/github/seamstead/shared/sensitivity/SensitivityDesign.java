@@ -33,7 +33,7 @@ public record SensitivityDesign(List<Integer> groups, int points, long seed) {
    * @throws IllegalArgumentException if a size is out of range
    */
   public SensitivityDesign {
-    Args.require(!groups.isEmpty(), "groups: given none, must be at least one");
+    Args.require(!groups.isEmpty(), "groups", "none", "must be at least one");
     groups.forEach(size -> Args.within("inputs of a group", size, 1, 10_000));
     Args.within("points", points, 2, 1_000_000);
     groups = List.copyOf(groups);

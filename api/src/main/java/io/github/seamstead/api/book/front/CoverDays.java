@@ -37,12 +37,15 @@ final class CoverDays {
     desk.plan()
         .frame()
         .filter(f -> f.members().isPresent() || desk.plan().cover().isPresent())
+        .filter(f -> desk.plan().done().cut().isEmpty())
         .ifPresent(f -> days.add(frame(f.measures())));
     desk.plan()
         .cover()
         .ifPresent(
             cover -> {
-              days.add(cut(cover));
+              if (uncut(cover) > 0) {
+                days.add(cut(cover));
+              }
               Day prepare = prepare(cover);
               if (prepare.steps().size() > 1) {
                 days.add(prepare);
@@ -105,6 +108,11 @@ final class CoverDays {
     return day.stops("a reading that disagrees with the others, a pole that moves by hand.");
   }
 
+  private int uncut(CoverPart cover) {
+    return cover.cuts().stream().mapToInt(s -> s.pieces().size()).sum()
+        - desk.plan().done().cut().size();
+  }
+
   private String acrossOdd(FrameMeasures m) {
     return w.length(m.circumradius() + m.inradius());
   }
@@ -126,7 +134,7 @@ final class CoverDays {
   }
 
   private Day cut(CoverPart cover) {
-    int pieces = cover.cuts().stream().mapToInt(s -> s.pieces().size()).sum();
+    int pieces = uncut(cover);
     int sheets = desk.plan().layout().map(l -> l.result().used().size()).orElse(0);
     Day day =
         new Day("Mark out and cut", "")
@@ -136,7 +144,9 @@ final class CoverDays {
                     ? "ruler, set square, pencil, knife or scissors"
                     : "2 tapes, straightedge, square, chalk or marker, shears or knife")
             .material(
-                (sheets > 0 ? sheets + (sheets == 1 ? " sheet or roll" : " sheets or rolls") + " of " : "")
+                (sheets > 0
+                        ? sheets + (sheets == 1 ? " sheet or roll" : " sheets or rolls") + " of "
+                        : "")
                     + cloth()
                     + "; piece cards, cut cards")
             .people(crew);
@@ -222,9 +232,15 @@ final class CoverDays {
     if (stated.hem().kind() == HemKind.REINFORCED) {
       day.step("Mend the kept edge where it is torn: it is the hem.");
     }
-    on(day, SeamKind.TOP, "Fold the top edge to the inside by " + w.words().small(stated.topTurnIn()) + ":");
+    on(
+        day,
+        SeamKind.TOP,
+        "Fold the top edge to the inside by " + w.words().small(stated.topTurnIn()) + ":");
     on(day, SeamKind.CAP_JOINTS, "Close the cap, " + SeamKind.CAP_JOINTS.lap() + "; put it aside:");
-    on(day, SeamKind.SKIRT_ENDS, "Join the strips of the skirt end to end; leave the last end open:");
+    on(
+        day,
+        SeamKind.SKIRT_ENDS,
+        "Join the strips of the skirt end to end; leave the last end open:");
     day.home(
         "all panels whole: as many as the frame has sides",
         "openings and flaps on the panel that the map says");
@@ -334,7 +350,8 @@ final class CoverDays {
         .flatMap(f -> f.glue())
         .ifPresent(
             glue -> {
-              day.step("Spread no more glue at a time than:", w.length(glue.longestPortionMetres()));
+              day.step(
+                  "Spread no more glue at a time than:", w.length(glue.longestPortionMetres()));
               pause.add(
                   "every glued seam has rested "
                       + w.words().duration(glue.cureSeconds())

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
@@ -42,9 +43,10 @@ final class CutCards {
       return;
     }
     LayoutPart layout = desk.plan().layout().get();
+    List<CutShape> cuts = desk.plan().cover().get().cuts();
+    PieceNames names = PieceNames.of(cuts);
     Map<String, CutShape> shapes =
-        desk.plan().cover().get().cuts().stream()
-            .collect(Collectors.toMap(CutShape::id, Function.identity()));
+        cuts.stream().collect(Collectors.toMap(CutShape::id, Function.identity()));
     double scale = scale(layout);
     for (StockUse use : layout.result().used()) {
       StockItem item =
@@ -52,7 +54,7 @@ final class CutCards {
               .filter(s -> s.id().equals(use.stockId()))
               .findFirst()
               .orElseThrow();
-      List<Laid> laid = laid(layout, use, shapes);
+      List<Laid> laid = laid(layout, use, shapes, names);
       String name = use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
       desk.add(
           "Cut card: " + name,
@@ -85,7 +87,8 @@ final class CutCards {
         : length;
   }
 
-  private static List<Laid> laid(LayoutPart layout, StockUse use, Map<String, CutShape> shapes) {
+  private static List<Laid> laid(
+      LayoutPart layout, StockUse use, Map<String, CutShape> shapes, PieceNames names) {
     List<Laid> laid = new ArrayList<>();
     for (Placement p : use.placements()) {
       CutShape shape = shapes.get(p.pieceId());
@@ -97,7 +100,7 @@ final class CutCards {
       List<Integer> corners = base.corners();
       Vector2D a = placed(p, outline, base.index(corners.get(0)));
       Vector2D b = placed(p, outline, base.index(corners.get(1)));
-      String label = shape.pieces().get(p.copy() - 1).label();
+      String label = names.name(p.pieceId(), p.copy());
       laid.add(new Laid(label, outline, a, b, p.mirrored()));
     }
     laid.sort(Comparator.comparingDouble(l -> l.outline().bounds().minX()));
@@ -142,14 +145,7 @@ final class CutCards {
     String unit = w.tapeUnit();
     String in = unit.isEmpty() ? "" : ", " + unit;
     Ticks.table(
-        m,
-        "Pieces of " + name,
-        "piece",
-        "#a along" + in,
-        "#a off",
-        "#b along",
-        "#b off",
-        "done");
+        m, "Pieces of " + name, "piece", "#a along" + in, "#a off", "#b along", "#b off", "done");
     for (int i = from; i < to; i++) {
       Laid l = laid.get(i);
       m.open("tr").open("td").text((i + 1) + ": ").element("b", l.label());
@@ -161,7 +157,11 @@ final class CutCards {
           "#" + w.tape(l.b().getX()),
           "#" + off(w, l.b()));
       m.open("td");
-      Ticks.bare(m, "cut-" + desk.sheets().size() + "-" + (i + 1), l.label() + " cut");
+      if (desk.plan().done().cut().containsKey(l.label())) {
+        m.text("cut");
+      } else {
+        Ticks.bare(m, "cut-" + desk.sheets().size() + "-" + (i + 1), l.label() + " cut");
+      }
       m.close().closeLine();
     }
     Ticks.endTable(m);

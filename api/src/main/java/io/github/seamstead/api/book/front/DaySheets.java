@@ -75,7 +75,10 @@ final class DaySheets {
   private static void fact(Markup m, String name, String text) {
     if (!text.isEmpty()) {
       boolean isLong = !name.equals("Start if");
-      m.open("div", "class", isLong ? "long" : "short").element("dt", name).element("dd", text).close();
+      m.open("div", "class", isLong ? "long" : "short")
+          .element("dt", name)
+          .element("dd", text)
+          .close();
     }
   }
 

@@ -40,18 +40,23 @@ final class FloorDays {
   }
 
   void add(List<Day> days) {
-    days.add(dig());
+    if (floor.rest().stream().allMatch(r -> r.laidShare() == 0)) {
+      days.add(dig());
+    }
     List<EarthQuantity> loose =
-        floor.buildUp().earth().stream().filter(q -> !q.layer().mixed()).toList();
-    if (!loose.isEmpty() || !floor.buildUp().membranes().isEmpty()) {
+        floor.buildUp().earth().stream()
+            .filter(q -> !q.layer().mixed() && !floor.isLaid(q.layer()))
+            .toList();
+    if (!loose.isEmpty() || !membranes().isEmpty()) {
       days.add(base(loose));
     }
     for (EarthQuantity q : floor.buildUp().earth()) {
-      if (q.layer().mixed()) {
+      if (q.layer().mixed() && !floor.isLaid(q.layer())) {
         days.add(mixed(q));
       }
     }
-    List<FinishQuantity> finishes = floor.buildUp().finishes();
+    List<FinishQuantity> finishes =
+        floor.buildUp().finishes().stream().filter(f -> !floor.isLaid(f.layer())).toList();
     if (!finishes.isEmpty()) {
       days.add(finish(finishes));
     }
@@ -67,8 +72,7 @@ final class FloorDays {
     tools(day, work);
     day.material("stakes, edging of " + w.rough(floor.buildUp().footprint().perimeter()))
         .step("Strip turf, roots and dark topsoil; heap them apart.")
-        .step(
-            "Drive a stake in the middle and at each corner; carry the finished level to all.")
+        .step("Drive a stake in the middle and at each corner; carry the finished level to all.")
         .step("Dig below that mark:", w.words().small(floor.buildUp().thickness()));
     String fall = "level";
     if (floor.buildUp().fall().gradient() > 0) {
@@ -114,10 +118,7 @@ final class FloorDays {
 
   private Day base(List<EarthQuantity> loose) {
     Day day =
-        new Day("Gravel and sheet", "")
-            .ofFloor()
-            .startIf("bed drained and rammed")
-            .people(crew);
+        new Day("Gravel and sheet", "").ofFloor().startIf("bed drained and rammed").people(crew);
     List<FloorStep> work = new ArrayList<>();
     List<String> material = new ArrayList<>();
     double days = 0;
@@ -132,7 +133,7 @@ final class FloorDays {
       passes(of).ifPresent(p -> day.step("Ram each lift, passes of the hand rammer:", p));
       days += days(q);
     }
-    for (MembraneQuantity m : floor.buildUp().membranes()) {
+    for (MembraneQuantity m : membranes()) {
       work.addAll(steps(m.layer().name()));
       material.add(
           w.area(m.areaWithLaps())
@@ -149,6 +150,10 @@ final class FloorDays {
     day.material(String.join("; ", material));
     work.stream().map(FloorStep::check).distinct().forEach(day::home);
     return timed(day.stops("a hole in the sheet, gravel that rolls under the foot."), days);
+  }
+
+  private List<MembraneQuantity> membranes() {
+    return floor.buildUp().membranes().stream().filter(m -> !floor.isLaid(m.layer())).toList();
   }
 
   private static Optional<String> passes(List<FloorStep> steps) {
@@ -184,8 +189,7 @@ final class FloorDays {
       at = floor.batches().get(i).quantity().equals(q) ? i : at;
     }
     Day day =
-        new Day(
-                "Lay the " + name, "")
+        new Day("Lay the " + name, "")
             .ofFloor()
             .startIf(
                 pack
@@ -194,7 +198,9 @@ final class FloorDays {
             .people(crew);
     List<FloorStep> work = steps(name);
     tools(day, work);
-    day.material((at < 0 ? "" : loads(floor.batches().get(at)) + " loads by the ") + "mixer card; masks P3 or N100");
+    day.material(
+        (at < 0 ? "" : loads(floor.batches().get(at)) + " loads by the ")
+            + "mixer card; masks P3 or N100");
     work.stream()
         .filter(s -> s.title().startsWith("Lay") || s.title().startsWith("Ram"))
         .forEach(s -> day.hands(s.hands()));
@@ -208,13 +214,16 @@ final class FloorDays {
     day.step("Mix by the card: a handful holds when squeezed, breaks clean.");
     if (pack) {
       day.step("Spread it along the rails, rake it even, as loose as:", spread(work));
-      day.step("Ram from the edge inwards until the rammer rings and jumps. Passes:", passes(work).orElse(""));
+      day.step(
+          "Ram from the edge inwards until the rammer rings and jumps. Passes:",
+          passes(work).orElse(""));
     } else {
       day.step("Press it onto the layer below; pull it level along the rails.");
       day.step("Float it after the shine is gone; trowel when a thumb hardly marks it.");
     }
     day.step("Lift the rails, fill their grooves, go on with the next number to the door.");
-    day.step("Cut the open edge upright; keep it wet until the next sector joins it" + edge(at) + ".");
+    day.step(
+        "Cut the open edge upright; keep it wet until the next sector joins it" + edge(at) + ".");
     day.step("Make one test tile of the last load and write its mass on it.");
     List<String> pause = new ArrayList<>();
     pause.add("tile of this mix: no crack, no dust");

@@ -44,6 +44,7 @@ public final class Front {
   static Desk sheets(JobPlan plan, Words words) {
     Desk desk = new Desk(plan, words);
     WorkPlan work = WorkPlan.of(desk);
+    ChangeSheet.write(desk);
     StartSheet.write(desk, work);
     DaySheets.write(desk, work);
     FrameCard.write(desk);

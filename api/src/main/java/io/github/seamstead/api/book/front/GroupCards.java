@@ -26,8 +26,7 @@ final class GroupCards {
             + " edges carry its name: read both names aloud first.",
         "class",
         "lead");
-    Ticks.table(
-        m, "Groups", "group", "right edge", "left edge", "drawn", "cut", "right joined");
+    Ticks.table(m, "Groups", "group", "right edge", "left edge", "drawn", "cut", "right joined");
     List<PlacedPiece> places =
         part.standing().places().stream()
             .sorted(Comparator.comparingInt(PlacedPiece::piece))
@@ -38,7 +37,9 @@ final class GroupCards {
       for (String what : List.of("drawn", "cut", "joined")) {
         m.open("td");
         Ticks.bare(
-            m, "group-" + Markup.anchor(place.name()) + what, "group " + place.name() + ": " + what);
+            m,
+            "group-" + Markup.anchor(place.name()) + what,
+            "group " + place.name() + ": " + what);
         m.close();
       }
       m.closeLine();

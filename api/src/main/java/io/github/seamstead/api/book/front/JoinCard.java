@@ -12,6 +12,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.Splice;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** The map of the panels as they lie, and every seam in its order with a box. */
@@ -82,12 +83,25 @@ final class JoinCard {
   }
 
   private static void ring(Desk desk, Markup m, JoiningPart part) {
+    List<Joint> made = part.log().map(log -> log.kept()).orElse(List.of());
+    if (!made.isEmpty()) {
+      m.element(
+          "p",
+          "Made already: "
+              + made.stream().map(j -> j.mark().text()).collect(Collectors.joining(", "))
+              + ".");
+    }
+    if (made.size() == part.ring().joints().size()) {
+      m.element("p", "The ring is closed.");
+      return;
+    }
     if (part.order().isEmpty()) {
       m.element("p", "No order of the ring keeps the limits stated: see the start sheet.");
       return;
     }
     boolean teams = part.options().teams() > 1;
-    List<String> columns = new ArrayList<>(List.of("#", "seam", "this edge", "to that", "#in hand"));
+    List<String> columns =
+        new ArrayList<>(List.of("#", "seam", "this edge", "to that", "#in hand"));
     if (teams) {
       columns.add("#team");
     }
@@ -99,10 +113,7 @@ final class JoinCard {
       Ticks.cells(m, "#" + step.number());
       m.open("td").element("b", j.mark().text()).close();
       Ticks.cells(
-          m,
-          j.first().label(),
-          j.second().label(),
-          "#" + desk.sizes().mass(step.inHandKg()));
+          m, j.first().label(), j.second().label(), "#" + desk.sizes().mass(step.inHandKg()));
       if (teams) {
         Ticks.cells(m, "#" + step.team());
       }
@@ -113,7 +124,9 @@ final class JoinCard {
     Ticks.endTable(m);
   }
 
-  /** Every kind of seam in the order of the work: how it laps, how long it is, how long it takes. */
+  /**
+   * Every kind of seam in the order of the work: how it laps, how long it is, how long it takes.
+   */
   private static void kinds(Markup m, SeamWork seams) {
     Ticks.table(m, "Every kind of seam", "seams", "#all", "#one team", "which lies on top", "done");
     for (SeamKind kind : seams.kinds()) {

@@ -42,6 +42,12 @@ final class MixerCard {
     m.open("div", "class", "recipes");
     for (int i = 0; i < floor.batches().size(); i++) {
       recipe(desk.sizes(), m, floor, i);
+      floor
+          .restOf(floor.batches().get(i).quantity().layer())
+          .ifPresent(
+              rest ->
+                  m.element(
+                      "p", "Left to lay: " + Math.round(rest.loadsLeft().likely()) + " loads."));
     }
     if (floor.batches().isEmpty()) {
       m.element(
@@ -87,6 +93,13 @@ final class MixerCard {
     return line.buckets().matches("[¼½¾]|1") ? " bucket" : " buckets";
   }
 
+  private static boolean isLaid(FloorPart floor, BatchPlan plan, Sector sector) {
+    return floor
+        .restOf(plan.quantity().layer())
+        .filter(rest -> !rest.sectorsLeft().contains(sector.order()))
+        .isPresent();
+  }
+
   /** A row for each sector with a box for each load that starts in it. */
   private static void loads(Markup m, FloorPart floor) {
     m.element("h3", "Tick each load as it is tipped");
@@ -111,6 +124,10 @@ final class MixerCard {
       m.open("tr").open("td").element("b", Integer.toString(sector.order())).close();
       for (int b = 0; b < floor.batches().size(); b++) {
         m.open("td");
+        if (isLaid(floor, floor.batches().get(b), sector)) {
+          m.text("laid").close();
+          continue;
+        }
         tally(m, floor, floor.batches().get(b), sector, "load" + b + "-");
         m.close();
       }

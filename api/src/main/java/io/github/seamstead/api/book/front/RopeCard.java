@@ -67,9 +67,7 @@ final class RopeCard {
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
     row(m, "pull of all ropes to raise it", w.force(h.pull().raiseNewtons()));
     row(m, "pull on each rope, as hauled", w.force(RaisingDays.hauled(h)));
-    h.tackle()
-        .ifPresent(
-            t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
+    h.tackle().ifPresent(t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
     row(m, "pull on each rope to hold it", w.force(h.holdNewtons() / h.pull().ropes()));
     row(m, "load on the top while hauling", w.force(h.pull().apexNewtons()));
     row(m, "nobody within, from the middle", w.rough(h.zone().radiusMetres()));

@@ -75,7 +75,8 @@ final class SafetySheet {
       List<Caution> cautions = groups.getOrDefault(moment, List.of());
       if (!cautions.isEmpty()) {
         m.open("div", "class", "moment").element("h3", moment.title);
-        byHazard(cautions).forEach((hazard, of) -> hazard(desk.sizes().words(), m, hazard, of, sources));
+        byHazard(cautions)
+            .forEach((hazard, of) -> hazard(desk.sizes().words(), m, hazard, of, sources));
         m.closeLine();
       }
     }

@@ -180,7 +180,9 @@ final class StartSheet {
   private static void lights(Desk desk, Needs needs, Markup m) {
     m.open("ul", "class", "lights");
     List<String> unmet = new ArrayList<>();
-    desk.plan().unmet().forEach(u -> unmet.add(desk.sizes().words().said(u.what()).replaceAll("\\.$", "")));
+    desk.plan()
+        .unmet()
+        .forEach(u -> unmet.add(desk.sizes().words().said(u.what()).replaceAll("\\.$", "")));
     if (unmet.isEmpty()) {
       light(m, "●", "Fits", fits(desk));
     } else {

@@ -32,7 +32,23 @@ final class CoverFacts {
         .number("clothMass_kg", "mass of all pieces", CoverPart::clothMass)
         .many("panels", "one panel for each face", panel(), CoverPart::panels)
         .many("shapes", "the shapes to cut", shape(), CoverPart::cuts)
-        .maybe("lining", "the lining", lining(), CoverPart::lining);
+        .maybe("lining", "the lining", lining(), CoverPart::lining)
+        .many("misfits", "what is cut and no longer fits", misfit(), CoverPart::misfits);
+  }
+
+  private static Facts<Misfit> misfit() {
+    return new Facts<Misfit>()
+        .text("name", "the panel, or the piece beside the panels", Misfit::name)
+        .numbers(
+            "edgesShort_m",
+            "for each edge the length it should have less the length it has",
+            m -> m.difference().edges())
+        .numbers(
+            "cornersOff_m",
+            "for each corner how far it is off when laid on as well as it goes",
+            m -> m.difference().corners())
+        .number("tolerance_m", "the least difference that counts", Misfit::tolerance)
+        .text("text", "the same in words", Misfit::text);
   }
 
   private static Facts<Panel> panel() {

@@ -49,6 +49,7 @@ final class CoverPages {
             + " the folder drawings each shape stands true to size in millimetres;"
             + " print-sheets.html, where there is one, has pieces of a model's size ready to"
             + " print.");
+    part.misfits().forEach(misfit -> book.note(misfit.text() + "."));
     for (CutShape shape : part.cuts()) {
       shape(book, shape);
     }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param clothMass mass of all pieces, in kilograms
  * @param lining the lining; empty if there is none
  * @param choice the layout by which the cloth was chosen; empty if there was no choice
+ * @param misfits pieces that are cut and no longer fit what is known of the frame
  */
 public record CoverPart(
     List<Panel> panels,
@@ -25,7 +26,8 @@ public record CoverPart(
     double clothArea,
     double clothMass,
     Optional<LiningPart> lining,
-    Optional<LayoutChoice> choice) {
+    Optional<LayoutChoice> choice,
+    List<Misfit> misfits) {
 
   /**
    * Copies the lists.
@@ -37,11 +39,13 @@ public record CoverPart(
    * @param clothMass in kilograms
    * @param lining the lining
    * @param choice the layout by which the cloth was chosen
+   * @param misfits what no longer fits
    */
   public CoverPart {
     panels = List.copyOf(panels);
     trims = List.copyOf(trims);
     cuts = List.copyOf(cuts);
+    misfits = List.copyOf(misfits);
   }
 
   /**

@@ -46,13 +46,19 @@ final class CoverPlanner {
       return Optional.empty();
     }
     List<PanelMarks> marks = EdgeMarks.of(faces);
-    List<PatternPiece> trims = TrimPlanner.pieces(run, cover, frame);
+    KeptPieces kept = new KeptPieces(run);
+    List<PatternPiece> trims = kept.trims(TrimPlanner.pieces(run, cover, frame));
     PanelDrawer drawer = new PanelDrawer(cover, faces, marks);
-    ClothChoice.Chosen chosen = ClothChoice.panels(run, cover, drawer, trims);
-    List<Panel> panels = chosen.panels();
-    if (panels.size() < faces.size()) {
+    Optional<List<Panel>> all = kept.all(faces);
+    ClothChoice.Chosen chosen =
+        all.isPresent()
+            ? new ClothChoice.Chosen(all.get(), Optional.empty())
+            : ClothChoice.panels(run, cover, drawer, trims);
+    List<Panel> drawn = chosen.panels();
+    if (drawn.size() < faces.size()) {
       return Optional.empty();
     }
+    List<Panel> panels = kept.settle(drawn, faces);
     double area =
         panels.stream().mapToDouble(Panel::clothArea).sum()
             + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();
@@ -64,7 +70,8 @@ final class CoverPlanner {
             area,
             area * cover.fabric().massPerArea(),
             TrimPlanner.lining(run, cover, frame),
-            chosen.layout()));
+            chosen.layout(),
+            kept.misfits(faces)));
   }
 
   /** The faces that panels are drawn for: as surveyed, else as the fabric lies on the ideal. */

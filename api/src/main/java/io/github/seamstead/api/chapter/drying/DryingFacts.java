@@ -4,6 +4,8 @@ import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.materials.drying.Cracking;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.drying.TileCalibration;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,7 +25,20 @@ final class DryingFacts {
         .maybe("air", "what its water does to the air under the cover", air(), DryingPart::air)
         .maybe("cracks", "cracks to expect", cracks(), DryingPart::cracking)
         .texts("crackAdvice", "what to do about them", DryingPart::crackAdvice)
-        .maybe("repair", "slip that fills them", repair(), DryingPart::repair);
+        .maybe("repair", "slip that fills them", repair(), DryingPart::repair)
+        .maybeText(
+            "since",
+            "the day of laying, year-month-day, from which the days count",
+            d -> d.since().map(LocalDate::toString))
+        .maybe("tile", "what the weighings of a test tile say", tile(), DryingPart::calibration);
+  }
+
+  private static Facts<TileCalibration> tile() {
+    return new Facts<TileCalibration>()
+        .range("diffusivityFactor", "on the diffusivity of earth", TileCalibration::diffusivity)
+        .range("exchangeFactor", "on the evaporation", TileCalibration::exchange)
+        .number("misfit_kg", "weighed less reckoned loss, mean", TileCalibration::misfit)
+        .flag("plausible", "whether the days are reckoned by it", TileCalibration::plausible);
   }
 
   private static Facts<CoverAir> air() {

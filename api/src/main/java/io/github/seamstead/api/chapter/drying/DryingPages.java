@@ -11,12 +11,16 @@ import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.drying.DryingCurve;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
+import io.github.seamstead.materials.drying.TileCalibration;
 import io.github.seamstead.materials.floor.LayerRole;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** How long each wet layer dries, how it cracks, and what mends it. */
 final class DryingPages {
@@ -38,6 +42,7 @@ final class DryingPages {
         table.row(m.name(), days(m.soonest(), m), days(m.likely(), m), days(m.latest(), m));
       }
       book.table(table);
+      evidence(book, part);
       rammed(book, part);
       CrackSection.air(book, part);
       CrackSection.cracks(book, part);
@@ -46,6 +51,37 @@ final class DryingPages {
         "Published rates scatter widely, so the range is wide. Weigh a test tile of the same mix on"
             + " a few days: its weighings narrow the forecast more than any table.");
     book.end(Chapter.DRYING);
+  }
+
+  /** From which day the days count, and what the tile says. */
+  private static void evidence(BookContext book, DryingPart part) {
+    part.since()
+        .ifPresent(
+            day ->
+                book.paragraph(
+                    "It was laid on "
+                        + day
+                        + ", from which the days count, in the weather seen since: "
+                        + part.forecast().milestones().stream()
+                            .map(m -> m.name() + " likely on " + date(day, m))
+                            .collect(Collectors.joining(", "))
+                        + "."));
+    part.calibration()
+        .filter(TileCalibration::plausible)
+        .ifPresent(
+            tile ->
+                book.paragraph(
+                    "By the weighings of the test tile: evaporation "
+                        + book.words().range(tile.exchange(), n -> Numbers.significant(n, 2))
+                        + " times the formula's, water in the earth "
+                        + book.words().range(tile.diffusivity(), n -> Numbers.significant(n, 2))
+                        + " times as mobile as published on the whole."));
+  }
+
+  private static String date(LocalDate day, Milestone m) {
+    return m.likely().isPresent()
+        ? day.plusDays((long) Math.ceil(m.likely().getAsDouble())).toString()
+        : "no day forecast";
   }
 
   /** A dry pack stands by ramming; nobody should wait for it to dry. */

@@ -17,6 +17,7 @@ import io.github.seamstead.materials.drying.DryingSlab;
 import io.github.seamstead.materials.drying.EarthMoisture;
 import io.github.seamstead.materials.drying.FloorDrying;
 import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.drying.TileCalibration;
 import io.github.seamstead.materials.drying.Ventilation;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.EarthLayer;
@@ -25,6 +26,7 @@ import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.LayerRole;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,16 +41,19 @@ final class DryingPlanner {
   private final FloorPart floor;
   private final Weather stated;
   private final Optional<Double> room;
-  private final io.github.seamstead.materials.drying.Weather weather;
+  private final DryingEvidence evidence;
+  private io.github.seamstead.materials.drying.Weather weather;
+  private DryingDoubt doubt;
 
   private DryingPlanner(Run run, FloorPart floor, Weather stated, Optional<FramePart> frame) {
     this.run = run;
     this.floor = floor;
     this.stated = stated;
     this.room = stated.roomVolume().or(() -> frame.map(f -> f.measures().volume()));
-    this.weather =
-        io.github.seamstead.materials.drying.Weather.constant(
-            new AirState(stated.temperature(), stated.humidity(), stated.airSpeed()));
+    AirState usual = new AirState(stated.temperature(), stated.humidity(), stated.airSpeed());
+    this.doubt = run.supposed().drying();
+    this.evidence = new DryingEvidence(run, usual);
+    this.weather = io.github.seamstead.materials.drying.Weather.constant(usual);
   }
 
   static List<DryingPart> plan(
@@ -95,6 +100,14 @@ final class DryingPlanner {
           Numbers.plain(DryingCriteria.SANDY_MIX_PLASTIC_LIMIT * 100) + " %",
           "common practice: a sandy floor mix is firm at its plastic limit");
     }
+    Optional<LocalDate> since =
+        floor.rest().isEmpty() ? Optional.empty() : floor.rest().get(index).laidOn();
+    since.ifPresent(day -> weather = evidence.from(day));
+    Optional<TileCalibration> calibration =
+        floor.rest().isEmpty()
+            ? Optional.empty()
+            : evidence.calibration(floor.rest().get(index).layer(), layer, moisture(layer), EARTH);
+    calibration.filter(TileCalibration::plausible).ifPresent(c -> doubt = c.doubt());
     DryingSlab slab = FloorDrying.slab(floor.buildUp(), index, this::moisture, EARTH);
     DryingCriteria criteria = FloorDrying.criteria(layer, moisture(layer), EARTH);
     DryingForecast forecast = forecast(slab, criteria, ventilation(stated.airChanges()));
@@ -119,7 +132,9 @@ final class DryingPlanner {
             .map(c -> c.advice(layer.mix().fibreShare() > 0, layer.thickness()))
             .orElse(List.of()),
         cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
-        covered(index) || run.isBrief() ? Optional.empty() : air(slab, criteria, forecast, area));
+        covered(index) || run.isBrief() ? Optional.empty() : air(slab, criteria, forecast, area),
+        calibration,
+        since);
   }
 
   /** Tells whether the next layer is laid on this one while it is damp. */
@@ -143,7 +158,6 @@ final class DryingPlanner {
 
   private DryingForecast forecast(
       DryingSlab slab, DryingCriteria criteria, Optional<Ventilation> ventilation) {
-    DryingDoubt doubt = run.supposed().drying();
     double days = stated.horizon() / DAY;
     return run.recalled(
         new ForecastOf(slab, weather, ventilation, criteria, doubt, days),

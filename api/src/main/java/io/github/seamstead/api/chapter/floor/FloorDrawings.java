@@ -106,8 +106,8 @@ final class FloorDrawings {
         "Sectors of the floor in the order of laying",
         plan.sectors().size()
             + " sectors round the middle (dot), with the numbers of the tables. Lay them in the"
-            + " order of their numbers, from the far side to the door (heavy line, at the bottom), so that nobody"
-            + " is shut in and every joint is wet to wet.");
+            + " order of their numbers, from the far side to the door (heavy line, at the bottom),"
+            + " so that nobody is shut in and every joint is wet to wet.");
   }
 
   /** Turns the plan about its centre so that the door lies at the bottom. */

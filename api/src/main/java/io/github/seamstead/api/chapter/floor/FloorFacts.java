@@ -13,6 +13,7 @@ import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.Sector;
 import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.shared.quantity.Numbers;
+import java.time.LocalDate;
 
 /** The floor as data. */
 final class FloorFacts {
@@ -40,7 +41,28 @@ final class FloorFacts {
             barrowTrips(),
             FloorPart::barrowTrips)
         .maybe("settlement", "how far soft ground sinks", settlement(), FloorPart::settlement)
-        .texts("advice", "what the build-up calls attention to", f -> f.buildUp().advice());
+        .texts("advice", "what the build-up calls attention to", f -> f.buildUp().advice())
+        .many(
+            "rest",
+            "what is left of each layer, if there is a diary; orders and hours are those of the"
+                + " rest",
+            rest(),
+            FloorPart::rest);
+  }
+
+  private static Facts<LayerRest> rest() {
+    return new Facts<LayerRest>()
+        .text("layer", "its name in the diary", LayerRest::layer)
+        .number("laid_ratio", "the share of its area that is laid", LayerRest::laidShare)
+        .numbers(
+            "sectorsLeft",
+            "the sectors not laid whole, by their place in the order of laying",
+            r -> r.sectorsLeft().stream().map(Integer::doubleValue).toList())
+        .range("loadsLeft", "loads yet to lay", LayerRest::loadsLeft)
+        .maybeText(
+            "laidOn",
+            "the day on which the last of it was laid",
+            r -> r.laidOn().map(LocalDate::toString));
   }
 
   private static Facts<FloorWork> work() {

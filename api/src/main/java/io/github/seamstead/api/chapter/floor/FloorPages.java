@@ -43,14 +43,17 @@ final class FloorPages {
     book.figure(FloorDrawings.sectors(floor.sectors(), floor.buildUp().footprint(), w));
     MixerCards.write(book, floor);
     FloorLabourSection.write(book, floor);
-    floor.orders().ifPresent(orders -> orders(book, orders));
+    floor.orders().ifPresent(orders -> orders(book, floor, orders));
     FloorStepsSection.write(book, floor);
     book.end(Chapter.FLOOR);
   }
 
-  private static void orders(BookContext book, OrderList orders) {
+  private static void orders(BookContext book, FloorPart floor, OrderList orders) {
     Words w = book.words();
     book.heading("What to order");
+    if (!floor.rest().isEmpty()) {
+      book.note("For what is not laid yet, less what came and lies ready.");
+    }
     List<List<String>> csv = new ArrayList<>();
     csv.add(List.of("material", "order", "unit", "cost"));
     Table table =

@@ -5,6 +5,7 @@ import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.FloorStep;
 import io.github.seamstead.materials.floor.JointTiming;
+import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.materials.floor.Settlement;
@@ -25,6 +26,8 @@ import java.util.Optional;
  * @param clays what rounding to buckets does to the clay, for each entry of {@code batches}
  * @param steps the work, from the ground up
  * @param drum true if the loads turn in a mixer, false if they are trodden on a tarpaulin
+ * @param rest what is left of each layer, from the ground up; empty for a job without a diary.
+ *     Orders and hours are those of the rest, loads and sectors those of the whole
  */
 public record FloorPart(
     BuildUp buildUp,
@@ -37,7 +40,8 @@ public record FloorPart(
     Optional<Settlement> settlement,
     List<BatchClay> clays,
     List<FloorStep> steps,
-    boolean drum) {
+    boolean drum,
+    List<LayerRest> rest) {
 
   /**
    * Copies the lists.
@@ -53,6 +57,7 @@ public record FloorPart(
    * @param clays the clay of each load
    * @param steps the work
    * @param drum true for a mixer
+   * @param rest what is left of each layer
    */
   public FloorPart {
     batches = List.copyOf(batches);
@@ -60,5 +65,28 @@ public record FloorPart(
     barrowTrips = List.copyOf(barrowTrips);
     clays = List.copyOf(clays);
     steps = List.copyOf(steps);
+    rest = List.copyOf(rest);
+  }
+
+  /**
+   * Gives what is left of a layer.
+   *
+   * @param layer one of the build-up's layers
+   * @return what is left; empty for a job without a diary
+   */
+  public Optional<LayerRest> restOf(Layer layer) {
+    return rest.isEmpty()
+        ? Optional.empty()
+        : Optional.of(rest.get(buildUp.layers().indexOf(layer)));
+  }
+
+  /**
+   * Tells whether a layer is laid whole.
+   *
+   * @param layer one of the build-up's layers
+   * @return true if a diary says so
+   */
+  public boolean isLaid(Layer layer) {
+    return restOf(layer).filter(LayerRest::isDone).isPresent();
   }
 }

@@ -227,14 +227,14 @@ final class FloorPlanner {
         batches.stream().map(b -> JointTiming.of(sectors, b, mixing.cycle(), openTime)).toList();
     Optional<Trailer> trailer =
         plant.flatMap(Plant::trailer).map(t -> new Trailer(t.volume(), t.payload()));
+    FloorProgress progress = new FloorProgress(run, floor, buildUp, sectors, batches);
+    List<EarthQuantity> restEarth = run.done().isNothing() ? earth : progress.earth();
+    List<BatchPlan> rest = FloorProgress.batches(restEarth, mixing.mixer());
+    OrderList whole = orders(run, floor, buildUp, earth, batches, mixing, trailer);
     OrderList orders =
-        OrderList.of(
-            buildUp,
-            batches,
-            supplies(run, earth),
-            trailer,
-            mixing.mixer().bucketVolume(),
-            floor.reserve());
+        run.done().isNothing()
+            ? whole
+            : progress.orders(whole, orders(run, floor, buildUp, restEarth, rest, mixing, trailer));
     double heaviest =
         batches.stream()
             .flatMap(b -> b.batch().parts().stream())
@@ -251,7 +251,7 @@ final class FloorPlanner {
         batches,
         timings,
         Optional.of(orders),
-        FloorLabour.work(run, earth, batches, mixing.rates()),
+        FloorLabour.work(run, restEarth, rest, mixing.rates()),
         plant
             .flatMap(Plant::barrow)
             .map(barrow -> FloorLabour.barrowTrips(run, barrow, earth, batches))
@@ -259,7 +259,26 @@ final class FloorPlanner {
         settlement,
         mixing.clays(run, batches, mixes),
         FloorSteps.of(buildUp, sectors),
-        mixing.drum());
+        mixing.drum(),
+        run.done().isNothing() ? List.of() : progress.rest(rest));
+  }
+
+  private static OrderList orders(
+      Run run,
+      Floor floor,
+      BuildUp buildUp,
+      List<EarthQuantity> earth,
+      List<BatchPlan> batches,
+      FloorMixing mixing,
+      Optional<Trailer> trailer) {
+    return OrderList.of(
+        buildUp,
+        earth,
+        batches,
+        supplies(run, earth),
+        trailer,
+        mixing.mixer().bucketVolume(),
+        floor.reserve());
   }
 
   /** The terms of what the layers use; what lies in the document unused is not ordered. */

@@ -69,7 +69,8 @@ final class FrameDrawings {
             + n
             + " and faces 1 to "
             + n
-            + " run counter-clockwise; hip pole i stands at corner Bi, between faces i and i + 1. The door, at face "
+            + " run counter-clockwise; hip pole i stands at corner Bi, between faces i and i + 1."
+            + " The door, at face "
             + door
             + ", is at the bottom.");
   }

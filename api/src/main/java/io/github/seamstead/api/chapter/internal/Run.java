@@ -8,6 +8,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.Series;
 import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobDocument;
@@ -48,6 +49,7 @@ public final class Run {
 
   private final Job job;
   private final PlanOptions options;
+  private final Done done;
   private final Map<Class<?>, ChapterOf<?>> chapters = new LinkedHashMap<>();
   private final Map<Class<?>, Supplier<? extends List<?>>> planned = new LinkedHashMap<>();
   private final Deque<Chapter> under = new ArrayDeque<>();
@@ -70,21 +72,23 @@ public final class Run {
    * @param chapters the chapters in the order of the work
    */
   public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters) {
-    this(job, options, chapters, Series.alone());
+    this(job, options, chapters, Series.alone(), Done.NOTHING);
   }
 
   /**
-   * Prepares a run that is one of many.
+   * Prepares a run that is one of many, or that goes on from what is done.
    *
-   * @param job the job as it was read
+   * @param job the job, with the evidence of its diary if there is one
    * @param options the terms
    * @param chapters the chapters in the order of the work
    * @param series the terms of one of many plans
+   * @param done what the diary says is done
    */
-  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series) {
+  public Run(Job job, PlanOptions options, List<ChapterOf<?>> chapters, Series series, Done done) {
     this.series = series;
     this.job = job;
     this.options = options;
+    this.done = done;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
     assumptions.addAll(job.assumptions());
   }
@@ -158,6 +162,11 @@ public final class Run {
   /** Gives the document. */
   public JobDocument document() {
     return job.document();
+  }
+
+  /** Gives what is done already; nothing for a job without a diary. */
+  public Done done() {
+    return done;
   }
 
   /**

@@ -127,16 +127,12 @@ public final class Words {
   }
 
   public String celsius(double degrees) {
-    return imperial
-        ? in(degrees, Dimension.TEMPERATURE, "°F", 0)
-        : fixed(degrees, 0, "°C");
+    return imperial ? in(degrees, Dimension.TEMPERATURE, "°F", 0) : fixed(degrees, 0, "°C");
   }
 
   /** Writes an error finer than a tape reads: to a tenth of a millimetre, or as fine in inches. */
   public String error(double metres) {
-    return imperial
-        ? in(metres, Dimension.LENGTH, "in", 3)
-        : fixed(metres * 1000, 1, "mm");
+    return imperial ? in(metres, Dimension.LENGTH, "in", 3) : fixed(metres * 1000, 1, "mm");
   }
 
   /** The unit of {@link #error}, for the head of a column. */

@@ -5,9 +5,13 @@ import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.Optimality;
+import io.github.seamstead.assembly.ring.Fault;
 import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PlacedPiece;
+import io.github.seamstead.assembly.ring.Relabelling;
+import io.github.seamstead.assembly.ring.Seam;
 
 /** The joints and their order as data. */
 final class JoiningFacts {
@@ -27,7 +31,34 @@ final class JoiningFacts {
         .maybe("order", "the join order", plan(), JoiningPart::order)
         .maybeNumber(
             "teamLift_kg", "what one team may carry", j -> j.lift().map(l -> l.capacityKg()))
-        .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans());
+        .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans())
+        .maybe("log", "what was joined so far, if anything was", log(), JoiningPart::log)
+        .maybe(
+            "renaming",
+            "a cure that undoes fewer seams by renaming pieces alike",
+            renaming(),
+            JoiningPart::renaming);
+  }
+
+  private static Facts<LogReport> log() {
+    return new Facts<LogReport>()
+        .texts("made", "joints that are made", l -> l.kept().stream().map(Joint::text).toList())
+        .texts("open", "joints still to make", l -> l.open().stream().map(Joint::text).toList())
+        .texts("undo", "seams to undo", l -> l.undo().stream().map(Seam::text).toList())
+        .texts("faults", "what is wrong", l -> l.faults().stream().map(Fault::message).toList())
+        .text("proof", "why no fewer will do", LogReport::proof);
+  }
+
+  private static Facts<Relabelling> renaming() {
+    return new Facts<Relabelling>()
+        .texts("undo", "seams to undo", r -> r.undo().stream().map(Seam::text).toList())
+        .texts(
+            "newNames",
+            "each piece with the place it takes",
+            r ->
+                r.newNames().entrySet().stream()
+                    .map(e -> e.getKey() + " becomes " + e.getValue())
+                    .toList());
   }
 
   private static Facts<SeamRun> seam() {

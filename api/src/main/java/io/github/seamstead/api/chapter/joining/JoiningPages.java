@@ -10,10 +10,13 @@ import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.PlanCost;
 import io.github.seamstead.assembly.merge.TeamLift;
+import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.LogReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
 final class JoiningPages {
@@ -28,6 +31,7 @@ final class JoiningPages {
     book.figure(JoinDrawings.map(part.standing(), book.doorFace()));
     book.figure(JoinDrawings.map(part.lying(), book.doorFace()));
     seams(book, part);
+    part.log().ifPresent(log -> made(book, log, part));
     part.order()
         .ifPresent(
             order -> {
@@ -99,6 +103,35 @@ final class JoiningPages {
                     (o.proved() ? "Proved best: " : "Best found: ")
                         + o.method()
                         + (o.proved() ? "." : ", at most " + w.percent(o.gapRatio()) + " off.")));
+  }
+
+  /** What stands already, what of it is wrong, and that the order is that of the rest. */
+  private static void made(BookContext book, LogReport log, JoiningPart part) {
+    book.heading("What is joined");
+    book.paragraph(
+        log.kept().isEmpty()
+            ? "No joint stands yet that may stay."
+            : "These joints stand: "
+                + log.kept().stream().map(Joint::text).collect(Collectors.joining("; "))
+                + ".");
+    log.faults().forEach(fault -> book.note(fault.message()));
+    if (!log.undo().isEmpty()) {
+      book.paragraph(log.proof());
+    }
+    part.renaming()
+        .ifPresent(
+            r ->
+                book.note(
+                    "Or undo "
+                        + r.undo().size()
+                        + " and write new names on pieces alike: "
+                        + r.newNames().entrySet().stream()
+                            .map(e -> e.getKey() + " becomes " + e.getValue())
+                            .collect(Collectors.joining(", "))
+                        + "."));
+    if (log.open().isEmpty()) {
+      book.paragraph("Every joint of the ring is made.");
+    }
   }
 
   /** Every seam by its place in the work; those of the ring follow in their own order. */

@@ -5,7 +5,9 @@ import io.github.seamstead.assembly.merge.Comparison;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.TeamLift;
 import io.github.seamstead.assembly.ring.JointMap;
+import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.PieceRing;
+import io.github.seamstead.assembly.ring.Relabelling;
 import java.util.Optional;
 
 /**
@@ -20,6 +22,8 @@ import java.util.Optional;
  * @param lift what one team may carry; empty if no crew is stated
  * @param alternatives the join order beside others
  * @param options the objective, limits, times and teams that the order was planned with
+ * @param log what was joined so far and what of it is wrong; empty if nothing was joined
+ * @param renaming a cure that undoes fewer seams by renaming pieces alike; empty if there is none
  */
 public record JoiningPart(
     PieceRing ring,
@@ -30,4 +34,6 @@ public record JoiningPart(
     Optional<MergePlan> order,
     Optional<TeamLift> lift,
     Comparison alternatives,
-    io.github.seamstead.assembly.merge.PlanOptions options) {}
+    io.github.seamstead.assembly.merge.PlanOptions options,
+    Optional<LogReport> log,
+    Optional<Relabelling> renaming) {}

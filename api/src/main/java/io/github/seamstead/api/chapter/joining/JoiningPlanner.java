@@ -18,10 +18,14 @@ import io.github.seamstead.assembly.merge.Limits;
 import io.github.seamstead.assembly.merge.Objective;
 import io.github.seamstead.assembly.merge.PlanResult;
 import io.github.seamstead.assembly.merge.TeamLift;
+import io.github.seamstead.assembly.ring.JoinLog;
 import io.github.seamstead.assembly.ring.JointMap;
 import io.github.seamstead.assembly.ring.Load;
+import io.github.seamstead.assembly.ring.LogEntry;
+import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
+import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.shared.work.Budget;
@@ -59,7 +63,12 @@ final class JoiningPlanner {
   private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {
     Optional<TeamLift> lift = lift(run, stated);
     io.github.seamstead.assembly.merge.PlanOptions options = options(run, stated, lift);
-    PlanResult result = order(ring, options);
+    List<LogEntry> log = run.done().seams();
+    Optional<LogReport> report =
+        log.isEmpty() ? Optional.empty() : Optional.of(JoinLog.verify(ring, log));
+    report.ifPresent(r -> wrong(run, r));
+    PlanResult result =
+        report.isPresent() ? rest(ring, report.get(), options) : order(ring, options);
     result.plan().ifPresent(plan -> run.cautions(Chapter.JOINING, plan.cautions()));
     lift.ifPresent(team -> run.caution(Chapter.JOINING, team.caution()));
     result
@@ -85,7 +94,26 @@ final class JoiningPlanner {
         result.plan(),
         lift,
         JoinPlanner.compare(ring, options),
-        options);
+        options,
+        report,
+        report.flatMap(r -> Relabelling.of(ring, r)));
+  }
+
+  /** Names each seam that is to be undone: the cover cannot be finished over it. */
+  private static void wrong(Run run, LogReport report) {
+    report.faults().forEach(f -> run.unmet(Chapter.JOINING, f.message()));
+  }
+
+  /** The rest within the limits; if no order keeps them, groups are dragged instead of carried. */
+  private static PlanResult rest(
+      PieceRing ring, LogReport report, io.github.seamstead.assembly.merge.PlanOptions options) {
+    if (report.open().isEmpty()) {
+      return new PlanResult(Optional.empty(), "all joints are made");
+    }
+    PlanResult within = JoinPlanner.replan(ring, report, options);
+    return within.plan().isPresent()
+        ? within
+        : JoinPlanner.replan(ring, report, options.with(Limits.NONE));
   }
 
   /**

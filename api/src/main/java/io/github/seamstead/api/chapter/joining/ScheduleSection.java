@@ -109,7 +109,8 @@ final class ScheduleSection {
     for (double minute = 0; minute <= end + 1e-9; minute += step) {
       double x = minute * scale;
       canvas.line(x, -row * n - 2, x, -row * n - 6, Ink.THIN);
-      canvas.text(x, -row * (n + 0.8), Long.toString(Math.round(minute)), Canvas.SMALL_TEXT, "middle", 0);
+      canvas.text(
+          x, -row * (n + 0.8), Long.toString(Math.round(minute)), Canvas.SMALL_TEXT, "middle", 0);
     }
     return canvas.drawing(
         "join-schedule",

@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Words;
@@ -31,6 +32,7 @@ final class LayoutPages {
 
   static void write(BookContext book, LayoutPart part, List<CutShape> cuts) {
     Words w = book.words();
+    PieceNames names = PieceNames.of(cuts);
     LayoutResult result = part.result();
     Table summary = new Table("The layout", "what", "#value");
     summary.row("sheets and rolls used", Integer.toString(result.used().size()));
@@ -69,13 +71,13 @@ final class LayoutPages {
     for (StockUse use : result.used()) {
       StockItem item =
           part.stock().stream().filter(i -> i.id().equals(use.stockId())).findFirst().orElseThrow();
-      book.figure(drawing(book, part, cuts, use, item));
+      book.figure(drawing(book, part, names, use, item));
       for (Placement p : use.placements()) {
         csv.add(
             List.of(
                 use.stockId(),
                 Integer.toString(use.copy()),
-                label(cuts, p),
+                names.name(p.pieceId(), p.copy()),
                 BookContext.number(p.shift().getX(), 4),
                 BookContext.number(p.shift().getY(), 4),
                 BookContext.number(Math.toDegrees(p.rotation()), 2),
@@ -87,7 +89,7 @@ final class LayoutPages {
   }
 
   private static Drawing drawing(
-      BookContext book, LayoutPart part, List<CutShape> cuts, StockUse use, StockItem item) {
+      BookContext book, LayoutPart part, PieceNames names, StockUse use, StockItem item) {
     Words w = book.words();
     Outline whole = item.outline();
     Bounds b = whole.bounds();
@@ -131,7 +133,10 @@ final class LayoutPages {
       Outline placed = part.placed(p);
       Vector2D at = placed.centroid();
       labels.fit(
-          at.getX(), at.getY(), label(cuts, p), (x, y) -> placed.contains(Vector2D.of(x, y)));
+          at.getX(),
+          at.getY(),
+          names.name(p.pieceId(), p.copy()),
+          (x, y) -> placed.contains(Vector2D.of(x, y)));
     }
     String name = use.stockId() + (item.count() > 1 ? " no. " + use.copy() : "");
     return canvas.drawing(
@@ -146,14 +151,6 @@ final class LayoutPages {
             + use.placements().size()
             + " pieces, grey. Heavy line: reinforced edge. Hatched: flaw. Dotted: remnants worth"
             + " keeping.");
-  }
-
-  private static String label(List<CutShape> cuts, Placement p) {
-    return cuts.stream()
-        .filter(shape -> shape.id().equals(p.pieceId()))
-        .findFirst()
-        .map(shape -> shape.pieces().get(p.copy() - 1).label())
-        .orElse(p.pieceId());
   }
 
   private static List<double[]> clip(List<double[]> points, double right) {

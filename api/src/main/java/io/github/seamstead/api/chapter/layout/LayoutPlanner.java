@@ -66,10 +66,12 @@ final class LayoutPlanner {
     long units = LEAST_WORK << (run.options().effort() - 1);
     Work work = run.work(units).heardBy((done, message) -> run.progress(0.3 + 0.2 * done, message));
     LayoutResult result =
-        cover
-            .choice()
-            .map(choice -> CuttingLayout.plan(choice, work))
-            .orElseGet(() -> CuttingLayout.plan(request, work));
+        run.done().isNothing()
+            ? cover
+                .choice()
+                .map(choice -> CuttingLayout.plan(choice, work))
+                .orElseGet(() -> CuttingLayout.plan(request, work))
+            : new RestLayout(run.done(), cover).plan(request, work);
     return new LayoutPart(request.stock(), outlines, result);
   }
 }

@@ -70,8 +70,8 @@ final class MarkoutPages {
         (m.baselineFit().fits() ? "By offsets the template fits" : "By offsets it does not fit")
             + (m.twoTapeFit().fits() ? ", by two tapes it fits" : ", by two tapes it does not fit")
             + ", worst corner off by "
-            + book.words().error(
-                Math.min(m.baselineFit().cornerError(), m.twoTapeFit().cornerError()))
+            + book.words()
+                .error(Math.min(m.baselineFit().cornerError(), m.twoTapeFit().cornerError()))
             + ".");
   }
 

@@ -129,14 +129,11 @@ final class RiggingPages {
         "This page screens; it certifies nothing. Its coefficients are for simple forms: "
             + screen.coefficients().limits());
     Table table = new Table("Wind on the whole and on each peg", "what", "#value");
-    table.row(
-        "design gust",
-        w.speed(screen.pressure().gustMetresPerSecond()));
+    table.row("design gust", w.speed(screen.pressure().gustMetresPerSecond()));
     table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
     table.row(
         "the same with air of "
-            + w.said(
-                BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
+            + w.said(BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
         w.pressure(screen.pressure().rivalPascals()));
     table.row("drag, sideways", w.force(screen.dragNewtons()));
     table.row("uplift", w.force(screen.upliftNewtons()));

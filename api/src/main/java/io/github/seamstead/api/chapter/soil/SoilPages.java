@@ -63,7 +63,9 @@ final class SoilPages {
     finding.conflicts().stream().map(Conflict::message).forEach(book::note);
     if (!finding.remarks().isEmpty()) {
       book.body().open("details").element("summary", "Remarks on the tests").open("ul");
-      finding.remarks().stream().distinct().forEach(remark -> book.body().element("li", book.words().said(remark)));
+      finding.remarks().stream()
+          .distinct()
+          .forEach(remark -> book.body().element("li", book.words().said(remark)));
       book.body().close().closeLine();
     }
   }

@@ -97,9 +97,7 @@ public final class SoilPlanner {
 
   private static List<NextTest> next(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
     return run.recalled(
-            new NextTestsOf(evidence),
-            NextTests.class,
-            () -> new NextTests(NextTest.rank(finding)))
+            new NextTestsOf(evidence), NextTests.class, () -> new NextTests(NextTest.rank(finding)))
         .tests();
   }
 

@@ -116,8 +116,7 @@ class CardsTest {
   void twoCornersFixAPieceOnItsSheet() {
     String card = Sheets.text(Sheets.of("seed-loft"), "Cut card: curtain-long 1");
     var m =
-        java.util.regex.Pattern.compile(
-                " 1-1 ([\\d.]+) ([\\d.]+) ([\\d.]+) ([\\d.]+) ")
+        java.util.regex.Pattern.compile(" 1-1 ([\\d.]+) ([\\d.]+) ([\\d.]+) ([\\d.]+) ")
             .matcher(card);
     assertThat(m.find()).isTrue();
     double dx = Double.parseDouble(m.group(3)) - Double.parseDouble(m.group(1));

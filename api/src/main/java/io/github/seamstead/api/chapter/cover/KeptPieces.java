@@ -1,0 +1,151 @@
+package io.github.seamstead.api.chapter.cover;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.diary.Done;
+import io.github.seamstead.api.job.SurveyReadings;
+import io.github.seamstead.geometry.markout.MarkOut;
+import io.github.seamstead.geometry.pattern.FaceDifference;
+import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.geometry.pattern.SameCut;
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Keeps pieces that are cut as they were drawn then, and says which of them no longer fit. What is
+ * not cut stays as it was drawn before while its face is the same.
+ */
+final class KeptPieces {
+
+  private final Run run;
+  private final Done done;
+  private final double tolerance;
+  private final List<Misfit> misfits = new ArrayList<>();
+
+  KeptPieces(Run run) {
+    this.run = run;
+    this.done = run.done();
+    this.tolerance =
+        run.document()
+            .frame()
+            .flatMap(f -> f.survey())
+            .map(SurveyReadings::tolerance)
+            .orElse(MarkOut.HAND_TOLERANCE);
+  }
+
+  /** The panels if every face has one that stays; empty if one must be drawn. */
+  Optional<List<Panel>> all(List<Outline> faces) {
+    List<Panel> panels = new ArrayList<>();
+    for (int face = 1; face <= faces.size(); face++) {
+      Optional<Panel> kept = kept(face, faces.get(face - 1));
+      if (kept.isEmpty()) {
+        return Optional.empty();
+      }
+      panels.add(kept.get());
+    }
+    return Optional.of(panels);
+  }
+
+  /** Puts the panels that stay in the place of those drawn anew. */
+  List<Panel> settle(List<Panel> drawn, List<Outline> faces) {
+    List<Panel> panels = new ArrayList<>();
+    for (int face = 1; face <= drawn.size(); face++) {
+      panels.add(kept(face, faces.get(face - 1)).orElse(drawn.get(face - 1)));
+    }
+    return panels;
+  }
+
+  private Optional<Panel> kept(int face, Outline now) {
+    Optional<Panel> cut = Optional.ofNullable(done.panels().get(face));
+    return cut.isPresent()
+        ? cut
+        : Optional.ofNullable(done.earlier().get(face))
+            .filter(p -> SameCut.sameOutline(p.face(), now));
+  }
+
+  /** Keeps a piece beside the panels of which one is cut, for all that are alike. */
+  List<PatternPiece> trims(List<PatternPiece> drawn) {
+    List<PatternPiece> trims = new ArrayList<>();
+    for (PatternPiece piece : drawn) {
+      Optional<PatternPiece> cut = Optional.ofNullable(done.trims().get(piece.label()));
+      cut.ifPresent(old -> compare(piece.label(), old.stitch(), piece.stitch()));
+      trims.add(cut.orElse(piece));
+    }
+    return trims;
+  }
+
+  /** What no longer fits, said in words as something that cannot be met. */
+  List<Misfit> misfits(List<Outline> faces) {
+    for (int face = 1; face <= faces.size(); face++) {
+      Panel cut = done.panels().get(face);
+      if (cut != null) {
+        compare("panel " + face, cut.face(), faces.get(face - 1));
+      }
+    }
+    misfits.forEach(m -> run.unmet(Chapter.PATTERN, m.text()));
+    return List.copyOf(misfits);
+  }
+
+  private void compare(String name, Outline made, Outline wanted) {
+    if (made.size() != wanted.size()) {
+      FaceDifference none = new FaceDifference(List.of(), List.of());
+      misfits.add(
+          new Misfit(
+              name,
+              none,
+              tolerance,
+              name
+                  + " is cut and no longer fits: it has "
+                  + made.size()
+                  + " corners and should have "
+                  + wanted.size()));
+      return;
+    }
+    FaceDifference difference = FaceDifference.of(made, wanted);
+    if (difference.greatest() > tolerance) {
+      misfits.add(new Misfit(name, difference, tolerance, text(name, difference, made)));
+    }
+  }
+
+  private String text(String name, FaceDifference d, Outline made) {
+    StringBuilder text = new StringBuilder(name + " is cut and no longer fits:");
+    for (int i = 0; i < made.size(); i++) {
+      double off = d.edges().get(i);
+      if (Math.abs(off) > tolerance) {
+        text.append(' ')
+            .append(edge(i, made.size()))
+            .append(" is ")
+            .append(millimetres(Math.abs(off)))
+            .append(off > 0 ? " short of " : " longer than ")
+            .append(Numbers.fixed(made.edgeLength(i) + off, 3))
+            .append(" m;");
+      }
+    }
+    double corner = d.corners().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    return text
+        + " laid on the face as well as it goes, corner "
+        + (d.corners().indexOf(corner) + 1)
+        + " is "
+        + millimetres(corner)
+        + " off; ease it in the seams, or write it as spoiled to have it drawn anew";
+  }
+
+  /** The edges of a face run from the base counter-clockwise. */
+  private static String edge(int index, int count) {
+    if (index == 0) {
+      return "the lower edge";
+    }
+    if (index == 1) {
+      return "the right edge";
+    }
+    return index == count - 1 ? "the left edge" : "the upper edge";
+  }
+
+  private static String millimetres(double metres) {
+    return Numbers.fixed(metres * 1000, 0) + " mm";
+  }
+}
