@@ -43,12 +43,15 @@ import org.junit.jupiter.api.Test;
 class SeedLoftDiaryTest {
 
   private static final Job JOB = JobReader.read(Path.of("jobs/seed-loft.json"));
-  private static final Diary DIARY =
-      DiaryReader.read(Path.of("jobs/diaries/seed-loft-diary.json"));
+  private static final Diary DIARY = DiaryReader.read(Path.of("jobs/diaries/seed-loft-diary.json"));
   private static final PlanOptions OPTIONS =
       PlanOptions.defaults()
           .only(
-              Chapter.SITE, Chapter.PATTERN, Chapter.LAYOUT, Chapter.JOINING, Chapter.FLOOR,
+              Chapter.SITE,
+              Chapter.PATTERN,
+              Chapter.LAYOUT,
+              Chapter.JOINING,
+              Chapter.FLOOR,
               Chapter.DRYING);
   private static final List<JobPlan> EVENINGS = new ArrayList<>();
 
@@ -67,8 +70,7 @@ class SeedLoftDiaryTest {
     Map<String, LaidPiece> laid = new HashMap<>();
     for (StockUse use : plan.layout().orElseThrow().result().used()) {
       for (Placement p : use.placements()) {
-        laid.put(
-            names.name(p.pieceId(), p.copy()), new LaidPiece(use.stockId(), use.copy(), p));
+        laid.put(names.name(p.pieceId(), p.copy()), new LaidPiece(use.stockId(), use.copy(), p));
       }
     }
     return laid;

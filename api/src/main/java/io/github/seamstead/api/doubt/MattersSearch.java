@@ -69,7 +69,12 @@ public final class MattersSearch {
   public static Matters of(JobDraft job, MattersOptions options, Executor executor, int ahead) {
     DoubtModel model = DoubtModel.of(job, options);
     if (model.doubts().isEmpty()) {
-      throw ArgumentFault.of("job", "nothing that is doubtful", "must have a frame of stated lengths, a cover or a floor with its soil", "", "");
+      throw ArgumentFault.of(
+          "job",
+          "nothing that is doubtful",
+          "must have a frame of stated lengths, a cover or a floor with its soil",
+          "",
+          "");
     }
     return new MattersSearch(model, options, executor, ahead).matters();
   }

@@ -26,8 +26,10 @@ final class DiaryShapes {
   static Shape<DiaryDocument> diaryDocument() {
     Shape<DiaryDocument> s =
         Shape.of(DiaryDocument.class, "what was done on a job, line by line in the order of days");
-    Shape.Key<Integer> seamstead =
-        s.required("seamstead", Kinds.count(1, 1), "version of the form of the document; always 1");
+    s.required(
+        "seamstead",
+        Forms.version(),
+        "version of the form of the document; the newest is " + Forms.NEWEST);
     Shape.Key<String> job =
         s.optional("job", Kinds.text(), "the name of the job that it belongs to");
     Shape.Key<Integer> effort =
@@ -44,7 +46,7 @@ final class DiaryShapes {
     return s.makes(
         v ->
             new DiaryDocument(
-                v.get(seamstead), v.find(job), v.find(effort), v.find(seed), v.get(diary)));
+                Forms.NEWEST, v.find(job), v.find(effort), v.find(seed), v.get(diary)));
   }
 
   private static Shape<DiaryRow> row() {

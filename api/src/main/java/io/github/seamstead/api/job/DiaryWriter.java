@@ -1,6 +1,6 @@
 package io.github.seamstead.api.job;
 
-import io.github.seamstead.api.json.JsonWriter;
+import java.util.Set;
 
 /** Writes a diary as the document that {@link DiaryReader} reads. */
 public final class DiaryWriter {
@@ -17,11 +17,11 @@ public final class DiaryWriter {
   public static String text(Diary diary) {
     DiaryShapes.DiaryDocument document =
         new DiaryShapes.DiaryDocument(
-            1,
+            Forms.NEWEST,
             diary.job(),
             diary.effort(),
             diary.seed(),
             diary.lines().stream().map(DiaryRow::of).toList());
-    return JsonWriter.text(DiaryShapes.diaryDocument().write(document));
+    return JobWriter.text(DiaryShapes.diaryDocument().write(document, "$", Set.of()));
   }
 }

@@ -65,7 +65,12 @@ final class FileText {
 
   /** Reads a text by a shape. */
   static <R> R read(byte[] utf8, Shape<R> shape, Walk walk) {
-    R read = shape.read(json(utf8, walk), "$", walk);
+    return read(json(utf8, walk), shape, walk);
+  }
+
+  /** Reads a tree by a shape. */
+  static <R> R read(Json json, Shape<R> shape, Walk walk) {
+    R read = Forms.enter(json, walk) ? shape.read(json, "$", walk) : null;
     if (read == null || !walk.isClean()) {
       throw new JobFaultsException(walk.faults());
     }

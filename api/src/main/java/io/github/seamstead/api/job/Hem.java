@@ -1,9 +1,62 @@
 package io.github.seamstead.api.job;
 
+import java.util.Set;
+
 /**
  * The lower edge.
  *
  * @param kind turned, reinforced or raw
  * @param allowance fabric added along the lower edge, in metres
  */
-public record Hem(HemKind kind, double allowance) {}
+public record Hem(HemKind kind, double allowance) {
+
+  /**
+   * Starts a builder, for {@link Job#builder()}.
+   *
+   * @return a builder that states nothing yet
+   */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /**
+   * Starts a builder from this record.
+   *
+   * @return a builder that states all that this record holds
+   */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.stateAll(this, Set.of());
+    return builder;
+  }
+
+  /** Builds this section of a job. Belongs to one thread. */
+  public static final class Builder extends Draft<Hem> {
+
+    private Builder() {
+      super(Hem.class);
+    }
+
+    /**
+     * States kind.
+     *
+     * @param kind turned, reinforced or raw
+     * @return this builder
+     */
+    public Builder kind(HemKind kind) {
+      state("kind", kind);
+      return this;
+    }
+
+    /**
+     * States allowance.
+     *
+     * @param allowance fabric added along the lower edge, in metres; 0 mm is assumed if left out
+     * @return this builder
+     */
+    public Builder allowance(double allowance) {
+      state("allowance", allowance);
+      return this;
+    }
+  }
+}

@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * A job document: what a builder writes down, section by section in the order of the work.
  *
- * @param seamstead version of the form of the document; always 1
+ * @param seamstead version of the form of the document; always the newest, in which earlier ones
+ *     are read
  * @param site the site and who works there, if stated
  * @param frame the frame that carries the cover, if there is one
  * @param cover the cover; not planned if left out, if stated
@@ -34,7 +35,8 @@ public record JobDocument(
   /**
    * Copies the lists.
    *
-   * @param seamstead version of the form of the document; always 1
+   * @param seamstead version of the form of the document; always the newest, in which earlier ones
+   *     are read
    * @param site the site and who works there, if stated
    * @param frame the frame that carries the cover, if there is one
    * @param cover the cover; not planned if left out, if stated

@@ -10,7 +10,7 @@ import java.util.List;
  */
 public final class JobDraft {
 
-  private static final Shape<JobDocument> SHAPE = JobShapes.jobDocument();
+  private static final Shape<JobDocument> SHAPE = Shapes.DOCUMENT;
 
   private final Json json;
 
@@ -48,12 +48,7 @@ public final class JobDraft {
    * @throws JobFaultsException with all faults, if there are any
    */
   public Job job() {
-    Walk walk = new Walk();
-    JobDocument document = SHAPE.read(json, "$", walk);
-    if (document == null || !walk.isClean()) {
-      throw new JobFaultsException(walk.faults());
-    }
-    return new Job(document, walk.assumptions(), walk.lines());
+    return Job.ofTree(json);
   }
 
   /**

@@ -2,6 +2,7 @@ package io.github.seamstead.api.job;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /**
@@ -47,8 +48,17 @@ public final class JobReader {
    * @throws JobFaultsException with all faults, if there are any
    */
   public static Job parse(byte[] utf8) {
-    Walk walk = new Walk();
-    JobDocument document = FileText.read(utf8, JobShapes.jobDocument(), walk);
-    return new Job(document, walk.assumptions(), walk.lines());
+    return Job.read(utf8);
+  }
+
+  /**
+   * Reads a document from a text.
+   *
+   * @param json a JSON text
+   * @return the job
+   * @throws JobFaultsException with all faults, if there are any
+   */
+  public static Job parse(String json) {
+    return parse(json.getBytes(StandardCharsets.UTF_8));
   }
 }

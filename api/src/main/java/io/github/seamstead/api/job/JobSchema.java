@@ -23,8 +23,8 @@ public final class JobSchema {
     Map<String, Object> definitions = new LinkedHashMap<>();
     Map<String, Object> schema = new LinkedHashMap<>();
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    schema.put("title", "Seamstead job document, version 1");
-    JobShapes.jobDocument().describe(schema, definitions);
+    schema.put("title", "Seamstead job document, version " + Forms.NEWEST);
+    Shapes.DOCUMENT.describe(schema, definitions);
     schema.put(
         "anyOf",
         Stream.of("frame", "floor", "soils").map(key -> Map.of("required", List.of(key))).toList());

@@ -13,8 +13,10 @@ final class JobShapes {
             JobDocument.class,
             "a job document: what a builder writes down, section by section in the order of the"
                 + " work");
-    Shape.Key<Integer> seamstead =
-        s.required("seamstead", Kinds.count(1, 1), "version of the form of the document; always 1");
+    s.required(
+        "seamstead",
+        Forms.version(),
+        "version of the form of the document; the newest is " + Forms.NEWEST);
     Shape.Key<Site> site = s.optional("site", SiteShapes.site(), "the site and who works there");
     Shape.Key<Frame> frame =
         s.optional(
@@ -68,7 +70,7 @@ final class JobShapes {
     return s.makes(
         v ->
             new JobDocument(
-                v.get(seamstead),
+                Forms.NEWEST,
                 v.find(site),
                 v.find(frame),
                 v.find(cover),

@@ -5,7 +5,8 @@ import java.util.List;
 /**
  * What the crew joined so far, in order.
  *
- * @param seamstead version of the form of the document; always 1
+ * @param seamstead version of the form of the document; always the newest, in which earlier ones
+ *     are read
  * @param log seams in the order in which they were made
  */
 public record JoinLogDocument(int seamstead, List<JoinEntry> log) {
@@ -13,7 +14,8 @@ public record JoinLogDocument(int seamstead, List<JoinEntry> log) {
   /**
    * Copies the lists.
    *
-   * @param seamstead version of the form of the document; always 1
+   * @param seamstead version of the form of the document; always the newest, in which earlier ones
+   *     are read
    * @param log seams in the order in which they were made
    */
   public JoinLogDocument {

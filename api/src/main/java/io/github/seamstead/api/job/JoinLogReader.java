@@ -20,8 +20,7 @@ public final class JoinLogReader {
    * @throws JobFileException if the file cannot be read
    */
   public static List<LogEntry> read(Path file) {
-    JoinLogDocument document =
-        FileText.read(FileText.bytes(file), JoinLogShapes.joinLogDocument(), new Walk());
+    JoinLogDocument document = FileText.read(FileText.bytes(file), Shapes.JOIN_LOG, new Walk());
     List<LogEntry> entries = new ArrayList<>();
     for (JoinEntry entry : document.log()) {
       entries.add(entry(entry));

@@ -41,11 +41,13 @@ final class JoinLogShapes {
   static Shape<JoinLogDocument> joinLogDocument() {
     Shape<JoinLogDocument> s =
         Shape.of(JoinLogDocument.class, "what the crew joined so far, in order");
-    Shape.Key<Integer> seamstead =
-        s.required("seamstead", Kinds.count(1, 1), "version of the form of the document; always 1");
+    s.required(
+        "seamstead",
+        Forms.version(),
+        "version of the form of the document; the newest is " + Forms.NEWEST);
     Shape.Key<List<JoinEntry>> log =
         s.required(
             "log", Kinds.list(joinEntry(), 1, 5000), "seams in the order in which they were made");
-    return s.makes(v -> new JoinLogDocument(v.get(seamstead), v.get(log)));
+    return s.makes(v -> new JoinLogDocument(Forms.NEWEST, v.get(log)));
   }
 }

@@ -3,11 +3,12 @@ package io.github.seamstead.api.job;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A kind of value that a key may hold: how it is read, and how the schema describes it. One object
- * does both, so that reader and schema cannot drift.
+ * A kind of value that a key may hold: how it is read and written, and how the schema describes it.
+ * One object does all three, so that reader, writer and schema cannot drift.
  *
  * @param <T> what it is read as
  */
@@ -16,14 +17,18 @@ interface Kind<T> {
   /** Reads the value, or notes at least one fault and gives null. */
   @Nullable T read(Json value, String path, Walk walk);
 
+  /**
+   * Writes a value so that it reads back equal.
+   *
+   * @param value what {@link #read} gives, or a draft of it
+   * @param path where it will stand
+   * @param assumed the paths that are left out, because reading assumes their values again
+   */
+  Json write(Object value, String path, Set<String> assumed);
+
   /** The kind of the items or of the keys' values, for one that holds others. */
   default List<Kind<?>> parts() {
     return List.of();
-  }
-
-  /** Writes a value so that {@link #read} gives it again. */
-  default Object write(T value) {
-    return value;
   }
 
   /**

@@ -1,5 +1,7 @@
 package io.github.seamstead.api.job;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -8,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +47,11 @@ final class Kinds {
   /** A whole number from least to greatest. */
   static Kind<Integer> count(int least, int greatest) {
     return new Whole(least, greatest);
+  }
+
+  /** A day, written year-month-day. */
+  static Kind<LocalDate> day() {
+    return new Day(text());
   }
 
   /** True or false. */
@@ -102,6 +110,11 @@ final class Kinds {
     }
 
     @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return ((JobValue) value).json();
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return new LinkedHashMap<>();
     }
@@ -125,6 +138,11 @@ final class Kinds {
         return null;
       }
       return text;
+    }
+
+    @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return new Json.Text(0, (String) value);
     }
 
     @Override
@@ -158,12 +176,51 @@ final class Kinds {
     }
 
     @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return new Json.Num(0, (Integer) value);
+    }
+
+    @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", "integer");
       schema.put("minimum", least);
       schema.put("maximum", greatest);
       return schema;
+    }
+  }
+
+  private record Day(Kind<String> text) implements Kind<LocalDate> {
+
+    @Override
+    public @Nullable LocalDate read(Json value, String path, Walk walk) {
+      String read = text.read(value, path, walk);
+      if (read == null) {
+        return null;
+      }
+      Optional<LocalDate> day = parse(read);
+      if (day.isEmpty()) {
+        walk.fault(path, value.line(), read, "must be a day, written year-month-day");
+      }
+      return day.orElse(null);
+    }
+
+    private static Optional<LocalDate> parse(String text) {
+      try {
+        return Optional.of(LocalDate.parse(text));
+      } catch (DateTimeParseException e) {
+        return Optional.empty();
+      }
+    }
+
+    @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return text.write(value.toString(), path, assumed);
+    }
+
+    @Override
+    public Map<String, Object> schema(Map<String, Object> definitions) {
+      return text.schema(definitions);
     }
   }
 
@@ -176,6 +233,11 @@ final class Kinds {
       }
       walk.fault(path, value, "must be true or false, without quotes");
       return null;
+    }
+
+    @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return new Json.Flag(0, (Boolean) value);
     }
 
     @Override
@@ -205,12 +267,13 @@ final class Kinds {
     }
 
     @Override
-    public Object write(E value) {
-      return words.entrySet().stream()
-          .filter(word -> word.getValue() == value)
-          .map(Map.Entry::getKey)
-          .findFirst()
-          .orElseThrow();
+    public Json write(Object value, String path, Set<String> assumed) {
+      for (Map.Entry<String, E> word : words.entrySet()) {
+        if (word.getValue() == value) {
+          return new Json.Text(0, word.getKey());
+        }
+      }
+      throw new IllegalArgumentException("given " + value + ", must be one of " + words.values());
     }
 
     @Override
@@ -256,8 +319,12 @@ final class Kinds {
     }
 
     @Override
-    public Object write(List<T> value) {
-      return value.stream().map(each::write).toList();
+    public Json write(Object value, String path, Set<String> assumed) {
+      List<Json> written = new ArrayList<>();
+      for (Object one : (List<?>) value) {
+        written.add(each.write(one, path + "[" + written.size() + "]", assumed));
+      }
+      return new Json.Arr(0, written);
     }
 
     @Override
@@ -294,18 +361,6 @@ final class Kinds {
       return shape.read(value, path, walk);
     }
 
-    @Override
-    public Object write(Map<E, T> value) {
-      Map<String, Object> written = new LinkedHashMap<>();
-      for (E constant : type.getEnumConstants()) {
-        T held = value.get(constant);
-        if (held != null) {
-          written.put(word.apply(constant), kind.apply(constant).write(held));
-        }
-      }
-      return written;
-    }
-
     @SuppressWarnings("unchecked") // the class of a generic map has no other form
     private Shape<Map<E, T>> shape() {
       Shape<Map<E, T>> shape = Shape.of((Class<Map<E, T>>) (Class<?>) Map.class, "");
@@ -321,6 +376,20 @@ final class Kinds {
             keys.forEach((constant, key) -> v.find(key).ifPresent(x -> read.put(constant, x)));
             return Collections.unmodifiableMap(read);
           });
+    }
+
+    @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      List<Json.Member> members = new ArrayList<>();
+      for (E constant : type.getEnumConstants()) {
+        Object member = ((Map<?, ?>) value).get(constant);
+        if (member != null) {
+          String key = word.apply(constant);
+          Json written = kind.apply(constant).write(member, path + "." + key, assumed);
+          members.add(new Json.Member(key, 0, written));
+        }
+      }
+      return new Json.Obj(0, members);
     }
 
     @Override

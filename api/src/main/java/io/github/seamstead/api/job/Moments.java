@@ -5,6 +5,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -47,8 +48,8 @@ final class Moments {
     }
 
     @Override
-    public Object write(T value) {
-      return String.valueOf(value);
+    public Json write(Object value, String path, Set<String> assumed) {
+      return new Json.Text(0, value.toString());
     }
 
     @Override

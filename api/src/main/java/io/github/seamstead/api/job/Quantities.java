@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The kinds of value that are quantities: text with a unit, or a bare number in a stated unit. */
@@ -22,6 +23,9 @@ final class Quantities {
 
   /** The shortest length that anyone writes in centimetres or millimetres for one in metres. */
   private static final double LEAST_MEANT = 0.05;
+
+  /** More than any tape or scale gives, fewer than the noise of a conversion touches. */
+  private static final int WRITTEN_DIGITS = 12;
 
   private Quantities() {}
 
@@ -85,8 +89,8 @@ final class Quantities {
     }
 
     @Override
-    public Object write(Double value) {
-      return scale.write(value);
+    public Json write(Object value, String path, Set<String> assumed) {
+      return scale.write((Double) value);
     }
 
     @Override
@@ -109,8 +113,8 @@ final class Quantities {
     }
 
     @Override
-    public Object write(WrittenQuantity value) {
-      return value.text();
+    public Json write(Object value, String path, Set<String> assumed) {
+      return scale.write((WrittenQuantity) value);
     }
 
     @Override
@@ -162,7 +166,7 @@ final class Quantities {
 
     /** Some take a bare number for metres where others take it for millimetres; zero is zero. */
     private boolean isBareRead(double number) {
-      return !needsUnit() || (number == 0 && least <= 0);
+      return !needsUnit() || (number == 0 && least <= 0) || !Double.isFinite(number);
     }
 
     private boolean needsUnit() {
@@ -197,10 +201,43 @@ final class Quantities {
           + (meant.isEmpty() ? "" : ": did you mean " + String.join(" or ", meant) + "?");
     }
 
-    /** In the SI unit, with all digits, so that the very same number is read again. */
-    Object write(double si) {
-      String symbol = dimension.siSymbol();
-      return symbol.equals("1") ? (Object) si : Numbers.plain(si) + " " + symbol;
+    /** In the unit of the key if that reads back to the last digit, or else in the SI unit. */
+    Json write(double si) {
+      if (unit.equals("1") || !Double.isFinite(si)) {
+        return new Json.Num(0, si);
+      }
+      double inUnit = rounded(QuantityText.toUnit(si, dimension, unit));
+      boolean exact = Double.doubleToLongBits(toSi(inUnit)) == Double.doubleToLongBits(si);
+      return new Json.Text(0, exact ? shown(inUnit) : inSi(si));
+    }
+
+    /** The text as it was written, unless code gave another value than that. */
+    Json write(WrittenQuantity reading) {
+      try {
+        Uncertain said = QuantityText.parseUncertain(reading.text(), dimension);
+        if (said.value() == reading.value()
+            && said.standardUncertainty() == reading.standardUncertainty().orElse(0.0)) {
+          return new Json.Text(0, reading.text());
+        }
+      } catch (QuantityFormatException e) {
+        // A remark of the code that made the reading: the value speaks for itself.
+        return new Json.Text(0, inSi(reading));
+      }
+      return new Json.Text(0, inSi(reading));
+    }
+
+    private String inSi(WrittenQuantity reading) {
+      String value = inSi(reading.value());
+      return reading.standardUncertainty().map(u -> value + " ± " + inSi(u)).orElse(value);
+    }
+
+    private String inSi(double si) {
+      return Numbers.plain(si) + " " + dimension.siSymbol();
+    }
+
+    /** Drops the last digits, which are the noise of a conversion. */
+    private static double rounded(double number) {
+      return Double.parseDouble(Numbers.significant(number, WRITTEN_DIGITS));
     }
 
     private double toSi(double number) {

@@ -2,6 +2,7 @@ package io.github.seamstead.api.job;
 
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +24,7 @@ final class Shape<R> implements Kind<R> {
   private final String about;
   private final List<Key<?>> keys = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
+  private final Map<String, Key<?>> former = new LinkedHashMap<>();
   private final List<BiConsumer<Values, Faults>> rules = new ArrayList<>();
   private @Nullable Function<Values, R> maker;
 
@@ -54,6 +56,11 @@ final class Shape<R> implements Kind<R> {
   /** Adds a key whose value, when left out, is none: an empty list, say. Nothing is assumed. */
   <T> Key<T> or(String name, Kind<T> kind, String meaning, T none) {
     return add(new Key<>(name, kind, meaning, false, none, "", ""));
+  }
+
+  /** States the name that a key had before {@link Forms#RENAMED}. */
+  void formerly(Key<?> key, String name) {
+    former.put(name, key);
   }
 
   private <T> Key<T> add(Key<T> key) {
@@ -91,6 +98,11 @@ final class Shape<R> implements Kind<R> {
 
   List<String> names() {
     return names;
+  }
+
+  /** The keys in the order of the document, with their kinds. */
+  List<Key<?>> entries() {
+    return List.copyOf(keys);
   }
 
   @Override
@@ -137,14 +149,15 @@ final class Shape<R> implements Kind<R> {
     Map<String, Json> given = given(object, path, walk);
     Map<Key<?>, Object> read = new LinkedHashMap<>();
     for (Key<?> key : keys) {
-      Json member = given.get(key.name);
+      String name = written(key, walk);
+      Json member = given.get(name);
       if (member != null) {
-        Object got = key.kind.read(member, path + "." + key.name, walk);
+        Object got = key.kind.read(member, path + "." + name, walk);
         if (got != null) {
           read.put(key, got);
         }
       } else if (key.must) {
-        walk.fault(path + "." + key.name, value.line(), "nothing", "must be there: " + key.meaning);
+        walk.fault(path + "." + name, value.line(), "nothing", "must be there: " + key.meaning);
       } else if (!key.ground.isEmpty()) {
         walk.assume(path + "." + key.name, key.shown, key.ground);
       }
@@ -178,7 +191,10 @@ final class Shape<R> implements Kind<R> {
     Set<String> repeated = new HashSet<>();
     for (Json.Member member : object.members()) {
       String at = path + "." + member.key();
-      if (!names.contains(member.key())) {
+      Optional<JobFault> misnamed = misnamed(member, at, walk);
+      if (misnamed.isPresent()) {
+        walk.fault(misnamed.get());
+      } else if (!names.contains(member.key()) && !former.containsKey(member.key())) {
         if (walk.isFull()) {
           // Words for a fault that is not kept would cost more than all the reading.
           walk.dropped();
@@ -204,25 +220,106 @@ final class Shape<R> implements Kind<R> {
     return given;
   }
 
-  /** Writes a record by its keys: each is a component of the same name. */
-  @Override
-  public Object write(R value) {
-    Map<String, Object> written = new LinkedHashMap<>();
-    for (RecordComponent component : type.getRecordComponents()) {
-      keys.stream()
-          .filter(key -> key.name.equals(component.getName()))
-          .findFirst()
-          .ifPresent(key -> key.write(component(component, value), written));
+  /** The name of a key in the version of the form that is read. */
+  private String written(Key<?> key, Walk walk) {
+    if (walk.form() >= Forms.RENAMED) {
+      return key.name;
     }
-    return written;
+    return former.entrySet().stream()
+        .filter(entry -> entry.getValue() == key)
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse(key.name);
   }
 
-  private static Object component(RecordComponent component, Object of) {
-    try {
-      return component.getAccessor().invoke(of);
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("no access to " + component, e);
+  /** A key that this version of the form does not know and another one does. */
+  private Optional<JobFault> misnamed(Json.Member member, String at, Walk walk) {
+    String name = member.key();
+    boolean old = walk.form() < Forms.RENAMED;
+    if (!old && former.containsKey(name)) {
+      return Optional.of(
+          new JobFault(
+              at,
+              member.line(),
+              "the key \"" + name + "\" of an earlier version",
+              "must be called \""
+                  + former.get(name).name
+                  + "\" since version "
+                  + Forms.RENAMED
+                  + " of the form"));
     }
+    for (Map.Entry<String, Key<?>> entry : former.entrySet()) {
+      if (old && entry.getValue().name.equals(name)) {
+        return Optional.of(
+            new JobFault(
+                at,
+                member.line(),
+                "the key \"" + name + "\" in version " + walk.form() + " of the form",
+                "needs version "
+                    + Forms.RENAMED
+                    + ": write \"seamstead\": "
+                    + Forms.RENAMED
+                    + ", or call it \""
+                    + entry.getKey()
+                    + "\""));
+      }
+    }
+    return Optional.empty();
+  }
+
+  @Override
+  public Json.Obj write(Object value, String path, Set<String> assumed) {
+    if (value instanceof Draft<?> draft) {
+      return draft.tree(path, Set.of());
+    }
+    return write(stated(type.cast(value), path, assumed), path, assumed);
+  }
+
+  /** Writes what is stated, by key. */
+  Json.Obj write(Map<String, Object> stated, String path, Set<String> assumed) {
+    List<Json.Member> members = new ArrayList<>();
+    for (Key<?> key : keys) {
+      Object member = stated.get(key.name);
+      if (member != null) {
+        Json written = key.kind.write(member, path + "." + key.name, assumed);
+        members.add(new Json.Member(key.name, 0, written));
+      }
+    }
+    return new Json.Obj(0, members);
+  }
+
+  /** What a record states: all that it holds but what was assumed and what says nothing. */
+  Map<String, Object> stated(R value, String path, Set<String> assumed) {
+    Map<String, Object> stated = new LinkedHashMap<>();
+    for (Key<?> key : keys) {
+      Object component = component(value, key.name);
+      Object inner = component instanceof Optional<?> o ? o.orElse(null) : component;
+      if (inner == null) {
+        continue;
+      }
+      boolean says =
+          !(key.ground.isEmpty() && inner.equals(key.fallback))
+              && !(inner instanceof Collection<?> list && list.isEmpty() && !key.must);
+      // A value that code has put in the place of an assumed one is stated.
+      boolean open = assumed.contains(path + "." + key.name) && inner.equals(key.fallback);
+      if (says && !open) {
+        stated.put(key.name, inner);
+      }
+    }
+    return stated;
+  }
+
+  private @Nullable Object component(R value, String name) {
+    for (RecordComponent component : type.getRecordComponents()) {
+      if (component.getName().equals(name)) {
+        try {
+          return component.getAccessor().invoke(value);
+        } catch (ReflectiveOperationException e) {
+          throw new IllegalStateException("a record shows its components", e);
+        }
+      }
+    }
+    throw new IllegalStateException(type.getSimpleName() + " has no component " + name);
   }
 
   @Override
@@ -252,11 +349,24 @@ final class Shape<R> implements Kind<R> {
         must.add(key.name);
       }
     }
+    former.forEach(
+        (name, key) -> {
+          Map<String, Object> property = key.kind.schema(definitions);
+          property.put("description", "the name of " + key.name + " in version 1 of the form");
+          property.put("deprecated", true);
+          properties.put(name, property);
+          must.remove(key.name);
+          definition.put("oneOf", List.of(requires(key.name), requires(name)));
+        });
     definition.put("properties", properties);
     if (!must.isEmpty()) {
       definition.put("required", must);
     }
     definition.put("additionalProperties", false);
+  }
+
+  private static Map<String, Object> requires(String name) {
+    return Map.of("required", List.of(name));
   }
 
   /** Where a rule notes what it finds: the key (dotted; empty for the object), given, allowed. */
@@ -328,14 +438,21 @@ final class Shape<R> implements Kind<R> {
       return name;
     }
 
-    /** Writes the value unless there is none: an empty optional, or what a lack is read as. */
-    @SuppressWarnings("unchecked") // the record's component holds what the key's kind reads
-    private void write(Object component, Map<String, Object> to) {
-      Object held = component instanceof Optional<?> maybe ? maybe.orElse(null) : component;
-      boolean lack = !must && ground.isEmpty() && held != null && held.equals(fallback);
-      if (held != null && !lack) {
-        to.put(name, kind.write((T) held));
-      }
+    Kind<T> kind() {
+      return kind;
+    }
+
+    String meaning() {
+      return meaning;
+    }
+
+    boolean must() {
+      return must;
+    }
+
+    /** The value taken when the key is left out, in words; empty if none is assumed. */
+    String shown() {
+      return shown;
     }
   }
 }

@@ -3,9 +3,8 @@ package io.github.seamstead.api.job;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The shapes of the site section. */
 final class SiteShapes {
@@ -75,13 +74,10 @@ final class SiteShapes {
         s.optional("pegs", RiggingShapes.pegs(), "pegs tested by pulling them");
     Shape.Key<SiteRope> rope =
         s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
-    Shape.Key<String> start =
-        s.optional("start", Kinds.text(), "the day on which joining starts, such as 2031-05-17");
+    Shape.Key<LocalDate> start =
+        s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
     s.rule(
         (v, faults) -> {
-          if (v.find(start).filter(text -> date(text).isEmpty()).isPresent()) {
-            faults.note("start", v.get(start), "must be a day, written year-month-day");
-          }
           if (v.has(designWind) && v.has(basicWind)) {
             faults.note(
                 "basicWind",
@@ -101,14 +97,6 @@ final class SiteShapes {
                 v.find(windFigures),
                 v.find(pegs),
                 v.find(rope),
-                v.find(start).flatMap(SiteShapes::date)));
-  }
-
-  private static Optional<LocalDate> date(String text) {
-    try {
-      return Optional.of(LocalDate.parse(text));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+                v.find(start)));
   }
 }

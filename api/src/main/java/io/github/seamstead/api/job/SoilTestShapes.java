@@ -21,8 +21,10 @@ final class SoilTestShapes {
         s.required("siltTop", Quantities.length("mm", 0, 500), "top of the silt");
     Shape.Key<Double> total =
         s.required("total", Quantities.length("mm", 10, 500), "top of all that settled");
-    Shape.Key<Double> fall =
-        s.required("fall", Quantities.length("mm", 10, 600), "depth of the water over the bottom");
+    Shape.Key<Double> waterDepth =
+        s.required(
+            "waterDepth", Quantities.length("mm", 10, 600), "depth of the water over the bottom");
+    s.formerly(waterDepth, "fall");
     Shape.Key<Double> temperature =
         s.assumed(
             "temperature",
@@ -54,8 +56,11 @@ final class SoilTestShapes {
         (v, faults) -> {
           if (!(v.get(sandTop) <= v.get(siltTop)
               && v.get(siltTop) <= v.get(total)
-              && v.get(total) < v.get(fall))) {
-            faults.note("", "marks out of order", "must have sandTop <= siltTop <= total < fall");
+              && v.get(total) < v.get(waterDepth))) {
+            faults.note(
+                "",
+                "marks out of order",
+                "must have sandTop <= siltTop <= total < depth of the water");
           }
           long times = List.of(sandTime, siltTime, totalTime).stream().filter(v::has).count();
           if (times != 0 && times != 3) {
@@ -71,7 +76,7 @@ final class SoilTestShapes {
                 v.get(sandTop),
                 v.get(siltTop),
                 v.get(total),
-                v.get(fall),
+                v.get(waterDepth),
                 v.get(temperature),
                 v.get(dispersed),
                 v.find(sandTime),

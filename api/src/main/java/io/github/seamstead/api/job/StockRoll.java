@@ -2,6 +2,7 @@ package io.github.seamstead.api.job;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Rolls of one width, measured as they are.
@@ -40,5 +41,121 @@ public record StockRoll(
   public StockRoll {
     reinforced = List.copyOf(reinforced);
     flaws = List.copyOf(flaws);
+  }
+
+  /**
+   * Starts a builder, for {@link Job#builder()}.
+   *
+   * @return a builder that states nothing yet
+   */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /**
+   * Starts a builder from this record.
+   *
+   * @return a builder that states all that this record holds
+   */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.stateAll(this, Set.of());
+    return builder;
+  }
+
+  /** Builds this section of a job. Belongs to one thread. */
+  public static final class Builder extends Draft<StockRoll> {
+
+    private Builder() {
+      super(StockRoll.class);
+    }
+
+    /**
+     * States id.
+     *
+     * @param id its name, written on the roll
+     * @return this builder
+     */
+    public Builder id(String id) {
+      state("id", id);
+      return this;
+    }
+
+    /**
+     * States width.
+     *
+     * @param width usable width, along y, in metres
+     * @return this builder
+     */
+    public Builder width(double width) {
+      state("width", width);
+      return this;
+    }
+
+    /**
+     * States length.
+     *
+     * @param length length on the roll, along x, in metres
+     * @return this builder
+     */
+    public Builder length(double length) {
+      state("length", length);
+      return this;
+    }
+
+    /**
+     * States count.
+     *
+     * @param count how many there are; 1 is assumed if left out
+     * @return this builder
+     */
+    public Builder count(int count) {
+      state("count", count);
+      return this;
+    }
+
+    /**
+     * States reinforced.
+     *
+     * @param reinforced edges with a reinforced border worth keeping for the hem
+     * @return this builder
+     */
+    public Builder reinforced(List<SheetEdge> reinforced) {
+      state("reinforced", reinforced);
+      return this;
+    }
+
+    /**
+     * States flaws.
+     *
+     * @param flaws parts that must not be used
+     * @return this builder
+     */
+    public Builder flaws(List<StockFlaw.Builder> flaws) {
+      state("flaws", flaws);
+      return this;
+    }
+
+    /**
+     * States costPerMetre.
+     *
+     * @param costPerMetre price of one metre off the roll, in the money of the site
+     * @return this builder
+     */
+    public Builder costPerMetre(double costPerMetre) {
+      state("costPerMetre", costPerMetre);
+      return this;
+    }
+
+    /**
+     * States preference.
+     *
+     * @param preference order of use, lowest first
+     * @return this builder
+     */
+    public Builder preference(int preference) {
+      state("preference", preference);
+      return this;
+    }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
@@ -79,6 +80,11 @@ final class VariantsShapes {
         check.accept(path, read);
       }
       return read;
+    }
+
+    @Override
+    public Json write(Object value, String path, Set<String> assumed) {
+      return kind.write(value, path, assumed);
     }
 
     @Override

@@ -17,6 +17,21 @@ final class Walk {
   private final List<Assumption> assumptions = new ArrayList<>();
   private final Map<String, Integer> lines = new HashMap<>();
 
+  private int form = Forms.NEWEST;
+
+  /** The version of the form that is read. */
+  int form() {
+    return form;
+  }
+
+  void form(int version) {
+    form = version;
+  }
+
+  void fault(JobFault fault) {
+    fault(fault.path(), fault.line(), fault.given(), fault.allowed());
+  }
+
   void seen(String path, Json value) {
     lines.put(path, value.line());
   }

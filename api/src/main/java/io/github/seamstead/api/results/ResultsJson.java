@@ -1,5 +1,6 @@
 package io.github.seamstead.api.results;
 
+import io.github.seamstead.api.Seamstead;
 import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Parts;
@@ -7,9 +8,11 @@ import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.api.diary.PlanChanges;
 import io.github.seamstead.api.job.Assumption;
+import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.json.JsonWriter;
 import io.github.seamstead.api.plan.Chapters;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
 import java.util.LinkedHashMap;
@@ -21,6 +24,13 @@ public final class ResultsJson {
   /** The name of the published schema in the jar, beside this class. */
   public static final String SCHEMA_RESOURCE = "results.schema.json";
 
+  /** The name by which the schema is known; it does not change within a version. */
+  public static final String SCHEMA_ID =
+      "https://seamstead.github.io/schemas/results-1.schema.json";
+
+  /** The version of the form of the results. */
+  static final int VERSION = 1;
+
   private ResultsJson() {}
 
   /**
@@ -30,7 +40,7 @@ public final class ResultsJson {
    * @return JSON text that follows the published schema
    */
   public static String text(JobPlan plan) {
-    return JsonWriter.text(root().write(plan));
+    return JsonWriter.text(data(plan));
   }
 
   /**
@@ -41,14 +51,29 @@ public final class ResultsJson {
   public static String schemaText() {
     Map<String, Object> schema = new LinkedHashMap<>();
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    schema.put("title", "Seamstead results, version 1");
-    schema.putAll(root().schema());
+    schema.put("$id", SCHEMA_ID);
+    schema.put("title", "Seamstead results, version " + VERSION);
+    schema.put(
+        "$comment",
+        "Later releases add keys under the same version: leave unknown keys aside. A key that is"
+            + " taken away or means something else gives a new version.");
+    schema.putAll(SchemaParts.shared(root().schema()));
     return JsonWriter.text(schema);
   }
 
-  private static Facts<JobPlan> root() {
+  static Map<String, Object> data(JobPlan plan) {
+    return root().write(plan);
+  }
+
+  static Facts<JobPlan> root() {
     return new Facts<JobPlan>()
-        .whole("seamsteadResults", "version of the form of the results", p -> 1)
+        .whole("seamsteadResults", "version of the form of the results", p -> VERSION)
+        .text("schema", "the schema that they follow", p -> SCHEMA_ID)
+        .text("library", "version of the library that wrote them", p -> Seamstead.version())
+        .text(
+            "jobDigest",
+            "SHA-256 of the job as the library writes it: equal for equal jobs",
+            p -> p.job().digest())
         .maybeText("job", "name of the job", p -> p.job().document().site().map(s -> s.name()))
         .whole("effort", "effort of the layout search", p -> p.options().effort())
         .text("seed", "seed of searches and simulations", p -> Long.toString(p.options().seed()))
@@ -95,7 +120,16 @@ public final class ResultsJson {
   private static Facts<Unmet> unmet() {
     return new Facts<Unmet>()
         .text("chapter", "the chapter", u -> u.chapter().word())
-        .text("what", "what is missing", Unmet::what);
+        .text("what", "what is missing", Unmet::what)
+        .maybe("fault", "the value that it follows from, if a single one", fault(), Unmet::fault);
+  }
+
+  private static Facts<JobFault> fault() {
+    return new Facts<JobFault>()
+        .text("path", "where the value stands", JobFault::path)
+        .whole("line", "its line in the text; 0 if it has none", JobFault::line)
+        .text("given", "what is said there", JobFault::given)
+        .text("allowed", "what must be said there", JobFault::allowed);
   }
 
   private static Facts<Assumption> assumption() {
@@ -109,6 +143,10 @@ public final class ResultsJson {
     return new Facts<ChapterCaution>()
         .text("chapter", "the chapter", c -> c.chapter().word())
         .text("hazard", "what can hurt", c -> c.caution().hazard().label())
+        .code("hazardCode", "the same as a code", Hazard.class, c -> c.caution().hazard())
+        .text("risk", "what is at risk", c -> c.caution().risk())
+        .text("limit", "the usual limit", c -> c.caution().limit())
+        .maybeText("source", "the source", c -> c.caution().source().map(s -> s.citation()))
         .text("text", "what is at risk, and the usual limit", c -> c.caution().text());
   }
 

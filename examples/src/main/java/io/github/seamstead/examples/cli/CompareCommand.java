@@ -140,8 +140,7 @@ final class CompareCommand implements Callable<Integer> {
           Measure.of(word)
               .filter(m -> m.better() != Measure.Better.NEITHER)
               .orElseThrow(
-                  () ->
-                      ArgumentFault.of("--objectives", word, "must be of: " + known(), "", "")));
+                  () -> ArgumentFault.of("--objectives", word, "must be of: " + known(), "", "")));
     }
     return found.isEmpty() ? usual : found;
   }

@@ -13,8 +13,8 @@ import picocli.CommandLine.Option;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the JSON Schema of the job, variants or diary document, for editors that check as you"
-            + " type.")
+        "Prints the JSON Schema of the job, variants or diary document, for editors that check as"
+            + " you type.")
 final class SchemaCommand implements Callable<Integer> {
 
   private final Console console;

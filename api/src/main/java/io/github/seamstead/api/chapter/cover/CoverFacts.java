@@ -2,9 +2,13 @@ package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PieceHole;
 import io.github.seamstead.geometry.pattern.Splice;
+import java.util.List;
 import java.util.Locale;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** The cover as data. */
 final class CoverFacts {
@@ -65,6 +69,27 @@ final class CoverFacts {
         .number("lap_m", "its lap", Splice::lap);
   }
 
+  private static Facts<PieceHole> hole() {
+    return new Facts<PieceHole>()
+        .text("name", "which opening", PieceHole::name)
+        .points("finished_m", "corners of the finished opening", h -> Corners.data(h.finished()))
+        .points("cut_m", "corners of the line to cut", h -> Corners.data(h.cut()));
+  }
+
+  private static Facts<Notch> notch() {
+    return new Facts<Notch>()
+        .whole("edge", "the edge of the finished outline, counted from 0", Notch::edge)
+        .whole("ordinal", "its place along the seam, from the base", Notch::ordinal)
+        .number("fromBase_m", "along the seam, from the base", Notch::fromBase)
+        .points(
+            "stitchToCut_m", "its two ends", n -> List.of(point(n.onStitch()), point(n.onCut())))
+        .flag("doubled", "whether it is the double one", Notch::doubled);
+  }
+
+  private static List<Double> point(Vector2D point) {
+    return List.of(point.getX(), point.getY());
+  }
+
   private static Facts<CutShape> shape() {
     return new Facts<CutShape>()
         .text("id", "its name", CutShape::id)
@@ -74,6 +99,9 @@ final class CoverFacts {
         .points("cut_m", "corners of the line to cut", s -> Corners.data(s.pattern().cut()))
         .points(
             "stitch_m", "corners of the finished outline", s -> Corners.data(s.pattern().stitch()))
+        .number("grain_rad", "its upward direction, from the first axis", s -> s.pattern().grain())
+        .many("holes", "openings in it", hole(), s -> s.pattern().holes())
+        .many("notches", "match marks of its seams", notch(), s -> s.pattern().notches())
         .number("clothArea_m2", "cloth in one", s -> s.pattern().clothArea());
   }
 }

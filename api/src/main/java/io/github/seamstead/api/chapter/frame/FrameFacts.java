@@ -111,6 +111,22 @@ final class FrameFacts {
         .number("faceArea_m2", "area of one face", FrameMeasures::faceArea)
         .number("coverArea_m2", "area of all faces", FrameMeasures::coverArea)
         .number("volume_m3", "volume under the frame", FrameMeasures::volume)
-        .number("centroidHeight_m", "height of the centroid", FrameMeasures::centroidHeight);
+        .number("centroidHeight_m", "height of the centroid", FrameMeasures::centroidHeight)
+        .number("acrossFlats_m", "the base across its flats", FrameMeasures::acrossFlats)
+        .number("acrossCorners_m", "the base across its corners", FrameMeasures::acrossCorners)
+        .number("baseAngle_rad", "angle of a face at a base corner", FrameMeasures::baseAngle)
+        .number("topAngle_rad", "angle of a face at the opening", FrameMeasures::topAngle)
+        .number("openingDihedral_rad", "face and opening, inside", FrameMeasures::openingDihedral)
+        .number("hipBend_rad", "how far a plate over a hip is bent", FrameMeasures::hipBend)
+        .number(
+            "openingCircumradius_m",
+            "axis to corner of the opening",
+            FrameMeasures::openingCircumradius)
+        .number("openingInradius_m", "axis to edge of the opening", FrameMeasures::openingInradius)
+        .number(
+            "coverCentroidHeight_m", "centroid of the faces", FrameMeasures::coverCentroidHeight)
+        .number(
+            "developedAngle_rad", "sum of the angles at the apex", FrameMeasures::developedAngle)
+        .number("coneAngle_rad", "sector of the cone round it", FrameMeasures::coneAngle);
   }
 }

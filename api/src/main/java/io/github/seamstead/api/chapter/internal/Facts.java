@@ -3,8 +3,10 @@ package io.github.seamstead.api.chapter.internal;
 import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -19,6 +21,18 @@ import java.util.function.ToIntFunction;
  * @param <T> the part of the plan
  */
 public final class Facts<T> {
+
+  private final String name;
+
+  /** Starts an object that the schema names after the first key that holds it. */
+  public Facts() {
+    this("");
+  }
+
+  /** Starts an object with a name of its own in the schema. */
+  public Facts(String name) {
+    this.name = name;
+  }
 
   private record Fact<T>(
       String key,
@@ -52,6 +66,33 @@ public final class Facts<T> {
   /** A text that may not exist. */
   public Facts<T> maybeText(String key, String about, Function<T, Optional<String>> value) {
     return add(key, about, false, type("string"), value::apply);
+  }
+
+  /** One of an enum's constants, written as its name in the form {@code likeThis}. */
+  public <E extends Enum<E>> Facts<T> code(
+      String key, String about, Class<E> codes, Function<T, E> value) {
+    return add(key, about, true, codes(codes), t -> Optional.of(word(value.apply(t))));
+  }
+
+  /** One of an enum's constants that may not exist. */
+  public <E extends Enum<E>> Facts<T> maybeCode(
+      String key, String about, Class<E> codes, Function<T, Optional<E>> value) {
+    return add(key, about, false, codes(codes), t -> value.apply(t).map(Facts::word));
+  }
+
+  private static Map<String, Object> codes(Class<? extends Enum<?>> codes) {
+    Map<String, Object> type = type("string");
+    type.put("enum", Arrays.stream(codes.getEnumConstants()).map(Facts::word).toList());
+    return type;
+  }
+
+  private static String word(Enum<?> code) {
+    StringBuilder word = new StringBuilder();
+    for (String part : code.name().toLowerCase(Locale.ROOT).split("_", -1)) {
+      word.append(
+          word.isEmpty() ? part : Character.toUpperCase(part.charAt(0)) + part.substring(1));
+    }
+    return word.toString();
   }
 
   /** True or false. */
@@ -150,9 +191,13 @@ public final class Facts<T> {
       }
     }
     Map<String, Object> schema = type("object");
+    if (!name.isEmpty()) {
+      schema.put("title", name);
+    }
     schema.put("properties", properties);
-    schema.put("required", always);
-    schema.put("additionalProperties", false);
+    if (!always.isEmpty()) {
+      schema.put("required", always);
+    }
     return schema;
   }
 
@@ -169,13 +214,13 @@ public final class Facts<T> {
   }
 
   private static final Facts<Range> RANGE =
-      new Facts<Range>()
+      new Facts<Range>("Range")
           .number("low", "the low end", Range::low)
           .number("likely", "the best single value", Range::likely)
           .number("high", "the high end", Range::high);
 
   private static final Facts<Uncertain> DOUBT =
-      new Facts<Uncertain>()
+      new Facts<Uncertain>("Uncertain")
           .number("value", "the best estimate", Uncertain::value)
           .number("standardUncertainty", "one standard deviation", Uncertain::standardUncertainty);
 }

@@ -86,6 +86,8 @@ final class LayoutFacts {
     return new Facts<Shortfall>()
         .text("shape", "the shape", Shortfall::pieceId)
         .whole("count", "how many", Shortfall::count)
+        .code("reason", "why", Shortfall.Reason.class, Shortfall::reason)
+        .flag("spliceHelps", "whether a splice would find it a place", Shortfall::spliceHelps)
         .text("message", "why, and what helps", Shortfall::message);
   }
 

@@ -14,7 +14,19 @@ final class MarkoutFacts {
     return new Facts<MarkoutPart>()
         .text("shape", "the shape to cut", m -> m.shape().id())
         .number("division_m", "the tape's division", m -> m.tables().division().step())
+        .whole(
+            "baselineEdge",
+            "the edge of the shape that lies on the baseline, counted from 0",
+            m -> m.tables().baselineEdge())
+        .number(
+            "baseline_m",
+            "between the two marks from which both tapes start",
+            m -> m.tables().template().edgeLength(m.tables().baselineEdge()))
         .flag("fits", "whether the marked template fits", m -> m.tables().baselineFit().fits())
+        .flag(
+            "twoTapesFit",
+            "whether the template marked by two tapes fits",
+            m -> m.tables().twoTapeFit().fits())
         .many("offsets", "by baseline and offset", offset(), m -> m.tables().baseline())
         .many("twoTapes", "by two tapes", twoTapes(), m -> m.tables().twoTapes())
         .many("checks", "lengths to check by", check(), m -> m.tables().checks());

@@ -2,6 +2,8 @@ package io.github.seamstead.api.chapter.rigging;
 
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.assembly.anchor.PeakWind;
+import io.github.seamstead.assembly.anchor.CapDrainage;
+import io.github.seamstead.assembly.fixings.FixingKind;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.handling.Packing;
 import io.github.seamstead.assembly.handling.TurnRoute;
@@ -16,6 +18,7 @@ final class RiggingFacts {
   static Facts<FixingsPart> fixings() {
     return new Facts<FixingsPart>()
         .text("kind", "what holds the seams", f -> f.fixings().pattern().kind().label())
+        .code("kindCode", "the same as a code", FixingKind.class, f -> f.fixings().pattern().kind())
         .whole("total", "fixings in all seams", f -> f.fixings().total())
         .whole("pegs", "pegs round the hem", f -> f.pegs().pegs())
         .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacingMetres())
@@ -74,6 +77,18 @@ final class RiggingFacts {
         .many("routes", "ways to turn it right side out", route(), h -> h.turning().routes())
         .number("onePerson_kg", "what one person may lift", h -> h.lift().onePersonKg())
         .text("lift", "who may lift it", h -> h.lift().text())
+        .maybeNumber(
+            "liftPeople",
+            "the least team that may lift it; none if no team of the rule may",
+            h -> h.lift().team().map(t -> (double) t.people()))
+        .maybeNumber(
+            "liftTogether_kg",
+            "what that team may lift",
+            h -> h.lift().team().map(t -> t.capacityKg()))
+        .texts(
+            "liftOutside",
+            "why the lift is outside the method; none if it is inside",
+            h -> h.lift().limit().outside())
         .number("raise_N", "pull of all ropes to raise it", h -> h.pull().raiseNewtons())
         .number("hold_N", "pull of all ropes to hold it", HandlingPart::holdNewtons)
         .whole("people", "people on the ropes", h -> h.pull().people())
@@ -130,6 +145,13 @@ final class RiggingFacts {
             "ventilation_m2", "free area wanted in all", a -> a.ventilation().neededSquareMetres())
         .number(
             "ventilationThere_m2", "free area there is", a -> a.ventilation().presentSquareMetres())
-        .text("drainage", "whether water runs off the top", a -> a.drainage().text());
+        .text("drainage", "whether water runs off the top", a -> a.drainage().text())
+        .code(
+            "drainageCode",
+            "the same as a code",
+            CapDrainage.Drains.class,
+            a -> a.drainage().drains())
+        .number(
+            "drainageHipSlope_rad", "slope of the top's hips", a -> a.drainage().hipSlopeRadians());
   }
 }

@@ -2,6 +2,10 @@ package io.github.seamstead.api.chapter.soil;
 
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.materials.mix.Basis;
+import io.github.seamstead.materials.mix.MixChoice;
+import io.github.seamstead.materials.mix.Proportion;
+import io.github.seamstead.materials.soil.Suitability;
+import io.github.seamstead.materials.soil.TestKind;
 import io.github.seamstead.materials.soil.TextureClass;
 import java.util.Map;
 
@@ -26,12 +30,28 @@ final class SoilFacts {
             textureClass(),
             s -> s.finding().texture().classProbabilities().entrySet().stream().toList())
         .text("floorVerdict", "whether it suits a floor", s -> s.floor().verdict().label())
+        .code(
+            "floorVerdictCode",
+            "the same as a code",
+            Suitability.Verdict.class,
+            s -> s.floor().verdict())
+        .number(
+            "withinBandProbability",
+            "probability that its clay suits a floor as it is",
+            s -> s.floor().withinBand())
+        .number("tooRichProbability", "probability of too much clay", s -> s.floor().tooRich())
+        .number("tooLeanProbability", "probability of too little clay", s -> s.floor().tooLean())
         .maybeText("floorNext", "what to do before a verdict can be given", s -> s.floor().next())
         .texts("floorReasons", "why", s -> s.floor().reasons())
         .maybeText(
             "nextTest",
             "the test that would tell most for its effort",
             s -> s.nextTests().stream().findFirst().map(t -> t.kind().label()))
+        .maybeCode(
+            "nextTestCode",
+            "the same as a code",
+            TestKind.class,
+            s -> s.nextTests().stream().findFirst().map(t -> t.kind()))
         .texts("remarks", "what the tests call attention to", s -> s.finding().remarks())
         .texts(
             "conflicts",
@@ -43,6 +63,12 @@ final class SoilFacts {
     return new Facts<Map.Entry<TextureClass, Double>>()
         .text("name", "the class", e -> e.getKey().label())
         .number("probability", "its probability", Map.Entry::getValue);
+  }
+
+  private static Facts<Proportion.Part> bucketPart() {
+    return new Facts<Proportion.Part>()
+        .text("material", "the soil or the sand", Proportion.Part::name)
+        .number("parts", "how many parts", Proportion.Part::amount);
   }
 
   static Facts<MixPart> mix() {
@@ -67,7 +93,17 @@ final class SoilFacts {
             "sandParts",
             "parts of sand to one of soil that are used, by the bucket",
             m -> m.choice().sandParts())
+        .many(
+            "bucketParts",
+            "parts by the bucket, loose and as damp as it lies, to one of the first",
+            bucketPart(),
+            m -> m.choice().recipe().proportion(Basis.LOOSE_VOLUME).perFirst().parts())
         .text("ratioGround", "why this ratio is used", m -> m.choice().ground().label())
+        .code(
+            "ratioGroundCode",
+            "the same as a code",
+            MixChoice.Ground.class,
+            m -> m.choice().ground())
         .text("ratioReason", "the same in a sentence", m -> m.choice().reason())
         .texts("remarks", "what speaks against the ratio", m -> m.choice().remarks())
         .maybeText("unmet", "what the proportion cannot meet", m -> m.choice().unmet());

@@ -185,7 +185,7 @@ public final class SoilPlanner {
         jar.sandTop(),
         jar.siltTop(),
         jar.total(),
-        jar.fall(),
+        jar.waterDepth(),
         jar.temperature(),
         jar.dispersed(),
         timings);

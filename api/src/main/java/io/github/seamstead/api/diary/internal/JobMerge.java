@@ -54,7 +54,7 @@ public final class JobMerge {
     Optional<LocalDate> last =
         lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).date());
     JobDocument dated = last.isPresent() ? withStart(d, last.get().plusDays(1)) : d;
-    return new Job(dated, job.assumptions(), job.lines());
+    return job.with(dated);
   }
 
   private static JobDocument merged(JobDocument d, DiaryEntry entry) {
