@@ -12,8 +12,8 @@ import java.util.Optional;
  *     left out, if stated
  * @param layers layers from the bottom to the top
  * @param mixes the mixes of the layers
- * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
- * @param longestOpenTime longest time in which a wet edge still joins, in seconds
+ * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds, if stated
+ * @param longestOpenTime longest time in which a wet edge still joins, in seconds, if stated
  * @param reserve material ordered over the need, as a part of one
  * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
  * @param outline the floor's outline, instead of the base of the frame, if stated
@@ -24,8 +24,8 @@ public record Floor(
     Optional<Integer> doorFace,
     List<FloorLayer> layers,
     List<MixSpec> mixes,
-    double shortestOpenTime,
-    double longestOpenTime,
+    Optional<Double> shortestOpenTime,
+    Optional<Double> longestOpenTime,
     double reserve,
     Optional<Double> softBase,
     Optional<FloorOutline> outline) {
@@ -39,8 +39,8 @@ public record Floor(
    *     left out, if stated
    * @param layers layers from the bottom to the top
    * @param mixes the mixes of the layers
-   * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
-   * @param longestOpenTime longest time in which a wet edge still joins, in seconds
+   * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds, if stated
+   * @param longestOpenTime longest time in which a wet edge still joins, in seconds, if stated
    * @param reserve material ordered over the need, as a part of one
    * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
    * @param outline the floor's outline, instead of the base of the frame, if stated

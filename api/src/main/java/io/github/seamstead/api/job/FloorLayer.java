@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param rollLength length of the membrane on the roll, in metres, if stated
  * @param lap lap of the membrane, in metres
  * @param upstand height of the membrane at the edge, in metres
+ * @param compaction how a dry pack compacts, and how dense it was rammed, if tested
  */
 public record FloorLayer(
     LayerKind kind,
@@ -24,4 +25,5 @@ public record FloorLayer(
     Optional<Double> rollWidth,
     Optional<Double> rollLength,
     double lap,
-    double upstand) {}
+    double upstand,
+    Optional<CompactionTest> compaction) {}

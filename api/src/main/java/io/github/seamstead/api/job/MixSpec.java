@@ -17,6 +17,9 @@ import java.util.Optional;
  * @param placingMoisture water over dry mass as the mix goes into the floor, as a part of one
  * @param largestGrain largest grain after screening, in metres
  * @param fibre whether chopped straw is mixed in
+ * @param straw chopped straw over dry mass, as a part of one, if stated
+ * @param plasticLimit plastic limit of the mix, as a part of one, if stated
+ * @param design a mix with other aggregates as well, if asked for
  * @param density dry mass over compacted volume, in kilograms per cubic metre
  * @param densitySpread half width of the range of that density, as a part of one
  */
@@ -31,5 +34,8 @@ public record MixSpec(
     double placingMoisture,
     double largestGrain,
     boolean fibre,
+    Optional<Double> straw,
+    Optional<Double> plasticLimit,
+    Optional<MixDesignSpec> design,
     double density,
     double densitySpread) {}

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +24,8 @@ final class Shape<R> implements Kind<R> {
   private final List<Key<?>> keys = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
   private final List<BiConsumer<Values, Faults>> rules = new ArrayList<>();
+  private final Map<Key<?>, Key<?>> told = new HashMap<>();
+  private final Map<Key<?>, Key<?>> owners = new HashMap<>();
   private @Nullable Function<Values, R> maker;
 
   private Shape(Class<R> type, String about) {
@@ -53,6 +56,25 @@ final class Shape<R> implements Kind<R> {
   /** Adds a key whose value, when left out, is none: an empty list, say. Nothing is assumed. */
   <T> Key<T> or(String name, Kind<T> kind, String meaning, T none) {
     return add(new Key<>(name, kind, meaning, false, none, "", ""));
+  }
+
+  /** States that a key is not assumed where another tells it, and that both are not stated. */
+  void either(Key<?> assumed, Key<?> instead) {
+    told.put(assumed, instead);
+    rule(
+        (v, faults) -> {
+          if (v.has(assumed) && v.has(instead)) {
+            faults.note(
+                assumed.name,
+                assumed.name + " and " + instead.name,
+                "must state one of them, not both");
+          }
+        });
+  }
+
+  /** States that a key is assumed only beside another that it belongs to. */
+  void onlyWith(Key<?> assumed, Key<?> owner) {
+    owners.put(assumed, owner);
   }
 
   private <T> Key<T> add(Key<T> key) {
@@ -118,7 +140,7 @@ final class Shape<R> implements Kind<R> {
         }
       } else if (key.must) {
         walk.fault(path + "." + key.name, value.line(), "nothing", "must be there: " + key.meaning);
-      } else if (!key.ground.isEmpty()) {
+      } else if (!key.ground.isEmpty() && !isTold(key, given)) {
         walk.assume(path + "." + key.name, key.shown, key.ground);
       }
     }
@@ -126,6 +148,15 @@ final class Shape<R> implements Kind<R> {
       return null;
     }
     return make(value, path, walk, new Values(read));
+  }
+
+  private boolean isTold(Key<?> key, Map<String, Json> given) {
+    Key<?> instead = told.get(key);
+    Key<?> owner = owners.get(key);
+    if (owner != null && !given.containsKey(owner.name)) {
+      return true;
+    }
+    return instead != null && given.containsKey(instead.name);
   }
 
   private @Nullable R make(Json value, String path, Walk walk, Values values) {

@@ -138,7 +138,7 @@ final class SiteShapes {
                 v.find(start).flatMap(SiteShapes::date)));
   }
 
-  private static Optional<LocalDate> date(String text) {
+  static Optional<LocalDate> date(String text) {
     try {
       return Optional.of(LocalDate.parse(text));
     } catch (DateTimeParseException e) {

@@ -35,6 +35,9 @@ import java.util.Optional;
  * @param moisture water over dry mass as it lies, as a part of one
  * @param bulking how much more room it takes as it lies than dry, as a part of one
  * @param stones share of the raw soil that is screened out, as a part of one
+ * @param dried a sample dried to tell its moisture, if made
+ * @param weighed a weighed bucket of it, if made
+ * @param screened a weighed heap that was screened, if made
  * @param pricePerTonne price of a tonne, in the money of the site, if stated
  */
 public record SoilSample(
@@ -60,6 +63,9 @@ public record SoilSample(
     double moisture,
     double bulking,
     double stones,
+    Optional<DriedSample> dried,
+    Optional<WeighedBucket> weighed,
+    Optional<ScreenedHeap> screened,
     Optional<Double> pricePerTonne) {
 
   /**
@@ -87,6 +93,9 @@ public record SoilSample(
    * @param moisture water over dry mass as it lies, as a part of one
    * @param bulking how much more room it takes as it lies than dry, as a part of one
    * @param stones share of the raw soil that is screened out, as a part of one
+   * @param dried a sample dried to tell its moisture, if made
+   * @param weighed a weighed bucket of it, if made
+   * @param screened a weighed heap that was screened, if made
    * @param pricePerTonne price of a tonne, in the money of the site, if stated
    */
   public SoilSample {

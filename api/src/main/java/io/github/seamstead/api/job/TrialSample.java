@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.materials.mix.TrialOutcome;
+import java.util.Optional;
 
 /**
  * One sample of a trial mix and what became of it.
@@ -12,6 +13,7 @@ import io.github.seamstead.materials.mix.TrialOutcome;
  * @param scratch what a nail does
  * @param drop what a fall of 1 m does
  * @param sticky whether it stuck to the trowel when wet
+ * @param straw chopped straw over its dry mass, as a part of one, if stated
  */
 public record TrialSample(
     double sandParts,
@@ -20,4 +22,5 @@ public record TrialSample(
     TrialOutcome.Dusting dusting,
     TrialOutcome.Scratch scratch,
     TrialOutcome.Drop drop,
-    boolean sticky) {}
+    boolean sticky,
+    Optional<Double> straw) {}

@@ -2,6 +2,7 @@ package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.materials.soil.Texture;
+import io.github.seamstead.materials.water.SandBulking;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
@@ -43,6 +44,9 @@ public record MixComponent(
       Source.found("", "Engineering tables, dirt and mud densities", "", "loose dry");
 
   private static final double CLAY_LIMIT = 0.002e-3;
+
+  /** Compacted over loose, at least (common practice). */
+  private static final double PACKS = 1.1;
 
   /**
    * Checks the ranges and that loose is lighter than compacted, and compacted than solid.
@@ -135,6 +139,21 @@ public record MixComponent(
   }
 
   /**
+   * Makes a sand as it is dug, with clay in it: the rest as {@link #washedSand}. Its clay counts in
+   * the mix.
+   *
+   * @param name what the builder calls it
+   * @param clayRatio clay share of its dry mass with its standard uncertainty, 0 to 0.3
+   * @return the component, dry and without a price
+   * @throws IllegalArgumentException if the share is out of range
+   */
+  public static MixComponent pitSand(String name, Uncertain clayRatio) {
+    double clay = Args.within(name + ": clay ratio", clayRatio.value(), 0, 0.3, "");
+    GradingCurve curve = GradingCurve.ofTexture(Texture.ofClayAndSand(clay, 1 - clay), 0, 2e-3);
+    return plain(name, curve, clayRatio.standardUncertainty(), 2650, 1555, 1750);
+  }
+
+  /**
    * Makes a gravel without fines: grains 2650, loose 1680, compacted 1900 kg/m3.
    *
    * @param name what the builder calls it
@@ -177,7 +196,7 @@ public record MixComponent(
    * The same with a moisture and a bulking.
    *
    * @param moisture mass of water over dry mass as it lies, 0 to 0.6
-   * @param bulking how much more room it takes than dry, 0 to 1; see {@link BulkingCurve}
+   * @param bulking how much more room it takes than dry, 0 to 1; see {@link SandBulking}
    * @return the changed component
    */
   public MixComponent damp(double moisture, double bulking) {
@@ -214,6 +233,23 @@ public record MixComponent(
         bulkingRatio,
         pricePerTonne,
         linearShrinkageRatio);
+  }
+
+  /**
+   * The same with the loose density that a weighed bucket tells, as it lies: {@code m / (V (1 + w))}
+   * of dry mass in a cubic metre. The balance is good to 3 % with the filling (common practice).
+   *
+   * @param volume of the material in the bucket, struck level, in m3, above 0
+   * @param mass of the material, water included, in kg, above 0
+   * @return the changed component; its moisture and bulking stay
+   * @throws IllegalArgumentException if that is not the density of loose earth, sand or gravel
+   */
+  public MixComponent weighed(double volume, double mass) {
+    Args.positive(name + ": volume of the bucket", volume, "m3");
+    Args.positive(name + ": mass in the bucket", mass, "kg");
+    double loose = mass / volume / (1 + moistureRatio) * (1 + bulkingRatio);
+    double compacted = Math.min(0.95 * particleDensity, Math.max(compactedDryDensity, PACKS * loose));
+    return withDensities(particleDensity, new Uncertain(loose, 0.03 * loose), compacted);
   }
 
   /**

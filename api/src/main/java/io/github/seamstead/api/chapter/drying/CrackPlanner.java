@@ -8,7 +8,7 @@ import io.github.seamstead.api.chapter.soil.SoilPlanner;
 import io.github.seamstead.api.chapter.soil.TrialPart;
 import io.github.seamstead.api.job.TrialSample;
 import io.github.seamstead.materials.drying.Cracking;
-import io.github.seamstead.materials.drying.Shrinkage;
+import io.github.seamstead.materials.mix.Shrinkage;
 import io.github.seamstead.materials.floor.EarthLayer;
 import io.github.seamstead.materials.floor.LayerRole;
 import io.github.seamstead.materials.mix.TrialReading;
