@@ -10,7 +10,8 @@ import java.util.List;
  * @param particleDensity density of the grains, in kilograms per cubic metre
  * @param cones places of the laid pack
  */
-public record CompactionTest(double mould, List<CompactionPoint> points, double particleDensity, List<SandCone> cones) {
+public record CompactionTest(
+    double mould, List<CompactionPoint> points, double particleDensity, List<SandCone> cones) {
 
   /**
    * Copies the lists.

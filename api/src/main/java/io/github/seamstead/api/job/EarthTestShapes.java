@@ -78,8 +78,7 @@ final class EarthTestShapes {
   }
 
   private static Shape<CompactionPoint> point() {
-    Shape<CompactionPoint> s =
-        Shape.of(CompactionPoint.class, "one cylinder of a compaction test");
+    Shape<CompactionPoint> s = Shape.of(CompactionPoint.class, "one cylinder of a compaction test");
     Shape.Key<Double> wetMass =
         s.required("wetMass", mass("g", 100, 20000), "compacted earth without the mould");
     Shape.Key<Double> moisture = s.required("moisture", moisture(), "its water over dry mass");
@@ -143,9 +142,7 @@ final class EarthTestShapes {
           }
         });
     return s.makes(
-        v ->
-            new CompactionTest(
-                v.get(mould), v.get(points), v.get(particleDensity), v.get(cones)));
+        v -> new CompactionTest(v.get(mould), v.get(points), v.get(particleDensity), v.get(cones)));
   }
 
   static Shape<MixDesignSpec> design() {
@@ -176,7 +173,6 @@ final class EarthTestShapes {
             "greatestShrinkage", Quantities.ratio(0.001, 0.3), "greatest linear shrinkage of it");
     return s.makes(
         v ->
-            new MixDesignSpec(
-                v.get(with), v.get(aim), v.get(exponent), v.find(greatestShrinkage)));
+            new MixDesignSpec(v.get(with), v.get(aim), v.get(exponent), v.find(greatestShrinkage)));
   }
 }

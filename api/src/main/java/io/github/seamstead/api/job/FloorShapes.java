@@ -150,6 +150,8 @@ final class FloorShapes {
             0.1,
             "100 mm",
             "common practice: up to the finished floor");
+    s.onlyWith(lap, rollWidth);
+    s.onlyWith(upstand, rollWidth);
     Shape.Key<CompactionTest> compaction =
         s.optional(
             "compaction",
@@ -254,8 +256,7 @@ final class FloorShapes {
                 "",
                 "one of two open times",
                 "must state shortestOpenTime and longestOpenTime, or neither");
-          } else if (v.has(shortestOpenTime)
-              && v.get(shortestOpenTime) > v.get(longestOpenTime)) {
+          } else if (v.has(shortestOpenTime) && v.get(shortestOpenTime) > v.get(longestOpenTime)) {
             faults.note(
                 "shortestOpenTime",
                 "a shortest open time above the longest",

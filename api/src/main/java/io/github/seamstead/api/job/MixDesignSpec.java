@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param exponent exponent of the grading curve that is aimed at
  * @param greatestShrinkage greatest linear shrinkage, as a part of one, if limited
  */
-public record MixDesignSpec(List<String> with, DesignAim aim, double exponent, Optional<Double> greatestShrinkage) {
+public record MixDesignSpec(
+    List<String> with, DesignAim aim, double exponent, Optional<Double> greatestShrinkage) {
 
   /**
    * Copies the lists.

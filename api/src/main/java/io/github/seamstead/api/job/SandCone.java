@@ -9,4 +9,5 @@ package io.github.seamstead.api.job;
  * @param dug mass of the damp earth that was dug out, in kilograms
  * @param moisture its water over dry mass, as a part of one
  */
-public record SandCone(double poured, double inCone, double sandDensity, double dug, double moisture) {}
+public record SandCone(
+    double poured, double inCone, double sandDensity, double dug, double moisture) {}

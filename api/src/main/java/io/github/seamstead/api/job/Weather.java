@@ -18,7 +18,17 @@ import java.util.Optional;
  * @param airChanges how often the air under the cover is renewed in a day, if stated
  * @param roomVolume volume of the air under the cover, in cubic metres, if stated
  */
-public record Weather(Optional<Double> temperature, Optional<Double> humidity, Optional<Double> wetBulb, Optional<Double> airSpeed, List<WeatherWeek> weeks, Optional<LocalDate> laid, List<TileTest> tiles, double horizon, Optional<Integer> airChanges, Optional<Double> roomVolume) {
+public record Weather(
+    Optional<Double> temperature,
+    Optional<Double> humidity,
+    Optional<Double> wetBulb,
+    Optional<Double> airSpeed,
+    List<WeatherWeek> weeks,
+    Optional<LocalDate> laid,
+    List<TileTest> tiles,
+    double horizon,
+    Optional<Integer> airChanges,
+    Optional<Double> roomVolume) {
 
   /**
    * Copies the lists.

@@ -43,18 +43,14 @@ final class WeatherShapes {
     Shape<TileWeighing> s = Shape.of(TileWeighing.class, "one weighing of a test tile");
     Shape.Key<Double> time =
         s.required(
-            "time",
-            Quantities.of(Dimension.TIME, "h", 0, 8760),
-            "time since the tile was filled");
+            "time", Quantities.of(Dimension.TIME, "h", 0, 8760), "time since the tile was filled");
     Shape.Key<Double> mass =
-        s.required(
-            "mass", Quantities.of(Dimension.MASS, "kg", 0.05, 200), "mass of tile and tray");
+        s.required("mass", Quantities.of(Dimension.MASS, "kg", 0.05, 200), "mass of tile and tray");
     return s.makes(v -> new TileWeighing(v.get(time), v.get(mass)));
   }
 
   private static Shape<TileTest> tile() {
-    Shape<TileTest> s =
-        Shape.of(TileTest.class, "a tile of a mix in a tray, weighed as it dries");
+    Shape<TileTest> s = Shape.of(TileTest.class, "a tile of a mix in a tray, weighed as it dries");
     Shape.Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its id under floor");
     Shape.Key<Double> thickness =
         s.required("thickness", Quantities.length("mm", 5, 200), "thickness of the tile");
@@ -75,11 +71,18 @@ final class WeatherShapes {
     Shape.Key<Double> temperature =
         s.required("temperature", temperature(), "temperature where the tile stood");
     Shape.Key<Double> humidity =
-        s.required("humidity", Quantities.ratio(0, 1), "relative humidity there");
-    Shape.Key<Double> airSpeed =
-        s.required("airSpeed", airSpeed(), "air speed over the tile");
+        s.optional("humidity", Quantities.ratio(0, 1), "relative humidity there; or state wetBulb");
+    Shape.Key<Double> wetBulb = wetBulb(s);
+    Shape.Key<Double> airSpeed = s.required("airSpeed", airSpeed(), "air speed over the tile");
     s.rule(
         (v, faults) -> {
+          bulbs(
+              v.find(temperature).orElse(60.0),
+              v.has(humidity),
+              v.find(wetBulb).orElse(-40.0),
+              v.has(wetBulb),
+              "must state humidity or wetBulb",
+              faults);
           List<TileWeighing> all = v.get(weighings);
           for (int i = 1; i < all.size(); i++) {
             if (all.get(i).time() <= all.get(i - 1).time()) {
@@ -98,8 +101,31 @@ final class WeatherShapes {
                 v.get(weighings),
                 v.get(scale),
                 v.get(temperature),
-                v.get(humidity),
+                v.find(humidity),
+                v.find(wetBulb),
                 v.get(airSpeed)));
+  }
+
+  private static Shape.Key<Double> wetBulb(Shape<?> s) {
+    return s.optional(
+        "wetBulb",
+        temperature(),
+        "what a thermometer in a wet sock shows in a draught; tells the humidity");
+  }
+
+  private static void bulbs(
+      double temperature,
+      boolean humidity,
+      double wetBulb,
+      boolean bulb,
+      String must,
+      Shape.Faults faults) {
+    if (humidity == bulb) {
+      faults.note("humidity", humidity ? "humidity and wetBulb" : "nothing", must);
+    }
+    if (wetBulb > temperature) {
+      faults.note("wetBulb", "above the air", "must be at most temperature");
+    }
   }
 
   static Shape<Weather> weather() {
@@ -111,11 +137,7 @@ final class WeatherShapes {
             "humidity",
             Quantities.ratio(0, 1),
             "mean relative humidity of the air; or state wetBulb");
-    Shape.Key<Double> wetBulb =
-        s.optional(
-            "wetBulb",
-            temperature(),
-            "what a thermometer in a wet sock shows in a draught; tells the humidity");
+    Shape.Key<Double> wetBulb = wetBulb(s);
     Shape.Key<Double> airSpeed =
         s.optional("airSpeed", airSpeed(), "mean air speed over the floor");
     Shape.Key<List<WeatherWeek>> weeks =
@@ -161,16 +183,13 @@ final class WeatherShapes {
           } else {
             needed(v.has(temperature), "temperature", "mean air temperature", faults);
             needed(v.has(airSpeed), "airSpeed", "mean air speed over the floor", faults);
-            if (v.has(humidity) == v.has(wetBulb)) {
-              faults.note(
-                  "humidity",
-                  v.has(humidity) ? "humidity and wetBulb" : "nothing",
-                  "must state humidity or wetBulb, or weeks");
-            }
-          }
-          if (v.has(wetBulb)
-              && v.find(wetBulb).orElse(0.0) > v.find(temperature).orElse(60.0)) {
-            faults.note("wetBulb", "above the air", "must be at most temperature");
+            bulbs(
+                v.find(temperature).orElse(60.0),
+                v.has(humidity),
+                v.find(wetBulb).orElse(-40.0),
+                v.has(wetBulb),
+                "must state humidity or wetBulb, or weeks",
+                faults);
           }
           if (v.find(laid).filter(text -> SiteShapes.date(text).isEmpty()).isPresent()) {
             faults.note("laid", v.get(laid), "must be a day, written year-month-day");

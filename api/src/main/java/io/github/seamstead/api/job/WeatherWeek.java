@@ -9,4 +9,5 @@ package io.github.seamstead.api.job;
  * @param humidity mean relative humidity, as a part of one
  * @param airSpeed mean air speed over the floor, in metres per second
  */
-public record WeatherWeek(int weeks, double lowest, double highest, double humidity, double airSpeed) {}
+public record WeatherWeek(
+    int weeks, double lowest, double highest, double humidity, double airSpeed) {}

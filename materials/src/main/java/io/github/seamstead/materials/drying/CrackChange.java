@@ -47,18 +47,19 @@ public record CrackChange(String what, Range widthPerMetre, double slipFactor) {
     if (sandParts > 0) {
       double sandPerSoil = (1 / soilShare - 1) / sandParts;
       double leaner = 1 / (1 + (sandParts + MORE_SAND) * sandPerSoil);
-      changes.add(changed("half a bucket more of sand", now, thinned(leaner / soilShare), now.stretch()));
+      changes.add(
+          changed("half a bucket more of sand", now, thinned(leaner / soilShare), now.stretch()));
     }
     if (!fibred) {
       changes.add(changed("chopped straw", now, Range.exactly(1), Cracking.WITH_FIBRE));
     }
     Range crept = new Range(now.stretch().likely(), now.stretch().high(), now.stretch().high());
     if (now.stretch().high() > 0) {
-      changes.add(changed("drying slowly, in shade and without draught", now, Range.exactly(1), crept));
+      changes.add(
+          changed("drying slowly, in shade and without draught", now, Range.exactly(1), crept));
     }
     if (coatThickness > THICK) {
-      changes.add(
-          new CrackChange("two coats of half the thickness", now.widthPerMetre(), 0.5));
+      changes.add(new CrackChange("two coats of half the thickness", now.widthPerMetre(), 0.5));
     }
     return List.copyOf(changes);
   }

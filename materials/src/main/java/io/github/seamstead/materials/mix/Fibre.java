@@ -29,8 +29,8 @@ public record Fibre(double mass, Range looseVolume, Range bales) {
    * Reckons the straw for a mix.
    *
    * @param dryMass dry mass of the mineral mix, kg, 0 or more
-   * @param massRatio straw over that mass, 0 to 0.1; floors take about 0.005 to 0.02, cob about 0.01
-   *     to 0.02 (common practice)
+   * @param massRatio straw over that mass, 0 to 0.1; floors take about 0.005 to 0.02, cob about
+   *     0.01 to 0.02 (common practice)
    * @param steps receives the worked steps; the last is the mass
    * @return the straw
    * @throws IllegalArgumentException if a value is out of range

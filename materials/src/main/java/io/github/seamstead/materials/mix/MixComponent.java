@@ -120,8 +120,20 @@ public record MixComponent(
   public static MixComponent claySoil(String name, Uncertain clayRatio) {
     double rest = 1 - Args.within(name + ": clay ratio", clayRatio.value(), 0, 1, "");
     Texture texture = Texture.ofClayAndSand(clayRatio.value(), rest / 2);
-    return claySoil(
-        name, GradingCurve.ofTexture(texture, 0, 0.02), clayRatio.standardUncertainty());
+    return claySoil(name, texture, clayRatio.standardUncertainty());
+  }
+
+  /**
+   * Makes a clay soil from its texture, without stones.
+   *
+   * @param name what the builder calls it
+   * @param texture its shares of clay, silt and sand
+   * @param clayStandardUncertainty standard uncertainty of its clay share
+   * @return the component, dry and without a price
+   */
+  public static MixComponent claySoil(
+      String name, Texture texture, double clayStandardUncertainty) {
+    return claySoil(name, GradingCurve.ofTexture(texture, 0, 0.02), clayStandardUncertainty);
   }
 
   /**
@@ -236,8 +248,9 @@ public record MixComponent(
   }
 
   /**
-   * The same with the loose density that a weighed bucket tells, as it lies: {@code m / (V (1 + w))}
-   * of dry mass in a cubic metre. The balance is good to 3 % with the filling (common practice).
+   * The same with the loose density that a weighed bucket tells, as it lies: {@code m / (V (1 +
+   * w))} of dry mass in a cubic metre. The balance is good to 3 % with the filling (common
+   * practice).
    *
    * @param volume of the material in the bucket, struck level, in m3, above 0
    * @param mass of the material, water included, in kg, above 0
@@ -248,7 +261,8 @@ public record MixComponent(
     Args.positive(name + ": volume of the bucket", volume, "m3");
     Args.positive(name + ": mass in the bucket", mass, "kg");
     double loose = mass / volume / (1 + moistureRatio) * (1 + bulkingRatio);
-    double compacted = Math.min(0.95 * particleDensity, Math.max(compactedDryDensity, PACKS * loose));
+    double compacted =
+        Math.min(0.95 * particleDensity, Math.max(compactedDryDensity, PACKS * loose));
     return withDensities(particleDensity, new Uncertain(loose, 0.03 * loose), compacted);
   }
 

@@ -124,8 +124,7 @@ class MixDesignTest {
     MixComponent sand = MixComponent.washedSand("sand");
     MixComponent grit = MixComponent.gravel("grit", 0.002, 0.008);
     MixTarget target = MixTarget.near(ClayBand.FLOOR, new GradingTarget(0.008, 0.5));
-    MixSolution solution =
-        MixDesign.solve(List.of(soil, sand, grit), target, BucketRounding.HALF);
+    MixSolution solution = MixDesign.solve(List.of(soil, sand, grit), target, BucketRounding.HALF);
     MixChoice choice = MixChoice.designed(solution);
     assertThat(choice.ground()).isEqualTo(MixChoice.Ground.DESIGNED);
     assertThat(choice.reason()).contains("nearest the grading");
@@ -136,9 +135,7 @@ class MixDesignTest {
     MixChoice strict =
         MixChoice.designed(
             MixDesign.solve(
-                List.of(soil, sand, grit),
-                target.withShrinkageLimit(0.01),
-                BucketRounding.HALF));
+                List.of(soil, sand, grit), target.withShrinkageLimit(0.01), BucketRounding.HALF));
     assertThat(strict.unmet().orElseThrow()).contains("linear shrinkage of at most 1 %");
   }
 }

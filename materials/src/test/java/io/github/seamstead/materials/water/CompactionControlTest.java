@@ -32,7 +32,9 @@ class CompactionControlTest {
                 CompactionControl.place(CURVE, loose, 0.12, Steps.none())),
             0.12,
             1800);
-    assertThat(control.places()).extracting(CompactionControl.Place::passes).containsExactly(true, false);
+    assertThat(control.places())
+        .extracting(CompactionControl.Place::passes)
+        .containsExactly(true, false);
     assertThat(control.advice()).hasSize(1);
     assertThat(control.advice().get(0)).contains("place 2", "90.0 %", "95.0 %", "ram it again");
     // Grains 2700, dry 0.9 of the greatest: pores by volume, and how much of them is water.
@@ -49,7 +51,8 @@ class CompactionControlTest {
     assertThat(control.waterToOptimum()).isCloseTo((optimum - 0.09) / 1.09, within(1e-12));
     assertThat(control.advice().get(0)).contains("9.0 %", "wet it first");
     assertThat(control.advice().get(1)).contains("greatest dry density");
-    assertThat(CompactionControl.of(CURVE, List.of(), 0.18, 1700).advice().get(0)).contains("dry it");
+    assertThat(CompactionControl.of(CURVE, List.of(), 0.18, 1700).advice().get(0))
+        .contains("dry it");
   }
 
   @Test

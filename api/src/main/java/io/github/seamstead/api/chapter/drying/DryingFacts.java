@@ -1,9 +1,12 @@
 package io.github.seamstead.api.chapter.drying;
 
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.materials.drying.CrackChange;
 import io.github.seamstead.materials.drying.Cracking;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
+import io.github.seamstead.materials.drying.TileCalibration;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,12 +21,37 @@ final class DryingFacts {
         .number("thickness_m", "its thickness", d -> d.layer().thickness())
         .number(
             "balanceMoisture", "water over dry mass when dry", d -> d.forecast().balanceMoisture())
+        .number(
+            "start_d", "days after the lowest mixed layer on which it is laid", DryingPart::start)
+        .maybeText("laid", "the day on which it is laid", d -> d.laid().map(LocalDate::toString))
         .many("milestones", "days to each state", milestone(), d -> d.forecast().milestones())
+        .maybe("tile", "calibration by a weighed test tile", tile(), DryingPart::tile)
         .number("moisture", "water over dry mass as it is laid", DryingPart::moisture)
         .maybe("air", "what its water does to the air under the cover", air(), DryingPart::air)
         .maybe("cracks", "cracks to expect", cracks(), DryingPart::cracking)
         .texts("crackAdvice", "what to do about them", DryingPart::crackAdvice)
+        .many(
+            "crackChanges",
+            "what each change would do to the cracks",
+            change(),
+            DryingPart::crackChanges)
         .maybe("repair", "slip that fills them", repair(), DryingPart::repair);
+  }
+
+  private static Facts<TileCalibration> tile() {
+    return new Facts<TileCalibration>()
+        .range("diffusivity", "factor on the published diffusivity", TileCalibration::diffusivity)
+        .range("exchange", "factor on the evaporation", TileCalibration::exchange)
+        .number(
+            "misfit_kg", "weighed less computed loss, root mean square", TileCalibration::misfit)
+        .flag("plausible", "whether it counts", TileCalibration::plausible);
+  }
+
+  private static Facts<CrackChange> change() {
+    return new Facts<CrackChange>()
+        .text("what", "the change", CrackChange::what)
+        .range("widthPerMetre", "crack width over length after it", CrackChange::widthPerMetre)
+        .number("slipFactor", "slip for the cracks over that without it", CrackChange::slipFactor);
   }
 
   private static Facts<CoverAir> air() {

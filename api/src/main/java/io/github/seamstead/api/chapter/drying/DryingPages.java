@@ -11,7 +11,9 @@ import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.drying.DryingCurve;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
+import io.github.seamstead.materials.drying.TileCalibration;
 import io.github.seamstead.materials.floor.LayerRole;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,19 +35,69 @@ final class DryingPages {
     for (DryingPart part : parts) {
       book.heading(part.layer().name());
       book.figure(curve(part));
+      laid(book, part);
       Table table = new Table("When", "state", "#soonest", "#likely", "#latest");
       for (Milestone m : part.forecast().milestones()) {
-        table.row(m.name(), days(m.soonest(), m), days(m.likely(), m), days(m.latest(), m));
+        table.row(
+            m.name(),
+            when(part, m.soonest(), m),
+            when(part, m.likely(), m),
+            when(part, m.latest(), m));
       }
       book.table(table);
+      part.tile().ifPresent(tile -> tile(book, tile));
       rammed(book, part);
       CrackSection.air(book, part);
       CrackSection.cracks(book, part);
     }
+    if (parts.stream().anyMatch(part -> part.tile().isEmpty())) {
+      weigh(book);
+    }
+    book.end(Chapter.DRYING);
+  }
+
+  private static void weigh(BookContext book) {
     book.note(
         "Published rates scatter widely, so the range is wide. Weigh a test tile of the same mix on"
             + " a few days: its weighings narrow the forecast more than any table.");
-    book.end(Chapter.DRYING);
+  }
+
+  private static void laid(BookContext book, DryingPart part) {
+    String after =
+        part.start() < AT_ONCE
+            ? ""
+            : BookContext.number(part.start(), part.start() < 10 ? 1 : 0)
+                + "\u00a0d after the lowest mixed layer";
+    String date = part.laid().map(LocalDate::toString).orElse("");
+    if (!after.isEmpty() || !date.isEmpty()) {
+      book.paragraph(
+          "Laid"
+              + (date.isEmpty() ? "" : " on " + date)
+              + (after.isEmpty() ? "" : (date.isEmpty() ? " " : ", ") + after)
+              + " if all below goes as likely; days count from then.");
+    }
+  }
+
+  private static void tile(BookContext book, TileCalibration tile) {
+    if (!tile.plausible()) {
+      book.note("The test tile does not count: it dries as no tile of such earth does.");
+      return;
+    }
+    Words w = book.words();
+    Table table = new Table("By the weighed test tile", "what", "#times the published (range)");
+    table.row(
+        "how fast water moves up", w.range(tile.diffusivity(), f -> BookContext.number(f, 2)));
+    table.row("how fast the air takes it", w.range(tile.exchange(), f -> BookContext.number(f, 2)));
+    book.table(table);
+  }
+
+  /** The days, and the date where the document has one. */
+  private static String when(DryingPart part, OptionalDouble days, Milestone milestone) {
+    String text = days(days, milestone);
+    if (part.laid().isEmpty() || days.isEmpty()) {
+      return text;
+    }
+    return text + ", " + part.laid().get().plusDays((long) Math.ceil(days.getAsDouble()));
   }
 
   /** A dry pack stands by ramming; nobody should wait for it to dry. */

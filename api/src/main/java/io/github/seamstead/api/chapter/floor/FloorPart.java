@@ -8,6 +8,7 @@ import io.github.seamstead.materials.floor.JointTiming;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.materials.floor.Settlement;
+import io.github.seamstead.materials.mix.Fibre;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,6 +26,8 @@ import java.util.Optional;
  * @param clays what rounding to buckets does to the clay, for each entry of {@code batches}
  * @param steps the work, from the ground up
  * @param drum true if the loads turn in a mixer, false if they are trodden on a tarpaulin
+ * @param straw the straw of all layers, if any has some
+ * @param packs compaction tests of the packs
  */
 public record FloorPart(
     BuildUp buildUp,
@@ -37,7 +40,9 @@ public record FloorPart(
     Optional<Settlement> settlement,
     List<BatchClay> clays,
     List<FloorStep> steps,
-    boolean drum) {
+    boolean drum,
+    Optional<Fibre> straw,
+    List<PackControl> packs) {
 
   /**
    * Copies the lists.
@@ -53,6 +58,8 @@ public record FloorPart(
    * @param clays the clay of each load
    * @param steps the work
    * @param drum true for a mixer
+   * @param straw the straw
+   * @param packs compaction tests
    */
   public FloorPart {
     batches = List.copyOf(batches);
@@ -60,5 +67,6 @@ public record FloorPart(
     barrowTrips = List.copyOf(barrowTrips);
     clays = List.copyOf(clays);
     steps = List.copyOf(steps);
+    packs = List.copyOf(packs);
   }
 }

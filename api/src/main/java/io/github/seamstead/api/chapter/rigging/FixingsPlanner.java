@@ -120,9 +120,7 @@ final class FixingsPlanner {
     run.document()
         .weather()
         .flatMap(
-            w ->
-                w.temperature()
-                    .flatMap(t -> w.humidity().map(h -> conditions.judge(t, h, wait))))
+            w -> w.temperature().flatMap(t -> w.humidity().map(h -> conditions.judge(t, h, wait))))
         .filter(verdict -> !verdict.within())
         .ifPresent(
             verdict ->
