@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 
 /**
@@ -63,9 +64,9 @@ public record TestTile(
     Args.require(
         lost <= water + 3 * scaleUncertainty,
         "weighings: the tile lost "
-            + lost
+            + Numbers.significant(lost, 3)
             + " kg but held only "
-            + water
+            + Numbers.significant(water, 3)
             + " kg of water; check thickness, density and first moisture");
   }
 }

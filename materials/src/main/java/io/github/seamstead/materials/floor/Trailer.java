@@ -45,9 +45,9 @@ public record Trailer(double bodyVolume, double payload) {
     Args.require(
         ownMass < grossMass,
         "trailer: given "
-            + ownMass
+            + Numbers.plain(ownMass)
             + " kg empty, must be less than its gross "
-            + grossMass
+            + Numbers.plain(grossMass)
             + " kg");
     return new Trailer(bodyVolume, grossMass - ownMass);
   }

@@ -86,7 +86,7 @@ public record ProctorCurve(
       Args.require(
           sorted.get(i).moisture() > sorted.get(i - 1).moisture(),
           "compaction test: two points have the moisture "
-              + sorted.get(i).moisture()
+              + Numbers.plain(sorted.get(i).moisture())
               + ", must differ");
     }
     List<String> remarks = new ArrayList<>();
