@@ -152,7 +152,8 @@ public final class PhaseRelations {
       double wetMass, double dryMass, double volume, double specificGravity) {
     Args.positive("dry mass", dryMass, "kg");
     Args.require(
-        wetMass >= dryMass, "wet mass: given " + Numbers.plain(wetMass) + " kg, must be at least the dry mass");
+        wetMass >= dryMass,
+        "wet mass: given " + Numbers.plain(wetMass) + " kg, must be at least the dry mass");
     Args.positive("volume", volume, "m3");
     return solve(
         Map.of(
