@@ -18,6 +18,9 @@ import java.util.List;
 /** The doubts of soil, mix, floor and drying. */
 final class EarthDoubts {
 
+  private static final Source SEASONS =
+      Source.commonPractice("the mean of a month differs from year to year");
+
   private static final double HEAP_MOISTURE = 0.02;
   private static final double WATER = 0.10;
   private static final double LAID = 0.003;
@@ -180,36 +183,43 @@ final class EarthDoubts {
     return Doubts.factor(at[0], width * Math.log(scatter) / NormalScore.AT_95);
   }
 
+  /** A mean of the weather is doubtful; what was seen week by week is taken as it is. */
   private void weather(Weather weather) {
-    Source seasons = Source.commonPractice("the mean of a month differs from year to year");
+    weather.temperature().ifPresent(this::temperature);
+    weather.humidity().ifPresent(this::humidity);
+    weather.airSpeed().ifPresent(this::airSpeed);
+  }
+
+  private void temperature(double mean) {
     add(
         "temperature of the air",
         "2 K, one standard deviation",
-        seasons,
+        SEASONS,
         "Read a thermometer in the room each day and plan again",
         (at, width, draw) ->
-            draw.set(
-                "weather.temperature", weather.temperature() + width * KELVIN * score(at), "degC"));
+            draw.set("weather.temperature", mean + width * KELVIN * score(at), "degC"));
+  }
+
+  private void humidity(double mean) {
     add(
         "humidity of the air",
         "7 points, one standard deviation",
-        seasons,
+        SEASONS,
         "Hang a hygrometer in the room, read it each day and plan again",
         (at, width, draw) ->
             draw.set(
                 "weather.humidity",
-                within(
-                    weather.humidity() + width * HUMIDITY * score(at), DRIEST_AIR, DAMPEST_AIR)));
+                within(mean + width * HUMIDITY * score(at), DRIEST_AIR, DAMPEST_AIR)));
+  }
+
+  private void airSpeed(double mean) {
     add(
         "air speed over the floor",
         "a factor of 1.4, one standard deviation",
         Source.commonPractice("draught judged by the skin"),
         "Set up a fan, so that the air over the floor moves as planned",
         (at, width, draw) ->
-            draw.set(
-                "weather.airSpeed",
-                weather.airSpeed() * Doubts.factor(at[0], width * AIR_SPEED),
-                "m/s"));
+            draw.set("weather.airSpeed", mean * Doubts.factor(at[0], width * AIR_SPEED), "m/s"));
   }
 
   private static double score(double[] at) {

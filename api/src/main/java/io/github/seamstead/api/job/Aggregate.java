@@ -12,6 +12,11 @@ import java.util.Set;
  * @param largest largest grain, in metres, if stated
  * @param moisture water over dry mass as it lies, as a part of one
  * @param deliveryStep mass in which it is sold, in kilograms
+ * @param clay share of clay in its dry mass, as a part of one, if stated
+ * @param clayUncertainty standard uncertainty of that share, as a part of one
+ * @param bulkingTin the sand in a tin, damp and flooded, if made
+ * @param dried a sample dried to tell its moisture, if made
+ * @param weighed a weighed bucket of it, if made
  * @param pricePerTonne price of a tonne, in the money of the site, if stated
  */
 public record Aggregate(
@@ -21,6 +26,11 @@ public record Aggregate(
     Optional<Double> largest,
     double moisture,
     double deliveryStep,
+    Optional<Double> clay,
+    double clayUncertainty,
+    Optional<BulkingTin> bulkingTin,
+    Optional<DriedSample> dried,
+    Optional<WeighedBucket> weighed,
     Optional<Double> pricePerTonne) {
 
   /**
@@ -113,6 +123,62 @@ public record Aggregate(
      */
     public Builder deliveryStep(double deliveryStep) {
       state("deliveryStep", deliveryStep);
+      return this;
+    }
+
+    /**
+     * States clay.
+     *
+     * @param clay share of clay in its dry mass, as a part of one
+     * @return this builder
+     */
+    public Builder clay(double clay) {
+      state("clay", clay);
+      return this;
+    }
+
+    /**
+     * States clayUncertainty.
+     *
+     * @param clayUncertainty standard uncertainty of that share, as a part of one; 2 % is assumed
+     *     if left out
+     * @return this builder
+     */
+    public Builder clayUncertainty(double clayUncertainty) {
+      state("clayUncertainty", clayUncertainty);
+      return this;
+    }
+
+    /**
+     * States bulkingTin.
+     *
+     * @param bulkingTin the sand in a tin, damp and flooded, if made
+     * @return this builder
+     */
+    public Builder bulkingTin(BulkingTin bulkingTin) {
+      state("bulkingTin", bulkingTin);
+      return this;
+    }
+
+    /**
+     * States dried.
+     *
+     * @param dried a sample dried to tell its moisture, if made
+     * @return this builder
+     */
+    public Builder dried(DriedSample dried) {
+      state("dried", dried);
+      return this;
+    }
+
+    /**
+     * States weighed.
+     *
+     * @param weighed a weighed bucket of it, if made
+     * @return this builder
+     */
+    public Builder weighed(WeighedBucket weighed) {
+      state("weighed", weighed);
       return this;
     }
 

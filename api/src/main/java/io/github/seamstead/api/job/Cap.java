@@ -40,7 +40,8 @@ public record Cap(double overlap, double lap) {
     /**
      * States overlap.
      *
-     * @param overlap how far the cap comes down over the cover, in metres; 300 mm is assumed if left out
+     * @param overlap how far the cap comes down over the cover, in metres; 300 mm is assumed if
+     *     left out
      * @return this builder
      */
     public Builder overlap(double overlap) {

@@ -120,7 +120,8 @@ public record Cover(
     /**
      * States topTurnIn.
      *
-     * @param topTurnIn fabric added at the edge of the opening at the top, in metres; 0 mm is assumed if left out
+     * @param topTurnIn fabric added at the edge of the opening at the top, in metres; 0 mm is
+     *     assumed if left out
      * @return this builder
      */
     public Builder topTurnIn(double topTurnIn) {
@@ -208,7 +209,8 @@ public record Cover(
     /**
      * States spliceLap.
      *
-     * @param spliceLap how much two parts of one panel lap where the stock is too small, in metres; 100 mm is assumed if left out
+     * @param spliceLap how much two parts of one panel lap where the stock is too small, in metres;
+     *     100 mm is assumed if left out
      * @return this builder
      */
     public Builder spliceLap(double spliceLap) {
@@ -219,7 +221,8 @@ public record Cover(
     /**
      * States staggerSplices.
      *
-     * @param staggerSplices whether splices of neighbouring panels are kept apart; true is assumed if left out
+     * @param staggerSplices whether splices of neighbouring panels are kept apart; true is assumed
+     *     if left out
      * @return this builder
      */
     public Builder staggerSplices(boolean staggerSplices) {

@@ -90,7 +90,8 @@ public record FaceOpening(String id, int face, List<Point> outline, double flap,
     /**
      * States flap.
      *
-     * @param flap how much the flap laps over the opening all round, in metres; 150 mm is assumed if left out
+     * @param flap how much the flap laps over the opening all round, in metres; 150 mm is assumed
+     *     if left out
      * @return this builder
      */
     public Builder flap(double flap) {
@@ -101,7 +102,8 @@ public record FaceOpening(String id, int face, List<Point> outline, double flap,
     /**
      * States patch.
      *
-     * @param patch width of the reinforcement round the opening, in metres; 50 mm is assumed if left out
+     * @param patch width of the reinforcement round the opening, in metres; 50 mm is assumed if
+     *     left out
      * @return this builder
      */
     public Builder patch(double patch) {

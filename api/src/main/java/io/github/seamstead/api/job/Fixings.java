@@ -112,7 +112,8 @@ public record Fixings(
     /**
      * States cartridge.
      *
-     * @param cartridge volume of adhesive in a cartridge, in cubic metres; 310 ml is assumed if left out
+     * @param cartridge volume of adhesive in a cartridge, in cubic metres; 310 ml is assumed if
+     *     left out
      * @return this builder
      */
     public Builder cartridge(double cartridge) {

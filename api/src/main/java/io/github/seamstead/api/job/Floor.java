@@ -13,8 +13,8 @@ import java.util.Set;
  *     left out, if stated
  * @param layers layers from the bottom to the top
  * @param mixes the mixes of the layers
- * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
- * @param longestOpenTime longest time in which a wet edge still joins, in seconds
+ * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds, if stated
+ * @param longestOpenTime longest time in which a wet edge still joins, in seconds, if stated
  * @param reserve material ordered over the need, as a part of one
  * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
  * @param outline the floor's outline, instead of the base of the frame, if stated
@@ -25,8 +25,8 @@ public record Floor(
     Optional<Integer> doorFace,
     List<FloorLayer> layers,
     List<MixSpec> mixes,
-    double shortestOpenTime,
-    double longestOpenTime,
+    Optional<Double> shortestOpenTime,
+    Optional<Double> longestOpenTime,
     double reserve,
     Optional<Double> softBase,
     Optional<FloorOutline> outline) {
@@ -40,8 +40,8 @@ public record Floor(
    *     left out, if stated
    * @param layers layers from the bottom to the top
    * @param mixes the mixes of the layers
-   * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
-   * @param longestOpenTime longest time in which a wet edge still joins, in seconds
+   * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds, if stated
+   * @param longestOpenTime longest time in which a wet edge still joins, in seconds, if stated
    * @param reserve material ordered over the need, as a part of one
    * @param softBase thickness of turf and topsoil left under the floor, in metres, if stated
    * @param outline the floor's outline, instead of the base of the frame, if stated
@@ -82,7 +82,8 @@ public record Floor(
     /**
      * States edging.
      *
-     * @param edging how far the floor stays inside the base line, in metres; 0 mm is assumed if left out
+     * @param edging how far the floor stays inside the base line, in metres; 0 mm is assumed if
+     *     left out
      * @return this builder
      */
     public Builder edging(double edging) {
@@ -104,7 +105,8 @@ public record Floor(
     /**
      * States doorFace.
      *
-     * @param doorFace the face with the door, towards which the floor is laid; that of cover.door if left out
+     * @param doorFace the face with the door, towards which the floor is laid; that of cover.door
+     *     if left out
      * @return this builder
      */
     public Builder doorFace(int doorFace) {
@@ -137,7 +139,7 @@ public record Floor(
     /**
      * States shortestOpenTime.
      *
-     * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds; 30 min is assumed if left out
+     * @param shortestOpenTime shortest time in which a wet edge still joins, in seconds
      * @return this builder
      */
     public Builder shortestOpenTime(double shortestOpenTime) {
@@ -148,7 +150,7 @@ public record Floor(
     /**
      * States longestOpenTime.
      *
-     * @param longestOpenTime longest time in which a wet edge still joins, in seconds; 2 h is assumed if left out
+     * @param longestOpenTime longest time in which a wet edge still joins, in seconds
      * @return this builder
      */
     public Builder longestOpenTime(double longestOpenTime) {

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param rollLength length of the membrane on the roll, in metres, if stated
  * @param lap lap of the membrane, in metres
  * @param upstand height of the membrane at the edge, in metres
+ * @param compaction how a dry pack compacts, and how dense it was rammed, if tested
  */
 public record FloorLayer(
     LayerKind kind,
@@ -25,7 +26,8 @@ public record FloorLayer(
     Optional<Double> rollWidth,
     Optional<Double> rollLength,
     double lap,
-    double upstand) {
+    double upstand,
+    Optional<CompactionTest> compaction) {
 
   /**
    * Starts a builder, for {@link Job#builder()}.
@@ -150,6 +152,17 @@ public record FloorLayer(
      */
     public Builder upstand(double upstand) {
       state("upstand", upstand);
+      return this;
+    }
+
+    /**
+     * States compaction.
+     *
+     * @param compaction how a dry pack compacts, and how dense it was rammed, if tested
+     * @return this builder
+     */
+    public Builder compaction(CompactionTest.Builder compaction) {
+      state("compaction", compaction);
       return this;
     }
   }

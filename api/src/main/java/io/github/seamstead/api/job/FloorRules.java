@@ -82,12 +82,33 @@ final class FloorRules {
     }
   }
 
+  /** Test tiles are of mixes that are there. */
+  static void tiles(List<TileTest> tiles, Optional<Floor> floor, Shape.Faults faults) {
+    Set<String> mixes =
+        floor.map(Floor::mixes).orElse(List.of()).stream()
+            .map(MixSpec::id)
+            .collect(Collectors.toSet());
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < tiles.size(); i++) {
+      String key = "weather.tiles[" + i + "].mix";
+      known(key, tiles.get(i).mix(), mixes, "mix", faults);
+      StockRules.once(key, tiles.get(i).mix(), seen, faults);
+    }
+  }
+
   private static void uses(
       Floor floor, Set<String> soils, Set<String> aggregates, Shape.Faults faults) {
     for (int i = 0; i < floor.mixes().size(); i++) {
       MixSpec mix = floor.mixes().get(i);
       known("floor.mixes[" + i + "].soil", mix.soil(), soils, "soil", faults);
       known("floor.mixes[" + i + "].sand", mix.sand(), aggregates, "aggregate", faults);
+      List<String> others = mix.design().map(MixDesignSpec::with).orElse(List.of());
+      Set<String> parts = new HashSet<>(Set.of(mix.sand()));
+      for (int k = 0; k < others.size(); k++) {
+        String key = "floor.mixes[" + i + "].design.with[" + k + "]";
+        known(key, others.get(k), aggregates, "aggregate", faults);
+        StockRules.once(key, others.get(k), parts, faults);
+      }
     }
     for (int i = 0; i < floor.layers().size(); i++) {
       String key = "floor.layers[" + i + "].material";

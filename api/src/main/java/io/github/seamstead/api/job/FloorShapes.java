@@ -44,6 +44,21 @@ final class FloorShapes {
             "largestGrain", Quantities.length("mm", 0.01, 100), "largest grain after screening");
     Shape.Key<Boolean> fibre =
         s.or("fibre", Kinds.flag(), "whether chopped straw is mixed in", false);
+    Shape.Key<Double> straw =
+        s.optional(
+            "straw",
+            Quantities.ratio(0.001, 0.05),
+            "chopped straw over dry mass; 1 % if fibre is true and this is left out");
+    Shape.Key<Double> plasticLimit =
+        s.optional(
+            "plasticLimit",
+            Quantities.ratio(0.05, 0.6),
+            "plastic limit of the mix: water over dry mass at which a 3 mm thread breaks");
+    Shape.Key<MixDesignSpec> design =
+        s.optional(
+            "design",
+            EarthTestShapes.design(),
+            "a mix with other aggregates as well, found by calculation; in place of sandParts");
     Shape.Key<Double> density =
         s.assumed(
             "density",
@@ -74,6 +89,9 @@ final class FloorShapes {
                 "a least share of clay that is not below the greatest",
                 "must be below greatestClay");
           }
+          if (v.has(sandParts) && v.has(design)) {
+            faults.note("design", "a design and sandParts", "must state one of them, not both");
+          }
         });
     return s.makes(
         v ->
@@ -87,7 +105,10 @@ final class FloorShapes {
                 v.find(sandParts),
                 v.get(placingMoisture),
                 v.get(largestGrain),
-                v.get(fibre),
+                v.get(fibre) || v.has(straw),
+                v.find(straw),
+                v.find(plasticLimit),
+                v.find(design),
                 v.get(density),
                 v.get(densitySpread)));
   }
@@ -129,15 +150,29 @@ final class FloorShapes {
             0.1,
             "100 mm",
             "common practice: up to the finished floor");
+    s.onlyWith(lap, rollWidth);
+    s.onlyWith(upstand, rollWidth);
+    Shape.Key<CompactionTest> compaction =
+        s.optional(
+            "compaction",
+            EarthTestShapes.compactionTest(),
+            "how a dry pack compacts, and how dense it was rammed");
     s.rule(
-        (v, faults) ->
-            FloorRules.layer(
-                v.get(kind),
-                v.has(thickness),
-                v.has(material),
-                v.has(mix),
-                v.has(rollWidth) && v.has(rollLength),
-                faults));
+        (v, faults) -> {
+          FloorRules.layer(
+              v.get(kind),
+              v.has(thickness),
+              v.has(material),
+              v.has(mix),
+              v.has(rollWidth) && v.has(rollLength),
+              faults);
+          if (v.has(compaction) && v.get(kind) != LayerKind.DRY_PACK) {
+            faults.note(
+                "compaction",
+                "compaction of a layer of kind " + v.get(kind).word(),
+                "must be left out");
+          }
+        });
     return s.makes(
         v ->
             new FloorLayer(
@@ -149,7 +184,8 @@ final class FloorShapes {
                 v.find(rollWidth),
                 v.find(rollLength),
                 v.get(lap),
-                v.get(upstand)));
+                v.get(upstand),
+                v.find(compaction)));
   }
 
   static Shape<RoundGap> roundGap() {
@@ -185,21 +221,16 @@ final class FloorShapes {
     Shape.Key<List<MixSpec>> mixes =
         s.or("mixes", Kinds.list(mixSpec(), 1, 20), "the mixes of the layers", List.of());
     Shape.Key<Double> shortestOpenTime =
-        s.assumed(
+        s.optional(
             "shortestOpenTime",
             Quantities.of(Dimension.TIME, "min", 1, 1440),
-            "shortest time in which a wet edge still joins",
-            30 * 60.0,
-            "30 min",
-            "common practice: a warm dry day");
+            "shortest time in which a wet edge still joins; reckoned from the weather, else 30 min,"
+                + " if left out");
     Shape.Key<Double> longestOpenTime =
-        s.assumed(
+        s.optional(
             "longestOpenTime",
             Quantities.of(Dimension.TIME, "min", 1, 2880),
-            "longest time in which a wet edge still joins",
-            120 * 60.0,
-            "2 h",
-            "common practice: a cool damp day");
+            "longest time in which a wet edge still joins; stated together with the shortest");
     Shape.Key<Double> reserve =
         s.assumed(
             "reserve",
@@ -220,7 +251,12 @@ final class FloorShapes {
             "the floor's outline; the base of the frame if left out");
     s.rule(
         (v, faults) -> {
-          if (v.get(shortestOpenTime) > v.get(longestOpenTime)) {
+          if (v.has(shortestOpenTime) != v.has(longestOpenTime)) {
+            faults.note(
+                "",
+                "one of two open times",
+                "must state shortestOpenTime and longestOpenTime, or neither");
+          } else if (v.has(shortestOpenTime) && v.get(shortestOpenTime) > v.get(longestOpenTime)) {
             faults.note(
                 "shortestOpenTime",
                 "a shortest open time above the longest",
@@ -236,8 +272,8 @@ final class FloorShapes {
                 v.find(doorFace),
                 v.get(layers),
                 v.get(mixes),
-                v.get(shortestOpenTime),
-                v.get(longestOpenTime),
+                v.find(shortestOpenTime),
+                v.find(longestOpenTime),
                 v.get(reserve),
                 v.find(softBase),
                 v.find(outline)));

@@ -75,7 +75,8 @@ public record HydrometerSheet(
     /**
      * States soilPerVolume.
      *
-     * @param soilPerVolume dry soil over volume of the suspension; g/l is kg/m3, in kilograms per cubic metre
+     * @param soilPerVolume dry soil over volume of the suspension; g/l is kg/m3, in kilograms per
+     *     cubic metre
      * @return this builder
      */
     public Builder soilPerVolume(double soilPerVolume) {
@@ -86,7 +87,8 @@ public record HydrometerSheet(
     /**
      * States temperature.
      *
-     * @param temperature temperature of the suspension, in degrees Celsius; 20 degC is assumed if left out
+     * @param temperature temperature of the suspension, in degrees Celsius; 20 degC is assumed if
+     *     left out
      * @return this builder
      */
     public Builder temperature(double temperature) {
@@ -97,7 +99,8 @@ public record HydrometerSheet(
     /**
      * States blank.
      *
-     * @param blank reading in water with dispersant alone, in kilograms per cubic metre; 0 kg/m3 is assumed if left out
+     * @param blank reading in water with dispersant alone, in kilograms per cubic metre; 0 kg/m3 is
+     *     assumed if left out
      * @return this builder
      */
     public Builder blank(double blank) {
@@ -108,7 +111,8 @@ public record HydrometerSheet(
     /**
      * States particleDensity.
      *
-     * @param particleDensity density of the grains, in kilograms per cubic metre; 2650 kg/m3 is assumed if left out
+     * @param particleDensity density of the grains, in kilograms per cubic metre; 2650 kg/m3 is
+     *     assumed if left out
      * @return this builder
      */
     public Builder particleDensity(double particleDensity) {

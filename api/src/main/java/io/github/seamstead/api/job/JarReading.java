@@ -101,7 +101,8 @@ public record JarReading(
     /**
      * States temperature.
      *
-     * @param temperature temperature of the water, in degrees Celsius; 20 degC is assumed if left out
+     * @param temperature temperature of the water, in degrees Celsius; 20 degC is assumed if left
+     *     out
      * @return this builder
      */
     public Builder temperature(double temperature) {
@@ -112,7 +113,8 @@ public record JarReading(
     /**
      * States dispersed.
      *
-     * @param dispersed whether salt, dish soap or another dispersant was used; false is assumed if left out
+     * @param dispersed whether salt, dish soap or another dispersant was used; false is assumed if
+     *     left out
      * @return this builder
      */
     public Builder dispersed(boolean dispersed) {

@@ -65,6 +65,7 @@ final class JobShapes {
               faults);
           FloorRules.materials(v.get(soils), v.get(aggregates), v.find(floor), faults);
           FloorRules.trials(v.get(trialMixes), v.find(floor), faults);
+          v.find(weather).ifPresent(w -> FloorRules.tiles(w.tiles(), v.find(floor), faults));
           v.find(floor).ifPresent(f -> FloorRules.door(f, v.find(frame), faults));
         });
     return s.makes(

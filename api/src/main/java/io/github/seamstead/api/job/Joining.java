@@ -60,7 +60,8 @@ public record Joining(
     /**
      * States usualSeam.
      *
-     * @param usualSeam usual time to join one seam, in seconds; of the first seam if the crew learns; 9 min is assumed if left out
+     * @param usualSeam usual time to join one seam, in seconds; of the first seam if the crew
+     *     learns; 9 min is assumed if left out
      * @return this builder
      */
     public Builder usualSeam(double usualSeam) {
@@ -82,7 +83,8 @@ public record Joining(
     /**
      * States liftLimit.
      *
-     * @param liftLimit the most that one person may handle, in kilograms; 23 kg is assumed if left out
+     * @param liftLimit the most that one person may handle, in kilograms; 23 kg is assumed if left
+     *     out
      * @return this builder
      */
     public Builder liftLimit(double liftLimit) {

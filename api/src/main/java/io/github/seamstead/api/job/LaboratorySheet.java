@@ -88,7 +88,8 @@ public record LaboratorySheet(
     /**
      * States uncertainty.
      *
-     * @param uncertainty standard uncertainty of each share, as a part of one; 2 % is assumed if left out
+     * @param uncertainty standard uncertainty of each share, as a part of one; 2 % is assumed if
+     *     left out
      * @return this builder
      */
     public Builder uncertainty(double uncertainty) {

@@ -18,6 +18,9 @@ import java.util.Set;
  * @param placingMoisture water over dry mass as the mix goes into the floor, as a part of one
  * @param largestGrain largest grain after screening, in metres
  * @param fibre whether chopped straw is mixed in
+ * @param straw chopped straw over dry mass, as a part of one, if stated
+ * @param plasticLimit plastic limit of the mix, as a part of one, if stated
+ * @param design a mix with other aggregates as well, if asked for
  * @param density dry mass over compacted volume, in kilograms per cubic metre
  * @param densitySpread half width of the range of that density, as a part of one
  */
@@ -32,6 +35,9 @@ public record MixSpec(
     double placingMoisture,
     double largestGrain,
     boolean fibre,
+    Optional<Double> straw,
+    Optional<Double> plasticLimit,
+    Optional<MixDesignSpec> design,
     double density,
     double densitySpread) {
 
@@ -109,7 +115,8 @@ public record MixSpec(
     /**
      * States leastClay.
      *
-     * @param leastClay least share of clay aimed at; instead of the usual one for the use, as a part of one
+     * @param leastClay least share of clay aimed at; instead of the usual one for the use, as a
+     *     part of one
      * @return this builder
      */
     public Builder leastClay(double leastClay) {
@@ -131,7 +138,8 @@ public record MixSpec(
     /**
      * States sandParts.
      *
-     * @param sandParts parts of sand to one part of soil by the bucket, as a part of one, if fixed by hand
+     * @param sandParts parts of sand to one part of soil by the bucket, as a part of one, if fixed
+     *     by hand
      * @return this builder
      */
     public Builder sandParts(double sandParts) {
@@ -173,9 +181,43 @@ public record MixSpec(
     }
 
     /**
+     * States straw.
+     *
+     * @param straw chopped straw over dry mass, as a part of one
+     * @return this builder
+     */
+    public Builder straw(double straw) {
+      state("straw", straw);
+      return this;
+    }
+
+    /**
+     * States plasticLimit.
+     *
+     * @param plasticLimit plastic limit of the mix, as a part of one
+     * @return this builder
+     */
+    public Builder plasticLimit(double plasticLimit) {
+      state("plasticLimit", plasticLimit);
+      return this;
+    }
+
+    /**
+     * States design.
+     *
+     * @param design a mix with other aggregates as well, if asked for
+     * @return this builder
+     */
+    public Builder design(MixDesignSpec.Builder design) {
+      state("design", design);
+      return this;
+    }
+
+    /**
      * States density.
      *
-     * @param density dry mass over compacted volume, in kilograms per cubic metre; 1800 kg/m3 is assumed if left out
+     * @param density dry mass over compacted volume, in kilograms per cubic metre; 1800 kg/m3 is
+     *     assumed if left out
      * @return this builder
      */
     public Builder density(double density) {
@@ -186,7 +228,8 @@ public record MixSpec(
     /**
      * States densitySpread.
      *
-     * @param densitySpread half width of the range of that density, as a part of one; 6 % is assumed if left out
+     * @param densitySpread half width of the range of that density, as a part of one; 6 % is
+     *     assumed if left out
      * @return this builder
      */
     public Builder densitySpread(double densitySpread) {

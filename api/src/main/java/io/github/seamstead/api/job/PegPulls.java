@@ -65,7 +65,8 @@ public record PegPulls(List<Double> pulls, Ground ground, double factor) {
     /**
      * States ground.
      *
-     * @param ground the ground on the day that counts, beside the day of the test; wetOrThawing is assumed if left out
+     * @param ground the ground on the day that counts, beside the day of the test; wetOrThawing is
+     *     assumed if left out
      * @return this builder
      */
     public Builder ground(Ground ground) {

@@ -58,7 +58,8 @@ public record Plant(
     /**
      * States bucket.
      *
-     * @param bucket volume of the bucket that parts are measured with, in cubic metres; 12 l is assumed if left out
+     * @param bucket volume of the bucket that parts are measured with, in cubic metres; 12 l is
+     *     assumed if left out
      * @return this builder
      */
     public Builder bucket(double bucket) {

@@ -127,7 +127,8 @@ public record Poles(
     /**
      * States setback.
      *
-     * @param setback how much a member stops short of each node, in metres; 0 mm is assumed if left out
+     * @param setback how much a member stops short of each node, in metres; 0 mm is assumed if left
+     *     out
      * @return this builder
      */
     public Builder setback(double setback) {

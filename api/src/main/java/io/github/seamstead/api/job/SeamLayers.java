@@ -11,8 +11,7 @@ import java.util.Set;
  * @param beyond what turns over or bites on the far side, in metres, if stated
  * @param reel thread on a reel, in metres, if stated
  */
-public record SeamLayers(
-    int layers, double extra, Optional<Double> beyond, Optional<Double> reel) {
+public record SeamLayers(int layers, double extra, Optional<Double> beyond, Optional<Double> reel) {
 
   /**
    * Starts a builder, for {@link Job#builder()}.

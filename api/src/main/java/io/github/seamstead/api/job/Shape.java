@@ -3,6 +3,7 @@ package io.github.seamstead.api.job;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,8 @@ final class Shape<R> implements Kind<R> {
   private final List<String> names = new ArrayList<>();
   private final Map<String, Key<?>> former = new LinkedHashMap<>();
   private final List<BiConsumer<Values, Faults>> rules = new ArrayList<>();
+  private final Map<Key<?>, Key<?>> told = new HashMap<>();
+  private final Map<Key<?>, Key<?>> owners = new HashMap<>();
   private @Nullable Function<Values, R> maker;
 
   private Shape(Class<R> type, String about) {
@@ -61,6 +64,25 @@ final class Shape<R> implements Kind<R> {
   /** States the name that a key had before {@link Forms#RENAMED}. */
   void formerly(Key<?> key, String name) {
     former.put(name, key);
+  }
+
+  /** States that a key is not assumed where another tells it, and that both are not stated. */
+  void either(Key<?> assumed, Key<?> instead) {
+    told.put(assumed, instead);
+    rule(
+        (v, faults) -> {
+          if (v.has(assumed) && v.has(instead)) {
+            faults.note(
+                assumed.name,
+                assumed.name + " and " + instead.name,
+                "must state one of them, not both");
+          }
+        });
+  }
+
+  /** States that a key is assumed only beside another that it belongs to. */
+  void onlyWith(Key<?> assumed, Key<?> owner) {
+    owners.put(assumed, owner);
   }
 
   private <T> Key<T> add(Key<T> key) {
@@ -158,7 +180,7 @@ final class Shape<R> implements Kind<R> {
         }
       } else if (key.must) {
         walk.fault(path + "." + name, value.line(), "nothing", "must be there: " + key.meaning);
-      } else if (!key.ground.isEmpty()) {
+      } else if (!key.ground.isEmpty() && !isTold(key, given)) {
         walk.assume(path + "." + key.name, key.shown, key.ground);
       }
     }
@@ -166,6 +188,15 @@ final class Shape<R> implements Kind<R> {
       return null;
     }
     return make(value, path, walk, new Values(read));
+  }
+
+  private boolean isTold(Key<?> key, Map<String, Json> given) {
+    Key<?> instead = told.get(key);
+    Key<?> owner = owners.get(key);
+    if (owner != null && !given.containsKey(owner.name)) {
+      return true;
+    }
+    return instead != null && given.containsKey(instead.name);
   }
 
   private @Nullable R make(Json value, String path, Walk walk, Values values) {

@@ -117,7 +117,8 @@ public record Site(
     /**
      * States designWind.
      *
-     * @param designWind gust speed at the height of the cover by the local code, in metres per second
+     * @param designWind gust speed at the height of the cover by the local code, in metres per
+     *     second
      * @return this builder
      */
     public Builder designWind(double designWind) {

@@ -3,7 +3,6 @@ package io.github.seamstead.api.job;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Locale;
 
 /** The shapes of the site section. */

@@ -51,7 +51,8 @@ public record Skirt(double drop, double overlap) {
     /**
      * States overlap.
      *
-     * @param overlap how far the skirt goes up under the cover, in metres; 150 mm is assumed if left out
+     * @param overlap how far the skirt goes up under the cover, in metres; 150 mm is assumed if
+     *     left out
      * @return this builder
      */
     public Builder overlap(double overlap) {

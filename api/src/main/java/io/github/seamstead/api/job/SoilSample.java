@@ -36,6 +36,9 @@ import java.util.Set;
  * @param moisture water over dry mass as it lies, as a part of one
  * @param bulking how much more room it takes as it lies than dry, as a part of one
  * @param stones share of the raw soil that is screened out, as a part of one
+ * @param dried a sample dried to tell its moisture, if made
+ * @param weighed a weighed bucket of it, if made
+ * @param screened a weighed heap that was screened, if made
  * @param pricePerTonne price of a tonne, in the money of the site, if stated
  */
 public record SoilSample(
@@ -61,6 +64,9 @@ public record SoilSample(
     double moisture,
     double bulking,
     double stones,
+    Optional<DriedSample> dried,
+    Optional<WeighedBucket> weighed,
+    Optional<ScreenedHeap> screened,
     Optional<Double> pricePerTonne) {
 
   /**
@@ -88,6 +94,9 @@ public record SoilSample(
    * @param moisture water over dry mass as it lies, as a part of one
    * @param bulking how much more room it takes as it lies than dry, as a part of one
    * @param stones share of the raw soil that is screened out, as a part of one
+   * @param dried a sample dried to tell its moisture, if made
+   * @param weighed a weighed bucket of it, if made
+   * @param screened a weighed heap that was screened, if made
    * @param pricePerTonne price of a tonne, in the money of the site, if stated
    */
   public SoilSample {
@@ -344,7 +353,8 @@ public record SoilSample(
     /**
      * States bulking.
      *
-     * @param bulking how much more room it takes as it lies than dry, as a part of one; 0 is assumed if left out
+     * @param bulking how much more room it takes as it lies than dry, as a part of one; 0 is
+     *     assumed if left out
      * @return this builder
      */
     public Builder bulking(double bulking) {
@@ -355,11 +365,45 @@ public record SoilSample(
     /**
      * States stones.
      *
-     * @param stones share of the raw soil that is screened out, as a part of one; 0 is assumed if left out
+     * @param stones share of the raw soil that is screened out, as a part of one; 0 is assumed if
+     *     left out
      * @return this builder
      */
     public Builder stones(double stones) {
       state("stones", stones);
+      return this;
+    }
+
+    /**
+     * States dried.
+     *
+     * @param dried a sample dried to tell its moisture, if made
+     * @return this builder
+     */
+    public Builder dried(DriedSample dried) {
+      state("dried", dried);
+      return this;
+    }
+
+    /**
+     * States weighed.
+     *
+     * @param weighed a weighed bucket of it, if made
+     * @return this builder
+     */
+    public Builder weighed(WeighedBucket weighed) {
+      state("weighed", weighed);
+      return this;
+    }
+
+    /**
+     * States screened.
+     *
+     * @param screened a weighed heap that was screened, if made
+     * @return this builder
+     */
+    public Builder screened(ScreenedHeap screened) {
+      state("screened", screened);
       return this;
     }
 

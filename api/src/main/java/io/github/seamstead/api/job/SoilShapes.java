@@ -24,6 +24,18 @@ final class SoilShapes {
         "pricePerTonne", Quantities.money(), "price of a tonne, in the money of the site");
   }
 
+  private static Shape.Key<DriedSample> dried(Shape<?> s) {
+    return s.optional(
+        "dried", EarthTestShapes.driedSample(), "a sample dried to tell its moisture");
+  }
+
+  private static Shape.Key<WeighedBucket> weighed(Shape<?> s) {
+    return s.optional(
+        "weighed",
+        EarthTestShapes.weighedBucket(),
+        "a weighed bucket of it; tells how much a bucket holds");
+  }
+
   static Shape<SoilSample> soilSample() {
     Shape<SoilSample> s =
         Shape.of(SoilSample.class, "a local soil and the tests that were made of it");
@@ -103,7 +115,17 @@ final class SoilShapes {
             0.0,
             "0",
             "no stones reported");
+    Shape.Key<DriedSample> dried = dried(s);
+    Shape.Key<WeighedBucket> weighed = weighed(s);
+    Shape.Key<ScreenedHeap> screened =
+        s.optional(
+            "screened",
+            EarthTestShapes.screenedHeap(),
+            "a weighed heap that was screened; tells stones");
     Shape.Key<Double> pricePerTonne = pricePerTonne(s);
+    s.either(moisture, dried);
+    s.either(bulking, weighed);
+    s.either(stones, screened);
     s.rule(
         (v, faults) -> {
           if (v.has(liquidLimit) != v.has(plasticLimit)) {
@@ -148,6 +170,9 @@ final class SoilShapes {
                 v.get(moisture),
                 v.get(bulking),
                 v.get(stones),
+                v.find(dried),
+                v.find(weighed),
+                v.find(screened),
                 v.find(pricePerTonne)));
   }
 
@@ -177,9 +202,34 @@ final class SoilShapes {
             100.0,
             "100 kg",
             "common practice: loose at the quarry or yard");
+    Shape.Key<Double> clay =
+        s.optional(
+            "clay",
+            Quantities.ratio(0, 0.3),
+            "share of clay in its dry mass, as pit sand has; none if left out");
+    Shape.Key<Double> clayUncertainty =
+        s.assumed(
+            "clayUncertainty",
+            Quantities.ratio(0.001, 0.1),
+            "standard uncertainty of that share",
+            0.02,
+            "2 %",
+            "common practice: a jar test of the sand");
+    Shape.Key<BulkingTin> tin =
+        s.optional(
+            "bulkingTin",
+            EarthTestShapes.bulkingTin(),
+            "the sand in a tin, damp and flooded; tells its bulking");
+    Shape.Key<DriedSample> dried = dried(s);
+    Shape.Key<WeighedBucket> weighed = weighed(s);
     Shape.Key<Double> pricePerTonne = pricePerTonne(s);
+    s.either(moisture, dried);
+    s.onlyWith(clayUncertainty, clay);
     s.rule(
         (v, faults) -> {
+          if (v.has(tin) && v.get(kind) == AggregateKind.GRAVEL) {
+            faults.note("bulkingTin", "a tin of gravel", "must be left out: gravel does not bulk");
+          }
           if (v.get(kind) == AggregateKind.GRAVEL && !(v.has(smallest) && v.has(largest))) {
             faults.note("", "a gravel without its sizes", "must state smallest and largest");
           }
@@ -193,6 +243,11 @@ final class SoilShapes {
                 v.find(largest),
                 v.get(moisture),
                 v.get(deliveryStep),
+                v.find(clay),
+                v.get(clayUncertainty),
+                v.find(tin),
+                v.find(dried),
+                v.find(weighed),
                 v.find(pricePerTonne)));
   }
 }

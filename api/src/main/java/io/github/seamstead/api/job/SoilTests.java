@@ -75,6 +75,9 @@ public record SoilTests(
         moisture.orElse(stated.moisture()),
         stated.bulking(),
         stated.stones(),
+        moisture.isPresent() ? Optional.empty() : stated.dried(),
+        stated.weighed(),
+        stated.screened(),
         stated.pricePerTonne());
   }
 }

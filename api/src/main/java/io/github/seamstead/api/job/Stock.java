@@ -87,7 +87,8 @@ public record Stock(
     /**
      * States spacing.
      *
-     * @param spacing clear gap between two pieces on the stock, in metres; 0 mm is assumed if left out
+     * @param spacing clear gap between two pieces on the stock, in metres; 0 mm is assumed if left
+     *     out
      * @return this builder
      */
     public Builder spacing(double spacing) {
@@ -98,7 +99,8 @@ public record Stock(
     /**
      * States edgeMargin.
      *
-     * @param edgeMargin clear gap between a piece and the edge of the stock, in metres; 0 mm is assumed if left out
+     * @param edgeMargin clear gap between a piece and the edge of the stock, in metres; 0 mm is
+     *     assumed if left out
      * @return this builder
      */
     public Builder edgeMargin(double edgeMargin) {
@@ -109,7 +111,8 @@ public record Stock(
     /**
      * States keepGrain.
      *
-     * @param keepGrain whether panels keep their upward direction along or against the width of the stock; false is assumed if left out
+     * @param keepGrain whether panels keep their upward direction along or against the width of the
+     *     stock; false is assumed if left out
      * @return this builder
      */
     public Builder keepGrain(boolean keepGrain) {

@@ -106,7 +106,8 @@ public record SurveyReadings(
     /**
      * States uncertainty.
      *
-     * @param uncertainty standard uncertainty of a taped distance that states none, in metres; 3 mm is assumed if left out
+     * @param uncertainty standard uncertainty of a taped distance that states none, in metres; 3 mm
+     *     is assumed if left out
      * @return this builder
      */
     public Builder uncertainty(double uncertainty) {
@@ -117,7 +118,8 @@ public record SurveyReadings(
     /**
      * States heightUncertainty.
      *
-     * @param heightUncertainty standard uncertainty of a height or plumb offset that states none, in metres; 3 mm is assumed if left out
+     * @param heightUncertainty standard uncertainty of a height or plumb offset that states none,
+     *     in metres; 3 mm is assumed if left out
      * @return this builder
      */
     public Builder heightUncertainty(double heightUncertainty) {
@@ -128,7 +130,8 @@ public record SurveyReadings(
     /**
      * States tolerance.
      *
-     * @param tolerance the worst misfit that a template may have on a face, in metres; 20 mm is assumed if left out
+     * @param tolerance the worst misfit that a template may have on a face, in metres; 20 mm is
+     *     assumed if left out
      * @return this builder
      */
     public Builder tolerance(double tolerance) {

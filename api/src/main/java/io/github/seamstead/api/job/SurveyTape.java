@@ -92,7 +92,8 @@ public record SurveyTape(
     /**
      * States referenceTemperature.
      *
-     * @param referenceTemperature at which the comparison holds, in degrees Celsius; 20 degC is assumed if left out
+     * @param referenceTemperature at which the comparison holds, in degrees Celsius; 20 degC is
+     *     assumed if left out
      * @return this builder
      */
     public Builder referenceTemperature(double referenceTemperature) {

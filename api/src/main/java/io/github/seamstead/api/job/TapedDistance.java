@@ -43,7 +43,8 @@ public record TapedDistance(String from, String to, WrittenQuantity distance, bo
     /**
      * States from.
      *
-     * @param from the node where the tape starts: B1 for base corner 1, T1 for the corner of the opening above it, A for the apex, C for the ground centre
+     * @param from the node where the tape starts: B1 for base corner 1, T1 for the corner of the
+     *     opening above it, A for the apex, C for the ground centre
      * @return this builder
      */
     public Builder from(String from) {

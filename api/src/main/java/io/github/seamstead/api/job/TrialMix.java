@@ -77,7 +77,8 @@ public record TrialMix(String mix, List<TrialSample> samples, double crackLimit,
     /**
      * States crackLimit.
      *
-     * @param crackLimit crack width over length that is accepted, as a part of one; 0.4 % is assumed if left out
+     * @param crackLimit crack width over length that is accepted, as a part of one; 0.4 % is
+     *     assumed if left out
      * @return this builder
      */
     public Builder crackLimit(double crackLimit) {
@@ -88,7 +89,8 @@ public record TrialMix(String mix, List<TrialSample> samples, double crackLimit,
     /**
      * States step.
      *
-     * @param step the step in which parts of sand are chosen, as a part of one; 0.5 is assumed if left out
+     * @param step the step in which parts of sand are chosen, as a part of one; 0.5 is assumed if
+     *     left out
      * @return this builder
      */
     public Builder step(double step) {

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.materials.mix.TrialOutcome;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -13,6 +14,7 @@ import java.util.Set;
  * @param scratch what a nail does
  * @param drop what a fall of 1 m does
  * @param sticky whether it stuck to the trowel when wet
+ * @param straw chopped straw over its dry mass, as a part of one, if stated
  */
 public record TrialSample(
     double sandParts,
@@ -21,7 +23,8 @@ public record TrialSample(
     TrialOutcome.Dusting dusting,
     TrialOutcome.Scratch scratch,
     TrialOutcome.Drop drop,
-    boolean sticky) {
+    boolean sticky,
+    Optional<Double> straw) {
 
   /**
    * Starts a builder, for {@link Job#builder()}.
@@ -124,6 +127,17 @@ public record TrialSample(
      */
     public Builder sticky(boolean sticky) {
       state("sticky", sticky);
+      return this;
+    }
+
+    /**
+     * States straw.
+     *
+     * @param straw chopped straw over its dry mass, as a part of one
+     * @return this builder
+     */
+    public Builder straw(double straw) {
+      state("straw", straw);
       return this;
     }
   }

@@ -51,6 +51,11 @@ final class TrialShapes {
             "the sample was not dropped");
     Shape.Key<Boolean> sticky =
         s.or("sticky", Kinds.flag(), "whether it stuck to the trowel when wet", false);
+    Shape.Key<Double> straw =
+        s.optional(
+            "straw",
+            Quantities.ratio(0, 0.05),
+            "chopped straw over its dry mass; as much as the mix has if left out");
     return s.makes(
         v ->
             new TrialSample(
@@ -60,7 +65,8 @@ final class TrialShapes {
                 v.get(dusting),
                 v.get(scratch),
                 v.get(drop),
-                v.get(sticky)));
+                v.get(sticky),
+                v.find(straw)));
   }
 
   static Shape<TrialMix> trialMix() {

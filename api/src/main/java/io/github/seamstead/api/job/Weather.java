@@ -1,27 +1,54 @@
 package io.github.seamstead.api.job;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * The weather while the floor dries.
+ * The weather while the floor dries: one mean, or week after week.
  *
- * @param temperature mean air temperature, in degrees Celsius
- * @param humidity mean relative humidity of the air, as a part of one
- * @param airSpeed mean air speed over the floor, in metres per second
+ * @param temperature mean air temperature, in degrees Celsius, if stated
+ * @param humidity mean relative humidity of the air, as a part of one, if stated
+ * @param wetBulb temperature of the wet bulb, in degrees Celsius, if stated
+ * @param airSpeed mean air speed over the floor, in metres per second, if stated
+ * @param weeks week after week; empty if a mean is stated
+ * @param laid the day on which the lowest mixed layer is laid, if stated
+ * @param tiles test tiles of the mixes
  * @param horizon how far the forecast looks, in seconds
- * @param airChanges how often the air under the cover is renewed in a day; as often as keeps it at
- *     that humidity if left out, if stated
- * @param roomVolume volume of the air under the cover, in cubic metres; that of the frame if left
- *     out, if stated
+ * @param airChanges how often the air under the cover is renewed in a day, if stated
+ * @param roomVolume volume of the air under the cover, in cubic metres, if stated
  */
 public record Weather(
-    double temperature,
-    double humidity,
-    double airSpeed,
+    Optional<Double> temperature,
+    Optional<Double> humidity,
+    Optional<Double> wetBulb,
+    Optional<Double> airSpeed,
+    List<WeatherWeek> weeks,
+    Optional<LocalDate> laid,
+    List<TileTest> tiles,
     double horizon,
     Optional<Integer> airChanges,
     Optional<Double> roomVolume) {
+
+  /**
+   * Copies the lists.
+   *
+   * @param temperature mean air temperature, in degrees Celsius, if stated
+   * @param humidity mean relative humidity of the air, as a part of one, if stated
+   * @param wetBulb temperature of the wet bulb, in degrees Celsius, if stated
+   * @param airSpeed mean air speed over the floor, in metres per second, if stated
+   * @param weeks week after week; empty if a mean is stated
+   * @param laid the day on which the lowest mixed layer is laid, if stated
+   * @param tiles test tiles of the mixes
+   * @param horizon how far the forecast looks, in seconds
+   * @param airChanges how often the air under the cover is renewed in a day, if stated
+   * @param roomVolume volume of the air under the cover, in cubic metres, if stated
+   */
+  public Weather {
+    weeks = List.copyOf(weeks);
+    tiles = List.copyOf(tiles);
+  }
 
   /**
    * Starts a builder, for {@link Job#builder()}.
@@ -73,6 +100,17 @@ public record Weather(
     }
 
     /**
+     * States wetBulb.
+     *
+     * @param wetBulb temperature of the wet bulb, in degrees Celsius
+     * @return this builder
+     */
+    public Builder wetBulb(double wetBulb) {
+      state("wetBulb", wetBulb);
+      return this;
+    }
+
+    /**
      * States airSpeed.
      *
      * @param airSpeed mean air speed over the floor, in metres per second
@@ -80,6 +118,39 @@ public record Weather(
      */
     public Builder airSpeed(double airSpeed) {
       state("airSpeed", airSpeed);
+      return this;
+    }
+
+    /**
+     * States weeks.
+     *
+     * @param weeks week after week; empty if a mean is stated
+     * @return this builder
+     */
+    public Builder weeks(List<WeatherWeek.Builder> weeks) {
+      state("weeks", weeks);
+      return this;
+    }
+
+    /**
+     * States laid.
+     *
+     * @param laid the day on which the lowest mixed layer is laid
+     * @return this builder
+     */
+    public Builder laid(LocalDate laid) {
+      state("laid", laid);
+      return this;
+    }
+
+    /**
+     * States tiles.
+     *
+     * @param tiles test tiles of the mixes
+     * @return this builder
+     */
+    public Builder tiles(List<TileTest.Builder> tiles) {
+      state("tiles", tiles);
       return this;
     }
 
@@ -97,7 +168,7 @@ public record Weather(
     /**
      * States airChanges.
      *
-     * @param airChanges how often the air under the cover is renewed in a day; as often as keeps it at that humidity if left out
+     * @param airChanges how often the air under the cover is renewed in a day
      * @return this builder
      */
     public Builder airChanges(int airChanges) {
@@ -108,7 +179,7 @@ public record Weather(
     /**
      * States roomVolume.
      *
-     * @param roomVolume volume of the air under the cover, in cubic metres; that of the frame if left out
+     * @param roomVolume volume of the air under the cover, in cubic metres
      * @return this builder
      */
     public Builder roomVolume(double roomVolume) {

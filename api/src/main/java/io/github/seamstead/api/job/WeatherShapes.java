@@ -1,26 +1,160 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.shared.quantity.Dimension;
+import java.time.LocalDate;
+import java.util.List;
 
 /** The shapes of the weather section. */
 final class WeatherShapes {
 
   private WeatherShapes() {}
 
+  private static Kind<Double> temperature() {
+    return Quantities.of(Dimension.TEMPERATURE, "degC", -40, 60);
+  }
+
+  private static Kind<Double> airSpeed() {
+    return Quantities.of(Dimension.SPEED, "m/s", 0.01, 40);
+  }
+
+  private static Shape<WeatherWeek> week() {
+    Shape<WeatherWeek> s = Shape.of(WeatherWeek.class, "weeks of like weather");
+    Shape.Key<Integer> weeks =
+        s.or("weeks", Kinds.count(1, 52), "how many weeks it lasts; one if left out", 1);
+    Shape.Key<Double> lowest = s.required("lowest", temperature(), "temperature of the night");
+    Shape.Key<Double> highest =
+        s.required("highest", temperature(), "temperature of the afternoon");
+    Shape.Key<Double> humidity =
+        s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity");
+    Shape.Key<Double> airSpeed =
+        s.required("airSpeed", airSpeed(), "mean air speed over the floor");
+    s.rule(
+        (v, faults) -> {
+          if (v.get(lowest) > v.get(highest)) {
+            faults.note("lowest", "a night warmer than the day", "must be at most highest");
+          }
+        });
+    return s.makes(
+        v ->
+            new WeatherWeek(
+                v.get(weeks), v.get(lowest), v.get(highest), v.get(humidity), v.get(airSpeed)));
+  }
+
+  private static Shape<TileWeighing> weighing() {
+    Shape<TileWeighing> s = Shape.of(TileWeighing.class, "one weighing of a test tile");
+    Shape.Key<Double> time =
+        s.required(
+            "time", Quantities.of(Dimension.TIME, "h", 0, 8760), "time since the tile was filled");
+    Shape.Key<Double> mass =
+        s.required("mass", Quantities.of(Dimension.MASS, "kg", 0.05, 200), "mass of tile and tray");
+    return s.makes(v -> new TileWeighing(v.get(time), v.get(mass)));
+  }
+
+  private static Shape<TileTest> tile() {
+    Shape<TileTest> s = Shape.of(TileTest.class, "a tile of a mix in a tray, weighed as it dries");
+    Shape.Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its id under floor");
+    Shape.Key<Double> thickness =
+        s.required("thickness", Quantities.length("mm", 5, 200), "thickness of the tile");
+    Shape.Key<Double> area =
+        s.required("area", Quantities.of(Dimension.AREA, "cm2", 25, 10000), "its open face");
+    Shape.Key<Double> moisture =
+        s.required("moisture", Quantities.ratio(0.02, 0.6), "water over dry mass when filled");
+    Shape.Key<List<TileWeighing>> weighings =
+        s.required("weighings", Kinds.list(weighing(), 3, 60), "in the order of time");
+    Shape.Key<Double> scale =
+        s.assumed(
+            "scale",
+            Quantities.of(Dimension.MASS, "g", 0.01, 500),
+            "standard uncertainty of a weighing",
+            0.002,
+            "2 g",
+            "common practice: a kitchen scale");
+    Shape.Key<Double> temperature =
+        s.required("temperature", temperature(), "temperature where the tile stood");
+    Shape.Key<Double> humidity =
+        s.optional("humidity", Quantities.ratio(0, 1), "relative humidity there; or state wetBulb");
+    Shape.Key<Double> wetBulb = wetBulb(s);
+    Shape.Key<Double> airSpeed = s.required("airSpeed", airSpeed(), "air speed over the tile");
+    s.rule(
+        (v, faults) -> {
+          bulbs(
+              v.find(temperature).orElse(60.0),
+              v.has(humidity),
+              v.find(wetBulb).orElse(-40.0),
+              v.has(wetBulb),
+              "must state humidity or wetBulb",
+              faults);
+          List<TileWeighing> all = v.get(weighings);
+          for (int i = 1; i < all.size(); i++) {
+            if (all.get(i).time() <= all.get(i - 1).time()) {
+              faults.note(
+                  "weighings[" + i + "].time", "no later than the one before", "must be later");
+            }
+          }
+        });
+    return s.makes(
+        v ->
+            new TileTest(
+                v.get(mix),
+                v.get(thickness),
+                v.get(area),
+                v.get(moisture),
+                v.get(weighings),
+                v.get(scale),
+                v.get(temperature),
+                v.find(humidity),
+                v.find(wetBulb),
+                v.get(airSpeed)));
+  }
+
+  private static Shape.Key<Double> wetBulb(Shape<?> s) {
+    return s.optional(
+        "wetBulb",
+        temperature(),
+        "what a thermometer in a wet sock shows in a draught; tells the humidity");
+  }
+
+  private static void bulbs(
+      double temperature,
+      boolean humidity,
+      double wetBulb,
+      boolean bulb,
+      String must,
+      Shape.Faults faults) {
+    if (humidity == bulb) {
+      faults.note("humidity", humidity ? "humidity and wetBulb" : "nothing", must);
+    }
+    if (wetBulb > temperature) {
+      faults.note("wetBulb", "above the air", "must be at most temperature");
+    }
+  }
+
   static Shape<Weather> weather() {
     Shape<Weather> s = Shape.of(Weather.class, "the weather while the floor dries");
     Shape.Key<Double> temperature =
-        s.required(
-            "temperature",
-            Quantities.of(Dimension.TEMPERATURE, "degC", -40, 60),
-            "mean air temperature");
+        s.optional("temperature", temperature(), "mean air temperature; or state weeks");
     Shape.Key<Double> humidity =
-        s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity of the air");
+        s.optional(
+            "humidity",
+            Quantities.ratio(0, 1),
+            "mean relative humidity of the air; or state wetBulb");
+    Shape.Key<Double> wetBulb = wetBulb(s);
     Shape.Key<Double> airSpeed =
-        s.required(
-            "airSpeed",
-            Quantities.of(Dimension.SPEED, "m/s", 0.01, 40),
-            "mean air speed over the floor");
+        s.optional("airSpeed", airSpeed(), "mean air speed over the floor");
+    Shape.Key<List<WeatherWeek>> weeks =
+        s.or(
+            "weeks",
+            Kinds.list(week(), 1, 30),
+            "week after week from the laying of the lowest mixed layer, in place of one mean",
+            List.of());
+    Shape.Key<LocalDate> laid =
+        s.optional(
+            "laid",
+            Kinds.day(),
+            "the day on which the lowest mixed layer is laid, such as 2031-05-17; site.start if"
+                + " left out");
+    Shape.Key<List<TileTest>> tiles =
+        s.or("tiles", Kinds.list(tile(), 1, 20), "test tiles of the mixes", List.of());
     Shape.Key<Double> horizon =
         s.assumed(
             "horizon",
@@ -40,14 +174,43 @@ final class WeatherShapes {
             "roomVolume",
             Quantities.of(Dimension.VOLUME, "m3", 0.1, 100000),
             "volume of the air under the cover; that of the frame if left out");
+    s.rule(
+        (v, faults) -> {
+          boolean mean = v.has(temperature) || v.has(humidity) || v.has(wetBulb) || v.has(airSpeed);
+          if (!v.get(weeks).isEmpty()) {
+            if (mean) {
+              faults.note("weeks", "weeks and a mean", "must state weeks or the mean, not both");
+            }
+          } else {
+            needed(v.has(temperature), "temperature", "mean air temperature", faults);
+            needed(v.has(airSpeed), "airSpeed", "mean air speed over the floor", faults);
+            bulbs(
+                v.find(temperature).orElse(60.0),
+                v.has(humidity),
+                v.find(wetBulb).orElse(-40.0),
+                v.has(wetBulb),
+                "must state humidity or wetBulb, or weeks",
+                faults);
+          }
+        });
     return s.makes(
         v ->
             new Weather(
-                v.get(temperature),
-                v.get(humidity),
-                v.get(airSpeed),
+                v.find(temperature),
+                v.find(humidity),
+                v.find(wetBulb),
+                v.find(airSpeed),
+                v.get(weeks),
+                v.find(laid),
+                v.get(tiles),
                 v.get(horizon),
                 v.find(airChanges),
                 v.find(roomVolume)));
+  }
+
+  private static void needed(boolean there, String key, String meaning, Shape.Faults faults) {
+    if (!there) {
+      faults.note(key, "nothing", "must be there: " + meaning + "; or state weeks");
+    }
   }
 }

@@ -1,12 +1,12 @@
 package io.github.seamstead.benchmarks;
 
-import io.github.seamstead.geometry.templates.AsBuilt;
 import io.github.seamstead.geometry.survey.BlunderReport;
 import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.geometry.survey.Reading;
 import io.github.seamstead.geometry.survey.Survey;
 import io.github.seamstead.geometry.survey.SurveyOutcome;
 import io.github.seamstead.geometry.survey.SurveyShape;
+import io.github.seamstead.geometry.templates.AsBuilt;
 import io.github.seamstead.geometry.templates.TemplatePlan;
 import io.github.seamstead.geometry.templates.Templates;
 import java.util.ArrayList;

@@ -5,11 +5,11 @@ import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.materials.mix.BucketRounding;
-import io.github.seamstead.materials.mix.BulkingCurve;
 import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.water.Moisture;
+import io.github.seamstead.materials.water.SandBulking;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 
@@ -98,7 +98,7 @@ final class SandLesson {
         "B",
         "bulking",
         "100 * (h_d / h_f - 1)",
-        100 * BulkingCurve.measured(damp / 1000, flooded / 1000, Steps.none()),
+        100 * SandBulking.tin(damp / 1000, flooded / 1000, Steps.none()),
         "%");
     s.estimate("Damp sand takes up to half as much room again.", 0, 55);
     s.slip("The difference was divided by the damp height.", "100 * (1 - h_f / h_d)");

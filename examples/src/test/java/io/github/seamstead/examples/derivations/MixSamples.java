@@ -2,7 +2,6 @@ package io.github.seamstead.examples.derivations;
 
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.BucketRounding;
-import io.github.seamstead.materials.mix.BulkingCurve;
 import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.Fibre;
@@ -35,9 +34,7 @@ final class MixSamples {
                     List.of(SOIL, SAND), MixTarget.of(ClayBand.FLOOR), BucketRounding.NONE, steps)
                 .clayRatio());
     to.add("materials.mix.power_curve", steps -> new GradingTarget(0.02, 0.5).finer(0.001, steps));
-    to.add("materials.mix.bulking", steps -> BulkingCurve.measured(0.125, 0.1, steps));
-    to.add("materials.mix.water_to_add", steps -> blend().exact().waterToAdd(0.12, steps));
-    to.add("materials.mix.straw", steps -> Fibre.straw(blend().exact(), 0.01, steps).mass());
+    to.add("materials.mix.straw", steps -> Fibre.straw(1200, 0.01, steps).mass());
     to.add(
         "materials.mix.trials",
         steps ->

@@ -44,12 +44,6 @@ final class SoilSamples {
     to.add(
         "materials.soil.linear_shrinkage", steps -> LinearShrinkage.ofGap(0.6, 0.012).ratio(steps));
     to.add(
-        "materials.soil.linear_from_volume_shrinkage",
-        steps -> LinearShrinkage.fromVolume(0.1, steps));
-    to.add(
-        "materials.soil.volume_from_linear_shrinkage",
-        steps -> LinearShrinkage.volumeLoss(0.03, steps));
-    to.add(
         "materials.soil.stones_by_volume",
         steps -> RockFragments.volumeRatio(0.2, 2650, 1300, steps));
   }

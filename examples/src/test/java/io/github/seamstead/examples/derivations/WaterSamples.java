@@ -2,6 +2,8 @@ package io.github.seamstead.examples.derivations;
 
 import io.github.seamstead.materials.drying.AirState;
 import io.github.seamstead.materials.drying.Cracking;
+import io.github.seamstead.materials.drying.DryingCriteria;
+import io.github.seamstead.materials.drying.DryingDoubt;
 import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.DryingSlab;
 import io.github.seamstead.materials.drying.EarthMoisture;
@@ -11,7 +13,6 @@ import io.github.seamstead.materials.drying.Psychrometrics;
 import io.github.seamstead.materials.drying.SlipRepair;
 import io.github.seamstead.materials.drying.Ventilation;
 import io.github.seamstead.materials.drying.Weather;
-import io.github.seamstead.materials.water.EarthState;
 import io.github.seamstead.materials.water.FieldDensity;
 import io.github.seamstead.materials.water.Moisture;
 import io.github.seamstead.materials.water.PhaseQuantity;
@@ -20,9 +21,9 @@ import io.github.seamstead.materials.water.ProctorCurve;
 import io.github.seamstead.materials.water.ProctorPoint;
 import io.github.seamstead.materials.water.SandBulking;
 import io.github.seamstead.materials.water.Saturation;
-import io.github.seamstead.materials.water.VolumeFactors;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Water in earth and its drying. */
@@ -43,9 +44,6 @@ final class WaterSamples {
     to.add(
         "materials.water.zero-air-voids", steps -> ProctorCurve.zeroAirVoids(2.7, 0.12, 1, steps));
     to.add(
-        "materials.water.volume",
-        steps -> VolumeFactors.LOAM.convert(3, EarthState.BANK, EarthState.LOOSE, steps));
-    to.add(
         "materials.water.phases", steps -> PhaseRelations.solve(PHASES, 1000, steps).saturation());
     to.add(
         "materials.drying.crack-width", steps -> Cracking.widthPerMetre(0.006, 0.8, 0.0003, steps));
@@ -59,8 +57,17 @@ final class WaterSamples {
         steps -> Psychrometrics.vapourPressureFromWetBulb(20, 15, 101_325, steps));
     to.add(
         "materials.drying.simulation",
-        steps -> DryingForecast.simulate(SLAB, Weather.constant(AIR), 3, steps).finalMoisture());
-    to.add("materials.drying.uno", steps -> Evaporation.uno(20, AIR, steps));
+        steps ->
+            DryingForecast.of(
+                    SLAB,
+                    Weather.constant(AIR),
+                    Optional.empty(),
+                    DryingCriteria.wetLaid(0.14, EarthMoisture.sandyMix()),
+                    DryingDoubt.published(),
+                    30,
+                    steps)
+                .likely()
+                .finalMoisture());
     to.add("materials.drying.evaporation", steps -> Evaporation.wetFloor(AIR, steps));
     Ventilation shut = new Ventilation(12, 29, 27);
     to.add(

@@ -40,11 +40,7 @@ final class BinFill {
    * @param rows whether it was found in closed form
    */
   record Filled(
-      List<Integer> kinds,
-      List<Placement> placements,
-      double area,
-      double reach,
-      boolean rows) {
+      List<Integer> kinds, List<Placement> placements, double area, double reach, boolean rows) {
     /** How many copies of a kind lie on the item. */
     int count(int kind) {
       return (int) kinds.stream().filter(k -> k == kind).count();

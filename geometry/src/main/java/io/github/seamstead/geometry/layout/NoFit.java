@@ -66,8 +66,7 @@ final class NoFit {
     /** Parts with their half-planes, then segments, of each entry. */
     private final int[] pool;
 
-    Grid(
-        int size, double perX, double perY, int[] cells, byte[] least, double step, int[] pool) {
+    Grid(int size, double perX, double perY, int[] cells, byte[] least, double step, int[] pool) {
       this.size = size;
       this.perX = perX;
       this.perY = perY;

@@ -40,7 +40,9 @@ public record FaceDifference(List<Double> edges, List<Double> corners) {
     int n = made.size();
     Args.require(
         wanted.size() == n,
-        "outline wanted: given " + wanted.size() + " corners, must have " + n + " as made");
+        "outline wanted",
+        wanted.size() + " corners",
+        "must have " + n + " as made");
     List<Double> edges = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       edges.add(wanted.edgeLength(i) - made.edgeLength(i));

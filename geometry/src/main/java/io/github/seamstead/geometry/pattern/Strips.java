@@ -33,8 +33,10 @@ public final class Strips {
     double turn = left.signedArea(right);
     Args.require(
         turn > 1e-9,
-        "pyramid cap: given hips that do not meet above the face, must slope together; use a cone"
-            + " cap");
+        "pyramid cap",
+        "hips that do not meet above the face",
+        "must slope together",
+        "use a cone cap");
     Vector2D base = face.vertex(1).subtract(face.vertex(0));
     Vector2D apex = face.vertex(1).add(right.multiply(base.signedArea(left) / turn));
     return laid(

@@ -240,8 +240,7 @@ class BarCuttingTest {
     for (int i = 0; i < 60; i++) {
       List<BarPiece> pieces = new ArrayList<>();
       for (int kind = 0; kind < 8; kind++) {
-        pieces.add(
-            new BarPiece("p" + kind, random.nextInt(70, 330) / 100.0, random.nextInt(1, 9)));
+        pieces.add(new BarPiece("p" + kind, random.nextInt(70, 330) / 100.0, random.nextInt(1, 9)));
       }
       List<BarStock> stock =
           List.of(BarStock.unlimited("long", 6), BarStock.unlimited("short", 4.2));
@@ -259,7 +258,6 @@ class BarCuttingTest {
   }
 
   private static BarPlan plan(List<BarPiece> pieces, List<BarStock> stock, long work) {
-    return BarCutting.plan(
-        pieces, stock, 0.003, Work.of(Budget.ofWork(work), 1), Steps.none());
+    return BarCutting.plan(pieces, stock, 0.003, Work.of(Budget.ofWork(work), 1), Steps.none());
   }
 }

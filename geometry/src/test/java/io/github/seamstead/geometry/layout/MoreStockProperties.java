@@ -36,8 +36,7 @@ class MoreStockProperties {
     Collections.shuffle(heap, random);
     int[] before = {Integer.MAX_VALUE, 0};
     for (int n = 1 + random.nextInt(heap.size()); n <= heap.size(); n++) {
-      LayoutRequest request =
-          LayoutRequest.of(pieces, heap.subList(0, n)).withSpacing(0.005, 0.01);
+      LayoutRequest request = LayoutRequest.of(pieces, heap.subList(0, n)).withSpacing(0.005, 0.01);
       LayoutResult result = CuttingLayout.plan(request, Work.of(Budget.ofWork(500), 1));
       int missing = result.unplaced().stream().mapToInt(Shortfall::count).sum();
       assertThat(missing).isLessThanOrEqualTo(before[0]);
@@ -72,8 +71,7 @@ class MoreStockProperties {
 
   /** Odd sheets, some holed, of 0.8 to 2.2 times the area of the pieces. */
   private static List<StockItem> heap(List<Piece> pieces, Random random) {
-    double want =
-        StripLayout.area(pieces) * (0.8 + 1.4 * random.nextDouble());
+    double want = StripLayout.area(pieces) * (0.8 + 1.4 * random.nextDouble());
     List<StockItem> heap = new ArrayList<>();
     for (double has = 0; has < want && heap.size() < 8; ) {
       double length = 1.5 + 3 * random.nextDouble();

@@ -1,8 +1,6 @@
 package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.materials.floor.FloorMix;
-import io.github.seamstead.materials.floor.Sector;
-import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -44,9 +42,6 @@ public record Cracking(
 
   /** Restraint by a rough, damp base (common practice). */
   public static final Range ROUGH_BASE = new Range(0.6, 0.8, 1.0);
-
-  /** Restraint over a sheet or loose sand, on which a coat slides (common practice). */
-  public static final Range SLIDING_BASE = new Range(0.2, 0.4, 0.6);
 
   /** Stretch of a coat without fibre (common practice). */
   public static final Range WITHOUT_FIBRE = new Range(0, 0.0003, 0.0008);
@@ -168,36 +163,6 @@ public record Cracking(
   }
 
   /**
-   * Cracks of one sector.
-   *
-   * @param number the sector's number
-   * @param radial widths along the screed from centre to edge, in metres
-   * @param across widths along the edge rail, in metres
-   * @param area area of the cracks, in square metres
-   */
-  public record SectorCracks(int number, Range radial, Range across, Range area) {}
-
-  /**
-   * Reckons the cracks of each sector.
-   *
-   * @param plan the sectors
-   * @return one row a sector, by number
-   */
-  public List<SectorCracks> bySector(SectorPlan plan) {
-    List<SectorCracks> rows = new ArrayList<>();
-    for (Sector sector : plan.sectors()) {
-      double edge = sector.edgeStart().distanceTo(sector.edgeEnd());
-      rows.add(
-          new SectorCracks(
-              sector.number(),
-              over(sector.screedLength()),
-              over(edge),
-              crackShare().times(sector.area())));
-    }
-    return List.copyOf(rows);
-  }
-
-  /**
    * Gives the share of the floor's area that is cracks: 1 − (1 − w)², cracks running both ways.
    *
    * @return 0 to 1
@@ -207,7 +172,34 @@ public record Cracking(
         share(widthPerMetre.low()), share(widthPerMetre.likely()), share(widthPerMetre.high()));
   }
 
-  private static double share(double width) {
+  /**
+   * Crack width with another free shrinkage and stretch. Where a sample was measured, what it
+   * shrank in all is its cracks and what it stretched.
+   */
+  Range widthWith(Range factor, Range other) {
+    if (measured.isEmpty()) {
+      return new Range(
+          width(freeShrinkage.low() * factor.low(), restraint.low(), other.high()),
+          width(freeShrinkage.likely() * factor.likely(), restraint.likely(), other.likely()),
+          width(freeShrinkage.high() * factor.high(), restraint.high(), other.low()));
+    }
+    double strain = measured.getAsDouble() + stretch.likely();
+    Range sample =
+        new Range(
+            width(strain * factor.low(), 1, Math.max(other.low(), other.likely())),
+            width(strain * factor.likely(), 1, other.likely()),
+            width(strain * factor.high(), 1, other.low()));
+    return new Range(
+        SAMPLE_TO_FLOOR.low() * sample.low(),
+        SAMPLE_TO_FLOOR.likely() * sample.likely(),
+        SAMPLE_TO_FLOOR.high() * sample.high());
+  }
+
+  private static double width(double free, double restraint, double stretch) {
+    return widthPerMetre(free, restraint, stretch, Steps.none());
+  }
+
+  static double share(double width) {
     return 1 - (1 - width) * (1 - width);
   }
 

@@ -4,7 +4,6 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -63,11 +62,12 @@ public record DryingForecast(
       DryingCriteria criteria,
       DryingDoubt doubt,
       double horizonDays) {
-    return of(slab, weather, Optional.empty(), criteria, doubt, horizonDays);
+    return of(slab, weather, Optional.empty(), criteria, doubt, horizonDays, Steps.none());
   }
 
   /**
-   * Runs the forecast under a cover that holds the floor's water back.
+   * Runs the forecast under a cover that holds the floor's water back. The march itself is not
+   * written out; the steps are the water balance that its likely run satisfies.
    *
    * @param slab the coat and what lies under it
    * @param weather the air outside from the moment it is laid, with the speed along the floor
@@ -75,16 +75,20 @@ public record DryingForecast(
    * @param criteria the states that it reaches
    * @param doubt factors of the slow, likely and fast run
    * @param horizonDays how far to look, 1 to 730 days
+   * @param steps receives the first evaporation, the balance and, last, the coat's moisture at the
+   *     end of the likely run
    * @return the forecast
    * @throws IllegalArgumentException if the horizon is out of range
    */
+  @Calculation("materials.drying.simulation")
   public static DryingForecast of(
       DryingSlab slab,
       Weather weather,
       Optional<Ventilation> ventilation,
       DryingCriteria criteria,
       DryingDoubt doubt,
-      double horizonDays) {
+      double horizonDays,
+      Steps steps) {
     Args.within("horizon", horizonDays, 1, 730, "days");
     double balance = slab.earth().equilibriumMoisture(Math.min(DAMPEST, weather.settledHumidity()));
     double stop = criteria.driest();
@@ -98,6 +102,9 @@ public record DryingForecast(
         certain ? likely : run(slab, weather, ventilation, d.high(), e.high()).until(horizon, stop);
     DryingCurve slow =
         certain ? likely : run(slab, weather, ventilation, d.low(), e.low()).until(horizon, stop);
+    if (steps.isRecording()) {
+      record(slab, weather, likely, steps);
+    }
     List<DryingCurve> runs = List.of(fast, likely, slow);
     return new DryingForecast(
         fast,
@@ -147,25 +154,12 @@ public record DryingForecast(
    * @throws IllegalArgumentException if the length is out of range
    */
   public static DryingCurve simulate(DryingSlab slab, Weather weather, double days) {
-    return simulate(slab, weather, days, Steps.none());
-  }
-
-  /**
-   * Simulates one drying without doubt. The march itself is not written out; the steps are the
-   * water balance that it satisfies, from the water at the start to the moisture at the end.
-   *
-   * @param slab the coat and what lies under it
-   * @param weather the air from the moment it is laid
-   * @param days length, more than 0, at most 730 days
-   * @param steps receives the first evaporation, the balance and, last, the coat's moisture
-   * @return the curve
-   * @throws IllegalArgumentException if the length is out of range
-   */
-  @Calculation("materials.drying.simulation")
-  public static DryingCurve simulate(DryingSlab slab, Weather weather, double days, Steps steps) {
     Args.positive("length of the simulation", days, "days");
     Args.within("length of the simulation", days, 0, 730, "days");
-    DryingCurve curve = new DryingRun(slab, weather, 1).until(days * Weather.DAY, 0);
+    return new DryingRun(slab, weather, 1).until(days * Weather.DAY, 0);
+  }
+
+  private static void record(DryingSlab slab, Weather weather, DryingCurve curve, Steps steps) {
     steps.section("while the surface is wet");
     Evaporation.wetFloor(weather.states().get(0), steps);
     steps.section("balance of water");
@@ -203,104 +197,16 @@ public record DryingForecast(
         .with("rho_d", slab.dryDensity(), "kg/m3")
         .with("t", slab.thickness(), "m")
         .gives(curve.finalMoisture(), "");
-    return curve;
   }
 
   /**
    * Tells whether the air is too damp for the last state, so that no wait is long enough.
    *
-   * @return true if the moisture in balance with the settled air is above that of the last state
+   * @return true if the moisture in balance with the settled air is above that of the last state,
+   *     which no drier week before reached
    */
   public boolean neverDries() {
-    return balanceMoisture >= milestones.get(milestones.size() - 1).moisture();
-  }
-
-  /**
-   * A moment of the drying curve with its range.
-   *
-   * @param day since the coat was laid
-   * @param moisture mean moisture of the coat by the fast, the likely and the slow run
-   */
-  public record BandPoint(double day, Range moisture) {}
-
-  /**
-   * Gives the drying curve with its range for a drawing. A run that ended earlier, dry, keeps its
-   * last moisture.
-   *
-   * @param count points, 2 to 1000, evenly from the laying to the end of the slowest run
-   * @return in order of time
-   * @throws IllegalArgumentException if the count is out of range
-   */
-  public List<BandPoint> band(int count) {
-    Args.within("points of the curve", count, 2, 1000);
-    double end = Math.max(slow.duration(), Math.max(likely.duration(), fast.duration()));
-    List<BandPoint> band = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      double time = end * i / (count - 1);
-      double a = held(fast, time);
-      double b = held(likely, time);
-      double c = held(slow, time);
-      // Damp air may make the fast run the wetter one for a while.
-      double low = Math.min(a, Math.min(b, c));
-      double high = Math.max(a, Math.max(b, c));
-      band.add(new BandPoint(time / Weather.DAY, new Range(low, b, high)));
-    }
-    return List.copyOf(band);
-  }
-
-  private static double held(DryingCurve curve, double time) {
-    return curve.coatMoistureAt(Math.min(time, curve.duration()));
-  }
-
-  /**
-   * States what shading, heating or opening does, by running both.
-   *
-   * @param slab the coat and what lies under it
-   * @param asIs the air as it is
-   * @param changed the air with the change
-   * @param criteria the states that it reaches
-   * @param doubt factors of the slow, likely and fast run
-   * @param horizonDays how far to look, 1 to 730 days
-   * @return both forecasts
-   * @throws IllegalArgumentException if the horizon is out of range
-   */
-  public static Comparison compare(
-      DryingSlab slab,
-      Weather asIs,
-      Weather changed,
-      DryingCriteria criteria,
-      DryingDoubt doubt,
-      double horizonDays) {
-    return new Comparison(
-        of(slab, asIs, criteria, doubt, horizonDays),
-        of(slab, changed, criteria, doubt, horizonDays));
-  }
-
-  /**
-   * Two forecasts of the same coat.
-   *
-   * @param asIs with the air as it is
-   * @param changed with the change
-   */
-  public record Comparison(DryingForecast asIs, DryingForecast changed) {
-
-    /**
-     * Gives what the change saves at each milestone.
-     *
-     * @return days saved by the likely run, negative where it takes longer; empty where one of the
-     *     two is beyond the horizon
-     */
-    public List<OptionalDouble> daysSaved() {
-      List<OptionalDouble> saved = new ArrayList<>();
-      for (int i = 0; i < asIs.milestones.size(); i++) {
-        OptionalDouble before = asIs.milestones.get(i).likely();
-        OptionalDouble after = changed.milestones.get(i).likely();
-        saved.add(
-            before.isPresent() && after.isPresent()
-                ? OptionalDouble.of(before.getAsDouble() - after.getAsDouble())
-                : OptionalDouble.empty());
-      }
-      return List.copyOf(saved);
-    }
+    Milestone last = milestones.get(milestones.size() - 1);
+    return balanceMoisture >= last.moisture() && last.likely().isEmpty();
   }
 }

@@ -15,12 +15,6 @@ public final class Evaporation {
   /** How far evaporation formulas scatter: a factor either way. */
   public static final double SCATTER = 1.4;
 
-  private static final Source UNO =
-      Source.found(
-          "Uno",
-          "Plastic shrinkage cracking and evaporation formulas, ACI Materials J. 95",
-          "1998",
-          "eq. for concrete surfaces, quoted on a secondary page");
   private static final Source CONVECTION =
       Source.fromMemory(
           "Watmuff, Charters and Proctor",
@@ -43,48 +37,6 @@ public final class Evaporation {
   private static final double KELVIN = 273.15;
 
   private Evaporation() {}
-
-  /**
-   * Computes evaporation by Uno's formula for fresh concrete: E = 5 ((Tc + 18)^2.5 − r (Ta +
-   * 18)^2.5) (V + 4) × 10⁻⁶ in kg/(m² h) with V in km/h.
-   *
-   * @param surfaceTemperature in °C, 0 to 50
-   * @param air the air
-   * @param steps receives the formula, first in its own units
-   * @return in kg/(m² s); negative where dew falls
-   * @throws IllegalArgumentException if the surface temperature is out of range
-   */
-  @Calculation("materials.drying.uno")
-  public static double uno(double surfaceTemperature, AirState air, Steps steps) {
-    Args.within("surface temperature", surfaceTemperature, 0, 50, "degC");
-    double wind =
-        steps
-            .step("V", "wind speed in km/h")
-            .formula("3.6 * v")
-            .with("v", air.speed(), "m/s")
-            .gives(3.6 * air.speed(), "km/h");
-    double hourly =
-        steps
-            .step("E_h", "evaporation in an hour")
-            .formula("5 * ((T_c + 18)^2.5 - r * (T_a + 18)^2.5) * (V + 4) * 1e-6")
-            .with("T_c", surfaceTemperature, "degC")
-            .with("r", air.relativeHumidity(), "")
-            .with("T_a", air.temperature(), "degC")
-            .with("V", wind, "km/h")
-            .from(UNO)
-            .gives(
-                5
-                    * (Math.pow(surfaceTemperature + 18, 2.5)
-                        - air.relativeHumidity() * Math.pow(air.temperature() + 18, 2.5))
-                    * (wind + 4)
-                    * 1e-6,
-                "kg/(m2 h)");
-    return steps
-        .step("E", "evaporation")
-        .formula("E_h / 3600")
-        .with("E_h", hourly, "kg/(m2 h)")
-        .gives(hourly / 3600, "kg/(m2 s)");
-  }
 
   /**
    * Gives the convective mass-transfer coefficient: h / (ρ c Le^(2/3)) with h = 2.8 + 3.0 v.

@@ -58,14 +58,49 @@ public final class FloorDrying {
    *
    * @param layer a mixed layer
    * @param moisture as it is laid, water over dry mass
+   * @param plasticLimit of its mix, such as {@link DryingCriteria#SANDY_MIX_PLASTIC_LIMIT}
    * @param earth how it holds moisture
    * @return those of a rammed pack or of a coat laid wet
    * @throws IllegalArgumentException if the layer is not a mixed one
    */
-  public static DryingCriteria criteria(EarthLayer layer, double moisture, EarthMoisture earth) {
+  public static DryingCriteria criteria(
+      EarthLayer layer, double moisture, double plasticLimit, EarthMoisture earth) {
     return mixed(layer).role() == LayerRole.EARTH_COAT
-        ? DryingCriteria.wetLaid(DryingCriteria.SANDY_MIX_PLASTIC_LIMIT, earth)
+        ? DryingCriteria.wetLaid(plasticLimit, earth)
         : DryingCriteria.rammed(moisture, earth);
+  }
+
+  /** Days after which a coat is laid on a pack that was rammed (common practice). */
+  private static final double NEXT_DAY = 1;
+
+  /**
+   * Tells whether the next layer is laid on a layer while it is damp.
+   *
+   * @param floor the layers
+   * @param index of a layer, 0 for the lowest
+   * @return true for a rammed pack under a mixed layer
+   */
+  public static boolean isCoveredDamp(BuildUp floor, int index) {
+    List<Layer> layers = floor.layers();
+    return layers.get(index) instanceof EarthLayer pack
+        && pack.role() == LayerRole.DRY_PACK
+        && index + 1 < layers.size()
+        && layers.get(index + 1) instanceof EarthLayer next
+        && next.mixed();
+  }
+
+  /**
+   * Gives the days until the next layer is laid: the next day on a pack, else when this one is dry
+   * to coat.
+   *
+   * @param floor the layers
+   * @param index of a mixed layer, 0 for the lowest
+   * @param daysToDry days until it is dry to coat, 0 or more
+   * @return days
+   */
+  public static double daysToNext(BuildUp floor, int index, double daysToDry) {
+    Args.notNegative("days to dry", daysToDry, "d");
+    return isCoveredDamp(floor, index) ? Math.min(NEXT_DAY, daysToDry) : daysToDry;
   }
 
   private static EarthLayer mixed(Layer layer) {

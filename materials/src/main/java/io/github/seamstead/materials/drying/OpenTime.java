@@ -6,6 +6,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
+import java.util.Comparator;
 
 /**
  * How long the open edge of a wet coat can wait for the next sector: until its skin of 2 mm has
@@ -18,6 +19,9 @@ public final class OpenTime {
 
   private static final Source PRACTICE =
       Source.commonPractice("a joint knits while the skin of the edge is plastic");
+
+  /** Open time where the air is not known: from a warm dry day to a cool damp one, in seconds. */
+  public static final Range USUAL = new Range(1800, 4500, 7200);
 
   private OpenTime() {}
 
@@ -37,6 +41,37 @@ public final class OpenTime {
         likely / Evaporation.SCATTER,
         likely,
         Math.max(likely, Math.min(Weather.DAY, likely * Evaporation.SCATTER)));
+  }
+
+  /**
+   * Gives the open time on the day on which a coat is laid: by the hour that dries most, and no
+   * longer than {@link #USUAL}, since the pack below draws water too.
+   *
+   * @param weather from the moment the coat is laid
+   * @param dryDensity of the coat, in kg/m³
+   * @param moisture as laid, water over dry mass, more than the plastic limit
+   * @param plasticLimit of the mix, water over dry mass
+   * @return in seconds
+   * @throws IllegalArgumentException if the mix is laid at or below its plastic limit
+   */
+  public static Range onTheDay(
+      Weather weather, double dryDensity, double moisture, double plasticLimit) {
+    Range open = of(driest(weather), dryDensity, moisture, plasticLimit);
+    double most = USUAL.high();
+    return new Range(
+        Math.min(most, open.low()), Math.min(most, open.likely()), Math.min(most, open.high()));
+  }
+
+  /**
+   * Finds the air that dries most on the first day.
+   *
+   * @param weather from the moment the coat is laid
+   * @return the state with the greatest evaporation
+   */
+  public static AirState driest(Weather weather) {
+    return weather.states().subList(0, weather.repeated()).stream()
+        .max(Comparator.comparingDouble(air -> Evaporation.wetFloor(air, Steps.none())))
+        .orElseThrow();
   }
 
   /**

@@ -3,6 +3,7 @@ package io.github.seamstead.materials.drying;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -131,9 +132,9 @@ public final class Psychrometrics {
     Args.agree(
         vapour > 0,
         "wet bulb: given "
-            + wetBulb
+            + Numbers.plain(wetBulb)
             + " degC with dry bulb "
-            + dryBulb
+            + Numbers.plain(dryBulb)
             + " degC, no air is that dry",
         "wet the wick and read again");
     return vapour;

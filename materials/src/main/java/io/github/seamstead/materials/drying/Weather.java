@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -111,12 +112,44 @@ public record Weather(double interval, List<AirState> states) {
     public DayWeather {
       Args.require(
           lowest <= highest,
-          "day: given lowest " + lowest + " degC above highest " + highest + " degC");
+          "day",
+          "lowest "
+              + Numbers.plain(lowest)
+              + " degC above highest "
+              + Numbers.plain(highest)
+              + " degC",
+          "must not be above it");
       AirState.requireNoFrost(lowest);
       AirState.requireNoFrost(highest);
       Args.within("mean relative humidity", meanHumidity, 0, 1, "");
       Args.within("air speed", speed, 0.01, 30, "m/s");
     }
+  }
+
+  /**
+   * Drops what is over when a later layer is laid.
+   *
+   * @param days since the first interval, 0 or more
+   * @return the weather from then on; the last 24 hours if the record is over by then
+   * @throws IllegalArgumentException if the days are negative
+   */
+  public Weather after(double days) {
+    Args.notNegative("days", days, "d");
+    int first = (int) Math.min(states.size() - (double) repeated(), days * DAY / interval);
+    return new Weather(interval, states.subList(first, states.size()));
+  }
+
+  /**
+   * Gives the mean air of the record.
+   *
+   * @return means of temperature, relative humidity and speed
+   */
+  public AirState mean() {
+    double n = states.size();
+    return new AirState(
+        states.stream().mapToDouble(AirState::temperature).sum() / n,
+        Math.min(1, states.stream().mapToDouble(AirState::relativeHumidity).sum() / n),
+        states.stream().mapToDouble(AirState::speed).sum() / n);
   }
 
   /**

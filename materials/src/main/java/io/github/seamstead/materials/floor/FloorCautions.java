@@ -22,8 +22,6 @@ public final class FloorCautions {
       Source.fromMemory("UK HSE", "Manual handling at work, guide weights", "", "");
   private static final Source UNBRAKED =
       Source.fromMemory("", "usual limit of an unbraked trailer, 750 kg gross", "", "");
-  private static final Source LIME_LIMIT =
-      Source.found("OSHA", "Calcium hydroxide sampling data; ICSC 0408", "", "15 mg/m3 total dust");
   private static final Source RAGS =
       Source.found("", "Spontaneous combustion of rags with linseed oil, news test", "2012", "");
 
@@ -111,19 +109,6 @@ public final class FloorCautions {
   }
 
   /**
-   * Warns of lime where a mix or a slip has it.
-   *
-   * @return the caution
-   */
-  public static Caution lime() {
-    return Caution.of(
-        Hazard.LIME,
-        "Lime in wet mix burns skin and eyes (pH about 12.4).",
-        "Goggles, gloves and eye wash at hand; usual limit 15 mg/m3 total dust, 5 respirable.",
-        LIME_LIMIT);
-  }
-
-  /**
    * Warns of oily rags.
    *
    * @return the caution
@@ -150,17 +135,6 @@ public final class FloorCautions {
         "Dry with moving air; no open flame without a flue, an open vent and an alarm, and nobody"
             + " sleeps there.",
         Optional.of(Source.commonPractice("heaters in shelters")));
-  }
-
-  /**
-   * Collects the cautions of a floor job with a mixer.
-   *
-   * @param heaviestBucket mass of the heaviest full bucket, in kg
-   * @param oiled true if a drying oil is used
-   * @return the cautions in the order of the work
-   */
-  public static List<Caution> forJob(double heaviestBucket, boolean oiled) {
-    return forJob(heaviestBucket, oiled, true);
   }
 
   /**

@@ -13,15 +13,18 @@ import java.util.Optional;
  *
  * @param joints one entry a joint between neighbouring sectors
  * @param longestWait the longest wait, in seconds
+ * @param openTime how long an edge stays wet enough to join, in seconds
  * @param warning what to do if an edge may dry first
  */
-public record JointTiming(List<Joint> joints, double longestWait, Optional<String> warning) {
+public record JointTiming(
+    List<Joint> joints, double longestWait, Range openTime, Optional<String> warning) {
 
   /**
    * Copies the list.
    *
    * @param joints the joints
    * @param longestWait in seconds
+   * @param openTime in seconds
    * @param warning the advice, if any
    */
   public JointTiming {
@@ -70,7 +73,7 @@ public record JointTiming(List<Joint> joints, double longestWait, Optional<Strin
       joints.add(new Joint(first.sector().number(), second.sector().number(), wait));
     }
     return new JointTiming(
-        joints, longest, warning(plan.quantity().layer().name(), longest, openTime));
+        joints, longest, openTime, warning(plan.quantity().layer().name(), longest, openTime));
   }
 
   private static Optional<String> warning(String layer, double longest, Range openTime) {

@@ -52,6 +52,9 @@ public record MixPart(
   /** Lighter than this, poured loose, is fibre, in kg/m³ (common practice). */
   public static final double FIBRE_DENSITY = 400;
 
+  /** Name of the straw in mixes and orders. */
+  public static final String CHOPPED_STRAW = "chopped straw";
+
   /** Chopped straw over the dry mass of a fibred floor mix, 0.5 to 2 % (common practice). */
   public static final double USUAL_STRAW = 0.01;
 
@@ -63,7 +66,7 @@ public record MixPart(
    * @throws IllegalArgumentException if the share is out of range
    */
   public static MixPart choppedStraw(double dryMassShare) {
-    return of("chopped straw", dryMassShare, 55, 0.12);
+    return of(CHOPPED_STRAW, dryMassShare, 55, 0.12);
   }
 
   /**

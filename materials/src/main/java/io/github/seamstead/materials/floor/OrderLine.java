@@ -11,7 +11,7 @@ import io.github.seamstead.shared.uncertainty.Range;
  * @param rawNeed damp mass to have on site before screening, without reserve, in kg
  * @param ordered damp mass to order: likely need with reserve, in whole delivery steps, in kg
  * @param looseVolume loose volume of the ordered mass, in m³
- * @param screenedOut damp mass that the screen throws out of the likely need, in kg
+ * @param screenedOut share by mass that the screen throws out
  * @param trips trailer trips for the ordered mass; 0 if it is delivered
  * @param cost price of the ordered mass, in the user's money
  */
@@ -56,6 +56,15 @@ public record OrderLine(
         screenedOut,
         (int) Math.ceil(trips * share - 1e-9),
         cost * share);
+  }
+
+  /**
+   * Gives the mass of a loose cubic metre as it is delivered.
+   *
+   * @return in kg/m³
+   */
+  public double looseMoistDensity() {
+    return ordered / looseVolume;
   }
 
   /**

@@ -1,6 +1,5 @@
 package io.github.seamstead.materials.floor;
 
-import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -212,25 +211,6 @@ public record OrderList(
     return sum;
   }
 
-  /**
-   * Gives the cautions of fetching and carrying the order.
-   *
-   * @param trailer the trailer, if materials are fetched
-   * @param bucketVolume of the bucket that is carried, in m³
-   * @return dust, the heaviest bucket, the trailer's load, oily rags
-   */
-  public List<Caution> cautions(Optional<Trailer> trailer, double bucketVolume) {
-    double heaviest =
-        lines.stream()
-            .filter(line -> line.looseVolume() > 0)
-            .mapToDouble(line -> line.ordered() / line.looseVolume() * bucketVolume)
-            .max()
-            .orElse(0);
-    List<Caution> cautions = new ArrayList<>(FloorCautions.forJob(heaviest, !finishes.isEmpty()));
-    trailer.map(Trailer::caution).ifPresent(cautions::add);
-    return List.copyOf(cautions);
-  }
-
   /** The need of one material over all layers. */
   private static final class Need {
 
@@ -272,7 +252,7 @@ public record OrderList(
           raw,
           ordered,
           volume,
-          raw.likely() - dry.likely() * wet,
+          screenedOut,
           trips,
           ordered / 1000 * supply.pricePerTonne());
     }

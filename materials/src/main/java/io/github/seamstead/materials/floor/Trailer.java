@@ -45,8 +45,8 @@ public record Trailer(double bodyVolume, double payload) {
     Args.require(
         ownMass < grossMass,
         "trailer",
-        ownMass + " kg empty",
-        "must be less than its gross " + grossMass + " kg");
+        Numbers.plain(ownMass) + " kg empty",
+        "must be less than its gross " + Numbers.plain(grossMass) + " kg");
     return new Trailer(bodyVolume, grossMass - ownMass);
   }
 

@@ -1,11 +1,13 @@
 package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.materials.soil.GradingCurve;
+import io.github.seamstead.materials.soil.SoilUse;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A published envelope: how much clay, silt, sand and gravel a mix for a use may have, as shares of
@@ -51,6 +53,21 @@ public record CompositionRange(
 
   /** All envelopes named here. */
   public static final List<CompositionRange> ALL = List.of(ADOBE, RAMMED_EARTH, PRESSED_BLOCK, COB);
+
+  /**
+   * Gives the envelope for a use.
+   *
+   * @param use the use
+   * @return the envelope; empty for floors and plasters, which have none in print
+   */
+  public static Optional<CompositionRange> of(SoilUse use) {
+    return switch (use) {
+      case COB -> Optional.of(COB);
+      case PRESSED_BLOCK -> Optional.of(PRESSED_BLOCK);
+      case RAMMED_EARTH -> Optional.of(RAMMED_EARTH);
+      case FLOOR, PLASTER -> Optional.empty();
+    };
+  }
 
   /**
    * Two limits of a share.

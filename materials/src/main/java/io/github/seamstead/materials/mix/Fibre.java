@@ -26,38 +26,26 @@ public record Fibre(double mass, Range looseVolume, Range bales) {
   private static final Range BALE_MASS = new Range(16, 20, 25);
 
   /**
-   * Gives the straw for a recipe.
+   * Reckons the straw for a mix.
    *
-   * @param recipe the mineral mix
-   * @param massRatio straw over dry mineral mass, 0 to 0.1; floors take about 0.005 to 0.02, cob
-   *     about 0.01 to 0.02 (common practice)
+   * @param dryMass dry mass of the mineral mix, kg, 0 or more
+   * @param massRatio straw over that mass, 0 to 0.1; floors take about 0.005 to 0.02, cob about
+   *     0.01 to 0.02 (common practice)
+   * @param steps receives the worked steps; the last is the mass
    * @return the straw
-   * @throws IllegalArgumentException if the ratio is out of range
-   */
-  public static Fibre straw(Recipe recipe, double massRatio) {
-    return straw(recipe, massRatio, Steps.none());
-  }
-
-  /**
-   * As {@link #straw(Recipe, double)}, with its worked steps; the last step is the mass.
-   *
-   * @param recipe the mineral mix
-   * @param massRatio straw over dry mineral mass, 0 to 0.1
-   * @param steps receives the worked steps
-   * @return the straw
-   * @throws IllegalArgumentException if the ratio is out of range
+   * @throws IllegalArgumentException if a value is out of range
    */
   @Calculation("materials.mix.straw")
-  public static Fibre straw(Recipe recipe, double massRatio, Steps steps) {
+  public static Fibre straw(double dryMass, double massRatio, Steps steps) {
+    Args.notNegative("dry mass of the mix", dryMass, "kg");
     Args.within("straw over dry mineral mass", massRatio, 0, 0.1, "");
-    double dry = recipe.dryMass();
-    double mass = massRatio * dry;
+    double mass = massRatio * dryMass;
     double volume =
         steps
             .step("V", "chopped straw, loose")
             .formula("f * M / rho")
             .with("f", massRatio, "")
-            .with("M", dry, "kg")
+            .with("M", dryMass, "kg")
             .with("rho", LOOSE_DENSITY.likely(), "kg/m3")
             .from(LOOSE)
             .gives(mass / LOOSE_DENSITY.likely(), "m3");
@@ -66,7 +54,7 @@ public record Fibre(double mass, Range looseVolume, Range bales) {
             .step("n", "two-string bales")
             .formula("f * M / m_b")
             .with("f", massRatio, "")
-            .with("M", dry, "kg")
+            .with("M", dryMass, "kg")
             .with("m_b", BALE_MASS.likely(), "kg")
             .from(BALES)
             .gives(mass / BALE_MASS.likely(), "");
@@ -74,23 +62,11 @@ public record Fibre(double mass, Range looseVolume, Range bales) {
         .step("m", "straw")
         .formula("f * M")
         .with("f", massRatio, "")
-        .with("M", dry, "kg")
+        .with("M", dryMass, "kg")
         .gives(mass, "kg");
     return new Fibre(
         mass,
         new Range(mass / LOOSE_DENSITY.high(), volume, mass / LOOSE_DENSITY.low()),
         new Range(mass / BALE_MASS.high(), bales, mass / BALE_MASS.low()));
-  }
-
-  /**
-   * Gives the share by mass of straw measured by loose volume.
-   *
-   * @param recipe the mineral mix
-   * @param looseVolume chopped straw, loose, m3, 0 or more
-   * @return straw over dry mineral mass: low, likely and high
-   */
-  public static Range massRatioOfVolume(Recipe recipe, double looseVolume) {
-    Args.notNegative("loose straw", looseVolume, "m3");
-    return LOOSE_DENSITY.times(looseVolume / recipe.dryMass());
   }
 }

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * <p>A ratio fixed by hand goes first. Else trial samples that were made and measured outrank the
  * ratio reckoned from the clay: once they decide ({@link TrialReading#decided()}) theirs is taken;
  * until then the best so far is, for the time being. Without samples the ratio is the reckoned one.
+ * A mix of several aggregates is found by {@link MixDesign}.
  *
  * @param recipe the mix: soil first, in buckets
  * @param ground why this ratio
@@ -31,6 +32,8 @@ public record MixChoice(
     BEST_SO_FAR("best so far of the trial samples, not decided"),
     /** Decided by trial samples. */
     TRIALS("decided by the trial samples"),
+    /** Found by calculation from several aggregates. */
+    DESIGNED("found by calculation from several aggregates"),
     /** Fixed in advance. */
     BY_HAND("fixed by hand");
 
@@ -89,9 +92,42 @@ public record MixChoice(
   }
 
   /**
+   * Takes the mix that {@link MixDesign} found.
+   *
+   * @param solution the mix
+   * @return the choice
+   */
+  public static MixChoice designed(MixSolution solution) {
+    String aim =
+        switch (solution.target().aim()) {
+          case LEAST_COST -> "of the least price";
+          case MIDDLE_OF_BAND -> "in the middle of the band of clay";
+          case NEAREST_GRADING -> "nearest the grading aimed at";
+        };
+    List<String> remarks = new ArrayList<>();
+    solution
+        .gradingMisfit()
+        .ifPresent(
+            misfit ->
+                remarks.add(
+                    "It is off the grading aimed at by "
+                        + percent(misfit)
+                        + " of the mass in the mean over the sieves."));
+    remarks.add("No trial sample of this mix has been measured: make one before the floor.");
+    return new MixChoice(
+        solution.rounded(),
+        Ground.DESIGNED,
+        "Of what lies there this is the mix within the band of clay " + aim + ".",
+        remarks,
+        solution.unmet().isEmpty()
+            ? Optional.empty()
+            : Optional.of(String.join("; ", solution.unmet())));
+  }
+
+  /**
    * Gives the ratio used.
    *
-   * @return parts of sand to one part of soil, by the bucket
+   * @return parts of sand and other aggregates to one part of soil, by the bucket
    */
   public double sandParts() {
     return parts(recipe);
@@ -195,7 +231,10 @@ public record MixChoice(
   }
 
   private static double parts(Recipe recipe) {
-    return recipe.portions().get(1).looseVolume() / recipe.portions().get(0).looseVolume();
+    double soil = recipe.portions().get(0).looseVolume();
+    double others =
+        recipe.portions().stream().skip(1).mapToDouble(Recipe.Portion::looseVolume).sum();
+    return others / soil;
   }
 
   private static String percent(double ratio) {

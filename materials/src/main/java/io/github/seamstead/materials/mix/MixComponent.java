@@ -2,6 +2,7 @@ package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.materials.soil.Texture;
+import io.github.seamstead.materials.water.SandBulking;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
@@ -45,6 +46,9 @@ public record MixComponent(
   private static final double CLAY_LIMIT = 0.002e-3;
   private static final double LEAST_LOOSE = 600;
   private static final double MOST_COMPACTED = 0.99;
+
+  /** Compacted over loose, at least (common practice). */
+  private static final double PACKS = 1.1;
 
   /**
    * Checks the ranges and that loose is lighter than compacted, and compacted than solid.
@@ -112,8 +116,20 @@ public record MixComponent(
   public static MixComponent claySoil(String name, Uncertain clayRatio) {
     double rest = 1 - Args.within(name + ": clay ratio", clayRatio.value(), 0, 1, "");
     Texture texture = Texture.ofClayAndSand(clayRatio.value(), rest / 2);
-    return claySoil(
-        name, GradingCurve.ofTexture(texture, 0, 0.02), clayRatio.standardUncertainty());
+    return claySoil(name, texture, clayRatio.standardUncertainty());
+  }
+
+  /**
+   * Makes a clay soil from its texture, without stones.
+   *
+   * @param name what the builder calls it
+   * @param texture its shares of clay, silt and sand
+   * @param clayStandardUncertainty standard uncertainty of its clay share
+   * @return the component, dry and without a price
+   */
+  public static MixComponent claySoil(
+      String name, Texture texture, double clayStandardUncertainty) {
+    return claySoil(name, GradingCurve.ofTexture(texture, 0, 0.02), clayStandardUncertainty);
   }
 
   /**
@@ -128,6 +144,21 @@ public record MixComponent(
         new GradingCurve(
             List.of(new GradingCurve.Point(0.063e-3, 0), new GradingCurve.Point(2e-3, 1)));
     return plain(name, curve, 0, 2650, 1555, 1750);
+  }
+
+  /**
+   * Makes a sand as it is dug, with clay in it: the rest as {@link #washedSand}. Its clay counts in
+   * the mix.
+   *
+   * @param name what the builder calls it
+   * @param clayRatio clay share of its dry mass with its standard uncertainty, 0 to 0.3
+   * @return the component, dry and without a price
+   * @throws IllegalArgumentException if the share is out of range
+   */
+  public static MixComponent pitSand(String name, Uncertain clayRatio) {
+    double clay = Args.within(name + ": clay ratio", clayRatio.value(), 0, 0.3, "");
+    GradingCurve curve = GradingCurve.ofTexture(Texture.ofClayAndSand(clay, 1 - clay), 0, 2e-3);
+    return plain(name, curve, clayRatio.standardUncertainty(), 2650, 1555, 1750);
   }
 
   /**
@@ -173,7 +204,7 @@ public record MixComponent(
    * The same with a moisture and a bulking.
    *
    * @param moisture mass of water over dry mass as it lies, 0 to 0.6
-   * @param bulking how much more room it takes than dry, 0 to 1; see {@link BulkingCurve}
+   * @param bulking how much more room it takes than dry, 0 to 1; see {@link SandBulking}
    * @return the changed component
    */
   public MixComponent damp(double moisture, double bulking) {
@@ -225,6 +256,25 @@ public record MixComponent(
             particleDensity,
             looseDryDensity.moved(score, LEAST_LOOSE, compactedDryDensity * MOST_COMPACTED),
             compactedDryDensity);
+  }
+
+  /**
+   * The same with the loose density that a weighed bucket tells, as it lies: {@code m / (V (1 +
+   * w))} of dry mass in a cubic metre. The balance is good to 3 % with the filling (common
+   * practice).
+   *
+   * @param volume of the material in the bucket, struck level, in m3, above 0
+   * @param mass of the material, water included, in kg, above 0
+   * @return the changed component; its moisture and bulking stay
+   * @throws IllegalArgumentException if that is not the density of loose earth, sand or gravel
+   */
+  public MixComponent weighed(double volume, double mass) {
+    Args.positive(name + ": volume of the bucket", volume, "m3");
+    Args.positive(name + ": mass in the bucket", mass, "kg");
+    double loose = mass / volume / (1 + moistureRatio) * (1 + bulkingRatio);
+    double compacted =
+        Math.min(0.95 * particleDensity, Math.max(compactedDryDensity, PACKS * loose));
+    return withDensities(particleDensity, new Uncertain(loose, 0.03 * loose), compacted);
   }
 
   /**

@@ -1,7 +1,9 @@
 package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The numbers of a mix problem, one entry for each component. */
@@ -56,17 +58,28 @@ final class MixProblem {
     return sum;
   }
 
-  /** Shrinkage of a mix if every component that has clay tells its own. */
-  static OptionalDouble shrinkageOf(List<MixComponent> components, double[] shares) {
+  /**
+   * Shrinkage of a mix if every component that has clay tells its own: all that shrink are taken as
+   * one soil in the rest.
+   */
+  static Optional<Range> shrinkageOf(List<MixComponent> components, double[] shares) {
+    double share = 0;
     double sum = 0;
     for (int i = 0; i < shares.length; i++) {
       MixComponent component = components.get(i);
-      if (component.linearShrinkageRatio().isEmpty() && component.clayRatio().value() > 0) {
-        return OptionalDouble.empty();
+      OptionalDouble own = component.linearShrinkageRatio();
+      if (own.isEmpty() && component.clayRatio().value() > 0) {
+        return Optional.empty();
       }
-      sum += shares[i] * component.linearShrinkageRatio().orElse(0);
+      if (own.isPresent()) {
+        share += shares[i];
+        sum += shares[i] * own.getAsDouble();
+      }
     }
-    return OptionalDouble.of(sum);
+    return Optional.of(
+        share > 0
+            ? Shrinkage.ofMix(Math.min(Shrinkage.MOST, sum / share), Math.min(1, share))
+            : Range.exactly(0));
   }
 
   private static double knownShrinkage(MixComponent component) {

@@ -1,6 +1,8 @@
 package io.github.seamstead.materials.mix;
 
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -10,8 +12,8 @@ import java.util.OptionalDouble;
  * @param exact the mix found, one tonne of dry mass
  * @param rounded the same in rounded buckets, one bucket standing for one cubic metre
  * @param clayRatio clay share of the exact mix
- * @param shrinkageRatio linear shrinkage expected of the exact mix, in proportion to the share of
- *     shrinking material (common practice); empty if unknown
+ * @param shrinkage linear shrinkage expected of the exact mix ({@link Shrinkage#ofMix}); empty if a
+ *     component with clay does not tell its own
  * @param gradingMisfit root mean square distance to the grading target; empty without one
  * @param pricePerDryTonne price of a dry tonne of the exact mix; empty without prices
  * @param clayShift clay share of the rounded mix less that of the exact one
@@ -23,7 +25,7 @@ public record MixSolution(
     Recipe exact,
     Recipe rounded,
     double clayRatio,
-    OptionalDouble shrinkageRatio,
+    Optional<Range> shrinkage,
     OptionalDouble gradingMisfit,
     OptionalDouble pricePerDryTonne,
     double clayShift,
@@ -37,7 +39,7 @@ public record MixSolution(
    * @param exact the mix found
    * @param rounded the same in rounded buckets
    * @param clayRatio clay share of the exact mix
-   * @param shrinkageRatio linear shrinkage expected
+   * @param shrinkage linear shrinkage expected
    * @param gradingMisfit distance to the grading target
    * @param pricePerDryTonne price of a dry tonne
    * @param clayShift what rounding does to the clay share

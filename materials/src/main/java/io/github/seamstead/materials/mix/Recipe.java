@@ -2,8 +2,6 @@ package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.shared.check.Args;
-import io.github.seamstead.shared.derivation.Calculation;
-import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
@@ -120,29 +118,6 @@ public record Recipe(List<Portion> portions) {
    */
   public double waterBrought() {
     return portions.stream().mapToDouble(p -> p.dryMass() * p.component.moistureRatio()).sum();
-  }
-
-  /**
-   * Gives the water to add for a moisture of the mix: {@code w M - sum(w_i m_i)}.
-   *
-   * @param moistureRatio water over dry mass wanted, 0 to 0.6
-   * @param steps receives the worked steps
-   * @return kg, which is litres; below 0 if the materials are too wet and must dry first
-   */
-  @Calculation("materials.mix.water_to_add")
-  public double waterToAdd(double moistureRatio, Steps steps) {
-    Args.within("moisture of the mix", moistureRatio, 0, 0.6, "");
-    double dry = dryMass();
-    double brought = waterBrought();
-    return steps
-        .step("W", "water to add")
-        .formula("w * M - W_b")
-        .with("w", moistureRatio, "")
-        .with("M", dry, "kg")
-        .with("W_b", brought, "kg")
-        .from(MixSources.MASS_BALANCE)
-        .note("M: dry mass of all portions, W_b: water that they bring with them")
-        .gives(moistureRatio * dry - brought, "kg");
   }
 
   /**

@@ -17,7 +17,7 @@ final class TrialAdvice {
       OptionalDouble next,
       double crackLimit) {
     List<String> list = new ArrayList<>();
-    String ratio = "1 part of soil to " + Numbers.plain(best.sandParts()) + " parts of sand";
+    String ratio = "1 part of soil to " + parts(best.sandParts()) + " of sand";
     String chance = Numbers.significant(probability * 100, 2) + " %";
     if (next.isEmpty()) {
       list.add(
@@ -29,23 +29,23 @@ final class TrialAdvice {
               + " is the best so far with a probability of "
               + chance
               + ". Try 1 part of soil to "
-              + Numbers.plain(next.getAsDouble())
-              + " parts of sand next; it tells the most.");
+              + parts(next.getAsDouble())
+              + " of sand next; it tells the most.");
     }
     for (TrialOutcome outcome : outcomes) {
       boolean cracked = outcome.crackRatio() > crackLimit;
       if (cracked && outcome.weakness() == 1) {
         list.add(
             "The sample with "
-                + Numbers.plain(outcome.sandParts())
-                + " parts of sand both cracks and crumbles: no ratio of these two may suit. Add"
+                + parts(outcome.sandParts())
+                + " of sand both cracks and crumbles: no ratio of these two may suit. Add"
                 + " fibre, a coarser sand, or another soil.");
       }
       if (outcome.sticky() && !cracked) {
         list.add(
             "The sample with "
-                + Numbers.plain(outcome.sandParts())
-                + " parts of sand stuck to the trowel without cracking: it was mixed wet; let the"
+                + parts(outcome.sandParts())
+                + " of sand stuck to the trowel without cracking: it was mixed wet; let the"
                 + " mix stiffen before laying.");
       }
     }
@@ -68,5 +68,9 @@ final class TrialAdvice {
       }
     }
     return false;
+  }
+
+  private static String parts(double count) {
+    return Numbers.plain(count) + (count == 1 ? " part" : " parts");
   }
 }

@@ -23,6 +23,9 @@ public record TrialOutcome(
     Drop drop,
     boolean sticky) {
 
+  /** Samples of this difference in straw over dry mass crack alike (common practice). */
+  public static final double SAME_STRAW = 0.003;
+
   /** What rubbing with the palm brings off. */
   public enum Dusting {
     /** Nothing. */

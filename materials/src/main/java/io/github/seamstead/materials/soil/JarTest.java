@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
@@ -199,6 +200,28 @@ public record JarTest(
    */
   public double settlingFactor() {
     return Math.pow(1 - soilPerVolume() / PARTICLE_DENSITY, HINDERED);
+  }
+
+  /**
+   * Gives the time after which a single grain at the limit of sand, 0.05 mm, has fallen the whole
+   * depth; in a full jar it is due later, by {@link #settlingFactor()}.
+   *
+   * @param steps receives Stokes' law
+   * @return seconds after shaking
+   */
+  public double sandDue(Steps steps) {
+    return Stokes.settlingTime(fallMetres, GrainSizes.SILT_TO, celsius, PARTICLE_DENSITY, steps);
+  }
+
+  /**
+   * Gives the smallest grain that has settled at the silt mark, if it sank alone.
+   *
+   * @param steps receives Stokes' law
+   * @return diameter in metres, by the first of the timings
+   */
+  public double settledAtSiltMark(Steps steps) {
+    return Stokes.smallestSettled(
+        fallMetres, timings.get(0).siltSeconds(), celsius, PARTICLE_DENSITY, steps);
   }
 
   /** Smallest grain that has fallen the whole depth at a time, its neighbours hindering it. */

@@ -88,44 +88,6 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
         .gives((mouldLengthMetres - driedLengthMetres) / mouldLengthMetres, "");
   }
 
-  /**
-   * Turns a volume shrinkage on the dry volume into the linear one on the wet length: {@code LS = 1
-   * - (1 / (1 + V_s))^(1/3)}.
-   *
-   * @param volumeRatio loss of volume over dry volume, 0 to 2
-   * @param steps receives the worked step
-   * @return linear shrinkage, a ratio of the wet length
-   */
-  @Calculation("materials.soil.linear_from_volume_shrinkage")
-  public static double fromVolume(double volumeRatio, Steps steps) {
-    Args.within("volume shrinkage on the dry volume", volumeRatio, 0, 2, "");
-    return steps
-        .step("LS", "linear shrinkage on the wet length")
-        .formula("1 - cbrt(1 / (1 + V_s))")
-        .with("V_s", volumeRatio, "")
-        .from(Source.derived("equal shrinkage in three directions"))
-        .gives(1 - Math.cbrt(1 / (1 + volumeRatio)), "");
-  }
-
-  /**
-   * Turns a linear shrinkage into the loss of volume on the wet volume: {@code 1 - (1 - LS)^3}.
-   *
-   * @param linearRatio linear shrinkage on the wet length, 0 to 0.5
-   * @param steps receives the worked step
-   * @return loss of volume over wet volume
-   */
-  @Calculation("materials.soil.volume_from_linear_shrinkage")
-  public static double volumeLoss(double linearRatio, Steps steps) {
-    Args.within("linear shrinkage", linearRatio, 0, 0.5, "");
-    double left = 1 - linearRatio;
-    return steps
-        .step("V", "loss of volume on the wet volume")
-        .formula("1 - (1 - LS) * (1 - LS) * (1 - LS)")
-        .with("LS", linearRatio, "")
-        .from(Source.derived("equal shrinkage in three directions"))
-        .gives(1 - left * left * left, "");
-  }
-
   /** Whether the mould is a long box filled at working moisture. */
   boolean longBox() {
     return mouldLengthMetres >= LONG_FROM;

@@ -31,11 +31,17 @@ record MixLimits(
         greatestClay,
         use.greatestSilt(),
         use.greatestShrinkage(),
-        1 - finding.gravelRatio().map(Uncertain::value).orElse(0.0),
+        fine(finding),
         finding.evidence().stream()
             .filter(LinearShrinkage.class::isInstance)
             .mapToDouble(e -> ((LinearShrinkage) e).ratio())
             .max());
+  }
+
+  /** Share of the dry mass below the stones as it is mixed: stones that were screened are out. */
+  private static double fine(SoilFinding finding) {
+    boolean screened = finding.evidence().stream().anyMatch(StonesScreened.class::isInstance);
+    return screened ? 1 : 1 - finding.gravelRatio().map(Uncertain::value).orElse(0.0);
   }
 
   Chances chances(TexturePosterior texture) {

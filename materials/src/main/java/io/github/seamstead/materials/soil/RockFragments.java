@@ -12,6 +12,12 @@ public final class RockFragments {
   public static final Source SOURCE =
       Source.found("USDA", "Soil Survey Manual", "2017", "rock fragment modifiers");
 
+  /** Density of stones, in kg/m3 (common practice: quartz and limestone). */
+  public static final double STONE = 2650;
+
+  /** Dry density of fine earth in the ground, in kg/m3 (common practice: 1300 to 1600). */
+  public static final double FINE_EARTH = 1450;
+
   private RockFragments() {}
 
   /**

@@ -2,6 +2,7 @@ package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.source.Source;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -15,6 +16,37 @@ public record UnifiedGroup(String symbol, boolean withGravel) {
 
   /** The standard. */
   public static final Source SOURCE = Source.found("ASTM", "D2487", "2017", "classification");
+
+  private static final double GRAVEL_FROM = 4.75e-3;
+  private static final double FINES_TO = 0.075e-3;
+
+  /**
+   * Classifies a soil by its sieve sheet, if that goes from 4.75 mm, or from where all passes, to
+   * 0.075 mm.
+   *
+   * @param sieve the sieve sheet
+   * @param limits the limits, if measured
+   * @return the group; empty if the sieves do not reach, or limits are needed and not measured
+   */
+  public static Optional<UnifiedGroup> of(SieveAnalysis sieve, Optional<ConsistencyLimits> limits) {
+    GradingCurve curve = sieve.curve();
+    List<SieveAnalysis.Sieve> sieves = sieve.sieves();
+    double coarsest = sieves.get(0).openingMetres();
+    double finest = sieves.get(sieves.size() - 1).openingMetres();
+    double fines = curve.finer(FINES_TO);
+    boolean reaches =
+        (coarsest >= GRAVEL_FROM || curve.finer(coarsest) >= 1) && finest <= FINES_TO * 1.001;
+    // Between 10 and 12 % of fines D10 lies below the finest sieve.
+    boolean known = fines < 0.10 || fines > 0.12;
+    if (!reaches || !known || (fines >= 0.05 && limits.isEmpty())) {
+      return Optional.empty();
+    }
+    double gravel = 1 - curve.finer(GRAVEL_FROM);
+    return Optional.of(
+        fines > 0.12
+            ? of(gravel, fines, 1, 1, limits)
+            : of(gravel, fines, curve.uniformity(), curve.curvature(), limits));
+  }
 
   /**
    * Classifies.

@@ -3,6 +3,7 @@ package io.github.seamstead.materials.water;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /** Density of a laid base by the sand-replacement test. */
@@ -38,8 +39,8 @@ public final class FieldDensity {
     Args.require(
         sandPoured > sandInCone && sandPoured < Double.POSITIVE_INFINITY,
         "sand poured",
-        sandPoured + " kg",
-        "must be more than the " + sandInCone + " kg in the cone");
+        Numbers.plain(sandPoured) + " kg",
+        "must be more than the " + Numbers.plain(sandInCone) + " kg in the cone");
     Args.positive("density of the sand", sandDensity, "kg/m3");
     Args.positive("mass dug", dugMass, "kg");
     Args.within("moisture", moisture, 0, 1, "");

@@ -148,7 +148,11 @@ public final class PhaseRelations {
   public static PhaseState ofSample(
       double wetMass, double dryMass, double volume, double specificGravity) {
     Args.positive("dry mass", dryMass, "kg");
-    Args.require(wetMass >= dryMass, "wet mass", wetMass + " kg", "must be at least the dry mass");
+    Args.require(
+        wetMass >= dryMass,
+        "wet mass",
+        Numbers.plain(wetMass) + " kg",
+        "must be at least the dry mass");
     Args.positive("volume", volume, "m3");
     return solve(
         Map.of(

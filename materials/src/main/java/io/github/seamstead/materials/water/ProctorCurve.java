@@ -84,7 +84,8 @@ public record ProctorCurve(
     for (int i = 1; i < sorted.size(); i++) {
       Args.agree(
           sorted.get(i).moisture() > sorted.get(i - 1).moisture(),
-          "compaction test: two points have the moisture " + sorted.get(i).moisture(),
+          "compaction test: two points have the moisture "
+              + Numbers.plain(sorted.get(i).moisture()),
           "must differ");
     }
     List<String> remarks = new ArrayList<>();

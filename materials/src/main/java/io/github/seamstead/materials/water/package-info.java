@@ -1,11 +1,11 @@
 /**
- * Water in earth, and what compaction does to its volume.
+ * Water in earth, and how densely it packs.
  *
  * <p>{@link io.github.seamstead.materials.water.PhaseRelations} solves the three phases from any
  * sufficient set of measures; {@link io.github.seamstead.materials.water.Moisture} keeps the wet
  * and the dry basis apart and says what water to add; {@link
- * io.github.seamstead.materials.water.ProctorCurve} reads a compaction test; {@link
- * io.github.seamstead.materials.water.VolumeFactors} goes from bank to loose to compacted.
+ * io.github.seamstead.materials.water.ProctorCurve} reads a compaction test, and {@link
+ * io.github.seamstead.materials.water.CompactionControl} holds a rammed pack against it.
  *
  * <p>Densities in kg/m³, moisture as water over dry mass unless a name says otherwise.
  */

@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.materials.floor.FloorMix;
 import io.github.seamstead.materials.floor.Footprint;
 import io.github.seamstead.materials.floor.MixPart;
-import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.materials.mix.Shrinkage;
 import io.github.seamstead.materials.soil.LinearShrinkage;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
@@ -17,8 +17,6 @@ import io.github.seamstead.shared.testing.OutsideCheck;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class CrackingTest {
 
@@ -38,20 +36,6 @@ class CrackingTest {
         .got(shrinkage * 100);
     DerivationChecks.assertFollowsTo(
         steps.derivation("materials.soil.linear_shrinkage", "LS"), shrinkage);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"5, 1.613", "10, 3.127", "20, 5.896", "30, 8.374", "40, 10.610"})
-  void linearFromVolumetric(double volumetric, double linear) {
-    StepRecorder steps = new StepRecorder();
-    double shrinkage = LinearShrinkage.fromVolume(volumetric / 100, steps);
-    OutsideCheck.of(
-            "materials.drying", "linear from volumetric shrinkage " + volumetric + " %, %", VOLUME)
-        .expect(linear)
-        .within(0.001)
-        .got(shrinkage * 100);
-    DerivationChecks.assertFollowsTo(
-        steps.derivation("materials.soil.linear_from_volume_shrinkage", "LS"), shrinkage);
   }
 
   @Test
@@ -100,10 +84,7 @@ class CrackingTest {
             0.18,
             0.004);
     Cracking cracking = crack(0.25, Cracking.WITHOUT_FIBRE);
-    SectorPlan plan = SectorPlan.of(footprint, 0);
-    double bySector =
-        cracking.bySector(plan).stream().mapToDouble(row -> row.area().likely()).sum();
-    assertThat(bySector).isCloseTo(footprint.area() * cracking.crackShare().likely(), within(1e-9));
+    double cracks = footprint.area() * cracking.crackShare().likely();
     StepRecorder steps = new StepRecorder();
     double worked = SlipRepair.volume(0.01, 20, 0.025, 0.001, steps);
     assertThat(worked).isCloseTo(1.15 * (0.005 + 0.02), within(1e-12));
@@ -113,7 +94,7 @@ class CrackingTest {
     assertThat(skimmed.volume().likely())
         .isCloseTo(skimmed.cracks().likely() + skimmed.skim(), within(1e-12));
     SlipRepair slip = cracking.slip(footprint.area(), 0.025, 0, coat);
-    assertThat(slip.volume().likely()).isCloseTo(bySector * 0.025 * 1.15, within(1e-9));
+    assertThat(slip.volume().likely()).isCloseTo(cracks * 0.025 * 1.15, within(1e-9));
     assertThat(slip.parts()).extracting(SlipRepair.Part::name).containsExactly("clay soil", "sand");
     double dry = slip.parts().stream().mapToDouble(SlipRepair.Part::dryMass).sum();
     assertThat(slip.water() / dry).isCloseTo(SlipRepair.SLIP_MOISTURE, within(1e-9));
@@ -132,6 +113,42 @@ class CrackingTest {
     assertThat(Cracking.ofSample(0, 0.5).widthPerMetre()).isEqualTo(Range.exactly(0));
     assertThatThrownBy(() -> forecast.measuredBy(0.2, 0.5))
         .hasMessageContaining("cracks of the sample");
+  }
+
+  @Test
+  void eachChangeIsReckonedAnew() {
+    Cracking forecast = crack(0.25, Cracking.WITHOUT_FIBRE);
+    List<CrackChange> changes = CrackChange.of(forecast, 0.25, 3, false, 0.025);
+    assertThat(changes)
+        .extracting(CrackChange::what)
+        .containsExactly(
+            "half a bucket more of sand",
+            "chopped straw",
+            "drying slowly, in shade and without draught",
+            "two coats of half the thickness");
+    // 3 parts of equal dry mass to one: 3½ leave 1 / 4.5 of soil.
+    Cracking leaner = crack(1 / 4.5, Cracking.WITHOUT_FIBRE);
+    assertThat(changes.get(0).widthPerMetre().likely())
+        .isCloseTo(leaner.forecast().likely(), within(1e-12));
+    assertThat(changes.get(1).widthPerMetre())
+        .isEqualTo(crack(0.25, Cracking.WITH_FIBRE).forecast());
+    for (CrackChange change : changes) {
+      assertThat(change.widthPerMetre().likely())
+          .isLessThanOrEqualTo(forecast.widthPerMetre().likely());
+      assertThat(change.slipFactor()).isLessThan(1);
+    }
+    assertThat(changes.get(3).slipFactor()).isEqualTo(0.5);
+    // Fibred and thin: only sand and time are left.
+    assertThat(CrackChange.of(crack(0.25, Cracking.WITH_FIBRE), 0.25, 3, true, 0.02)).hasSize(2);
+  }
+
+  @Test
+  void aMeasuredSampleIsWhatChangesStartFrom() {
+    Cracking measured = crack(0.25, Cracking.WITHOUT_FIBRE).measuredBy(0.0014, 0.5);
+    CrackChange straw = CrackChange.of(measured, 0.25, 3, false, 0.02).get(1);
+    // 2.8 mm/m cracked and 0.3 mm/m stretched; straw stretches 1 mm/m.
+    assertThat(straw.widthPerMetre().likely()).isCloseTo(0.0021, within(1e-12));
+    assertThat(straw.widthPerMetre().high()).isGreaterThan(straw.widthPerMetre().likely());
   }
 
   @Test

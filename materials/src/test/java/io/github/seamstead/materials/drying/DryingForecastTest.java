@@ -9,7 +9,9 @@ import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -58,36 +60,53 @@ class DryingForecastTest {
 
   @Test
   void openingTheCoverSavesDaysAndShadeCostsThem() {
-    DryingForecast.Comparison opened =
-        DryingForecast.compare(
-            COAT, ROOM, ROOM.changed(0, 5), CRITERIA, DryingDoubt.published(), 365);
-    assertThat(opened.daysSaved().get(0).orElseThrow()).isPositive();
-    DryingForecast.Comparison shaded =
-        DryingForecast.compare(
-            COAT, ROOM, ROOM.changed(-5, 1), CRITERIA, DryingDoubt.published(), 365);
-    assertThat(shaded.daysSaved().get(0).orElseThrow()).isNegative();
+    double asIs = firm(ROOM);
+    assertThat(firm(ROOM.changed(0, 5))).isLessThan(asIs);
+    assertThat(firm(ROOM.changed(-5, 1))).isGreaterThan(asIs);
+  }
+
+  private static double firm(Weather weather) {
+    return DryingForecast.of(COAT, weather, CRITERIA, DryingDoubt.published(), 365)
+        .milestones()
+        .get(0)
+        .likely()
+        .orElseThrow();
   }
 
   @Test
-  void theCurveForTheDrawingHoldsItsRange() {
-    DryingForecast forecast = DryingForecast.of(COAT, ROOM, CRITERIA, DryingDoubt.published(), 365);
-    List<DryingForecast.BandPoint> band = forecast.band(50);
-    assertThat(band).hasSize(50);
-    assertThat(band.get(0).moisture().likely()).isCloseTo(0.18, within(1e-12));
-    assertThat(band.get(10).moisture().low()).isLessThan(band.get(10).moisture().high());
+  void weeksOfRainHoldTheCoatBack() {
+    List<Weather.DayWeather> dry =
+        Collections.nCopies(28, new Weather.DayWeather(12, 24, 0.55, 0.3));
+    List<Weather.DayWeather> wet =
+        Collections.nCopies(28, new Weather.DayWeather(9, 14, 0.95, 0.3));
+    List<Weather.DayWeather> wetFirst = new ArrayList<>(wet);
+    wetFirst.addAll(dry);
+    List<Weather.DayWeather> dryFirst = new ArrayList<>(dry);
+    dryFirst.addAll(wet);
+    Weather rainFirst = Weather.fromDays(wetFirst);
+    Weather sunFirst = Weather.fromDays(dryFirst);
+    assertThat(firm(rainFirst)).isGreaterThan(2 * firm(sunFirst));
+    // What is over when the layer is laid no longer counts.
+    assertThat(firm(rainFirst.after(28))).isEqualTo(firm(Weather.fromDays(dry)));
+    assertThat(rainFirst.after(400).states()).hasSize(24);
+    assertThat(sunFirst.mean().relativeHumidity()).isBetween(0.6, 0.85);
+    // Dry by then, it is not called a coat that never dries.
+    assertThat(
+            DryingForecast.of(COAT, sunFirst, CRITERIA, DryingDoubt.published(), 60).neverDries())
+        .isFalse();
   }
 
   @Test
   void theWaterBalanceCanBeFollowed() {
-    StepRecorder steps = new StepRecorder();
-    DryingSlab slab = COAT.drawingInto(0.05, 0.03);
-    DryingCurve curve = DryingForecast.simulate(slab, ROOM, 10, steps);
-    DerivationChecks.assertFollowsTo(
-        steps.derivation("materials.drying.simulation", "drying"), curve.finalMoisture());
-    StepRecorder sealed = new StepRecorder();
-    DryingCurve alone = DryingForecast.simulate(COAT, ROOM, 30, sealed);
-    DerivationChecks.assertFollowsTo(
-        sealed.derivation("materials.drying.simulation", "drying"), alone.finalMoisture());
+    for (DryingSlab slab : List.of(COAT.drawingInto(0.05, 0.03), COAT)) {
+      StepRecorder steps = new StepRecorder();
+      DryingForecast forecast =
+          DryingForecast.of(
+              slab, ROOM, Optional.empty(), CRITERIA, DryingDoubt.published(), 30, steps);
+      DerivationChecks.assertFollowsTo(
+          steps.derivation("materials.drying.simulation", "drying"),
+          forecast.likely().finalMoisture());
+    }
   }
 
   @Test

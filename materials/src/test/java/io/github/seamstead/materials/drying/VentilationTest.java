@@ -66,7 +66,8 @@ class VentilationTest {
 
   private static double firm(
       DryingSlab coat, Weather weather, Optional<Ventilation> air, DryingCriteria criteria) {
-    return DryingForecast.of(coat, weather, air, criteria, DryingDoubt.published(), 365)
+    return DryingForecast.of(
+            coat, weather, air, criteria, DryingDoubt.published(), 365, Steps.none())
         .milestones()
         .get(0)
         .likely()

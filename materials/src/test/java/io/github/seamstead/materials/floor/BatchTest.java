@@ -148,12 +148,11 @@ class BatchTest {
         .got(BatchPart.of(MixPart.of("sand", 1, 1905, 0), 1, 0.010).bucketMass());
     assertThat(FloorCautions.lifting(19).orElseThrow().text()).contains("25 kg");
     assertThat(FloorCautions.lifting(28.6).orElseThrow().risk()).contains("above the guide weight");
-    assertThat(FloorCautions.forJob(20, true)).hasSize(4);
+    assertThat(FloorCautions.forJob(20, true, true)).hasSize(4);
     assertThat(FloorCautions.silica().limit())
         .contains("0.05 mg of respirable crystalline silica per m3");
     assertThat(FloorCautions.SILICA_LIMIT).isEqualTo(50e-9);
     assertThat(new Trailer(1, 600).caution().text()).contains("750 kg").contains("Local codes");
-    assertThat(FloorCautions.lime().text()).contains("12.4");
     assertThat(FloorCautions.oilyRags().text()).contains("water");
   }
 }

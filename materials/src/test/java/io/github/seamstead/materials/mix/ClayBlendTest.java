@@ -3,6 +3,7 @@ package io.github.seamstead.materials.mix;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.materials.water.SandBulking;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
@@ -77,7 +78,7 @@ class ClayBlendTest {
     ClayBlend blend =
         ClayBlend.of(
             soil,
-            SAND.damp(0.04, BulkingCurve.published(0.04)),
+            SAND.damp(0.04, SandBulking.published().at(0.04).likely()),
             ClayBand.COB,
             BucketRounding.HALF,
             steps);

@@ -86,7 +86,8 @@ class MixDesignTest {
   @Test
   void roundedBucketsKeepTheSharesOfTheMix() {
     for (double aim = 0.12; aim < 0.32; aim += 0.01) {
-      ClayBand band = new ClayBand("trial", aim - 0.05, aim + 0.05, Source.derived("a band round the aim"));
+      ClayBand band =
+          new ClayBand("trial", aim - 0.05, aim + 0.05, Source.derived("a band round the aim"));
       MixSolution mix = MixDesign.solve(ALL, MixTarget.of(band), BucketRounding.HALF);
       for (int i = 0; i < ALL.size(); i++) {
         assertThat(mix.rounded().dryMassRatios().get(i))
@@ -101,7 +102,7 @@ class MixDesignTest {
     MixSolution within3 =
         MixDesign.solve(
             ALL, MixTarget.of(ClayBand.FLOOR).withShrinkageLimit(0.03), BucketRounding.NONE);
-    assertThat(within3.shrinkageRatio().orElseThrow()).isLessThanOrEqualTo(0.03 + 1e-6);
+    assertThat(within3.shrinkage().orElseThrow().high()).isLessThanOrEqualTo(0.03 + 1e-6);
     assertThat(within3.unmet()).isEmpty();
     MixSolution tooStrict =
         MixDesign.solve(
@@ -150,5 +151,27 @@ class MixDesignTest {
       DerivationChecks.assertFollowsTo(
           steps.derivation("materials.mix.design", "mix"), mix.clayRatio());
     }
+  }
+
+  @Test
+  void theChoiceOfADesignNamesItsAimAndWhatIsUnmet() {
+    MixComponent soil =
+        MixComponent.claySoil("soil", Uncertain.exact(0.4)).withLinearShrinkage(0.08);
+    MixComponent sand = MixComponent.washedSand("sand");
+    MixComponent grit = MixComponent.gravel("grit", 0.002, 0.008);
+    MixTarget target = MixTarget.near(ClayBand.FLOOR, new GradingTarget(0.008, 0.5));
+    MixSolution solution = MixDesign.solve(List.of(soil, sand, grit), target, BucketRounding.HALF);
+    MixChoice choice = MixChoice.designed(solution);
+    assertThat(choice.ground()).isEqualTo(MixChoice.Ground.DESIGNED);
+    assertThat(choice.reason()).contains("nearest the grading");
+    assertThat(choice.unmet()).isEmpty();
+    assertThat(choice.recipe().portions()).hasSize(3);
+    assertThat(choice.sandParts()).isPositive();
+    assertThat(ClayBand.FLOOR.holds(choice.recipe().clayRatio().value())).isTrue();
+    MixChoice strict =
+        MixChoice.designed(
+            MixDesign.solve(
+                List.of(soil, sand, grit), target.withShrinkageLimit(0.01), BucketRounding.HALF));
+    assertThat(strict.unmet().orElseThrow()).contains("linear shrinkage of at most 1 %");
   }
 }

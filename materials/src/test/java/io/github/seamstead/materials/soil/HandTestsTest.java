@@ -133,4 +133,22 @@ class HandTestsTest {
       before = clay;
     }
   }
+
+  @Test
+  void theTableOfTestsTellsWhatEachSaysAndWhatErrsTogether() {
+    SoilFinding finding =
+        SoilAssessment.assess(
+            List.of(
+                RibbonTest.ofLength(0.06),
+                RollTest.holding(0.002),
+                new WashTest(WashTest.Outcome.values()[0]),
+                new WarningSign(WarningSign.Kind.SWELLING)));
+    List<TestReading> readings = TestReading.of(finding);
+    assertThat(readings).extracting(TestReading::felt).containsExactly(true, true, false, true);
+    TestReading together = readings.get(3);
+    assertThat(together.label()).contains("together");
+    assertThat(together.clay().high() - together.clay().low())
+        .isLessThan(readings.get(0).clay().high() - readings.get(0).clay().low());
+    assertThat(TestReading.of(SoilAssessment.assess(List.of()))).isEmpty();
+  }
 }

@@ -7,6 +7,7 @@ import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,5 +91,36 @@ class PlasticityChartTest {
         .expect(1)
         .within(0)
         .got(group.symbol().equals(symbol) ? 1 : 0);
+  }
+
+  @Test
+  void aSieveSheetThatReachesTellsTheGroup() {
+    ConsistencyLimits limits = new ConsistencyLimits(0.35, 0.18);
+    SieveAnalysis loam =
+        new SieveAnalysis(
+            List.of(
+                new SieveAnalysis.Sieve(0.00475, 0),
+                new SieveAnalysis.Sieve(0.002, 0.1),
+                new SieveAnalysis.Sieve(0.425e-3, 0.2),
+                new SieveAnalysis.Sieve(0.075e-3, 0.1)),
+            0.6,
+            true);
+    assertThat(UnifiedGroup.of(loam, Optional.of(limits)).orElseThrow().symbol()).isEqualTo("CL");
+    assertThat(UnifiedGroup.of(loam, Optional.empty())).isEmpty();
+    SieveAnalysis sand =
+        new SieveAnalysis(
+            List.of(
+                new SieveAnalysis.Sieve(0.00475, 0),
+                new SieveAnalysis.Sieve(0.5e-3, 0.5),
+                new SieveAnalysis.Sieve(0.075e-3, 0.48)),
+            0.02,
+            true);
+    assertThat(UnifiedGroup.of(sand, Optional.empty()).orElseThrow().symbol()).startsWith("S");
+    SieveAnalysis coarse =
+        new SieveAnalysis(
+            List.of(new SieveAnalysis.Sieve(0.00475, 0), new SieveAnalysis.Sieve(0.2e-3, 0.5)),
+            0.5,
+            true);
+    assertThat(UnifiedGroup.of(coarse, Optional.of(limits))).isEmpty();
   }
 }

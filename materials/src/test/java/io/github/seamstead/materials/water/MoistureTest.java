@@ -71,22 +71,6 @@ class MoistureTest {
   }
 
   @Test
-  void waterForAFill() {
-    VolumeFactors factors =
-        VolumeFactors.ofDensities(17_000 / GAMMA, 13_000 / GAMMA, 18_000 / GAMMA);
-    double borrow = factors.convert(100, EarthState.COMPACTED, EarthState.BANK, Steps.none());
-    OutsideCheck.of("materials.water", "borrow at 17 kN/m3 for 100 m3 of fill at 18, m3", HIGHWAY)
-        .expect(105.9)
-        .within(0.05)
-        .got(borrow);
-    double damp = borrow * 17_000 * 1.10 / GAMMA;
-    OutsideCheck.of("materials.water", "water from 10 to 15 %, m3", HIGHWAY)
-        .expect(9.18)
-        .within(0.01)
-        .got(Moisture.waterToAdd(damp, 0.10, 0.15, Steps.none()) / 1000);
-  }
-
-  @Test
   void theTwoBasesAreNotMixed() {
     OutsideCheck.of("materials.water", "25 % on the dry basis on the wet basis, %", BALES)
         .expect(20)

@@ -63,12 +63,17 @@ public final class SensitivityRuns {
    */
   public SensitivityRuns(double[] a, double[] b, double[][] mixed, long seed) {
     Args.within("points", a.length, 2, 1_000_000);
-    Args.require(a.length == b.length, "points of B", Integer.toString(b.length), "must be " + a.length);
+    Args.require(
+        a.length == b.length, "points of B", Integer.toString(b.length), "must be " + a.length);
     this.a = finite(a);
     this.b = finite(b);
     this.mixed = new double[mixed.length][];
     for (int i = 0; i < mixed.length; i++) {
-      Args.require(mixed[i].length == a.length, "points of a group", Integer.toString(mixed[i].length), "must be " + a.length);
+      Args.require(
+          mixed[i].length == a.length,
+          "points of a group",
+          Integer.toString(mixed[i].length),
+          "must be " + a.length);
       this.mixed[i] = finite(mixed[i]);
     }
     this.seed = seed;

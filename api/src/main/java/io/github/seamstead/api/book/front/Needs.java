@@ -72,7 +72,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
                                 desk.sizes().length(bar.stock().length()),
                                 bar.times(),
                                 Integer::sum)));
-    counts.forEach((length, count) -> lines.add(new Line("bars of " + length, Integer.toString(count), "")));
+    counts.forEach(
+        (length, count) -> lines.add(new Line("bars of " + length, Integer.toString(count), "")));
     if (!counts.isEmpty()) {
       unpriced.add("bars");
     }

@@ -65,7 +65,7 @@ final class SoilCard {
   private static void mixes(Desk desk, Markup m) {
     Map<String, List<String>> texts = new LinkedHashMap<>();
     for (MixPart mix : desk.plan().mixes()) {
-      String text = mix.blend().rounded().proportion(Basis.LOOSE_VOLUME).text();
+      String text = mix.choice().recipe().proportion(Basis.LOOSE_VOLUME).text();
       texts.computeIfAbsent(text, k -> new ArrayList<>()).add(mix.spec().id());
     }
     texts.forEach(

@@ -7,10 +7,12 @@ import io.github.seamstead.api.chapter.soil.SoilPart;
 import io.github.seamstead.api.chapter.soil.SoilPlanner;
 import io.github.seamstead.api.chapter.soil.TrialPart;
 import io.github.seamstead.api.job.TrialSample;
+import io.github.seamstead.materials.drying.CrackChange;
 import io.github.seamstead.materials.drying.Cracking;
-import io.github.seamstead.materials.drying.Shrinkage;
+import io.github.seamstead.materials.drying.SlipRepair;
 import io.github.seamstead.materials.floor.EarthLayer;
 import io.github.seamstead.materials.floor.LayerRole;
+import io.github.seamstead.materials.mix.Shrinkage;
 import io.github.seamstead.materials.mix.TrialReading;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Comparator;
@@ -37,8 +39,7 @@ final class CrackPlanner {
     if (layer.role() != LayerRole.EARTH_COAT) {
       return Optional.empty();
     }
-    String id = layer.mix().name();
-    MixPart mix = mixes.stream().filter(m -> m.spec().id().equals(id)).findFirst().orElseThrow();
+    MixPart mix = mixOf(layer);
     Optional<Cracking> forecast = forecast(layer, mix);
     Optional<TrialSample> sample = sample(layer, mix);
     if (sample.isEmpty()) {
@@ -59,6 +60,45 @@ final class CrackPlanner {
         forecast
             .map(f -> f.measuredBy(crack, length))
             .orElseGet(() -> Cracking.ofSample(crack, length)));
+  }
+
+  /** Keeps the sums of the cracks and of the slip that fills them. */
+  void record(EarthLayer layer, Cracking cracking, double area) {
+    run.worked(
+        "materials.drying.crack-width",
+        "Cracks of " + layer.name() + " by the soil's bar",
+        steps ->
+            Cracking.widthPerMetre(
+                cracking.freeShrinkage().likely(),
+                cracking.restraint().likely(),
+                cracking.stretch().likely(),
+                steps));
+    run.worked(
+        "materials.drying.slip",
+        "Slip for " + layer.name(),
+        steps ->
+            SlipRepair.volume(
+                cracking.crackShare().likely(),
+                area,
+                layer.thickness(),
+                SlipRepair.USUAL_SKIM,
+                steps));
+  }
+
+  /** What each change of a coat would do to its cracks. */
+  List<CrackChange> changes(EarthLayer layer, Cracking cracking) {
+    MixPart mix = mixOf(layer);
+    return CrackChange.of(
+        cracking,
+        part(layer, mix.spec().soil()).map(p -> p.dryMassShare()).orElse(1.0),
+        mix.choice().sandParts(),
+        layer.mix().fibreShare() > 0,
+        layer.thickness());
+  }
+
+  private MixPart mixOf(EarthLayer layer) {
+    String id = layer.mix().name();
+    return mixes.stream().filter(m -> m.spec().id().equals(id)).findFirst().orElseThrow();
   }
 
   private Optional<Cracking> forecast(EarthLayer layer, MixPart mix) {
@@ -82,7 +122,12 @@ final class CrackPlanner {
     if (soil <= 0) {
       return Optional.empty();
     }
-    double parts = looseVolume(layer, mix.spec().sand()) / soil;
+    double parts =
+        layer.mix().parts().stream()
+                .filter(p -> !p.isFibre() && !p.name().equals(mix.spec().soil()))
+                .mapToDouble(p -> p.dryMassShare() / p.looseDryDensity())
+                .sum()
+            / soil;
     return trials.stream()
         .filter(t -> t.trials().mix().equals(mix.spec().id()))
         .flatMap(t -> t.trials().samples().stream())

@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.drying;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.materials.drying.CrackChange;
 import io.github.seamstead.materials.drying.Cracking;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
@@ -37,6 +38,26 @@ final class CrackSection {
     book.table(table);
     book.paragraph(statement(c));
     part.crackAdvice().forEach(book::note);
+    changes(book, part);
+  }
+
+  private static void changes(BookContext book, DryingPart part) {
+    Words w = book.words();
+    Table table =
+        new Table(
+            "What a change would do: " + part.layer().name(),
+            "change",
+            "#crack width then",
+            "#slip for the cracks then");
+    for (CrackChange change : part.crackChanges()) {
+      table.row(
+          change.what(),
+          w.range(change.widthPerMetre(), CrackSection::perMille),
+          part.repair()
+              .map(slip -> w.litres(slip.cracks().likely() * change.slipFactor()))
+              .orElse("\u2013"));
+    }
+    book.table(table);
   }
 
   private static void slip(Table table, Words w, SlipRepair slip) {

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.drying;
 
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.materials.drying.CrackChange;
 import io.github.seamstead.materials.drying.Cracking;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
@@ -20,25 +21,41 @@ final class DryingFacts {
         .number("thickness_m", "its thickness", d -> d.layer().thickness())
         .number(
             "balanceMoisture", "water over dry mass when dry", d -> d.forecast().balanceMoisture())
+        .number(
+            "start_d", "days after the lowest mixed layer on which it is laid", DryingPart::start)
+        .maybeText("laid", "the day on which it is laid", d -> d.laid().map(LocalDate::toString))
         .many("milestones", "days to each state", milestone(), d -> d.forecast().milestones())
+        .maybe("tile", "calibration by a weighed test tile", tile(), DryingPart::tile)
         .number("moisture", "water over dry mass as it is laid", DryingPart::moisture)
         .maybe("air", "what its water does to the air under the cover", air(), DryingPart::air)
         .maybe("cracks", "cracks to expect", cracks(), DryingPart::cracking)
         .texts("crackAdvice", "what to do about them", DryingPart::crackAdvice)
+        .many(
+            "crackChanges",
+            "what each change would do to the cracks",
+            change(),
+            DryingPart::crackChanges)
         .maybe("repair", "slip that fills them", repair(), DryingPart::repair)
         .maybeText(
             "since",
             "the day of laying, year-month-day, from which the days count",
-            d -> d.since().map(LocalDate::toString))
-        .maybe("tile", "what the weighings of a test tile say", tile(), DryingPart::calibration);
+            d -> d.since().map(LocalDate::toString));
   }
 
   private static Facts<TileCalibration> tile() {
     return new Facts<TileCalibration>()
-        .range("diffusivityFactor", "on the diffusivity of earth", TileCalibration::diffusivity)
-        .range("exchangeFactor", "on the evaporation", TileCalibration::exchange)
-        .number("misfit_kg", "weighed less reckoned loss, mean", TileCalibration::misfit)
-        .flag("plausible", "whether the days are reckoned by it", TileCalibration::plausible);
+        .range("diffusivity", "factor on the published diffusivity", TileCalibration::diffusivity)
+        .range("exchange", "factor on the evaporation", TileCalibration::exchange)
+        .number(
+            "misfit_kg", "weighed less computed loss, root mean square", TileCalibration::misfit)
+        .flag("plausible", "whether it counts", TileCalibration::plausible);
+  }
+
+  private static Facts<CrackChange> change() {
+    return new Facts<CrackChange>()
+        .text("what", "the change", CrackChange::what)
+        .range("widthPerMetre", "crack width over length after it", CrackChange::widthPerMetre)
+        .number("slipFactor", "slip for the cracks over that without it", CrackChange::slipFactor);
   }
 
   private static Facts<CoverAir> air() {

@@ -13,7 +13,6 @@ import io.github.seamstead.materials.drying.DryingForecast;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.TileCalibration;
 import io.github.seamstead.materials.floor.LayerRole;
-import io.github.seamstead.shared.quantity.Numbers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -37,20 +36,73 @@ final class DryingPages {
     for (DryingPart part : parts) {
       book.heading(part.layer().name());
       book.figure(curve(part));
+      laid(book, part);
       Table table = new Table("When", "state", "#soonest", "#likely", "#latest");
       for (Milestone m : part.forecast().milestones()) {
-        table.row(m.name(), days(m.soonest(), m), days(m.likely(), m), days(m.latest(), m));
+        table.row(
+            m.name(),
+            when(part, m.soonest(), m),
+            when(part, m.likely(), m),
+            when(part, m.latest(), m));
       }
       book.table(table);
       evidence(book, part);
+      part.tile().ifPresent(tile -> tile(book, tile));
       rammed(book, part);
       CrackSection.air(book, part);
       CrackSection.cracks(book, part);
     }
+    if (parts.stream().anyMatch(part -> part.tile().isEmpty())) {
+      weigh(book);
+    }
+    book.end(Chapter.DRYING);
+  }
+
+  private static void weigh(BookContext book) {
     book.note(
         "Published rates scatter widely, so the range is wide. Weigh a test tile of the same mix on"
             + " a few days: its weighings narrow the forecast more than any table.");
-    book.end(Chapter.DRYING);
+  }
+
+  private static void laid(BookContext book, DryingPart part) {
+    if (part.since().isPresent()) {
+      return;
+    }
+    String after =
+        part.start() < AT_ONCE
+            ? ""
+            : BookContext.number(part.start(), part.start() < 10 ? 1 : 0)
+                + "\u00a0d after the lowest mixed layer";
+    String date = part.laid().map(LocalDate::toString).orElse("");
+    if (!after.isEmpty() || !date.isEmpty()) {
+      book.paragraph(
+          "Laid"
+              + (date.isEmpty() ? "" : " on " + date)
+              + (after.isEmpty() ? "" : (date.isEmpty() ? " " : ", ") + after)
+              + " if all below goes as likely; days count from then.");
+    }
+  }
+
+  private static void tile(BookContext book, TileCalibration tile) {
+    if (!tile.plausible()) {
+      book.note("The test tile does not count: it dries as no tile of such earth does.");
+      return;
+    }
+    Words w = book.words();
+    Table table = new Table("By the weighed test tile", "what", "#times the published (range)");
+    table.row(
+        "how fast water moves up", w.range(tile.diffusivity(), f -> BookContext.number(f, 2)));
+    table.row("how fast the air takes it", w.range(tile.exchange(), f -> BookContext.number(f, 2)));
+    book.table(table);
+  }
+
+  /** The days, and the date where the document has one. */
+  private static String when(DryingPart part, OptionalDouble days, Milestone milestone) {
+    String text = days(days, milestone);
+    if (part.laid().isEmpty() || days.isEmpty()) {
+      return text;
+    }
+    return text + ", " + part.laid().get().plusDays((long) Math.ceil(days.getAsDouble()));
   }
 
   /** From which day the days count, and what the tile says. */
@@ -66,16 +118,6 @@ final class DryingPages {
                             .map(m -> m.name() + " likely on " + date(day, m))
                             .collect(Collectors.joining(", "))
                         + "."));
-    part.calibration()
-        .filter(TileCalibration::plausible)
-        .ifPresent(
-            tile ->
-                book.paragraph(
-                    "By the weighings of the test tile: evaporation "
-                        + book.words().range(tile.exchange(), n -> Numbers.significant(n, 2))
-                        + " times the formula's, water in the earth "
-                        + book.words().range(tile.diffusivity(), n -> Numbers.significant(n, 2))
-                        + " times as mobile as published on the whole."));
   }
 
   private static String date(LocalDate day, Milestone m) {

@@ -12,6 +12,7 @@ import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.Sector;
 import io.github.seamstead.materials.floor.Settlement;
+import io.github.seamstead.materials.mix.Fibre;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.time.LocalDate;
 
@@ -41,6 +42,8 @@ final class FloorFacts {
             barrowTrips(),
             FloorPart::barrowTrips)
         .maybe("settlement", "how far soft ground sinks", settlement(), FloorPart::settlement)
+        .maybe("straw", "the straw of all layers", straw(), FloorPart::straw)
+        .many("packs", "compaction tests of the packs", PackFacts.pack(), FloorPart::packs)
         .texts("advice", "what the build-up calls attention to", f -> f.buildUp().advice())
         .many(
             "rest",
@@ -63,6 +66,13 @@ final class FloorFacts {
             "laidOn",
             "the day on which the last of it was laid",
             r -> r.laidOn().map(LocalDate::toString));
+  }
+
+  private static Facts<Fibre> straw() {
+    return new Facts<Fibre>()
+        .number("mass_kg", "its mass", Fibre::mass)
+        .range("looseVolume_m3", "chopped and loose", Fibre::looseVolume)
+        .range("bales", "two-string bales", Fibre::bales);
   }
 
   private static Facts<FloorWork> work() {
@@ -155,6 +165,7 @@ final class FloorFacts {
   private static Facts<JointTiming> timing() {
     return new Facts<JointTiming>()
         .number("longestWait_s", "longest wait of an open edge", JointTiming::longestWait)
+        .range("openTime_s", "how long an edge stays wet enough to join", JointTiming::openTime)
         .maybeText("warning", "what to do about it", JointTiming::warning);
   }
 

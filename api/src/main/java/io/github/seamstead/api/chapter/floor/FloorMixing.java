@@ -100,12 +100,16 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
             .findFirst()
             .orElseThrow();
     Map<String, Double> clays = new HashMap<>();
-    mix.blend()
-        .rounded()
+    mix.choice()
+        .recipe()
         .portions()
         .forEach(p -> clays.put(p.component().name(), p.component().clayRatio().value()));
     BatchClay clay = BatchClay.of(batch, mixer, clays, mix.blend().band());
     String layer = plan.quantity().layer().name();
+    run.worked(
+        "materials.floor.batch-clay",
+        "Clay of a load of " + layer,
+        steps -> BatchClay.clay(List.of(batch), clays, steps));
     clay.refusal(volume -> litres(run, volume))
         .ifPresent(text -> run.unmet(Chapter.FLOOR, layer + ": " + text));
     return clay;

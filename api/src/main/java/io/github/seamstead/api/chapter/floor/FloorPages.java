@@ -9,6 +9,7 @@ import io.github.seamstead.materials.floor.FinishQuantity;
 import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
+import io.github.seamstead.materials.mix.Fibre;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,10 +43,24 @@ final class FloorPages {
     floor.buildUp().advice().forEach(book::note);
     book.figure(FloorDrawings.sectors(floor.sectors(), floor.buildUp().footprint(), w));
     MixerCards.write(book, floor);
+    PackSection.write(book, floor);
     FloorLabourSection.write(book, floor);
     floor.orders().ifPresent(orders -> orders(book, floor, orders));
+    floor.straw().ifPresent(straw -> straw(book, straw));
     FloorStepsSection.write(book, floor);
     book.end(Chapter.FLOOR);
+  }
+
+  private static void straw(BookContext book, Fibre straw) {
+    Words w = book.words();
+    book.paragraph(
+        "Of the straw, chopped: "
+            + w.mass(straw.mass())
+            + ", loose "
+            + w.range(straw.looseVolume(), w::volume)
+            + ", or "
+            + w.range(straw.bales(), bales -> BookContext.number(Math.ceil(bales), 0))
+            + (Math.ceil(straw.bales().high()) <= 1 ? " bale." : " bales with two strings."));
   }
 
   private static void orders(BookContext book, FloorPart floor, OrderList orders) {

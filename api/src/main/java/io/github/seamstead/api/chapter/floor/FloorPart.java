@@ -9,6 +9,7 @@ import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.OrderList;
 import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.materials.floor.Settlement;
+import io.github.seamstead.materials.mix.Fibre;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,6 +29,8 @@ import java.util.Optional;
  * @param drum true if the loads turn in a mixer, false if they are trodden on a tarpaulin
  * @param rest what is left of each layer, from the ground up; empty for a job without a diary.
  *     Orders and hours are those of the rest, loads and sectors those of the whole
+ * @param straw the straw of all layers, if any has some
+ * @param packs compaction tests of the packs
  */
 public record FloorPart(
     BuildUp buildUp,
@@ -41,7 +44,9 @@ public record FloorPart(
     List<BatchClay> clays,
     List<FloorStep> steps,
     boolean drum,
-    List<LayerRest> rest) {
+    List<LayerRest> rest,
+    Optional<Fibre> straw,
+    List<PackControl> packs) {
 
   /**
    * Copies the lists.
@@ -58,6 +63,8 @@ public record FloorPart(
    * @param steps the work
    * @param drum true for a mixer
    * @param rest what is left of each layer
+   * @param straw the straw
+   * @param packs compaction tests
    */
   public FloorPart {
     batches = List.copyOf(batches);
@@ -66,6 +73,7 @@ public record FloorPart(
     clays = List.copyOf(clays);
     steps = List.copyOf(steps);
     rest = List.copyOf(rest);
+    packs = List.copyOf(packs);
   }
 
   /**

@@ -3,12 +3,13 @@ package io.github.seamstead.api.chapter.floor;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.soil.EarthMaterials;
 import io.github.seamstead.api.chapter.soil.MixPart;
-import io.github.seamstead.api.chapter.soil.SoilPlanner;
 import io.github.seamstead.api.chapter.survey.SurveyPart;
 import io.github.seamstead.api.job.Aggregate;
 import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.FloorLayer;
+import io.github.seamstead.api.job.MixSpec;
 import io.github.seamstead.api.job.Plant;
 import io.github.seamstead.api.job.RoundGap;
 import io.github.seamstead.api.job.SoilSample;
@@ -32,7 +33,6 @@ import io.github.seamstead.materials.floor.Supply;
 import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.shared.check.ArgumentFault;
-import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -89,31 +89,13 @@ final class FloorPlanner {
     return missing.isEmpty();
   }
 
-  /** Keeps the sums of area, layers and loads. */
-  private static void work(
-      Run run, BuildUp buildUp, List<EarthQuantity> earth, List<BatchPlan> batches) {
-    run.worked("materials.floor.area", "Area of the floor", buildUp.footprint()::area);
-    for (EarthQuantity quantity : earth) {
-      run.worked(
-          "materials.floor.loose-volume",
-          "Loose volume of " + quantity.layer().name(),
-          quantity::looseVolume);
-    }
-    for (BatchPlan plan : batches) {
-      String layer = plan.quantity().layer().name();
-      run.worked(
-          "materials.floor.batch-water", "Water in a load of " + layer, plan.batch()::waterBalance);
-      run.worked("materials.floor.batches", "Loads of " + layer, plan::likelyCount);
-    }
-  }
-
   /** The mixes by their names, with the straw that the document asks for. */
   private static Map<String, FloorMix> fibred(Run run, List<MixPart> mixes) {
     Map<String, FloorMix> byId = new LinkedHashMap<>();
     for (MixPart mix : mixes) {
       FloorMix plain = mix.floorMix();
       boolean straw = mix.spec().fibre() && plain.fibreShare() == 0;
-      if (straw) {
+      if (straw && mix.spec().straw().isEmpty()) {
         run.assume(
             "$.floor.mixes[" + mixes.indexOf(mix) + "].fibre",
             "1 %",
@@ -123,11 +105,14 @@ final class FloorPlanner {
           mix.spec().id(),
           straw
               ? plain.plus(
-                  io.github.seamstead.materials.floor.MixPart.choppedStraw(
-                      io.github.seamstead.materials.floor.MixPart.USUAL_STRAW))
+                  io.github.seamstead.materials.floor.MixPart.choppedStraw(straw(mix.spec())))
               : plain);
     }
     return byId;
+  }
+
+  private static double straw(MixSpec spec) {
+    return spec.straw().orElse(io.github.seamstead.materials.floor.MixPart.USUAL_STRAW);
   }
 
   private static SectorPlan sectors(Run run, Floor floor, BuildUp buildUp) {
@@ -193,7 +178,7 @@ final class FloorPlanner {
             .filter(a -> a.id().equals(id))
             .findFirst()
             .orElseThrow();
-    MixComponent component = SoilPlanner.component(aggregate);
+    MixComponent component = EarthMaterials.component(aggregate);
     double largest = aggregate.largest().orElse(component.grading().diameterAt(1));
     return FloorMix.single(
         id,
@@ -211,20 +196,18 @@ final class FloorPlanner {
     List<EarthQuantity> earth = buildUp.earth();
     boolean mixed = earth.stream().anyMatch(quantity -> quantity.layer().mixed());
     FloorMixing mixing = FloorMixing.of(run, mixed);
-    Range openTime =
-        new Range(
-            floor.shortestOpenTime(),
-            (floor.shortestOpenTime() + floor.longestOpenTime()) / 2,
-            floor.longestOpenTime());
     List<BatchPlan> batches =
         earth.stream()
             .filter(quantity -> quantity.layer().mixed())
             .map(quantity -> BatchPlan.of(quantity, mixing.mixer()))
             .toList();
     FloorMixing.tooWet(run, earth);
-    work(run, buildUp, earth, batches);
+    FloorSums.record(run, buildUp, earth, batches);
     List<JointTiming> timings =
-        batches.stream().map(b -> JointTiming.of(sectors, b, mixing.cycle(), openTime)).toList();
+        batches.stream()
+            .map(
+                b -> JointTiming.of(sectors, b, mixing.cycle(), OpenTimes.of(run, floor, b, mixes)))
+            .toList();
     Optional<Trailer> trailer =
         plant.flatMap(Plant::trailer).map(t -> new Trailer(t.volume(), t.payload()));
     FloorProgress progress = new FloorProgress(run, floor, buildUp, sectors, batches);
@@ -235,6 +218,7 @@ final class FloorPlanner {
         run.done().isNothing()
             ? whole
             : progress.orders(whole, orders(run, floor, buildUp, restEarth, rest, mixing, trailer));
+    FloorSums.orders(run, whole, trailer, mixing.mixer().bucketVolume(), floor.reserve());
     double heaviest =
         batches.stream()
             .flatMap(b -> b.batch().parts().stream())
@@ -260,7 +244,9 @@ final class FloorPlanner {
         mixing.clays(run, batches, mixes),
         FloorSteps.of(buildUp, sectors),
         mixing.drum(),
-        run.done().isNothing() ? List.of() : progress.rest(rest));
+        run.done().isNothing() ? List.of() : progress.rest(rest),
+        FloorStraw.of(run, restEarth, orders),
+        PackTests.of(run, floor, buildUp));
   }
 
   private static OrderList orders(
@@ -289,12 +275,13 @@ final class FloorPlanner {
     for (Aggregate a : run.document().aggregates()) {
       if (used.contains(a.id())) {
         double price = a.pricePerTonne().orElse(0.0);
-        supplies.add(new Supply(a.id(), a.moisture(), a.deliveryStep(), price, true));
+        supplies.add(new Supply(a.id(), EarthMaterials.moisture(a), a.deliveryStep(), price, true));
       }
     }
     for (SoilSample soil : run.document().soils()) {
       if (used.contains(soil.id())) {
-        supplies.add(Supply.dug(soil.id(), soil.moisture(), soil.pricePerTonne().orElse(0.0)));
+        supplies.add(
+            Supply.dug(soil.id(), EarthMaterials.moisture(soil), soil.pricePerTonne().orElse(0.0)));
       }
     }
     return supplies;

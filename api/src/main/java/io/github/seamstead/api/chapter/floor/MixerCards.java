@@ -25,6 +25,12 @@ final class MixerCards {
       sectors(book, floor, plan);
       // Under the layer whose edges wait, and not at the end of all.
       JointTiming timing = floor.timings().get(i);
+      book.paragraph(
+          "An open edge of "
+              + plan.quantity().layer().name()
+              + " stays wet enough to join for "
+              + book.words().range(timing.openTime(), book.words()::duration)
+              + ".");
       timing.warning().ifPresent(book::note);
     }
   }

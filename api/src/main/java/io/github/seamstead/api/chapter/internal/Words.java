@@ -151,6 +151,16 @@ public final class Words {
     return imperial ? ImperialText.of(text) : text;
   }
 
+  /** The unit in which charts show densities. */
+  public String densityUnit() {
+    return imperial ? "lb/ft³" : "kg/m³";
+  }
+
+  /** A density in {@link #densityUnit}. */
+  public double inDensityUnit(double kilogramsPerCubicMetre) {
+    return imperial ? kilogramsPerCubicMetre / 16.018463374 : kilogramsPerCubicMetre;
+  }
+
   public String angle(double radians) {
     return fixed(Math.toDegrees(radians), 1, "°");
   }

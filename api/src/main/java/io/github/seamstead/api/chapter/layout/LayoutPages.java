@@ -55,10 +55,7 @@ final class LayoutPages {
                         + why.name().toLowerCase(Locale.ROOT).replace("_", " ")
                         + "): best so far."));
     result.unplaced().forEach(s -> book.note(s.message()));
-    result
-        .furtherStock()
-        .ifPresent(
-            need -> book.note(needed(need, w)));
+    result.furtherStock().ifPresent(need -> book.note(needed(need, w)));
     List<List<String>> csv = new ArrayList<>();
     csv.add(List.of("stock", "copy", "piece", "x_m", "y_m", "turn_degrees", "on_reinforced_edge"));
     for (StockUse use : result.used()) {

@@ -182,7 +182,8 @@ final class FixingsPlanner {
     run.caution(Chapter.FIXINGS, conditions.caution());
     run.document()
         .weather()
-        .map(w -> conditions.judge(w.temperature(), w.humidity(), wait))
+        .flatMap(
+            w -> w.temperature().flatMap(t -> w.humidity().map(h -> conditions.judge(t, h, wait))))
         .filter(verdict -> !verdict.within())
         .ifPresent(
             verdict ->

@@ -1,8 +1,8 @@
 package io.github.seamstead.api.chapter.rigging;
 
 import io.github.seamstead.api.chapter.internal.Facts;
-import io.github.seamstead.assembly.anchor.PeakWind;
 import io.github.seamstead.assembly.anchor.CapDrainage;
+import io.github.seamstead.assembly.anchor.PeakWind;
 import io.github.seamstead.assembly.fixings.FixingKind;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.handling.Packing;

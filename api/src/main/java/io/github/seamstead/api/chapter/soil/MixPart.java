@@ -4,9 +4,11 @@ import io.github.seamstead.api.job.MixSpec;
 import io.github.seamstead.materials.floor.FloorMix;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.MixChoice;
+import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.mix.TrialReading;
 import io.github.seamstead.shared.uncertainty.Uncertain;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -17,6 +19,8 @@ import java.util.Optional;
  * @param choice the ratio that is used, by the clay, by trial samples or by hand
  * @param trial what its trial samples say, if any were made
  * @param ladder the trial samples to make first, while none were made
+ * @param design the mix of several aggregates, if one was asked for
+ * @param composition in which way it leaves the published envelope for its use
  * @param floorMix the mix as layers use it
  */
 public record MixPart(
@@ -25,7 +29,25 @@ public record MixPart(
     MixChoice choice,
     Optional<TrialPart> trial,
     Optional<TrialLadder> ladder,
+    Optional<MixSolution> design,
+    List<String> composition,
     FloorMix floorMix) {
+
+  /**
+   * Copies the list.
+   *
+   * @param spec the mix as the document gives it
+   * @param blend its proportions as reckoned
+   * @param choice the ratio that is used
+   * @param trial what its trial samples say
+   * @param ladder the trial samples to make first
+   * @param design the mix of several aggregates
+   * @param composition what leaves the envelope
+   * @param floorMix the mix as layers use it
+   */
+  public MixPart {
+    composition = List.copyOf(composition);
+  }
 
   /**
    * Gives the linear shrinkage that a sound trial sample of this ratio showed.

@@ -11,9 +11,11 @@ import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.BucketRounding;
 import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.materials.mix.ClayBlend;
+import io.github.seamstead.materials.mix.CompositionRange;
 import io.github.seamstead.materials.mix.MixCautions;
 import io.github.seamstead.materials.mix.MixChoice;
 import io.github.seamstead.materials.mix.MixComponent;
+import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.soil.SoilUse;
@@ -43,16 +45,17 @@ final class MixPlanner {
     Map<String, Aggregate> byAggregate = new HashMap<>();
     run.document().aggregates().forEach(a -> byAggregate.put(a.id(), a));
     List<MixPart> mixes = new ArrayList<>();
+    MixRefusals refusals = new MixRefusals();
     for (int i = 0; i < specs.size(); i++) {
       MixSpec spec = specs.get(i);
       SoilPart soil = bySoil.get(spec.soil());
-      Aggregate sand = byAggregate.get(spec.sand());
-      if (soil != null && sand != null) {
-        run.attempt("$.floor.mixes[" + i + "]", () -> mix(run, spec, soil, sand))
+      if (soil != null && byAggregate.containsKey(spec.sand())) {
+        run.attempt("$.floor.mixes[" + i + "]", () -> mix(run, spec, soil, byAggregate, refusals))
             .flatMap(mix -> mix)
             .ifPresent(mixes::add);
       }
     }
+    refusals.tell(run);
     if (!mixes.isEmpty()) {
       run.cautions(Chapter.MIX, MixCautions.of(false));
     }
@@ -60,7 +63,12 @@ final class MixPlanner {
   }
 
   /** The mix; empty if the soil does not suit or is not known well enough. */
-  private static Optional<MixPart> mix(Run run, MixSpec spec, SoilPart soil, Aggregate aggregate) {
+  private static Optional<MixPart> mix(
+      Run run,
+      MixSpec spec,
+      SoilPart soil,
+      Map<String, Aggregate> aggregates,
+      MixRefusals refusals) {
     ClayBand band = band(spec);
     Suitability judged =
         Suitability.of(
@@ -70,33 +78,39 @@ final class MixPlanner {
             band.greatest(),
             Suitability.REQUIRED);
     if (judged.verdict() == Suitability.Verdict.NOT_ADVISED) {
-      refuse(run, spec, soil, judged);
+      refusals.add(spec, soil, judged);
       return Optional.empty();
     }
     MixComponent sand =
-        SoilPlanner.component(aggregate).withLooseDensityMoved(run.supposed().looseSand());
+        component(aggregates, spec.sand()).withLooseDensityMoved(run.supposed().looseSand());
     ClayBlend blend =
         run.worked(
             "materials.mix.clay_blend",
             "The mix " + spec.id(),
             steps -> ClayBlend.of(soil.component(), sand, band, BucketRounding.HALF, steps));
-    Optional<TrialPart> trial = TrialPlanner.read(run, spec.id(), blend);
+    Optional<TrialPart> trial = TrialPlanner.read(run, spec, blend);
     boolean measured =
         spec.sandParts().isPresent() || trial.filter(t -> t.reading().decided()).isPresent();
     boolean open =
         judged.verdict() == Suitability.Verdict.NO_MIX_YET
             || judged.verdict() == Suitability.Verdict.OTHER_SOIL;
     if (open && !measured) {
-      refuse(run, spec, soil, judged);
+      refusals.add(spec, soil, judged);
       trial.ifPresent(
           t -> t.reading().advice().forEach(a -> run.unmet(Chapter.MIX, spec.id() + ": " + a)));
       return Optional.empty();
     }
+    Optional<MixSolution> design =
+        spec.design().map(asked -> MixDesigner.design(run, spec, asked, soil, band, aggregates));
     MixChoice choice =
-        MixChoice.of(
-            blend,
-            trial.map(TrialPart::reading),
-            spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        design
+            .map(MixChoice::designed)
+            .orElseGet(
+                () ->
+                    MixChoice.of(
+                        blend,
+                        trial.map(TrialPart::reading),
+                        spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty())));
     choice.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
     return Optional.of(
         new MixPart(
@@ -105,21 +119,20 @@ final class MixPlanner {
             choice,
             trial,
             run.isBrief() ? Optional.empty() : ladder(soil, blend, choice),
+            design,
+            composition(spec, choice),
             floorMix(spec, choice.recipe(), soil.sample())));
   }
 
-  private static void refuse(Run run, MixSpec spec, SoilPart soil, Suitability judged) {
-    run.unmet(
-        Chapter.MIX,
-        spec.id()
-            + ": no mix and no orders. "
-            + soil.sample().id()
-            + " as "
-            + judged.use().label()
-            + ": "
-            + judged.verdict().label()
-            + ". "
-            + judged.reasons().get(0));
+  static MixComponent component(Map<String, Aggregate> aggregates, String id) {
+    return EarthMaterials.component(Optional.ofNullable(aggregates.get(id)).orElseThrow());
+  }
+
+  /** In which way the grading leaves the published envelope for the use. */
+  private static List<String> composition(MixSpec spec, MixChoice choice) {
+    return CompositionRange.of(SoilUse.valueOf(spec.use().name()))
+        .map(range -> range.outside(choice.recipe().grading()))
+        .orElse(List.of());
   }
 
   private static Optional<TrialLadder> ladder(SoilPart soil, ClayBlend blend, MixChoice choice) {
@@ -165,7 +178,7 @@ final class MixPlanner {
                 shares.get(i),
                 component.dryMassPerLooseVolume().value(),
                 component.moistureRatio(),
-                component.name().equals(soil.id()) ? soil.stones() : 0));
+                component.name().equals(soil.id()) ? EarthMaterials.stones(soil) : 0));
       }
     }
     double spread = spec.densitySpread();

@@ -3,11 +3,16 @@ package io.github.seamstead.api.chapter.soil;
 import io.github.seamstead.api.chapter.internal.Facts;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.MixChoice;
+import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.Proportion;
 import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.materials.soil.TestKind;
+import io.github.seamstead.materials.soil.TestReading;
 import io.github.seamstead.materials.soil.TextureClass;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Soils and mixes as data. */
 final class SoilFacts {
@@ -52,11 +57,43 @@ final class SoilFacts {
             "the same as a code",
             TestKind.class,
             s -> s.nextTests().stream().findFirst().map(t -> t.kind()))
+        .many("tests", "what each test says alone", reading(), SoilPart::readings)
+        .maybeText("stoniness", "the word that stones add to the class", SoilPart::stoniness)
+        .maybeText(
+            "group",
+            "group by sieve and limits, ASTM D2487",
+            s -> s.group().map(g -> g.symbol() + (g.withGravel() ? " with gravel" : "")))
         .texts("remarks", "what the tests call attention to", s -> s.finding().remarks())
         .texts(
             "conflicts",
             "tests that disagree",
             s -> s.finding().conflicts().stream().map(c -> c.message()).toList());
+  }
+
+  private static Facts<MixSolution> design() {
+    return new Facts<MixSolution>()
+        .number("clayRatio", "share of clay before rounding to buckets", MixSolution::clayRatio)
+        .maybeNumber(
+            "gradingMisfit",
+            "root mean square distance to the grading aimed at",
+            d -> boxed(d.gradingMisfit()))
+        .maybeNumber(
+            "greatestShrinkage",
+            "linear shrinkage, high end; empty if a soil or pit sand has no bar",
+            d -> d.shrinkage().map(Range::high))
+        .maybeNumber("pricePerDryTonne", "price of a dry tonne", d -> boxed(d.pricePerDryTonne()))
+        .texts("unmet", "targets that cannot be met", MixSolution::unmet);
+  }
+
+  private static Optional<Double> boxed(OptionalDouble value) {
+    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
+  }
+
+  private static Facts<TestReading> reading() {
+    return new Facts<TestReading>()
+        .text("test", "the test with its outcome", TestReading::label)
+        .range("clayRange", "share of clay that it allows", TestReading::clay)
+        .flag("byFeel", "whether it errs together with the other tests by feel", TestReading::felt);
   }
 
   private static Facts<Map.Entry<TextureClass, Double>> textureClass() {
@@ -106,6 +143,11 @@ final class SoilFacts {
             m -> m.choice().ground())
         .text("ratioReason", "the same in a sentence", m -> m.choice().reason())
         .texts("remarks", "what speaks against the ratio", m -> m.choice().remarks())
+        .maybe("design", "the mix of several aggregates", design(), MixPart::design)
+        .texts(
+            "composition",
+            "in which way it leaves the published envelope for its use",
+            MixPart::composition)
         .maybeText("unmet", "what the proportion cannot meet", m -> m.choice().unmet());
   }
 }

@@ -7,10 +7,12 @@ import io.github.seamstead.api.job.TrialSample;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.mix.Basis;
 import io.github.seamstead.materials.mix.ClayBlend;
+import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.soil.Conflict;
 import io.github.seamstead.materials.soil.SoilFinding;
+import io.github.seamstead.materials.soil.TestReading;
 import java.util.List;
 
 /** What each soil is, with its doubt, and the mixes made of it. */
@@ -57,8 +59,18 @@ final class SoilPages {
               }
             });
     book.table(classes);
+    part.stoniness().ifPresent(word -> book.paragraph("Its stones make it " + word + "."));
+    part.group()
+        .ifPresent(
+            group ->
+                book.paragraph(
+                    "Group by sieve and limits (ASTM D2487): "
+                        + group.symbol()
+                        + (group.withGravel() ? " with gravel" : "")
+                        + "."));
     book.figure(SoilDrawings.triangle(id, finding));
     book.figure(SoilDrawings.grading(id, finding, w));
+    tests(book, part);
     suitability(book, part);
     finding.conflicts().stream().map(Conflict::message).forEach(book::note);
     if (!finding.remarks().isEmpty()) {
@@ -67,6 +79,24 @@ final class SoilPages {
           .distinct()
           .forEach(remark -> book.body().element("li", book.words().said(remark)));
       book.body().close().closeLine();
+    }
+  }
+
+  private static void tests(BookContext book, SoilPart part) {
+    if (part.readings().isEmpty()) {
+      return;
+    }
+    Words w = book.words();
+    Table table = new Table("Tests made", "test", "#clay by it alone", "by feel");
+    for (TestReading reading : part.readings()) {
+      table.row(
+          reading.label(), w.range(reading.clay(), w::percent), reading.felt() ? "yes" : "no");
+    }
+    book.table(table);
+    if (part.readings().stream().filter(TestReading::felt).count() > 1) {
+      book.paragraph(
+          "Tests by feel have one cause in common, how plastic the clay's minerals are, so they"
+              + " err together and each further one tells less.");
     }
   }
 
@@ -118,12 +148,33 @@ final class SoilPages {
                           && s.mouldMetres() == sample.mould());
       table.row(
           BookContext.number(sample.sandParts(), 2),
-          w.small(sample.crack()) + " in " + w.small(sample.mould()),
+          w.mesh(sample.crack()) + " in " + w.small(sample.mould()),
           w.percent(ratio),
           ratio > trial.trials().crackLimit() ? "cracks" : sound ? "sound" : "dusts or crumbles");
     }
     book.table(table);
     trial.reading().advice().forEach(book::paragraph);
+  }
+
+  private static void design(BookContext book, MixSolution design) {
+    Words w = book.words();
+    Table table = new Table("The mix as calculated, before rounding to buckets", "what", "#value");
+    List<Double> shares = design.exact().dryMassRatios();
+    for (int i = 0; i < shares.size(); i++) {
+      table.row(
+          design.exact().portions().get(i).component().name() + ", share of the dry mass",
+          w.percent(shares.get(i)));
+    }
+    table.row("clay", w.percent(design.clayRatio()));
+    design.shrinkage().ifPresent(s -> table.row("linear shrinkage", w.range(s, w::percent)));
+    if (design.gradingMisfit().isPresent()) {
+      table.row("off the grading aimed at", w.percent(design.gradingMisfit().getAsDouble()));
+    }
+    if (design.pricePerDryTonne().isPresent()) {
+      table.row(
+          "price of a dry tonne", BookContext.number(design.pricePerDryTonne().getAsDouble(), 2));
+    }
+    book.table(table);
   }
 
   private static void mix(BookContext book, MixPart part) {
@@ -151,6 +202,8 @@ final class SoilPages {
         "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
     book.table(table);
     part.choice().unmet().ifPresent(book::note);
+    part.design().ifPresent(design -> design(book, design));
+    part.composition().forEach(book::note);
     book.figure(SoilDrawings.mixGrading(part.spec().id(), rounded, w));
     part.trial().ifPresent(trial -> reading(book, trial));
     part.ladder().ifPresent(ladder -> trials(book, ladder));

@@ -5,7 +5,10 @@ import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.soil.NextTest;
 import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.Suitability;
+import io.github.seamstead.materials.soil.TestReading;
+import io.github.seamstead.materials.soil.UnifiedGroup;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One local soil.
@@ -15,13 +18,19 @@ import java.util.List;
  * @param component the soil as a part of a mix
  * @param floor whether it suits an earth floor, with reasons
  * @param nextTests the tests that would tell most for their effort, the best first
+ * @param readings what each test says alone
+ * @param stoniness the word that stones add to the texture class, if they are many
+ * @param group its group by sieve and limits, if those were measured
  */
 public record SoilPart(
     SoilSample sample,
     SoilFinding finding,
     MixComponent component,
     Suitability floor,
-    List<NextTest> nextTests) {
+    List<NextTest> nextTests,
+    List<TestReading> readings,
+    Optional<String> stoniness,
+    Optional<UnifiedGroup> group) {
 
   /**
    * Copies the list.
@@ -31,8 +40,12 @@ public record SoilPart(
    * @param component the soil as a part of a mix
    * @param floor whether it suits an earth floor
    * @param nextTests the tests that would tell most
+   * @param readings what each test says alone
+   * @param stoniness the word for stones
+   * @param group its group
    */
   public SoilPart {
     nextTests = List.copyOf(nextTests);
+    readings = List.copyOf(readings);
   }
 }

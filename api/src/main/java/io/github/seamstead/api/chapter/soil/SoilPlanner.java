@@ -2,8 +2,6 @@ package io.github.seamstead.api.chapter.soil;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.Run;
-import io.github.seamstead.api.job.Aggregate;
-import io.github.seamstead.api.job.AggregateKind;
 import io.github.seamstead.api.job.HydrometerSheet;
 import io.github.seamstead.api.job.JarReading;
 import io.github.seamstead.api.job.LaboratorySheet;
@@ -11,7 +9,6 @@ import io.github.seamstead.api.job.ShrinkageBar;
 import io.github.seamstead.api.job.SieveSheet;
 import io.github.seamstead.api.job.SizeSystem;
 import io.github.seamstead.api.job.SoilSample;
-import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.soil.BendTest;
 import io.github.seamstead.materials.soil.ConsistencyLimits;
 import io.github.seamstead.materials.soil.DropTest;
@@ -32,11 +29,13 @@ import io.github.seamstead.materials.soil.SoilEvidence;
 import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.SoilUse;
 import io.github.seamstead.materials.soil.SqueezeTest;
+import io.github.seamstead.materials.soil.StonesScreened;
 import io.github.seamstead.materials.soil.Suitability;
+import io.github.seamstead.materials.soil.TestReading;
 import io.github.seamstead.materials.soil.Texture;
+import io.github.seamstead.materials.soil.UnifiedGroup;
 import io.github.seamstead.materials.soil.WarningSign;
 import io.github.seamstead.materials.soil.WashTest;
-import io.github.seamstead.materials.water.SandBulking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +46,7 @@ public final class SoilPlanner {
   private SoilPlanner() {}
 
   static List<SoilPart> plan(Run run) {
+    run.attempt("$.aggregates", () -> recorded(run));
     List<SoilSample> samples = run.document().soils();
     if (samples.isEmpty()) {
       run.skip(Chapter.SOIL, "the document has no soils");
@@ -61,6 +61,11 @@ public final class SoilPlanner {
     return soils;
   }
 
+  private static boolean recorded(Run run) {
+    EarthMaterials.record(run);
+    return true;
+  }
+
   private static SoilPart assess(Run run, SoilSample sample) {
     List<SoilEvidence> evidence = evidence(sample);
     SoilFinding finding =
@@ -71,30 +76,20 @@ public final class SoilPlanner {
                 run.options().worked()
                     ? SoilAssessment.assess(evidence, steps)
                     : found(run, evidence));
-    MixComponent component =
-        MixComponent.claySoil(
-                sample.id(), finding.texture().clay().moved(run.supposed().clay(), 0, 1))
-            .withLooseDensityMoved(run.supposed().looseSoil())
-            .damp(sample.moisture(), sample.bulking());
-    if (sample.shrinkage().isPresent()) {
-      component = component.withLinearShrinkage(shrinkage(sample.shrinkage().get()).ratio());
-    }
-    if (sample.pricePerTonne().isPresent()) {
-      component = component.withPricePerTonne(sample.pricePerTonne().get());
-    }
-    sample
-        .shrinkage()
-        .ifPresent(
-            bar ->
-                run.worked(
-                    "materials.soil.linear_shrinkage",
-                    "Linear shrinkage of " + sample.id(),
-                    shrinkage(bar)::ratio));
+    SoilSums.record(run, sample, finding);
     Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
     run.cautions(Chapter.SOIL, floor.cautions());
     run.goOn();
     List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
-    return new SoilPart(sample, finding, component, floor, next);
+    return new SoilPart(
+        sample,
+        finding,
+        EarthMaterials.component(run, sample, finding),
+        floor,
+        next,
+        TestReading.of(finding),
+        SoilSums.stoniness(run, sample.id(), finding),
+        group(finding));
   }
 
   private static List<NextTest> next(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
@@ -114,6 +109,14 @@ public final class SoilPlanner {
   private static SoilFinding found(Run run, List<SoilEvidence> evidence) {
     return run.recalled(
         new FindingOf(evidence), SoilFinding.class, () -> SoilAssessment.assess(evidence));
+  }
+
+  private static Optional<UnifiedGroup> group(SoilFinding finding) {
+    return finding.evidence().stream()
+        .filter(SieveAnalysis.class::isInstance)
+        .map(SieveAnalysis.class::cast)
+        .findFirst()
+        .flatMap(sieve -> UnifiedGroup.of(sieve, SoilSums.limits(finding)));
   }
 
   private static List<SoilEvidence> evidence(SoilSample sample) {
@@ -138,6 +141,10 @@ public final class SoilPlanner {
         .map(limit -> new ConsistencyLimits(limit, sample.plasticLimit().orElseThrow()))
         .ifPresent(evidence::add);
     sample.shrinkage().map(SoilPlanner::shrinkage).ifPresent(evidence::add);
+    sample
+        .screened()
+        .map(heap -> new StonesScreened(heap.stones(), heap.total(), heap.opening()))
+        .ifPresent(evidence::add);
     sample.signs().stream().map(WarningSign::new).forEach(evidence::add);
     return evidence;
   }
@@ -197,28 +204,5 @@ public final class SoilPlanner {
         Texture.ofPercent(sheet.clay() * 100, sheet.silt() * 100, sheet.sand() * 100),
         sheet.uncertainty(),
         limits);
-  }
-
-  /**
-   * Describes an aggregate as a part of a mix.
-   *
-   * @param aggregate the aggregate
-   * @return the part, as damp as it lies
-   */
-  public static MixComponent component(Aggregate aggregate) {
-    MixComponent component =
-        aggregate.kind() == AggregateKind.SAND
-            ? MixComponent.washedSand(aggregate.id())
-            : MixComponent.gravel(
-                aggregate.id(),
-                aggregate.smallest().orElseThrow(),
-                aggregate.largest().orElseThrow());
-    double bulking =
-        aggregate.kind() == AggregateKind.SAND
-            ? SandBulking.published().at(aggregate.moisture()).likely()
-            : 0;
-    component = component.damp(aggregate.moisture(), bulking);
-    Optional<Double> price = aggregate.pricePerTonne();
-    return price.isPresent() ? component.withPricePerTonne(price.get()) : component;
   }
 }

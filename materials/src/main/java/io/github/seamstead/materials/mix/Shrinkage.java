@@ -1,10 +1,13 @@
-package io.github.seamstead.materials.drying;
+package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.uncertainty.Range;
 
 /** Linear shrinkage of mixes from that of their soil: length lost over the wet length, 0 to 0.3. */
 public final class Shrinkage {
+
+  /** Greatest linear shrinkage of a soil that is taken, as a part of the wet length. */
+  public static final double MOST = 0.3;
 
   private Shrinkage() {}
 
@@ -19,7 +22,7 @@ public final class Shrinkage {
    * @throws IllegalArgumentException if a value is out of range
    */
   public static Range ofMix(double soilShrinkage, double soilShare) {
-    Args.within("linear shrinkage of the soil", soilShrinkage, 0, 0.3, "");
+    Args.within("linear shrinkage of the soil", soilShrinkage, 0, MOST, "");
     Args.within("share of the soil", soilShare, 0, 1, "");
     return new Range(
         soilShrinkage * soilShare * soilShare,
