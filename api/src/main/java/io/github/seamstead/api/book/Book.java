@@ -31,14 +31,6 @@ public record Book(
     Map<String, String> lists,
     Optional<String> printSheets) {
 
-  /**
-   * Copies the maps.
-   *
-   * @param html the page
-   * @param drawings SVG drawings by name
-   * @param lists CSV lists by file name
-   * @param printSheets small pieces true to scale on paper, if any
-   */
   public Book {
     drawings = Map.copyOf(drawings);
     lists = Map.copyOf(lists);

@@ -6,17 +6,10 @@ import io.github.seamstead.shared.check.Args;
  * A chapter that the plan leaves out, and why.
  *
  * @param chapter the chapter
- * @param reason what the document lacks, or what failed
+ * @param reason what the document lacks, or what failed; not blank
  */
 public record NotPlanned(Chapter chapter, String reason) {
 
-  /**
-   * Checks the words.
-   *
-   * @param chapter the chapter
-   * @param reason not blank
-   * @throws IllegalArgumentException if the reason is blank
-   */
   public NotPlanned {
     Args.notBlank("reason", reason);
   }

@@ -14,9 +14,10 @@ import java.util.Set;
  * @param effort how hard the layout search tries, 1 (least) to 9; each step up doubles its work
  * @param seed the seed of all searches and simulations; equal seeds and efforts give equal plans
  * @param worked whether the worked steps of each calculation are kept
- * @param chapters the chapters asked for; those that they build on are planned with them
+ * @param chapters the chapters asked for; those that they build on are planned with them; at least
+ *     one
  * @param timeLimit how long each search may take at most, if there is a limit; a search that it
- *     ends gives its best so far, which then depends on the speed of the machine
+ *     ends gives its best so far, which then depends on the speed of the machine; positive
  * @param progress who hears how far the run is
  * @param cancellation the switch that makes searches stop with their best so far and leaves out the
  *     chapters that were not done; the copies that the {@code with} methods make share it
@@ -33,19 +34,6 @@ public record PlanOptions(
   /** The effort used when none is stated: the layout then takes about a second at most. */
   public static final int DEFAULT_EFFORT = 1;
 
-  /**
-   * Checks the effort and the limit.
-   *
-   * @param effort 1 to 9
-   * @param seed any number
-   * @param worked whether worked steps are kept
-   * @param chapters at least one
-   * @param timeLimit positive, if there is a limit
-   * @param progress who hears how far the run is
-   * @param cancellation the switch that stops searches
-   * @throws IllegalArgumentException if the effort is out of range, no chapter is asked for, or the
-   *     time limit is not positive
-   */
   public PlanOptions {
     Args.within("effort", effort, 1, 9);
     Args.require(!chapters.isEmpty(), "chapters", "none", "must be at least one");

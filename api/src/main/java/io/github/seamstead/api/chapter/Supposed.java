@@ -9,8 +9,10 @@ import io.github.seamstead.shared.check.Args;
  *
  * @param clay how far the clay of each soil lies off what its tests say, in standard uncertainties,
  *     -6 to 6
- * @param looseSoil how far the loose density of each soil lies off, in standard uncertainties
- * @param looseSand how far the loose density of each aggregate lies off, in standard uncertainties
+ * @param looseSoil how far the loose density of each soil lies off, in standard uncertainties; -6
+ *     to 6
+ * @param looseSand how far the loose density of each aggregate lies off, in standard uncertainties;
+ *     -6 to 6
  * @param pace where in its range each layer's working time lies: -1 the low end, 0 as likely, 1 the
  *     high end
  * @param drying how far the two unknowns of drying may stray
@@ -23,16 +25,6 @@ public record Supposed(
   /** All as likely, with the published doubt of drying. */
   public static final Supposed NOTHING = new Supposed(0, 0, 0, 0, DryingDoubt.published());
 
-  /**
-   * Checks the ranges.
-   *
-   * @param clay -6 to 6
-   * @param looseSoil -6 to 6
-   * @param looseSand -6 to 6
-   * @param pace -1 to 1
-   * @param drying how far the two unknowns of drying may stray
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public Supposed {
     Args.within("clay", clay, -FARTHEST, FARTHEST, "");
     Args.within("loose soil", looseSoil, -FARTHEST, FARTHEST, "");

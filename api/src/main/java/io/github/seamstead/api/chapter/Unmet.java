@@ -9,19 +9,11 @@ import java.util.Optional;
  * does not hold, or a door that leaves its face.
  *
  * @param chapter the chapter
- * @param what what is missing and how much
+ * @param what what is missing and how much; not blank
  * @param fault the value of the document that it follows from, if it is a single one
  */
 public record Unmet(Chapter chapter, String what, Optional<JobFault> fault) {
 
-  /**
-   * Checks the words.
-   *
-   * @param chapter the chapter
-   * @param what not blank
-   * @param fault the value that it follows from, if it is a single one
-   * @throws IllegalArgumentException if the text is blank
-   */
   public Unmet {
     Args.notBlank("what", what);
   }

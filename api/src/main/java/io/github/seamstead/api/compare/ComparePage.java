@@ -46,12 +46,6 @@ public final class ComparePage {
    */
   public record Written(String html, Map<String, Drawing> drawings) {
 
-    /**
-     * Copies the map.
-     *
-     * @param html the page
-     * @param drawings the small pictures
-     */
     public Written {
       drawings = Map.copyOf(drawings);
     }

@@ -32,17 +32,6 @@ public record Comparison(
     ParetoFront front,
     List<LeverRow> levers) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param job the job's name
-   * @param note a remark
-   * @param imperial whether people read feet and pounds
-   * @param options the terms
-   * @param rows the rows
-   * @param front the rows that none beats
-   * @param levers what saves
-   */
   public Comparison {
     rows = List.copyOf(rows);
     levers = List.copyOf(levers);

@@ -7,10 +7,10 @@ import java.util.List;
 /**
  * Something small that a builder can change to save money or hours.
  *
- * @param name what is done, as a builder says it
+ * @param name what is done, as a builder says it; not blank
  * @param on what it is done to: the cover or the floor
- * @param price what it costs that no number of the plan shows
- * @param changes the values that state it in the job document
+ * @param price what it costs that no number of the plan shows; not blank
+ * @param changes the values that state it in the job document; one or more
  */
 public record Lever(String name, On on, String price, List<JobChange> changes) {
 
@@ -37,15 +37,6 @@ public record Lever(String name, On on, String price, List<JobChange> changes) {
     }
   }
 
-  /**
-   * Copies the list.
-   *
-   * @param name not blank
-   * @param on the cover or the floor
-   * @param price what it costs that no number of the plan shows; not blank
-   * @param changes one or more
-   * @throws IllegalArgumentException if a text is blank or nothing is changed
-   */
   public Lever {
     Args.notBlank("name", name);
     Args.notBlank("price", price);

@@ -25,12 +25,6 @@ public record ParetoFront(List<Measure> objectives, Set<Integer> numbers) {
           Measure.HEADROOM,
           Measure.FLOOR_AREA);
 
-  /**
-   * Copies the collections.
-   *
-   * @param objectives the measures that count
-   * @param numbers the rows that none beats
-   */
   public ParetoFront {
     objectives = List.copyOf(objectives);
     numbers = Collections.unmodifiableSet(new TreeSet<>(numbers));

@@ -31,19 +31,6 @@ public record VariantRow(
     List<String> unpriced,
     Optional<RegularPyramid> frame) {
 
-  /**
-   * Copies lists and map.
-   *
-   * @param number of the variant
-   * @param name what is other than in the job as written
-   * @param whyNot what cannot be met
-   * @param values each measure that the plan has
-   * @param weeks the weeks with their range
-   * @param weeks the weeks with their range
-   * @param openEnded whether a wait may last longer
-   * @param unpriced what has no price
-   * @param frame the frame
-   */
   public VariantRow {
     whyNot = List.copyOf(whyNot);
     unpriced = List.copyOf(unpriced);

@@ -64,24 +64,6 @@ public record Done(
           Map.of(),
           List.of());
 
-  /**
-   * Copies the lists and maps.
-   *
-   * @param last the last day
-   * @param cut the pieces that are cut
-   * @param panels the panels of which a piece is cut
-   * @param trims pieces beside them
-   * @param earlier all panels as drawn before
-   * @param planned where pieces were to lie
-   * @param lost cloth that is gone
-   * @param spoiled pieces of no use
-   * @param seams the join log
-   * @param laid what is laid of the floor
-   * @param tiles the test tiles
-   * @param weather the weather seen
-   * @param delivered in kilograms
-   * @param pulls in newtons
-   */
   public Done {
     cut = ordered(cut);
     panels = ordered(panels);

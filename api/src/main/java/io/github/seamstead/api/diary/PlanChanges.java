@@ -11,12 +11,6 @@ import java.util.List;
  */
 public record PlanChanges(List<Reason> reasons, List<Change> changes) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param reasons what happened
-   * @param changes what differs
-   */
   public PlanChanges {
     reasons = List.copyOf(reasons);
     changes = List.copyOf(changes);
@@ -61,12 +55,6 @@ public record PlanChanges(List<Reason> reasons, List<Change> changes) {
    */
   public record Reason(String text, List<Kind> touches) {
 
-    /**
-     * Copies the list.
-     *
-     * @param text in words
-     * @param touches what it can change
-     */
     public Reason {
       touches = List.copyOf(touches);
     }
@@ -85,16 +73,6 @@ public record PlanChanges(List<Reason> reasons, List<Change> changes) {
   public record Change(
       Kind kind, String name, String before, String after, boolean done, List<String> because) {
 
-    /**
-     * Copies the list.
-     *
-     * @param kind what it is
-     * @param name which it is
-     * @param before as it was
-     * @param after as it is now
-     * @param done whether it must not change
-     * @param because what happened
-     */
     public Change {
       because = List.copyOf(because);
     }

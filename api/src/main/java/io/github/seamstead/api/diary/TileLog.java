@@ -27,18 +27,6 @@ public record TileLog(
     List<TestTile.Weighing> weighings,
     Optional<Double> crack) {
 
-  /**
-   * Copies the list.
-   *
-   * @param name its name
-   * @param layer the layer
-   * @param made when it was filled
-   * @param thickness in metres
-   * @param area in square metres
-   * @param scale in kilograms
-   * @param weighings in order of time
-   * @param crack in metres
-   */
   public TileLog {
     weighings = List.copyOf(weighings);
   }

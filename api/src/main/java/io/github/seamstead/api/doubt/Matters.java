@@ -34,16 +34,6 @@ public record Matters(
           Measure.PEG_PULL,
           Measure.SEAM_MISFIT);
 
-  /**
-   * Copies the lists.
-   *
-   * @param job the job's name
-   * @param imperial whether people read feet and pounds
-   * @param options the terms
-   * @param numbers the numbers
-   * @param still what no doubt moves
-   * @param runs how many plans were made
-   */
   public Matters {
     numbers = List.copyOf(numbers);
     still = List.copyOf(still);

@@ -24,15 +24,6 @@ public record MattersOptions(int points, long seed, Progress progress, Cancellat
   /** Points that tell the first doubts from the rest within a minute or so. */
   public static final int USUAL_POINTS = 96;
 
-  /**
-   * Checks the number of points.
-   *
-   * @param points 16 to 100000
-   * @param seed any number
-   * @param progress who hears how far the work is
-   * @param cancellation the switch that ends it
-   * @throws IllegalArgumentException if the number is out of range
-   */
   public MattersOptions {
     Args.within("points", points, 16, 100_000);
   }

@@ -16,15 +16,6 @@ import java.util.List;
 public record NumberInDoubt(
     Measure measure, double planned, Range range, int points, List<Influence> influences) {
 
-  /**
-   * Copies the list.
-   *
-   * @param measure the number
-   * @param planned its value as planned
-   * @param range over all doubts
-   * @param points how many points
-   * @param influences each doubt's
-   */
   public NumberInDoubt {
     influences = List.copyOf(influences);
   }

@@ -6,18 +6,11 @@ import java.util.List;
 /**
  * One way to state some values of a job.
  *
- * @param name what it is called in tables
+ * @param name what it is called in tables; not blank
  * @param set the values; empty to leave the job as it is written
  */
 public record Alternative(String name, List<JobChange> set) {
 
-  /**
-   * Copies the list.
-   *
-   * @param name not blank
-   * @param set the values
-   * @throws IllegalArgumentException if the name is blank
-   */
   public Alternative {
     Args.notBlank("name", name);
     set = List.copyOf(set);

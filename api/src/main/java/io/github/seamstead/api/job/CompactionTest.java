@@ -14,14 +14,6 @@ import java.util.Set;
 public record CompactionTest(
     double mould, List<CompactionPoint> points, double particleDensity, List<SandCone> cones) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param mould volume of the mould, in cubic metres
-   * @param points cylinders at different moistures
-   * @param particleDensity density of the grains, in kilograms per cubic metre
-   * @param cones places of the laid pack
-   */
   public CompactionTest {
     points = List.copyOf(points);
     cones = List.copyOf(cones);

@@ -22,15 +22,6 @@ public record Diary(
     List<DiaryLine> lines,
     Map<String, Integer> textLines) {
 
-  /**
-   * Copies the list and the map.
-   *
-   * @param job the name of the job
-   * @param effort the effort of the plans
-   * @param seed the seed of the plans
-   * @param lines what happened
-   * @param textLines lines of the text by JSON path
-   */
   public Diary {
     lines = List.copyOf(lines);
     textLines = Map.copyOf(textLines);

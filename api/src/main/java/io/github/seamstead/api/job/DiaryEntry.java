@@ -17,12 +17,6 @@ public sealed interface DiaryEntry {
    *     a single piece
    */
   record Cut(List<String> pieces, Optional<CutPlace> place) implements DiaryEntry {
-    /**
-     * Copies the list.
-     *
-     * @param pieces their names
-     * @param place where it was cut, if stated
-     */
     public Cut {
       pieces = List.copyOf(pieces);
     }
@@ -47,12 +41,6 @@ public sealed interface DiaryEntry {
    * @param why what happened, if stated
    */
   record Spoiled(List<String> pieces, Optional<String> why) implements DiaryEntry {
-    /**
-     * Copies the list.
-     *
-     * @param pieces their names
-     * @param why what happened, if stated
-     */
     public Spoiled {
       pieces = List.copyOf(pieces);
     }
@@ -64,11 +52,6 @@ public sealed interface DiaryEntry {
    * @param pieces their names
    */
   record Found(List<String> pieces) implements DiaryEntry {
-    /**
-     * Copies the list.
-     *
-     * @param pieces their names
-     */
     public Found {
       pieces = List.copyOf(pieces);
     }
@@ -125,13 +108,6 @@ public sealed interface DiaryEntry {
    */
   record Joined(List<String> edges, Facing facing, Optional<List<String>> marks)
       implements DiaryEntry {
-    /**
-     * Copies the lists.
-     *
-     * @param edges the two edges
-     * @param facing how the pieces lay
-     * @param marks the joint names, if stated
-     */
     public Joined {
       edges = List.copyOf(edges);
       marks = marks.map(List::copyOf);
@@ -154,11 +130,6 @@ public sealed interface DiaryEntry {
    * @param edges the two edges
    */
   record Undone(List<String> edges) implements DiaryEntry {
-    /**
-     * Copies the list.
-     *
-     * @param edges the two edges
-     */
     public Undone {
       edges = List.copyOf(edges);
     }
@@ -241,14 +212,6 @@ public sealed interface DiaryEntry {
       Optional<PlumbReading> plumb,
       Optional<Map<FrameMeasure, Double>> measures)
       implements DiaryEntry {
-    /**
-     * Copies the map.
-     *
-     * @param distance a taped distance
-     * @param height a difference of height
-     * @param plumb a plumb line
-     * @param measures measures of an ideal frame
-     */
     public Retaken {
       measures = measures.map(Map::copyOf);
     }
@@ -260,11 +223,6 @@ public sealed interface DiaryEntry {
    * @param pulls pull at which each began to move, in newtons
    */
   record PegsPulled(List<Double> pulls) implements DiaryEntry {
-    /**
-     * Copies the list.
-     *
-     * @param pulls in newtons
-     */
     public PegsPulled {
       pulls = List.copyOf(pulls);
     }

@@ -18,14 +18,6 @@ public record FloorOutline(
     Optional<Double> side,
     List<OutlineCorner> corners) {
 
-  /**
-   * Copies the list.
-   *
-   * @param diameter in metres
-   * @param sides of a regular room
-   * @param side in metres
-   * @param corners of any other room
-   */
   public FloorOutline {
     corners = List.copyOf(corners);
   }

@@ -23,16 +23,6 @@ public record Frame(
     List<Double> purlins,
     Optional<SurveyReadings> survey) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param sides how many sides the frame has
-   * @param measures ideal measures; two that suffice, if stated
-   * @param opening the opening at the top; a whole pyramid if left out, if stated
-   * @param poles the members of the frame, if stated
-   * @param purlins heights of rings of purlins over the base, in metres
-   * @param survey the frame as it was taped, if stated
-   */
   public Frame {
     measures = measures.map(Map::copyOf);
     purlins = List.copyOf(purlins);

@@ -7,18 +7,11 @@ import io.github.seamstead.shared.check.Args;
  *
  * @param path where it stands, such as {@code frame.sides}, {@code stock.sheets[0].count} or {@code
  *     floor.mixes[pack].sandParts}, where an item of a list is called by its number from 0 or by
- *     its id
+ *     its id; not blank
  * @param value the value, or none to leave it out
  */
 public record JobChange(String path, JobValue value) {
 
-  /**
-   * Checks the path.
-   *
-   * @param path not blank
-   * @param value the value
-   * @throws IllegalArgumentException if the path is blank
-   */
   public JobChange {
     Args.notBlank("path", path);
   }

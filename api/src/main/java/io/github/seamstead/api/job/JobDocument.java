@@ -32,22 +32,6 @@ public record JobDocument(
     Optional<Plant> plant,
     Optional<Weather> weather) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param seamstead version of the form of the document; always the newest, in which earlier ones
-   *     are read
-   * @param site the site and who works there, if stated
-   * @param frame the frame that carries the cover, if there is one
-   * @param cover the cover; not planned if left out, if stated
-   * @param stock the sheets and rolls; panels are not laid out if left out, if stated
-   * @param soils local soils with their tests
-   * @param aggregates sands and gravels
-   * @param trialMixes trial samples of the mixes
-   * @param floor the earthen floor; not planned if left out, if stated
-   * @param plant the tools that move and mix material, if stated
-   * @param weather the weather while the floor dries, if stated
-   */
   public JobDocument {
     soils = List.copyOf(soils);
     aggregates = List.copyOf(aggregates);

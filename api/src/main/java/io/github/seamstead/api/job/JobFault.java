@@ -8,25 +8,17 @@ import java.io.Serializable;
  * One fault of a job document.
  *
  * @param path the JSON path of the value, such as {@code $.stock.rolls[0].width}; {@code $} for the
- *     document as a whole
- * @param line the line of the text where the value stands, counted from 1; 0 if it has none
- * @param given what the document says there
- * @param allowed what to write instead
+ *     document as a whole; not blank
+ * @param line the line of the text where the value stands, counted from 1; 0 if it has none; 0 or
+ *     more
+ * @param given what the document says there; not blank
+ * @param allowed what to write instead; not blank
  * @serial exclude
  */
 @SuppressWarnings("InvalidBlockTag") // A class may leave itself out of the page of serial forms.
 public record JobFault(String path, int line, String given, String allowed)
     implements Serializable {
 
-  /**
-   * Checks the words.
-   *
-   * @param path not blank
-   * @param line 0 or more
-   * @param given not blank
-   * @param allowed not blank
-   * @throws IllegalArgumentException if a text is blank or the line is negative
-   */
   public JobFault {
     Args.notBlank("path", path);
     Args.require(line >= 0, "line", String.valueOf(line), "must be 0 or more");

@@ -18,14 +18,6 @@ public record JoinEntry(
     Facing facing,
     Optional<List<String>> marks) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param join the two edges joined, such as 3R and 4L, if stated
-   * @param undo the two edges taken apart again, if stated
-   * @param facing how the pieces lay; good sides together if left out
-   * @param marks the joint names read on the two edges, with their check marks, if stated
-   */
   public JoinEntry {
     join = join.map(List::copyOf);
     undo = undo.map(List::copyOf);

@@ -11,13 +11,6 @@ import java.util.List;
  */
 public record JoinLogDocument(int seamstead, List<JoinEntry> log) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param seamstead version of the form of the document; always the newest, in which earlier ones
-   *     are read
-   * @param log seams in the order in which they were made
-   */
   public JoinLogDocument {
     log = List.copyOf(log);
   }

@@ -15,14 +15,6 @@ import java.util.Set;
 public record MixDesignSpec(
     List<String> with, DesignAim aim, double exponent, Optional<Double> greatestShrinkage) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param with the other aggregates that it may take, by their ids
-   * @param aim what decides among the mixes within the band of clay
-   * @param exponent exponent of the grading curve that is aimed at
-   * @param greatestShrinkage greatest linear shrinkage, as a part of one, if limited
-   */
   public MixDesignSpec {
     with = List.copyOf(with);
   }

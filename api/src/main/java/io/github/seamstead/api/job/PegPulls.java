@@ -13,13 +13,6 @@ import java.util.Set;
  */
 public record PegPulls(List<Double> pulls, Ground ground, double factor) {
 
-  /**
-   * Copies the pulls.
-   *
-   * @param pulls in newtons
-   * @param ground the ground on the day that counts
-   * @param factor tested over allowed pull
-   */
   public PegPulls {
     pulls = List.copyOf(pulls);
   }

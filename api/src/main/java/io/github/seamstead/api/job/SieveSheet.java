@@ -12,13 +12,6 @@ import java.util.Set;
  */
 public record SieveSheet(List<SieveReading> sieves, double pan, boolean washed) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param sieves sieves, the coarsest first
-   * @param pan dry mass in the pan, in kilograms
-   * @param washed whether the fines were washed through
-   */
   public SieveSheet {
     sieves = List.copyOf(sieves);
   }

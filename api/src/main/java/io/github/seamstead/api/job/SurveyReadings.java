@@ -25,18 +25,6 @@ public record SurveyReadings(
     double tolerance,
     Optional<SurveyTape> tape) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param distances taped distances; a distance may be read more than once
-   * @param heights differences of height
-   * @param plumbs plumb lines
-   * @param uncertainty standard uncertainty of a taped distance that states none, in metres
-   * @param heightUncertainty standard uncertainty of a height or plumb offset that states none, in
-   *     metres
-   * @param tolerance the worst misfit that a template may have on a face, in metres
-   * @param tape the tape and how it was held, if stated
-   */
   public SurveyReadings {
     distances = List.copyOf(distances);
     heights = List.copyOf(heights);

@@ -23,15 +23,6 @@ public record VariantsDocument(
   /** The most variants of one document: far beyond what anyone reads, within minutes of work. */
   public static final int MOST_VARIANTS = 5000;
 
-  /**
-   * Copies the lists.
-   *
-   * @param seamstead version of the form of the document; always 1
-   * @param note a remark for the page, if stated
-   * @param vary what is varied
-   * @param combine how the choices make variants
-   * @param list variants by name
-   */
   public VariantsDocument {
     vary = List.copyOf(vary);
     list = List.copyOf(list);
@@ -73,14 +64,14 @@ public record VariantsDocument(
     }
     all.add(new Alternative("as written", List.of()));
     List<Alternative> made = all;
-    for (Variation variation : vary) {
-      made = times(made, variation);
+    for (int i = 0; i < vary.size(); i++) {
+      made = times(made, vary.get(i), i == 0);
     }
     return made;
   }
 
-  private List<Alternative> times(List<Alternative> before, Variation variation) {
-    boolean first = variation == vary.get(0);
+  private static List<Alternative> times(
+      List<Alternative> before, Variation variation, boolean first) {
     List<Alternative> after = new ArrayList<>();
     for (Alternative left : before) {
       for (Alternative choice : variation.choices()) {

@@ -6,18 +6,11 @@ import java.util.List;
 /**
  * Something of a job that is tried in several ways.
  *
- * @param name what is varied, as tables head it
+ * @param name what is varied, as tables head it; not blank
  * @param choices the ways, one or more
  */
 public record Variation(String name, List<Alternative> choices) {
 
-  /**
-   * Copies the list.
-   *
-   * @param name not blank
-   * @param choices one or more
-   * @throws IllegalArgumentException if the name is blank or there is no choice
-   */
   public Variation {
     Args.notBlank("name", name);
     Args.require(!choices.isEmpty(), "choices", "none", "must be at least one");

@@ -7,20 +7,13 @@ import java.util.Optional;
  * A measured quantity together with the text it was written as, in which a slip of the pen can be
  * traced.
  *
- * @param value the value in its SI unit
- * @param standardUncertainty one standard deviation in the same unit, if the text states it
+ * @param value the value in its SI unit; finite
+ * @param standardUncertainty one standard deviation in the same unit, if the text states it; more
+ *     than 0
  * @param text the text of the document
  */
 public record WrittenQuantity(double value, Optional<Double> standardUncertainty, String text) {
 
-  /**
-   * Checks the value.
-   *
-   * @param value finite
-   * @param standardUncertainty more than 0, if stated
-   * @param text the text of the document
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public WrittenQuantity {
     Args.finite("value", value, "");
     standardUncertainty.ifPresent(u -> Args.positive("standard uncertainty", u, ""));

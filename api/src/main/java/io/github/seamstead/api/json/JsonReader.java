@@ -55,8 +55,8 @@ public final class JsonReader {
       case START_ARRAY -> array(parser);
       case VALUE_STRING -> parser.getText();
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> Double.valueOf(parser.getText());
-      case VALUE_TRUE -> Boolean.TRUE;
-      case VALUE_FALSE -> Boolean.FALSE;
+      case VALUE_TRUE -> true;
+      case VALUE_FALSE -> false;
       default -> throw new IOException("a value that is no data: " + token);
     };
   }

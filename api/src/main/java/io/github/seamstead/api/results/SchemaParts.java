@@ -50,7 +50,10 @@ final class SchemaParts {
       }
       properties.forEach((name, property) -> count(property, String.valueOf(name)));
     }
-    count(object.get("items"), key);
+    Object items = object.get("items");
+    if (items != null) {
+      count(items, key);
+    }
   }
 
   private static String name(Map<String, Object> part, String key) {

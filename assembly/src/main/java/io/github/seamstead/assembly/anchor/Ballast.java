@@ -33,13 +33,6 @@ public record Ballast(WindScreen screen, double friction) {
           "2012",
           "sliding governs; water drums slide and are often too few");
 
-  /**
-   * Checks the friction.
-   *
-   * @param screen the wind on the cover
-   * @param friction 0.05 to 1
-   * @throws IllegalArgumentException if the friction is out of range
-   */
   public Ballast {
     Args.within("friction of the ballast", friction, 0.05, 1, "");
   }

@@ -11,7 +11,8 @@ import io.github.seamstead.shared.source.Source;
  *
  * @param sides sides of the cap, 3 to {@link ShelterForm#MOST_SIDES}
  * @param faceSlopeRadians slope of a face, in radians, 0 or more and less than a right angle
- * @param flatMetres width of a flat or slack part at the top, in metres, 0 if it comes to a point
+ * @param flatMetres width of a flat or slack part at the top, in metres, 0 if it comes to a point;
+ *     0 or more
  */
 public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres) {
 
@@ -37,14 +38,6 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
     SHEDS
   }
 
-  /**
-   * Checks the cap.
-   *
-   * @param sides 3 to {@link ShelterForm#MOST_SIDES}
-   * @param faceSlopeRadians 0 or more and less than a right angle
-   * @param flatMetres 0 or more
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public CapDrainage {
     Args.within("sides of the cap", sides, 3, ShelterForm.MOST_SIDES);
     Args.within("face slope of the cap", Math.toDegrees(faceSlopeRadians), 0, 89.9, "deg");

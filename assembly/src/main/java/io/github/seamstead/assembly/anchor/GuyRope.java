@@ -13,7 +13,7 @@ import io.github.seamstead.shared.source.Source;
  *
  * @param horizontalNewtons force that it holds, in newtons, greater than 0
  * @param fromMastRadians angle between rope and upright mast, in radians, {@link #LEAST_ANGLE} or
- *     more and less than a right angle
+ *     more and less than a right angle; {@link #LEAST_ANGLE} to 89 degrees
  */
 public record GuyRope(double horizontalNewtons, double fromMastRadians) {
 
@@ -27,13 +27,6 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
   private static final Source ANGLE =
       Source.found("", "Manual of a rigging frame", "", "not under 30, better 45 degrees or more");
 
-  /**
-   * Checks the rope.
-   *
-   * @param horizontalNewtons greater than 0
-   * @param fromMastRadians {@link #LEAST_ANGLE} to 89 degrees
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public GuyRope {
     Args.positive("force on the guy rope", horizontalNewtons, "N");
     Args.within(

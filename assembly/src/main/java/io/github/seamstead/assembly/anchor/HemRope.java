@@ -21,14 +21,6 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
   private static final Source PARABOLA =
       Source.derived("flat parabolic cable under an even load: H = w s^2 / (8 d)");
 
-  /**
-   * Checks the rope.
-   *
-   * @param newtonsPerMetre greater than 0
-   * @param spacingMetres greater than 0
-   * @param dipMetres a thousandth to a quarter of the spacing
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public HemRope {
     Args.positive("pull along the hem", newtonsPerMetre, "N/m");
     Args.positive("distance of pegs", spacingMetres, "m");

@@ -26,14 +26,6 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
       Source.fromMemory(
           "CEN", "EN 1991-1-4 Actions on structures: wind", "2005", "eq. 4.3 to 4.8, flat ground");
 
-  /**
-   * Checks the numbers.
-   *
-   * @param basicMetresPerSecond greater than 0, at most 60
-   * @param terrain what the country upwind looks like
-   * @param heightMetres greater than 0, at most 200
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public PeakWind {
     Args.positive("basic wind speed", basicMetresPerSecond, "m/s");
     Args.within("basic wind speed", basicMetresPerSecond, 0, 60, "m/s");

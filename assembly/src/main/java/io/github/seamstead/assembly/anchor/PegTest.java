@@ -16,7 +16,8 @@ import org.apache.commons.math3.distribution.TDistribution;
  * <p>Used is the lower of the lowest pull and the 5 % value {@code mean - k s} with {@code k =
  * t(0.95, n - 1) sqrt(1 + 1 / n)}, divided by a factor, halved for wet or thawing ground.
  *
- * @param pullsNewtons pull at which each peg began to move, in newtons, 3 to 100 of them
+ * @param pullsNewtons pull at which each peg began to move, in newtons, 3 to 100 of them; each
+ *     greater than 0
  * @param factor tested over allowed pull, 1.5 to 10
  * @param ground the ground on the day that counts
  */
@@ -50,15 +51,6 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
               + " than 80 cm in the ground or thinner than 30 mm.",
           SEASON);
 
-  /**
-   * Checks the tests.
-   *
-   * @param pullsNewtons each greater than 0, 3 to 100 of them
-   * @param factor 1.5 to 10
-   * @param ground the ground on the day that counts
-   * @throws IllegalArgumentException if a number is out of range, or the pulls scatter so much that
-   *     nothing can be relied on
-   */
   public PegTest {
     pullsNewtons = List.copyOf(pullsNewtons);
     Args.within("peg tests", pullsNewtons.size(), LEAST_TESTS, MOST_TESTS);

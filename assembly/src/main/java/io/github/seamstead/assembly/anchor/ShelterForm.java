@@ -11,11 +11,11 @@ import io.github.seamstead.shared.check.Args;
  * an odd number of sides is a little wider than the frame below it.
  *
  * @param sides sides of the base, 3 to {@link #MOST_SIDES}
- * @param baseSideMetres side of the base, in metres, greater than 0
+ * @param baseSideMetres side of the base, in metres, greater than 0; at most 100
  * @param apexMetres height over the ground at which the hips meet, or would meet, in metres,
  *     greater than 0, at most 100
  * @param topMetres height of the opening at the top, in metres, greater than 0; the apex itself for
- *     a whole shelter
+ *     a whole shelter; at most {@code apexMetres}
  * @param capped whether a cone cap closes the opening
  */
 public record ShelterForm(
@@ -24,16 +24,6 @@ public record ShelterForm(
   /** The most sides. */
   public static final int MOST_SIDES = 64;
 
-  /**
-   * Checks the form.
-   *
-   * @param sides 3 to {@link #MOST_SIDES}
-   * @param baseSideMetres greater than 0, at most 100
-   * @param apexMetres greater than 0, at most 100
-   * @param topMetres greater than 0, at most {@code apexMetres}
-   * @param capped whether a cone cap closes the opening
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public ShelterForm {
     Args.within("sides", sides, 3, MOST_SIDES);
     Args.positive("base side", baseSideMetres, "m");

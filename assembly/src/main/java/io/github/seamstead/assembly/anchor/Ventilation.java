@@ -42,14 +42,6 @@ public record Ventilation(
           "",
           "no open flame inside or within 20 ft; heaters 10 ft from exits and what burns");
 
-  /**
-   * Checks the areas.
-   *
-   * @param floorSquareMetres greater than 0
-   * @param highSquareMetres 0 or more
-   * @param lowSquareMetres 0 or more
-   * @throws IllegalArgumentException if an area is out of range
-   */
   public Ventilation {
     Args.positive("floor area", floorSquareMetres, "m2");
     Args.notNegative("high vents", highSquareMetres, "m2");
@@ -110,13 +102,6 @@ public record Ventilation(
    */
   public record Vent(double squareMetres, double heightMetres) {
 
-    /**
-     * Checks the vent.
-     *
-     * @param squareMetres 0 or more
-     * @param heightMetres 0 or more
-     * @throws IllegalArgumentException if a number is out of range
-     */
     public Vent {
       Args.notNegative("area of the vent", squareMetres, "m2");
       Args.notNegative("height of the vent", heightMetres, "m");

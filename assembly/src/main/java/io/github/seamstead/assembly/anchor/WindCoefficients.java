@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param drag horizontal force over pressure and greatest silhouette, greater than 0, at most 3
  * @param uplift upward force over pressure and plan area, internal pressure included, 0 to 3
  * @param source where they stand
- * @param limits what they hold for, in words
+ * @param limits what they hold for, in words; not blank
  */
 public record WindCoefficients(double drag, double uplift, Source source, String limits) {
 
@@ -33,15 +33,6 @@ public record WindCoefficients(double drag, double uplift, Source source, String
           "",
           "");
 
-  /**
-   * Checks the coefficients.
-   *
-   * @param drag greater than 0, at most 3
-   * @param uplift 0 to 3
-   * @param source where they stand
-   * @param limits not blank
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public WindCoefficients {
     Args.positive("drag coefficient", drag, "");
     Args.within("drag coefficient", drag, 0, 3, "");

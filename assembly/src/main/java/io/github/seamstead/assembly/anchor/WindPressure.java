@@ -24,13 +24,6 @@ public record WindPressure(double gustMetresPerSecond, AirDensity density) {
       Source.found(
           "", "Steel Buildings in Europe, part 3", "", "app. B, EN 1991-1-4 basic pressure");
 
-  /**
-   * Checks the speed.
-   *
-   * @param gustMetresPerSecond greater than 0, at most {@link #GREATEST_SPEED}
-   * @param density the density of air
-   * @throws IllegalArgumentException if the speed is out of range
-   */
   public WindPressure {
     Args.positive("design gust", gustMetresPerSecond, "m/s");
     Args.within("design gust", gustMetresPerSecond, 0, GREATEST_SPEED, "m/s");

@@ -64,17 +64,6 @@ public record WindScreen(
   private static final Source STATICS =
       Source.derived("silhouette with even pressure; pegs evenly along the sides");
 
-  /**
-   * Checks the numbers.
-   *
-   * @param form the shelter
-   * @param pressure the velocity pressure
-   * @param coefficients drag and uplift
-   * @param restingMassKg 0 or more
-   * @param pegs 3 to 10 000
-   * @param windFactor 1 to 3
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public WindScreen {
     Args.notNegative("resting mass", restingMassKg, "kg");
     Args.within("pegs", pegs, 3, 10_000);

@@ -17,7 +17,7 @@ import java.util.List;
  *
  * @param bead the bead
  * @param beads beads side by side in a joint, 1 to {@link #MOST_BEADS}
- * @param jointMetres length of each joint, in metres, each greater than 0
+ * @param jointMetres length of each joint, in metres, each greater than 0; at least one
  * @param cartridgeCubicMetres content of a cartridge, in cubic metres, greater than 0
  * @param waste waste and spare as a part of the need, 0 or more and less than 1
  */
@@ -29,16 +29,6 @@ public record AdhesiveNeed(
 
   private static final Source WASTE = Bead.SECTIONS.at("usable yield = yield / (1 + waste)");
 
-  /**
-   * Checks the need.
-   *
-   * @param bead the bead
-   * @param beads 1 to {@link #MOST_BEADS}
-   * @param jointMetres each greater than 0, at least one
-   * @param cartridgeCubicMetres greater than 0
-   * @param waste 0 or more and less than 1
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public AdhesiveNeed {
     Args.within("beads of a joint", beads, 1, MOST_BEADS);
     jointMetres = Args.notEmpty("joints", jointMetres);

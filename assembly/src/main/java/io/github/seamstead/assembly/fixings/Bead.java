@@ -26,14 +26,6 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
           "",
           "rectangle W D, fillet W D / 2, half round pi / 8 W^2");
 
-  /**
-   * Checks the bead.
-   *
-   * @param shape the cross-section
-   * @param widthMetres 0.00001 to 10
-   * @param depthMetres 0.00001 to 10; equal to the width for a round or half-round bead
-   * @throws IllegalArgumentException if a measure is out of range, or a round bead has two
-   */
   public Bead {
     Args.within("width of the bead", widthMetres, LEAST, GREATEST, "m");
     Args.within("depth of the bead", depthMetres, LEAST, GREATEST, "m");

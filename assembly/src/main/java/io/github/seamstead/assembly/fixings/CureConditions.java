@@ -13,11 +13,12 @@ import java.util.Optional;
  * is a default: adhesives differ too much.
  *
  * @param leastCelsius least temperature of cloth and air, in degrees Celsius, -40 to 80
- * @param greatestCelsius greatest temperature, in degrees Celsius, -40 to 80
+ * @param greatestCelsius greatest temperature, in degrees Celsius, -40 to 80; {@code leastCelsius}
+ *     to 80
  * @param greatestHumidity greatest relative humidity, as a part of one, greater than 0, at most 1
  * @param openSeconds how long a bead may wait before it is pressed, in seconds, greater than 0
  * @param cureSeconds how long the joint rests before it is handled, in seconds, 0 or more
- * @param statedBy where these figures stand, such as the maker's data sheet and its date
+ * @param statedBy where these figures stand, such as the maker's data sheet and its date; not blank
  */
 public record CureConditions(
     double leastCelsius,
@@ -27,17 +28,6 @@ public record CureConditions(
     double cureSeconds,
     String statedBy) {
 
-  /**
-   * Checks the conditions.
-   *
-   * @param leastCelsius -40 to 80
-   * @param greatestCelsius {@code leastCelsius} to 80
-   * @param greatestHumidity greater than 0, at most 1
-   * @param openSeconds greater than 0
-   * @param cureSeconds 0 or more
-   * @param statedBy not blank
-   * @throws IllegalArgumentException if a number is out of range or nobody states them
-   */
   public CureConditions {
     Args.within("least temperature of the adhesive", leastCelsius, -40, 80, "degC");
     Args.within("greatest temperature of the adhesive", greatestCelsius, leastCelsius, 80, "degC");

@@ -12,13 +12,6 @@ import java.util.List;
  */
 public record CureVerdict(boolean within, List<String> reasons, Caution caution) {
 
-  /**
-   * Copies the reasons.
-   *
-   * @param within true if no stated limit is broken
-   * @param reasons each broken limit
-   * @param caution the caution
-   */
   public CureVerdict {
     reasons = List.copyOf(reasons);
   }

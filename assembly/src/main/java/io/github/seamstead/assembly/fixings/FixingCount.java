@@ -14,14 +14,6 @@ import java.util.List;
 public record FixingCount(
     FixingPattern pattern, List<Integer> perJoint, int total, ShoppingItem item) {
 
-  /**
-   * Copies the counts.
-   *
-   * @param pattern how they stand
-   * @param perJoint fixings of each joint
-   * @param total their sum
-   * @param item what to buy
-   */
   public FixingCount {
     perJoint = List.copyOf(perJoint);
   }

@@ -26,15 +26,6 @@ public record FixingPattern(FixingKind kind, double spacingMetres, int rows, dou
   private static final Source DERIVED =
       Source.derived("equal gaps from end to end, none wider than the spacing");
 
-  /**
-   * Checks the pattern.
-   *
-   * @param kind what holds the seam
-   * @param spacingMetres greater than 0
-   * @param rows 1 to {@link #MOST_ROWS}
-   * @param endMetres 0 or more
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public FixingPattern {
     Args.positive("spacing of " + kind.label(), spacingMetres, "m");
     Args.within("rows of " + kind.label(), rows, 1, MOST_ROWS);

@@ -12,7 +12,8 @@ import io.github.seamstead.shared.source.Source;
  *
  * @param sides sides of the hem, 3 to {@link #MOST_SIDES}
  * @param sideMetres length of a side, in metres, greater than 0
- * @param greatestSpacingMetres greatest distance between pegs, in metres, greater than 0
+ * @param greatestSpacingMetres greatest distance between pegs, in metres, greater than 0; at least
+ *     a ten-thousandth of a side
  */
 public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres) {
 
@@ -24,14 +25,6 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
 
   private static final Source DERIVED = Source.derived("closed ring: as many pegs as gaps");
 
-  /**
-   * Checks the hem.
-   *
-   * @param sides 3 to {@link #MOST_SIDES}
-   * @param sideMetres greater than 0
-   * @param greatestSpacingMetres greater than 0, at least a ten-thousandth of a side
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public HemPegs {
     Args.within("sides of the hem", sides, 3, MOST_SIDES);
     Args.positive("side of the hem", sideMetres, "m");

@@ -18,7 +18,7 @@ import io.github.seamstead.shared.source.Source;
  * @param diameterMetres diameter, in metres, 0.003 to 0.06
  * @param knotted true where a knot is in the load: half the strength is left
  * @param factor breaking load over working load, {@link #LEAST_FACTOR} or more; {@link
- *     #OVERHEAD_FACTOR} or more with people under the load
+ *     #OVERHEAD_FACTOR} or more with people under the load; {@link #LEAST_FACTOR} to 50
  */
 public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, double factor) {
 
@@ -46,15 +46,6 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
           "",
           "factor 5 to 6 for non-critical use, 12 to 15 for life lines");
 
-  /**
-   * Checks the rope.
-   *
-   * @param fibre what the rope is made of
-   * @param diameterMetres 0.003 to 0.06
-   * @param knotted true where a knot is in the load
-   * @param factor {@link #LEAST_FACTOR} to 50
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public RopeStrength {
     Args.within("diameter of the rope", diameterMetres, 0.003, 0.06, "m");
     Args.within("breaking over working load", factor, LEAST_FACTOR, 50, "");

@@ -6,21 +6,12 @@ import io.github.seamstead.shared.check.Args;
  * Seams of one kind and length.
  *
  * @param kind what they join
- * @param name which they are, such as {@code 1-1 to 1-2} or {@code joint 3}
+ * @param name which they are, such as {@code 1-1 to 1-2} or {@code joint 3}; not blank
  * @param metres length of one, in metres, greater than 0
- * @param count how many alike, 1 or more
+ * @param count how many alike, 1 or more; 1 to 100 000
  */
 public record SeamRun(SeamKind kind, String name, double metres, int count) {
 
-  /**
-   * Checks the seams.
-   *
-   * @param kind what they join
-   * @param name not blank
-   * @param metres greater than 0
-   * @param count 1 to 100 000
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public SeamRun {
     Args.notBlank("name of the seam", name);
     Args.positive("length of the seam", metres, "m");

@@ -30,14 +30,6 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
           "lockstitch: two threads, each as long as the stitch and, as they interlock half way,"
               + " together twice through the layers");
 
-  /**
-   * Checks the layers.
-   *
-   * @param layers 1 to {@link #MOST_LAYERS}
-   * @param clothMetres greater than 0
-   * @param extraMetres 0 or more
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public SeamStack {
     Args.within("layers of a seam", layers, 1, MOST_LAYERS);
     Args.positive("thickness of the cloth", clothMetres, "m");

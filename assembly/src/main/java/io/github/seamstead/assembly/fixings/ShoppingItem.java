@@ -9,8 +9,8 @@ import io.github.seamstead.shared.source.Source;
 /**
  * One line of the shopping list: what is needed, with spare, in whole packs.
  *
- * @param name what to buy, such as {@code staples}
- * @param unit what is counted, such as {@code piece}, {@code m} or {@code cartridge}
+ * @param name what to buy, such as {@code staples}; not blank
+ * @param unit what is counted, such as {@code piece}, {@code m} or {@code cartridge}; not blank
  * @param need what the work uses up, in {@code unit}, greater than 0
  * @param spare spare as a part of the need, 0 to 1
  * @param packSize how much one pack holds, in {@code unit}, greater than 0
@@ -22,16 +22,6 @@ public record ShoppingItem(String name, String unit, double need, double spare, 
 
   private static final Source DERIVED = Source.derived("whole packs that hold need and spare");
 
-  /**
-   * Checks the line.
-   *
-   * @param name not blank
-   * @param unit not blank
-   * @param need greater than 0
-   * @param spare 0 to 1
-   * @param packSize greater than 0
-   * @throws IllegalArgumentException if a text is blank or a number is out of range
-   */
   public ShoppingItem {
     Args.notBlank("what to buy", name);
     Args.notBlank("unit of " + name, unit);

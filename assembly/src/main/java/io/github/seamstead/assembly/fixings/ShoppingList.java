@@ -14,11 +14,6 @@ import java.util.stream.Collectors;
  */
 public record ShoppingList(List<ShoppingItem> items) {
 
-  /**
-   * Copies the lines.
-   *
-   * @param items the lines
-   */
   public ShoppingList {
     items = List.copyOf(items);
   }

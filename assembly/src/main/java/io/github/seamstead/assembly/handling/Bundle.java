@@ -21,15 +21,6 @@ public record Bundle(
 
   private static final Source DERIVED = Source.derived("area times mass; volume over packing");
 
-  /**
-   * Checks the cloth.
-   *
-   * @param squareMetres greater than 0, at most 1e6
-   * @param kgPerSquareMetre greater than 0, at most 100
-   * @param thicknessMetres greater than 0, at most 0.05
-   * @param extraKg 0 or more
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public Bundle {
     Args.positive("area of the cloth", squareMetres, "m2");
     Args.within("area of the cloth", squareMetres, 0, 1e6, "m2");

@@ -9,19 +9,13 @@ import java.util.Optional;
  *
  * @param hemMetres loop round the hem, the greatest girth, in metres, greater than 0, at most 10
  *     000
- * @param topMetres loop round the opening at the top, in metres, or nothing if the top is closed
- * @param doorMetres loop round the door opening, in metres, or nothing if there is none
+ * @param topMetres loop round the opening at the top, in metres, or nothing if the top is closed;
+ *     greater than 0 and at most the hem
+ * @param doorMetres loop round the door opening, in metres, or nothing if there is none; greater
+ *     than 0
  */
 public record CoverEnds(double hemMetres, Optional<Double> topMetres, Optional<Double> doorMetres) {
 
-  /**
-   * Checks the loops.
-   *
-   * @param hemMetres greater than 0, at most 10 000
-   * @param topMetres greater than 0 and at most the hem, or nothing
-   * @param doorMetres greater than 0, or nothing
-   * @throws IllegalArgumentException if a loop is out of range
-   */
   public CoverEnds {
     Args.positive("loop round the hem", hemMetres, "m");
     Args.within("loop round the hem", hemMetres, 0, 10_000, "m");

@@ -24,14 +24,6 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
   private static final Source PRACTICE =
       Source.commonPractice("as far out from the foot as the apex is high");
 
-  /**
-   * Checks the measures.
-   *
-   * @param apexMetres greater than 0, at most 100
-   * @param footMetres 0 to 100
-   * @param tailMetres 0 to 100
-   * @throws IllegalArgumentException if a measure is out of range
-   */
   public DropZone {
     Args.positive("height of the apex", apexMetres, "m");
     Args.within("height of the apex", apexMetres, 0, 100, "m");

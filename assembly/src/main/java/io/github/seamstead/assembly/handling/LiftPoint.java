@@ -12,14 +12,6 @@ import io.github.seamstead.shared.check.Args;
  */
 public record LiftPoint(double reachMetres, double heightMetres, double twistRadians) {
 
-  /**
-   * Checks the point.
-   *
-   * @param reachMetres 0 to 2
-   * @param heightMetres 0 to 3
-   * @param twistRadians 0 to a half turn
-   * @throws IllegalArgumentException if a measure is out of range
-   */
   public LiftPoint {
     Args.within("reach of the hands", reachMetres, 0, 2, "m");
     Args.within("height of the hands", heightMetres, 0, 3, "m");

@@ -20,17 +20,6 @@ public record LiftTask(
     Coupling coupling,
     boolean placed) {
 
-  /**
-   * Checks the task.
-   *
-   * @param from where the lift starts
-   * @param to where it ends
-   * @param liftsPerMinute 0 to 60
-   * @param duration how long it goes on
-   * @param coupling how well the hands hold
-   * @param placed true if the end counts too
-   * @throws IllegalArgumentException if the frequency is out of range
-   */
   public LiftTask {
     Args.within("lifts a minute", liftsPerMinute, 0, 60, "1/min");
   }

@@ -30,18 +30,6 @@ public record Multipliers(
   private static final double TWIST_SLOPE = 0.0032;
   private static final double HAIR = 1e-9;
 
-  /**
-   * Copies the reasons.
-   *
-   * @param reach HM
-   * @param height VM
-   * @param travel DM
-   * @param twist AM
-   * @param frequency FM
-   * @param coupling CM
-   * @param kilograms recommended limit, in kilograms
-   * @param outside why a multiplier is 0
-   */
   public Multipliers {
     outside = List.copyOf(outside);
   }

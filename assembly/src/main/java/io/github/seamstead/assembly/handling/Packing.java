@@ -8,7 +8,7 @@ import io.github.seamstead.shared.uncertainty.Range;
  * How much of a bundle's bulk is cloth: a part of one, low (loose) to high (tight). The named ones
  * are common practice and wide on purpose; a measured one is far better.
  *
- * @param name how it is packed
+ * @param name how it is packed; not blank
  * @param clothRatio cloth volume over bulk, low to high, 0.001 to 1
  */
 public record Packing(String name, Range clothRatio) {
@@ -25,13 +25,6 @@ public record Packing(String name, Range clothRatio) {
   /** Gathered by hand: 0.1 to 0.35. */
   public static final Packing BUNCHED = new Packing("bunched", new Range(0.1, 0.2, 0.35));
 
-  /**
-   * Checks the ratio.
-   *
-   * @param name not blank
-   * @param clothRatio 0.001 to 1
-   * @throws IllegalArgumentException if the name is blank or the ratio out of range
-   */
   public Packing {
     Args.notBlank("how it is packed", name);
     Args.within("cloth in the bulk", clothRatio.low(), LEAST, 1, "");

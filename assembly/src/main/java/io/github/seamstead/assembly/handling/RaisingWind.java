@@ -53,14 +53,6 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
           "OSHA, as quoted", "High wind", "", "over 40 mph, or 30 mph when handling material");
   private static final Source SHEET = Source.derived("flat sheet across the wind, coefficient 1.2");
 
-  /**
-   * Checks the numbers.
-   *
-   * @param looseSquareMetres greater than 0
-   * @param people 1 to 100
-   * @param newtonsPerPerson 1 to 1000
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public RaisingWind {
     Args.positive("loose cloth", looseSquareMetres, "m2");
     Args.within("people who hold the cloth", people, 1, 100);

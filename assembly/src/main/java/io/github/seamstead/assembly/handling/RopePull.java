@@ -49,16 +49,6 @@ public record RopePull(
       Source.found(
           "Delaney", "Physics for Roping Technicians", "2022", "p. 88, edges by raise and lower");
 
-  /**
-   * Checks the pull.
-   *
-   * @param loadNewtons greater than 0, at most 1e6
-   * @param friction 0 to 1
-   * @param wrapRadians 0 to ten turns
-   * @param ropes 1 to 20
-   * @param newtonsPerPerson 1 to 1000
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public RopePull {
     Args.positive("load of the ropes", loadNewtons, "N");
     Args.within("load of the ropes", loadNewtons, 0, 1e6, "N");

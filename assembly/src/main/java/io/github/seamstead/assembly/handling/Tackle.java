@@ -28,14 +28,6 @@ public record Tackle(int parts, int sheaves, double loss) {
       Source.found("US Navy", "Steelworker, volume 2", "", "friction of tackle, 10 % each sheave");
   private static final Source TENSION = Source.derived("tension falls at each sheave");
 
-  /**
-   * Checks the tackle.
-   *
-   * @param parts 1 to 8
-   * @param sheaves {@code parts} or one less
-   * @param loss 0 to 0.5
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public Tackle {
     Args.within("parts at the moving block", parts, 1, MOST_PARTS);
     Args.within("sheaves", sheaves, parts - 1, parts);

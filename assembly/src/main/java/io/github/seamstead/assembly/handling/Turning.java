@@ -18,7 +18,7 @@ import java.util.List;
  * which half is left to hands and to the cloth that folds back over its edge (common practice).
  *
  * @param ends the openings
- * @param thicknessMetres thickness of the cloth, in metres, greater than 0
+ * @param thicknessMetres thickness of the cloth, in metres, greater than 0; at most 0.05
  * @param seamSquareMetres section of all seams, ropes and rings that pass with it, in square
  *     metres, 0 or more
  * @param packing how tightly it is gathered
@@ -34,15 +34,6 @@ public record Turning(
   private static final Source ROOM =
       Source.commonPractice("half of the opening is left to hands and the edge that folds back");
 
-  /**
-   * Checks the numbers.
-   *
-   * @param ends the openings
-   * @param thicknessMetres greater than 0, at most 0.05
-   * @param seamSquareMetres 0 or more
-   * @param packing how tightly it is gathered
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public Turning {
     Args.positive("thickness of the cloth", thicknessMetres, "m");
     Args.within("thickness of the cloth", thicknessMetres, 0, 0.05, "m");

@@ -11,11 +11,6 @@ import java.util.List;
  */
 public record Comparison(List<MergePlan> plans) {
 
-  /**
-   * Copies the plans.
-   *
-   * @param plans the plans
-   */
   public Comparison {
     plans = List.copyOf(plans);
   }

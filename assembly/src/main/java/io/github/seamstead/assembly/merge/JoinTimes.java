@@ -16,14 +16,6 @@ public record JoinTimes(double setUpSeconds, double secondsPerMetre, double seco
   public static final Source SEAM_PRACTICE =
       Source.commonPractice("8 to 10 minutes to staple one seam of a small shelter");
 
-  /**
-   * Checks the times.
-   *
-   * @param setUpSeconds 0 or more
-   * @param secondsPerMetre 0 or more
-   * @param secondsPerKg 0 or more
-   * @throws IllegalArgumentException if a time is negative, or all are 0
-   */
   public JoinTimes {
     Args.notNegative("set-up", setUpSeconds, "s");
     Args.notNegative("time per metre", secondsPerMetre, "s/m");

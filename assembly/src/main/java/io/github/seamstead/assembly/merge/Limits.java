@@ -8,11 +8,15 @@ import java.util.OptionalDouble;
  * What no merge may exceed. An empty limit is none.
  *
  * @param rule which mass and bulk count
- * @param carriedMassKg the most mass that the people at hand may carry, in kilograms
- * @param carriedBulkCubicMetres the most bulk that they can get hold of, in cubic metres
+ * @param carriedMassKg the most mass that the people at hand may carry, in kilograms; greater than
+ *     0 if given
+ * @param carriedBulkCubicMetres the most bulk that they can get hold of, in cubic metres; greater
+ *     than 0 if given
  * @param reachMetres the throat of the tool: the bunch on one side of the seam must pass through
- *     it, in metres; the smaller group goes through, at the closing joint half of the cover
- * @param floorSquareMetres floor on which both groups are laid for a merge, in square metres
+ *     it, in metres; the smaller group goes through, at the closing joint half of the cover;
+ *     greater than 0 if given
+ * @param floorSquareMetres floor on which both groups are laid for a merge, in square metres;
+ *     greater than 0 if given
  */
 public record Limits(
     CarryRule rule,
@@ -32,16 +36,6 @@ public record Limits(
 
   private static final double ROUNDING = 1 + 1e-9;
 
-  /**
-   * Checks the limits.
-   *
-   * @param rule which mass and bulk count
-   * @param carriedMassKg greater than 0 if given
-   * @param carriedBulkCubicMetres greater than 0 if given
-   * @param reachMetres greater than 0 if given
-   * @param floorSquareMetres greater than 0 if given
-   * @throws IllegalArgumentException if a limit is not positive
-   */
   public Limits {
     carriedMassKg.ifPresent(v -> Args.positive("carried mass limit", v, "kg"));
     carriedBulkCubicMetres.ifPresent(v -> Args.positive("carried bulk limit", v, "m3"));

@@ -27,15 +27,6 @@ public record MergePlan(
   /** Reference mass for one adult, in kilograms, above which a carry is cautioned. */
   public static final double USUAL_LIFT_KG = 25;
 
-  /**
-   * Copies the steps.
-   *
-   * @param name what kind of plan
-   * @param ring the pieces
-   * @param steps the joints in order
-   * @param cost what it costs
-   * @param optimality how sure it is
-   */
   public MergePlan {
     steps = List.copyOf(steps);
   }

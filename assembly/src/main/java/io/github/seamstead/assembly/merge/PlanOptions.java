@@ -13,7 +13,7 @@ import java.util.OptionalInt;
  * @param objective what to keep small
  * @param limits what no merge may exceed
  * @param times how long a joint takes
- * @param teams how many teams join at once, 1 or more
+ * @param teams how many teams join at once, 1 or more; 1 to {@link #MOST_TEAMS}
  * @param closingJoint the joint to make last, such as the one beside the door; empty for the best;
  *     rings only
  * @param firstGroups runs of neighbouring pieces to be joined first, as the builder wishes; they
@@ -35,18 +35,6 @@ public record PlanOptions(
   /** Nodes for the search if nothing else is asked: some tenths of a second at most. */
   public static final long USUAL_SEARCH_NODES = 20_000;
 
-  /**
-   * Checks the options.
-   *
-   * @param objective what to keep small
-   * @param limits what no merge may exceed
-   * @param times how long a joint takes
-   * @param teams 1 to {@link #MOST_TEAMS}
-   * @param closingJoint the joint to make last, if it is fixed
-   * @param firstGroups runs to be joined first
-   * @param work the terms of the search
-   * @throws IllegalArgumentException if the number of teams is out of range
-   */
   public PlanOptions {
     Args.within("teams", teams, 1, MOST_TEAMS);
     firstGroups = List.copyOf(firstGroups);

@@ -20,13 +20,6 @@ import java.util.Set;
  */
 public record TreeLayout(List<Node> nodes, double width, double height) {
 
-  /**
-   * Copies the nodes.
-   *
-   * @param nodes the groups
-   * @param width greatest x
-   * @param height greatest y
-   */
   public TreeLayout {
     nodes = List.copyOf(nodes);
   }

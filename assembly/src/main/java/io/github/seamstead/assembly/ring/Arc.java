@@ -5,18 +5,11 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A run of neighbouring pieces, going on past the last piece to the first where the ring closes.
  *
- * @param first the number of its first piece, from 1
+ * @param first the number of its first piece, from 1; 1 or more
  * @param count how many pieces, 1 or more
  */
 public record Arc(int first, int count) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param first 1 or more
-   * @param count 1 or more
-   * @throws IllegalArgumentException if a number is less than 1
-   */
   public Arc {
     Args.within("first piece", first, 1, Integer.MAX_VALUE);
     Args.within("count of pieces", count, 1, Integer.MAX_VALUE);

@@ -12,13 +12,6 @@ import java.util.List;
  */
 public record JointMap(View view, Closure closure, List<PlacedPiece> places) {
 
-  /**
-   * Copies the places.
-   *
-   * @param view from where
-   * @param closure ring or line
-   * @param places from left to right
-   */
   public JointMap {
     places = List.copyOf(places);
   }

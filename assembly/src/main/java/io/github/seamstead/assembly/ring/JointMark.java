@@ -52,13 +52,6 @@ public record JointMark(String name, int check) {
   private static final int LEAST_CHECK = 10;
   private static final Pattern WRITTEN = Pattern.compile("([A-Z]{1,3})[-\\s]?(\\d{2})");
 
-  /**
-   * Checks that the check belongs to the name.
-   *
-   * @param name one to three of {@link #LETTERS}
-   * @param check the check of that name
-   * @throws IllegalArgumentException if a letter is not in use or the check is another
-   */
   public JointMark {
     int right = checkOf(name);
     if (right != check) {

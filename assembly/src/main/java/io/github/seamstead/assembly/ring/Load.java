@@ -19,15 +19,6 @@ public record Load(
   /** No load. */
   public static final Load NONE = new Load(0, 0, 0, 0);
 
-  /**
-   * Checks the load.
-   *
-   * @param massKg in kilograms, 0 or more
-   * @param bulkCubicMetres in cubic metres, 0 or more
-   * @param bunchMetres in metres, 0 or more
-   * @param laidAreaSquareMetres in square metres, 0 or more
-   * @throws IllegalArgumentException if a value is negative or not finite
-   */
   public Load {
     Args.notNegative("mass", massKg, "kg");
     Args.notNegative("bulk", bulkCubicMetres, "m3");

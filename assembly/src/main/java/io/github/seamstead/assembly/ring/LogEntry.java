@@ -7,8 +7,8 @@ import java.util.Optional;
  * One line of the join log, as the crew typed it.
  *
  * @param action joined or undone
- * @param firstEdge what is written on one edge, such as {@code 3R}
- * @param secondEdge what is written on the other, such as {@code 4L}
+ * @param firstEdge what is written on one edge, such as {@code 3R}; not blank
+ * @param secondEdge what is written on the other, such as {@code 4L}; not blank
  * @param facing which sides lay together
  * @param firstMark the joint mark read on the first edge, if it was typed
  * @param secondMark the joint mark read on the second edge, if it was typed
@@ -29,17 +29,6 @@ public record LogEntry(
     UNDONE
   }
 
-  /**
-   * Checks the texts.
-   *
-   * @param action joined or undone
-   * @param firstEdge not blank
-   * @param secondEdge not blank
-   * @param facing which sides lay together
-   * @param firstMark the mark, if typed
-   * @param secondMark the mark, if typed
-   * @throws IllegalArgumentException if an edge is blank
-   */
   public LogEntry {
     Args.notBlank("first edge", firstEdge);
     Args.notBlank("second edge", secondEdge);

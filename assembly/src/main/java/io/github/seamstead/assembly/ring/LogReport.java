@@ -24,18 +24,6 @@ public record LogReport(
     List<Joint> open,
     boolean readable) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param faults everything found
-   * @param present the seams there are
-   * @param kept the joints that may stay
-   * @param undo the seams to undo
-   * @param proof why no fewer will do
-   * @param groups what hangs together
-   * @param open the joints still to make
-   * @param readable whether all entries could be used
-   */
   public LogReport {
     faults = List.copyOf(faults);
     present = List.copyOf(present);

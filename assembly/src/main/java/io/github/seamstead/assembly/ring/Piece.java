@@ -5,11 +5,11 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A piece of the cover as it comes from cutting.
  *
- * @param name what is written on the piece, such as {@code 3}
- * @param leftLetter the left edge's letter, such as {@code L}
- * @param rightLetter the right edge's letter, such as {@code R}
- * @param goodSide how the crew tells the good side, such as {@code printed side}
- * @param template the template the piece was cut by; pieces of one template are alike
+ * @param name what is written on the piece, such as {@code 3}; not blank
+ * @param leftLetter the left edge's letter, such as {@code L}; not blank
+ * @param rightLetter the right edge's letter, such as {@code R}; not blank and not the left letter
+ * @param goodSide how the crew tells the good side, such as {@code printed side}; not blank
+ * @param template the template the piece was cut by; pieces of one template are alike; not blank
  * @param load mass, bulk, bunch and laid area
  */
 public record Piece(
@@ -20,17 +20,6 @@ public record Piece(
     String template,
     Load load) {
 
-  /**
-   * Checks the words.
-   *
-   * @param name not blank
-   * @param leftLetter not blank
-   * @param rightLetter not blank and not the left letter
-   * @param goodSide not blank
-   * @param template not blank
-   * @param load the load
-   * @throws IllegalArgumentException if a text is blank or both edges have one letter
-   */
   public Piece {
     name = Args.notBlank("piece name", name).strip();
     leftLetter = Args.notBlank("left letter of piece " + name, leftLetter).strip();

@@ -29,12 +29,6 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
 
   private static final int MOST_PIECES = 64;
 
-  /**
-   * Copies the lists.
-   *
-   * @param undo the seams to undo
-   * @param newNames the places taken
-   */
   public Relabelling {
     undo = List.copyOf(undo);
     newNames = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(newNames));

@@ -31,15 +31,6 @@ public record AdhesiveTimes(
   private static final Source DERIVED =
       Source.derived("longest wait between spreading and pressing");
 
-  /**
-   * Checks the times.
-   *
-   * @param openSeconds greater than 0
-   * @param cureSeconds 0 or more
-   * @param spreadSecondsPerMetre greater than 0
-   * @param pressSecondsPerMetre greater than 0
-   * @throws IllegalArgumentException if a time is out of range
-   */
   public AdhesiveTimes {
     Args.positive("open time", openSeconds, "s");
     Args.notNegative("cure time", cureSeconds, "s");

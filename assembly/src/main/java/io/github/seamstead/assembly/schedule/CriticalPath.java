@@ -26,14 +26,6 @@ public record CriticalPath(
 
   private static final double SLACK_TOLERANCE = 1e-9;
 
-  /**
-   * Copies the lists.
-   *
-   * @param times when each task can and must be done
-   * @param path ids of a critical path
-   * @param lengthSeconds expected time
-   * @param varianceSecondsSquared its variance
-   */
   public CriticalPath {
     times = List.copyOf(times);
     path = List.copyOf(path);

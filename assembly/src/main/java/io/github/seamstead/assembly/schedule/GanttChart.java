@@ -22,15 +22,6 @@ public record GanttChart(
 
   private static final double EPS = 1e-6;
 
-  /**
-   * Copies the bars.
-   *
-   * @param bars by start
-   * @param lanes how many lanes
-   * @param startSeconds left end
-   * @param endSeconds right end
-   * @param byClock whether times are clock times
-   */
   public GanttChart {
     bars = List.copyOf(bars);
   }
@@ -45,14 +36,6 @@ public record GanttChart(
    */
   public record Bar(Task task, int lane, List<WorkCalendar.Span> parts, boolean critical) {
 
-    /**
-     * Copies the parts.
-     *
-     * @param task the task
-     * @param lane its lane
-     * @param parts spans of work
-     * @param critical whether the end waits for it
-     */
     public Bar {
       parts = List.copyOf(parts);
     }

@@ -53,13 +53,6 @@ public record LearningCurve(Rule rule, double ratio) {
   private static final Source CRAWFORD =
       Source.fromMemory("Crawford", "Learning curve, ship curve, ratios, related data", "1944", "");
 
-  /**
-   * Checks the ratio.
-   *
-   * @param rule which rule
-   * @param ratio more than 0 and at most 1
-   * @throws IllegalArgumentException if the ratio is out of range
-   */
   public LearningCurve {
     Args.within("learning ratio", ratio, Double.MIN_NORMAL, 1, "");
   }

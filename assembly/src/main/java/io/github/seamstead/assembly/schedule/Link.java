@@ -5,19 +5,12 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A task that must end first, and how long to wait after it.
  *
- * @param task the id of the task before
+ * @param task the id of the task before; not blank
  * @param lagSeconds time from its end to the earliest start, such as the cure of an adhesive, in
  *     seconds, 0 or more; it runs by the clock, nights and breaks included
  */
 public record Link(String task, double lagSeconds) {
 
-  /**
-   * Checks the link.
-   *
-   * @param task not blank
-   * @param lagSeconds 0 or more
-   * @throws IllegalArgumentException if the id is blank or the lag negative
-   */
   public Link {
     Args.notBlank("task before", task);
     Args.notNegative("wait after task " + task, lagSeconds, "s");

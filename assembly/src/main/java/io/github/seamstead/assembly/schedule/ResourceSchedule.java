@@ -35,15 +35,6 @@ public record ResourceSchedule(
 
   private static final int SAMPLES = 40;
 
-  /**
-   * Copies the tasks.
-   *
-   * @param tasks tasks with their starts
-   * @param lengthSeconds from start to end
-   * @param lowerBoundSeconds a lower bound
-   * @param proved whether no schedule is shorter
-   * @param workUnits work units spent
-   */
   public ResourceSchedule {
     tasks = List.copyOf(tasks);
   }

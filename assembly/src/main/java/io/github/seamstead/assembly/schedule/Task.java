@@ -10,25 +10,16 @@ import java.util.TreeMap;
 /**
  * A piece of work that is not interrupted by other work.
  *
- * @param id short name, used by other tasks
- * @param name what is done, for a person
+ * @param id short name, used by other tasks; not blank
+ * @param name what is done, for a person; not blank
  * @param duration how long it takes
  * @param after what must end first
- * @param needs how many of each resource it holds while it runs, such as one team and one stapler
+ * @param needs how many of each resource it holds while it runs, such as one team and one stapler;
+ *     each 0 or more
  */
 public record Task(
     String id, String name, ThreePoint duration, List<Link> after, Map<String, Integer> needs) {
 
-  /**
-   * Checks and copies.
-   *
-   * @param id not blank
-   * @param name not blank
-   * @param duration how long it takes
-   * @param after what must end first
-   * @param needs each 0 or more
-   * @throws IllegalArgumentException if a text is blank or a need negative
-   */
   public Task {
     Args.notBlank("task id", id);
     Args.notBlank("name of task " + id, name);

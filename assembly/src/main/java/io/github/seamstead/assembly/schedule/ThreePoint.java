@@ -13,19 +13,11 @@ import io.github.seamstead.shared.quantity.Numbers;
  * #triangularMean()}. For 3, 5 and 13 they give 6 and 7.
  *
  * @param optimistic if all goes well, in seconds, 0 or more
- * @param likely most likely, in seconds
- * @param pessimistic if much goes wrong, in seconds
+ * @param likely most likely, in seconds; at least {@code optimistic}
+ * @param pessimistic if much goes wrong, in seconds; at least {@code likely}
  */
 public record ThreePoint(double optimistic, double likely, double pessimistic) {
 
-  /**
-   * Checks the order.
-   *
-   * @param optimistic 0 or more, in seconds
-   * @param likely at least {@code optimistic}, in seconds
-   * @param pessimistic at least {@code likely}, in seconds
-   * @throws IllegalArgumentException if a value is negative or not finite, or the order is broken
-   */
   public ThreePoint {
     Args.notNegative("optimistic duration", optimistic, "s");
     Args.notNegative("likely duration", likely, "s");

@@ -18,9 +18,11 @@ import java.util.TreeSet;
  *     WorkCalendar.ofDaylight(7 * 3600, 17 * 3600, List.of(new Shift(12 * 3600, 13 * 3600)));
  * }</pre>
  *
- * @param shifts shifts of a day, one after another; the gaps are breaks and night
- * @param daysOff numbers of the days on which nobody works, from 1
- * @param keepWhole whether a task that fits into a shift waits for one rather than being split
+ * @param shifts shifts of a day, one after another; the gaps are breaks and night; at least one,
+ *     not overlapping
+ * @param daysOff numbers of the days on which nobody works, from 1; at most ten years of them
+ * @param keepWhole whether a task that fits into a shift waits for one rather than being split;
+ *     whether short tasks are not split
  */
 public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean keepWhole) {
 
@@ -43,18 +45,11 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
   /**
    * A time span of a day.
    *
-   * @param startSeconds start, in seconds after midnight
-   * @param endSeconds end, in seconds after midnight
+   * @param startSeconds start, in seconds after midnight; 0 to a day
+   * @param endSeconds end, in seconds after midnight; at most a day
    */
   public record Shift(double startSeconds, double endSeconds) {
 
-    /**
-     * Checks the order.
-     *
-     * @param startSeconds 0 to a day
-     * @param endSeconds after the start, at most a day
-     * @throws IllegalArgumentException if the span is empty or leaves the day
-     */
     public Shift {
       Args.within("start of a shift or break", startSeconds, 0, DAY_SECONDS, "s");
       Args.within("end of a shift or break", endSeconds, 0, DAY_SECONDS, "s");
@@ -66,14 +61,6 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
     }
   }
 
-  /**
-   * Checks and sorts.
-   *
-   * @param shifts at least one, not overlapping
-   * @param daysOff numbers from 1, at most ten years of them
-   * @param keepWhole whether short tasks are not split
-   * @throws IllegalArgumentException if there is no shift, shifts overlap, or a day is less than 1
-   */
   public WorkCalendar {
     List<Shift> sorted = new ArrayList<>(Args.notEmpty("shifts", shifts));
     sorted.sort(Comparator.comparingDouble(Shift::startSeconds));

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -25,6 +26,7 @@ import org.apache.commons.csv.CSVRecord;
  */
 public final class FilledForms {
 
+  private static final Pattern PARTING = Pattern.compile("[ ,;/+]+");
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   private final ObjectNode job;
@@ -132,9 +134,7 @@ public final class FilledForms {
     String kept = cell(row, Forms.KEPT);
     if (!kept.isEmpty()) {
       ArrayNode edges = sheet.putArray("reinforced");
-      for (String edge : kept.toLowerCase(Locale.ROOT).split("[ ,;/+]+")) {
-        edges.add(edge);
-      }
+      PARTING.splitAsStream(kept.toLowerCase(Locale.ROOT)).forEach(edges::add);
     }
   }
 

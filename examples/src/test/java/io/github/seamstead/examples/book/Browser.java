@@ -203,17 +203,18 @@ final class Browser implements AutoCloseable {
   }
 
   @Override
-  public void close() throws InterruptedException {
-    send("Browser.close", json.createObjectNode(), "");
-    if (process.waitFor(20, TimeUnit.SECONDS)) {
-      return;
+  public void close() {
+    try {
+      send("Browser.close", json.createObjectNode(), "");
+      if (process.waitFor(20, TimeUnit.SECONDS)) {
+        return;
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
     socket.abort();
     process.descendants().forEach(ProcessHandle::destroy);
-    process.destroy();
-    if (!process.waitFor(20, TimeUnit.SECONDS)) {
-      process.destroyForcibly().waitFor();
-    }
+    process.destroyForcibly();
   }
 
   /** Puts messages together and hands them to whoever waits. */

@@ -5,20 +5,12 @@ import io.github.seamstead.shared.check.Args;
 /**
  * Equal pieces to be cut from bars.
  *
- * @param name for a label
+ * @param name for a label; not blank
  * @param length in metres, greater than 0
- * @param count how many, 1 or more
+ * @param count how many, 1 or more; 1 to 100000
  */
 public record BarPiece(String name, double length, int count) {
 
-  /**
-   * Checks the ranges.
-   *
-   * @param name not blank
-   * @param length in metres, greater than 0
-   * @param count 1 to 100000
-   * @throws IllegalArgumentException if an argument is outside its range
-   */
   public BarPiece {
     Args.notBlank("piece name", name);
     Args.positive("length of " + name, length, "m");

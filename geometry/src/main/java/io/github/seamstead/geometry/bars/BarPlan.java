@@ -34,30 +34,11 @@ public record BarPlan(
    */
   public record CutBar(BarStock stock, int times, List<BarPiece> pieces, double offcut) {
 
-    /**
-     * Copies the list.
-     *
-     * @param stock the bar it is cut from
-     * @param times how many
-     * @param pieces what is cut from it
-     * @param offcut in metres
-     */
     public CutBar {
       pieces = List.copyOf(pieces);
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param bars the cutting patterns
-   * @param kerf in metres
-   * @param usedLength in metres
-   * @param pieceLength in metres
-   * @param lowerBound in metres
-   * @param proven whether the plan is the best
-   * @param missing pieces left out
-   */
   public BarPlan {
     bars = List.copyOf(bars);
     missing = List.copyOf(missing);

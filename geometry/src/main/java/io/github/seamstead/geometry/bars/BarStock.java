@@ -6,20 +6,12 @@ import java.util.OptionalInt;
 /**
  * Bars of one length.
  *
- * @param name for a label
+ * @param name for a label; not blank
  * @param length in metres, greater than 0 and at most 1000
- * @param available how many there are; empty if as many as needed can be had
+ * @param available how many there are; empty if as many as needed can be had; 1 or more
  */
 public record BarStock(String name, double length, OptionalInt available) {
 
-  /**
-   * Checks the ranges.
-   *
-   * @param name not blank
-   * @param length in metres, greater than 0 and at most 1000
-   * @param available 1 or more, or empty
-   * @throws IllegalArgumentException if an argument is outside its range
-   */
   public BarStock {
     Args.notBlank("bar name", name);
     Args.positive("length of " + name, length, "m");

@@ -11,8 +11,9 @@ import io.github.seamstead.shared.source.Source;
 /**
  * How a cover sheds water. Hips are flatter than faces, so laps and ponding are judged by the hips.
  *
- * @param faceSlope slope of a face's middle line, in radians
- * @param hipSlope slope of a hip, the least of the cover, in radians, less than {@code faceSlope}
+ * @param faceSlope slope of a face's middle line, in radians; more than 0 and less than π/2
+ * @param hipSlope slope of a hip, the least of the cover, in radians, less than {@code faceSlope};
+ *     more than 0 and less than {@code faceSlope}
  */
 public record Drainage(double faceSlope, double hipSlope) {
 
@@ -23,13 +24,6 @@ public record Drainage(double faceSlope, double hipSlope) {
       Source.commonPractice(
           "a lap holds water back by its rise, so a flatter slope needs a longer lap");
 
-  /**
-   * Checks the order.
-   *
-   * @param faceSlope in radians, more than 0 and less than π/2
-   * @param hipSlope in radians, more than 0 and less than {@code faceSlope}
-   * @throws IllegalArgumentException if an angle is outside its range
-   */
   public Drainage {
     Args.between("face slope", faceSlope, 0, Math.PI / 2, "rad");
     Args.between("hip slope", hipSlope, 0, faceSlope, "rad");

@@ -31,19 +31,13 @@ public record FrameSolution(
    *
    * @param pyramid the whole pyramid
    * @param magnification how many percent the inradius or the height moves at most when one of the
-   *     two measures it was found from moves by 1 %; infinite where two solutions touch
+   *     two measures it was found from moves by 1 %; infinite where two solutions touch; greater
+   *     than 0
    * @param comparisons the further measures given against those of this pyramid
    */
   public record Candidate(
       RegularPyramid pyramid, double magnification, List<Comparison> comparisons) {
 
-    /**
-     * Copies the list.
-     *
-     * @param pyramid the whole pyramid
-     * @param magnification without unit, greater than 0
-     * @param comparisons none if only two measures were given
-     */
     public Candidate {
       comparisons = List.copyOf(comparisons);
     }
@@ -68,14 +62,6 @@ public record FrameSolution(
     }
   }
 
-  /**
-   * Checks that the candidates match the determination.
-   *
-   * @param determination how far the measures fix a pyramid
-   * @param candidates as many as the determination says
-   * @param reasons may be empty only if there is one candidate
-   * @throws IllegalArgumentException if they do not match
-   */
   public FrameSolution {
     candidates = List.copyOf(candidates);
     reasons = List.copyOf(reasons);

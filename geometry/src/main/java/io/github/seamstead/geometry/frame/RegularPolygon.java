@@ -21,13 +21,6 @@ public record RegularPolygon(int sides, double side) {
   static final double LEAST_LENGTH = 1e-6;
   static final double GREATEST_LENGTH = 1e6;
 
-  /**
-   * Checks the ranges.
-   *
-   * @param sides 3 to 64
-   * @param side in metres, 0.000001 to 1000000
-   * @throws IllegalArgumentException if an argument is outside its range
-   */
   public RegularPolygon {
     requireSides(sides);
     Args.within("side", side, LEAST_LENGTH, GREATEST_LENGTH, "m");

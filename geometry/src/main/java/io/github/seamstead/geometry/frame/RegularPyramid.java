@@ -20,19 +20,11 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param baseSide the side of the base a, in metres, 0.000001 to 1000000
  * @param apexHeight the height of the whole pyramid H up to its (perhaps cut off) apex, in metres,
  *     0.000001 to 1000000
- * @param openingSide the side of the opening b, in metres; 0 for a whole pyramid
+ * @param openingSide the side of the opening b, in metres; 0 for a whole pyramid; 0 or more and
+ *     less than {@code baseSide}
  */
 public record RegularPyramid(int sides, double baseSide, double apexHeight, double openingSide) {
 
-  /**
-   * Checks the ranges.
-   *
-   * @param sides 3 to 64
-   * @param baseSide in metres, 0.000001 to 1000000
-   * @param apexHeight in metres, 0.000001 to 1000000
-   * @param openingSide in metres, 0 or more and less than {@code baseSide}
-   * @throws IllegalArgumentException if an argument is outside its range
-   */
   public RegularPyramid {
     RegularPolygon.requireSides(sides);
     Args.within(

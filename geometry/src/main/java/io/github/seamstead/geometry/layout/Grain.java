@@ -6,19 +6,13 @@ import io.github.seamstead.shared.check.Args;
  * The direction of a piece that must follow the weave or print of the stock, which runs along the
  * stock's x axis.
  *
- * @param angle the direction in the piece as drawn, counter-clockwise from its x axis, in radians
+ * @param angle the direction in the piece as drawn, counter-clockwise from its x axis, in radians;
+ *     finite
  * @param oneWay true for a print or pile that has an up and a down; false for a weave, which may
- *     run either way
+ *     run either way; not only the line
  */
 public record Grain(double angle, boolean oneWay) {
 
-  /**
-   * Checks the angle.
-   *
-   * @param angle finite, in radians
-   * @param oneWay true if the direction matters, not only the line
-   * @throws IllegalArgumentException if the angle is not finite
-   */
   public Grain {
     Args.finite("grain angle", angle, "rad");
   }

@@ -9,8 +9,9 @@ import java.util.Set;
 /**
  * Pieces, stock and the rules of cutting.
  *
- * @param pieces what is to be cut
- * @param stock what there is to cut from
+ * @param pieces what is to be cut; at least one, ids unique, at most {@link #MOST_COPIES} copies in
+ *     all
+ * @param stock what there is to cut from; at least one, ids unique
  * @param spacing least distance between two pieces, in metres, 0 or more
  * @param edgeMargin least distance of a piece from the stock's edge and from flaws, in metres, 0 or
  *     more; a hem edge on a reinforced edge keeps none from that edge
@@ -26,17 +27,6 @@ public record LayoutRequest(
   /** The most copies in all that one request may ask for. */
   public static final int MOST_COPIES = 5_000;
 
-  /**
-   * Checks the parts against one another.
-   *
-   * @param pieces at least one, ids unique, at most {@link #MOST_COPIES} copies in all
-   * @param stock at least one, ids unique
-   * @param spacing in metres, 0 or more
-   * @param edgeMargin in metres, 0 or more
-   * @param objective what counts as less stock
-   * @throws IllegalArgumentException if a list is empty, an id comes twice, there are too many
-   *     copies, or a distance is negative
-   */
   public LayoutRequest {
     pieces = Args.notEmpty("pieces", pieces);
     stock = Args.notEmpty("stock", stock);

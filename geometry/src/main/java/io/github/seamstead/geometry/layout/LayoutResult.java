@@ -16,15 +16,15 @@ import java.util.Optional;
  *     is needed, if no piece left over fits any item, or if the search was stopped before it knew
  * @param density area of the pieces placed divided by the area of the stock used (whole sheets,
  *     rolls up to the used length), 0 to 1
- * @param usedLength sum over the used items of how far the cuts reach along x, in metres
- * @param cost of the stock used, in the caller's currency
- * @param objectiveValue what the objective counts: items, cost or metres
- * @param lowerBound no layout of the placed pieces can have a lower objective value
+ * @param usedLength sum over the used items of how far the cuts reach along x, in metres; 0 or more
+ * @param cost of the stock used, in the caller's currency; 0 or more
+ * @param objectiveValue what the objective counts: items, cost or metres; 0 or more
+ * @param lowerBound no layout of the placed pieces can have a lower objective value; 0 or more
  * @param lengthBound no layout of the placed pieces on the items used has a lower used length, in
- *     metres
+ *     metres; 0 or more
  * @param gap {@code (objectiveValue - lowerBound) / objectiveValue}, 0 to 1; 0 means proved best
  * @param method how the layout was found
- * @param workUsed work units spent: placements evaluated
+ * @param workUsed work units spent: placements evaluated; 0 or more
  * @param stopped what ended the search before its count of work was used up or no better layout was
  *     possible; empty if nothing did. The layout holds all the same, but more work may place more
  */
@@ -61,24 +61,6 @@ public record LayoutResult(
     SEARCH
   }
 
-  /**
-   * Checks the figures.
-   *
-   * @param used may be empty
-   * @param unplaced may be empty
-   * @param furtherStock may be empty
-   * @param density 0 to 1
-   * @param usedLength in metres, 0 or more
-   * @param cost 0 or more
-   * @param objectiveValue 0 or more
-   * @param lowerBound 0 or more
-   * @param lengthBound in metres, 0 or more
-   * @param gap 0 to 1
-   * @param method how the layout was found
-   * @param workUsed 0 or more
-   * @param stopped may be empty
-   * @throws IllegalArgumentException if one is out of range
-   */
   public LayoutResult {
     used = List.copyOf(used);
     unplaced = List.copyOf(unplaced);

@@ -6,23 +6,14 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A part of a sheet or roll from which nothing can be cut any more.
  *
- * @param stockId the stock item
- * @param copy which of its copies, counted from 1
+ * @param stockId the stock item; not blank
+ * @param copy which of its copies, counted from 1; 1 or more
  * @param outline the part, in the stock's coordinates, in metres
  * @param cutOut true for the hole that a piece left, which others keep the spacing from; false for
  *     a tear or a stain, which they keep the margin from
  */
 public record LostCloth(String stockId, int copy, Outline outline, boolean cutOut) {
 
-  /**
-   * Checks the name and the number.
-   *
-   * @param stockId not blank
-   * @param copy 1 or more
-   * @param outline the part, in metres
-   * @param cutOut whether a piece was cut there
-   * @throws IllegalArgumentException if one is out of range
-   */
   public LostCloth {
     Args.notBlank("stock id", stockId);
     Args.within("copy of the stock", copy, 1, Integer.MAX_VALUE);

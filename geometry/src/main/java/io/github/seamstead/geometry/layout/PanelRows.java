@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -77,18 +78,12 @@ public final class PanelRows {
   /**
    * Panels on a strip.
    *
-   * @param length how much of the strip is used, margin at both ends included, in metres
-   * @param placements one for each panel, strip along x from 0 and across y from 0
+   * @param length how much of the strip is used, margin at both ends included, in metres; greater
+   *     than 0
+   * @param placements one for each panel, strip along x from 0 and across y from 0; at least one
    */
   public record Arrangement(double length, List<Placement> placements) {
 
-    /**
-     * Copies the list.
-     *
-     * @param length in metres, greater than 0
-     * @param placements at least one
-     * @throws IllegalArgumentException if the length is not positive or there is no placement
-     */
     public Arrangement {
       Args.positive("length", length, "m");
       placements = Args.notEmpty("placements", placements);
@@ -124,7 +119,11 @@ public final class PanelRows {
       BooleanSupplier ended) {
     Args.within("count", count, 1, LayoutRequest.MOST_COPIES);
     Args.positive("width", width, "m");
-    Args.positive("most length", mostLength, "m");
+    Args.require(
+        mostLength > 0,
+        "most length",
+        Numbers.plain(mostLength) + " m",
+        "must be greater than 0 m");
     Args.notNegative("spacing", spacing, "m");
     Args.notNegative("margin", margin, "m");
     double inside = width - 2 * margin;

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What is to be cut, seen from its good side.
  *
- * @param id the builder's name for it
+ * @param id the builder's name for it; not blank
  * @param outline the shape to cut, allowances included, in metres
  * @param count how many, 1 to 100 000
  * @param rotations the turns allowed
@@ -26,18 +26,6 @@ public record Piece(
 
   private static final int MOST_COPIES = 100_000;
 
-  /**
-   * Checks the parts against one another.
-   *
-   * @param id not blank
-   * @param outline the shape to cut, in metres
-   * @param count 1 to 100 000
-   * @param rotations the turns allowed
-   * @param mayMirror true if it may be cut turned over
-   * @param hem its index must name an edge of {@code outline}
-   * @param grain any direction
-   * @throws IllegalArgumentException if one is out of range
-   */
   public Piece {
     Args.notBlank("piece id", id);
     Args.within("piece " + id + ": count", count, 1, MOST_COPIES);

@@ -5,12 +5,12 @@ import io.github.seamstead.shared.check.Args;
 /**
  * Copies of a piece that found no place.
  *
- * @param pieceId the piece
+ * @param pieceId the piece; not blank
  * @param count how many copies, 1 or more
  * @param reason why
  * @param spliceHelps true if the piece is larger than every stock item, its margin counted, but the
  *     stock left over has at least its area, so that it could be joined from parts
- * @param message the same for a person to read, with sizes
+ * @param message the same for a person to read, with sizes; not blank
  */
 public record Shortfall(
     String pieceId, int count, Reason reason, boolean spliceHelps, String message) {
@@ -31,16 +31,6 @@ public record Shortfall(
     SEARCH_STOPPED
   }
 
-  /**
-   * Checks the words.
-   *
-   * @param pieceId not blank
-   * @param count 1 or more
-   * @param reason why
-   * @param spliceHelps whether joining from parts is possible
-   * @param message not blank
-   * @throws IllegalArgumentException if one is out of range
-   */
   public Shortfall {
     Args.notBlank("piece id", pieceId);
     Args.within("count", count, 1, Integer.MAX_VALUE);

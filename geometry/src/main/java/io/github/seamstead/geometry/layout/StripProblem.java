@@ -6,23 +6,14 @@ import java.util.List;
 /**
  * Pieces to be laid on one strip of fixed width and free length, the length as short as possible.
  *
- * @param width of the strip, along y from 0, in metres
- * @param pieces what is to be cut; hem edges are not considered
+ * @param width of the strip, along y from 0, in metres; greater than 0
+ * @param pieces what is to be cut; hem edges are not considered; at least one, at most {@link
+ *     LayoutRequest#MOST_COPIES} copies in all
  * @param spacing least distance between two pieces, in metres, 0 or more
  * @param margin least distance to the four edges of the strip, in metres, 0 or more
  */
 public record StripProblem(double width, List<Piece> pieces, double spacing, double margin) {
 
-  /**
-   * Checks that every piece fits across.
-   *
-   * @param width in metres, greater than 0
-   * @param pieces at least one, at most {@link LayoutRequest#MOST_COPIES} copies in all
-   * @param spacing in metres, 0 or more
-   * @param margin in metres, 0 or more
-   * @throws IllegalArgumentException if a number is out of range, or a piece has no turn in which
-   *     it fits across the strip
-   */
   public StripProblem {
     Args.positive("strip width", width, "m");
     pieces = Args.notEmpty("pieces", pieces);

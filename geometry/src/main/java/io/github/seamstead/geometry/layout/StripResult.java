@@ -6,12 +6,13 @@ import java.util.List;
 /**
  * A layout on one strip.
  *
- * @param length how much of the strip is used, margin at both ends included, in metres
+ * @param length how much of the strip is used, margin at both ends included, in metres; greater
+ *     than 0
  * @param density area of the pieces divided by width times length, 0 to 1
- * @param lowerBound no layout is shorter, in metres
- * @param gap {@code (length - lowerBound) / length}; 0 means proved best
- * @param placements one for each copy, strip along x from 0 and across y from 0
- * @param workUsed placements evaluated
+ * @param lowerBound no layout is shorter, in metres; 0 or more
+ * @param gap {@code (length - lowerBound) / length}; 0 means proved best; 0 to 1
+ * @param placements one for each copy, strip along x from 0 and across y from 0; at least one
+ * @param workUsed placements evaluated; 0 or more
  */
 public record StripResult(
     double length,
@@ -21,17 +22,6 @@ public record StripResult(
     List<Placement> placements,
     long workUsed) {
 
-  /**
-   * Copies the list.
-   *
-   * @param length in metres, greater than 0
-   * @param density 0 to 1
-   * @param lowerBound in metres, 0 or more
-   * @param gap 0 to 1
-   * @param placements at least one
-   * @param workUsed 0 or more
-   * @throws IllegalArgumentException if a number is out of range
-   */
   public StripResult {
     Args.positive("length", length, "m");
     Args.within("density", density, 0, 1 + 1e-9, "");

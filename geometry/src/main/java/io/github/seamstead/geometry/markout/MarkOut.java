@@ -22,7 +22,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * @param division the tape's division
  * @param baseline the baseline-and-offset table, one row a corner in the outline's order
  * @param twoTapes the two-tape table, one row a corner in the outline's order
- * @param checks sides and diagonals to measure afterwards
+ * @param checks sides and diagonals to measure afterwards; at least one
  * @param baselineFit how the template drawn by offsets fits
  * @param twoTapeFit how the template drawn by two tapes fits
  */
@@ -45,19 +45,6 @@ public record MarkOut(
   /** Up to this many corners all diagonals are given; beyond, one from each corner. */
   public static final int ALL_DIAGONALS = 8;
 
-  /**
-   * Copies the lists.
-   *
-   * @param template the outline drawn
-   * @param baselineEdge index of the edge on the baseline
-   * @param division the tape's division
-   * @param baseline one row a corner
-   * @param twoTapes one row a corner
-   * @param checks at least one
-   * @param baselineFit the fit by offsets
-   * @param twoTapeFit the fit by two tapes
-   * @throws IllegalArgumentException if there is no check length
-   */
   public MarkOut {
     baseline = List.copyOf(baseline);
     twoTapes = List.copyOf(twoTapes);

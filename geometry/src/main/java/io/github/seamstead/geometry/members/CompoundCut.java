@@ -25,13 +25,6 @@ public record CompoundCut(double mitre, double tilt) {
   private static final Source CHEEK =
       Source.derived("vertical plane at the plan angle π/n to a hip of slope γ");
 
-  /**
-   * Checks the ranges.
-   *
-   * @param mitre in radians, 0 to π/2
-   * @param tilt in radians, 0 to π/2
-   * @throws IllegalArgumentException if an angle is outside its range
-   */
   public CompoundCut {
     Args.within("mitre", mitre, 0, Math.PI / 2, "rad");
     Args.within("tilt", tilt, 0, Math.PI / 2, "rad");

@@ -7,13 +7,13 @@ import java.util.List;
  * Equal members of a frame.
  *
  * @param role what they are
- * @param name for a label, such as {@code purlin ring 1}
- * @param count how many
+ * @param name for a label, such as {@code purlin ring 1}; not blank
+ * @param count how many; greater than 0
  * @param section their cross-section
  * @param height of their centre lines above the base (of a hip, of its foot), in metres
- * @param centreLine node to node, in metres
+ * @param centreLine node to node, in metres; greater than 0
  * @param cutLength what is taken from the bar, in metres: the centre line less the set-backs and,
- *     where the cuts slant, on to the longest points
+ *     where the cuts slant, on to the longest points; greater than 0
  * @param cuts the saw settings at their ends, with which the cut length belongs
  */
 public record FrameMember(
@@ -47,19 +47,6 @@ public record FrameMember(
    */
   public record EndCut(String where, String laidOn, CompoundCut setting) {}
 
-  /**
-   * Copies the cuts.
-   *
-   * @param role what they are
-   * @param name not blank
-   * @param count greater than 0
-   * @param section their cross-section
-   * @param height in metres
-   * @param centreLine in metres, greater than 0
-   * @param cutLength in metres, greater than 0
-   * @param cuts the saw settings
-   * @throws IllegalArgumentException if a length is not positive
-   */
   public FrameMember {
     Args.notBlank("member name", name);
     Args.positive("centre line of " + name, centreLine, "m");

@@ -36,15 +36,6 @@ public record FrameMembers(
    */
   public record PlateBend(String name, double angle) {}
 
-  /**
-   * Copies the lists.
-   *
-   * @param frame the pyramid of the centre lines
-   * @param spec what it is built of
-   * @param members its members
-   * @param bends plate bends
-   * @param cautions what the lists do not cover
-   */
   public FrameMembers {
     members = List.copyOf(members);
     bends = List.copyOf(bends);

@@ -7,8 +7,9 @@ import io.github.seamstead.shared.check.Args;
  *
  * @param shape round or rectangular
  * @param width of a timber: of a hip, level across it; of a ring, radially (level, or in the face
- *     where the ring lies in the faces); of a pipe, its outside diameter; in metres
- * @param depth square to the width and to the length; of a pipe, its outside diameter; in metres
+ *     where the ring lies in the faces); of a pipe, its outside diameter; in metres; greater than 0
+ * @param depth square to the width and to the length; of a pipe, its outside diameter; in metres;
+ *     greater than 0
  */
 public record MemberSection(Shape shape, double width, double depth) {
 
@@ -20,14 +21,6 @@ public record MemberSection(Shape shape, double width, double depth) {
     TIMBER
   }
 
-  /**
-   * Checks the sizes.
-   *
-   * @param shape round or rectangular
-   * @param width in metres, greater than 0
-   * @param depth in metres, greater than 0; equal to the width for a pipe
-   * @throws IllegalArgumentException if a size is not positive or a pipe is not round
-   */
   public MemberSection {
     Args.positive("section width", width, "m");
     Args.positive("section depth", depth, "m");

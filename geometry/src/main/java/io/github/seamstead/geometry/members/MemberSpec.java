@@ -15,7 +15,8 @@ import java.util.List;
  * @param ringSetBack from the node to where the centre line of a ring member or purlin is cut, at
  *     both ends, in metres, 0 or more; a pipe set back is cut square, a timber to the mitre
  * @param stance how base and opening ring lie; purlins always lie in the faces
- * @param purlinHeights heights of purlin rings above the base, in metres, rising
+ * @param purlinHeights heights of purlin rings above the base, in metres, rising; each greater than
+ *     0
  */
 public record MemberSpec(
     MemberSection hips,
@@ -34,18 +35,6 @@ public record MemberSpec(
     IN_FACE
   }
 
-  /**
-   * Checks the set-backs and sorts the heights.
-   *
-   * @param hips section of the hip poles
-   * @param rings section of the rings
-   * @param footSetBack in metres, 0 or more
-   * @param headSetBack in metres, 0 or more
-   * @param ringSetBack in metres, 0 or more
-   * @param stance how the rings lie
-   * @param purlinHeights each greater than 0, in metres
-   * @throws IllegalArgumentException if a set-back is negative or a height is not positive
-   */
   public MemberSpec {
     Args.notNegative("set-back at the foot", footSetBack, "m");
     Args.notNegative("set-back at the head", headSetBack, "m");

@@ -17,9 +17,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * A cap in the shape of a right circular cone, whole or with a round hole at the top, and its
  * development into flat sectors.
  *
- * @param radius of the lower rim, in metres
- * @param height from the rim's plane to the tip of the whole cone, in metres
- * @param holeRadius of the hole at the top, level, in metres; 0 for a whole cone
+ * @param radius of the lower rim, in metres; greater than 0
+ * @param height from the rim's plane to the tip of the whole cone, in metres; greater than 0
+ * @param holeRadius of the hole at the top, level, in metres; 0 for a whole cone; 0 or more and
+ *     less than the radius
  */
 public record ConeCap(double radius, double height, double holeRadius) {
 
@@ -31,14 +32,6 @@ public record ConeCap(double radius, double height, double holeRadius) {
   /** The polygon that stands for an arc keeps within this of it, in metres. */
   private static final double SAGITTA = 0.2e-3;
 
-  /**
-   * Checks the measures.
-   *
-   * @param radius in metres, greater than 0
-   * @param height in metres, greater than 0
-   * @param holeRadius in metres, 0 or more and less than the radius
-   * @throws IllegalArgumentException if a measure is out of range
-   */
   public ConeCap {
     Args.positive("cone cap radius", radius, "m");
     Args.positive("cone cap height", height, "m");

@@ -7,18 +7,11 @@ import io.github.seamstead.shared.quantity.Numbers;
  * The cloth that an edge needs beyond its stitch line, and what for.
  *
  * @param role what becomes of the edge
- * @param width cloth beyond the stitch line, square to it, in metres, 0 or more
+ * @param width cloth beyond the stitch line, square to it, in metres, 0 or more; 0 for a reinforced
+ *     or raw edge
  */
 public record EdgeAllowance(EdgeRole role, double width) {
 
-  /**
-   * Checks the width.
-   *
-   * @param role what becomes of the edge
-   * @param width in metres, 0 or more; 0 for a reinforced or raw edge
-   * @throws IllegalArgumentException if the width is negative or not finite, or not 0 where the
-   *     edge stays as it is
-   */
   public EdgeAllowance {
     Args.notNegative(role.label() + " allowance", width, "m");
     Args.require(

@@ -11,16 +11,10 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  *
  * @param edges for each edge the length it should have less the length it was made with, in metres
  * @param corners for each corner how far it lies from where it should when the two outlines are
- *     laid on one another as well as they go by turning and moving, in metres
+ *     laid on one another as well as they go by turning and moving, in metres; each 0 or more
  */
 public record FaceDifference(List<Double> edges, List<Double> corners) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param edges in metres
-   * @param corners in metres, each 0 or more
-   */
   public FaceDifference {
     edges = List.copyOf(edges);
     corners = List.copyOf(corners);

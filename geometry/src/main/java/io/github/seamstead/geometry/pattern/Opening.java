@@ -6,12 +6,14 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A door or a vent in a face.
  *
- * @param name the opening's name, such as {@code door}
+ * @param name the opening's name, such as {@code door}; not blank
  * @param outline its finished edge in the face's own coordinates, in metres
  * @param turnIn cloth folded back round the edge, in metres, 0 or more
- * @param patch width of the reinforcement round the opening, finished, in metres; 0 for none
+ * @param patch width of the reinforcement round the opening, finished, in metres; 0 for none; 0 or
+ *     more
  * @param patchFold cloth folded under round the outside of the reinforcement, in metres, 0 or more
- * @param flap by how much a flap overlaps the opening all round, in metres; 0 for no flap
+ * @param flap by how much a flap overlaps the opening all round, in metres; 0 for no flap; 0 or
+ *     more
  * @param flapHem hem round the flap, in metres, 0 or more
  */
 public record Opening(
@@ -23,18 +25,6 @@ public record Opening(
     double flap,
     double flapHem) {
 
-  /**
-   * Checks the measures.
-   *
-   * @param name not blank
-   * @param outline the finished edge
-   * @param turnIn 0 or more, in metres
-   * @param patch 0 or more, in metres
-   * @param patchFold 0 or more, in metres
-   * @param flap 0 or more, in metres
-   * @param flapHem 0 or more, in metres
-   * @throws IllegalArgumentException if the name is blank or a measure is negative or not finite
-   */
   public Opening {
     Args.notBlank("opening name", name);
     Args.notNegative("opening " + name + ": turn-in", turnIn, "m");

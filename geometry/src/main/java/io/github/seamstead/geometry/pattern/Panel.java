@@ -22,7 +22,8 @@ import java.util.List;
  *
  * @param id the panel's id
  * @param face the finished face, in metres
- * @param parts the face in one piece, or its spliced parts from the base up and from left to right
+ * @param parts the face in one piece, or its spliced parts from the base up and from left to right;
+ *     one or more
  * @param extras patches and flaps of its openings
  * @param splices how the parts join
  */
@@ -33,15 +34,6 @@ public record Panel(
     List<PatternPiece> extras,
     List<Splice> splices) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param id the panel's id
-   * @param face the finished face
-   * @param parts one or more
-   * @param extras may be empty
-   * @param splices empty for a panel in one piece
-   */
   public Panel {
     parts = List.copyOf(parts);
     extras = List.copyOf(extras);

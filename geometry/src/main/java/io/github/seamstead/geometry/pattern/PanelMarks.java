@@ -7,21 +7,13 @@ import java.util.List;
  * The texts that go onto a panel. The names of the joints are the caller's: the mating edges of two
  * panels carry the same name.
  *
- * @param panel the panel's number or name
+ * @param panel the panel's number or name; not blank
  * @param edges one letter or name for each edge of the face, in the order of the edges; an empty
  *     text leaves an edge unmarked; an empty list leaves all edges unmarked
- * @param joints one joint name for each edge, likewise
+ * @param joints one joint name for each edge, likewise; or one text for each edge of the face
  */
 public record PanelMarks(String panel, List<String> edges, List<String> joints) {
 
-  /**
-   * Checks the panel's name and copies the lists.
-   *
-   * @param panel not blank
-   * @param edges empty, or one text for each edge of the face
-   * @param joints empty, or one text for each edge of the face
-   * @throws IllegalArgumentException if the panel's name is blank
-   */
   public PanelMarks {
     Args.notBlank("panel mark", panel);
     edges = List.copyOf(edges);

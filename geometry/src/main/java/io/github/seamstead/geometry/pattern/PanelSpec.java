@@ -7,14 +7,16 @@ import java.util.Optional;
 /**
  * What is to be made of a face.
  *
- * @param id identifies the panel's pieces
+ * @param id identifies the panel's pieces; not blank
  * @param kind what the pieces are for
- * @param count how many alike are wanted
+ * @param count how many alike are wanted; 1 or more
  * @param edges the allowances
  * @param marks the texts
- * @param notchSpacing from match notch to match notch along the hips, in metres
- * @param mitreLimit greatest reach of a sharp corner as a multiple of the wider allowance
- * @param grain direction of the warp on the face, counter-clockwise from its base, in radians
+ * @param notchSpacing from match notch to match notch along the hips, in metres; greater than 0
+ * @param mitreLimit greatest reach of a sharp corner as a multiple of the wider allowance; 1 or
+ *     more
+ * @param grain direction of the warp on the face, counter-clockwise from its base, in radians;
+ *     finite
  * @param openings doors and vents
  * @param splices how to splice where the cloth is too small; empty to keep the panel whole
  */
@@ -32,21 +34,6 @@ public record PanelSpec(
 
   private static final double USUAL_NOTCH_SPACING = 0.5;
 
-  /**
-   * Checks the measures.
-   *
-   * @param id not blank
-   * @param kind what the pieces are for
-   * @param count 1 or more
-   * @param edges the allowances
-   * @param marks the texts
-   * @param notchSpacing in metres, greater than 0
-   * @param mitreLimit 1 or more
-   * @param grain in radians, finite
-   * @param openings may be empty
-   * @param splices may be empty
-   * @throws IllegalArgumentException if a text is blank or a measure is out of range
-   */
   public PanelSpec {
     Args.notBlank("panel id", id);
     Args.within("panel count", count, 1, Integer.MAX_VALUE);

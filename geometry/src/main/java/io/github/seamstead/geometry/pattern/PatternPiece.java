@@ -8,19 +8,19 @@ import java.util.OptionalInt;
 /**
  * One flat piece of cloth, seen on its good side.
  *
- * @param id unique within the pattern
- * @param label what is written on it
+ * @param id unique within the pattern; not blank
+ * @param label what is written on it; not blank
  * @param kind what it is for
- * @param count how many alike are wanted
+ * @param count how many alike are wanted; 1 or more
  * @param stitch the outline when finished: stitch lines and folds, in metres
  * @param cut the outline to cut, in the same coordinates
  * @param cutEdgeOwners for each edge of {@code cut} the edge of {@code stitch} whose allowance it
  *     bounds, −1 where it closes a corner
- * @param edges the edges of {@code stitch} in their order
+ * @param edges the edges of {@code stitch} in their order; one for each stitch edge
  * @param holes openings cut out of the piece
  * @param notches match notches
  * @param marks texts
- * @param grain direction of the warp, counter-clockwise from the x axis, in radians
+ * @param grain direction of the warp, counter-clockwise from the x axis, in radians; finite
  * @param goodSide true if the coordinates show the good side
  */
 public record PatternPiece(
@@ -38,25 +38,6 @@ public record PatternPiece(
     double grain,
     boolean goodSide) {
 
-  /**
-   * Checks that the lists fit the outlines and copies them.
-   *
-   * @param id not blank
-   * @param label not blank
-   * @param kind what it is for
-   * @param count 1 or more
-   * @param stitch the finished outline
-   * @param cut the outline to cut
-   * @param cutEdgeOwners one for each cut edge
-   * @param edges one for each stitch edge
-   * @param holes may be empty
-   * @param notches may be empty
-   * @param marks may be empty
-   * @param grain in radians, finite
-   * @param goodSide true if the good side is seen
-   * @throws IllegalArgumentException if a text is blank, the count is less than 1 or a list has
-   *     another length than its outline
-   */
   public PatternPiece {
     Args.notBlank("piece id", id);
     Args.notBlank("piece label", label);

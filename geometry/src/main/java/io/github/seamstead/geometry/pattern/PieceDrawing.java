@@ -17,15 +17,6 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 public record PieceDrawing(
     String pieceId, double width, double height, List<Line> lines, List<Text> texts) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param pieceId the piece's id
-   * @param width in millimetres
-   * @param height in millimetres
-   * @param lines what is drawn
-   * @param texts what is written
-   */
   public PieceDrawing {
     lines = List.copyOf(lines);
     texts = List.copyOf(texts);
@@ -103,13 +94,6 @@ public record PieceDrawing(
    */
   public record Line(LineKind kind, List<Vector2D> points, boolean closed) {
 
-    /**
-     * Copies the points.
-     *
-     * @param kind what it stands for
-     * @param points two or more, in millimetres
-     * @param closed true if the last point joins the first
-     */
     public Line {
       points = List.copyOf(points);
     }

@@ -29,17 +29,6 @@ public record PrintTiles(
 
   private static final int GREATEST_PAGES = 1000;
 
-  /**
-   * Copies the sheets.
-   *
-   * @param paper the paper
-   * @param turned true if its long side lies across
-   * @param margin in millimetres
-   * @param overlap in millimetres
-   * @param columns sheets across
-   * @param rows sheets up
-   * @param tiles the sheets to print
-   */
   public PrintTiles {
     tiles = List.copyOf(tiles);
   }
@@ -119,15 +108,6 @@ public record PrintTiles(
    */
   public record Tile(int number, int column, int row, Bounds area, List<Vector2D> registration) {
 
-    /**
-     * Copies the crosses.
-     *
-     * @param number 1 for the first to print
-     * @param column 1 for the leftmost
-     * @param row 1 for the topmost
-     * @param area in the drawing's millimetres
-     * @param registration in the drawing's millimetres
-     */
     public Tile {
       registration = List.copyOf(registration);
     }

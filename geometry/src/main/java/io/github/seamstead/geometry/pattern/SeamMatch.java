@@ -15,14 +15,6 @@ import java.util.List;
 public record SeamMatch(
     double first, double second, List<Double> firstNotches, List<Double> secondNotches) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param first in metres
-   * @param second in metres
-   * @param firstNotches may be empty
-   * @param secondNotches may be empty
-   */
   public SeamMatch {
     firstNotches = List.copyOf(firstNotches);
     secondNotches = List.copyOf(secondNotches);

@@ -13,25 +13,16 @@ import io.github.seamstead.shared.quantity.Numbers;
  *
  * @param maxWidth widest piece that can be cut, along the face's base, in metres, greater than 0
  * @param maxHeight highest piece that can be cut, up the face, in metres, greater than 0
- * @param lap cloth under a splice, in metres, greater than 0
+ * @param lap cloth under a splice, in metres, greater than 0; greater than 0 and less than half of
+ *     either size
  * @param stagger by how much the splices of neighbouring panels are kept apart, in metres, 0 or
- *     more
+ *     more; 0 or more and less than a sixth of the height less the lap
  * @param steps by how many staggers this panel's first splice is lower than it would be: 0, 1 or 2
  */
 public record SpliceRule(double maxWidth, double maxHeight, double lap, double stagger, int steps) {
 
   private static final int MOST_STEPS = 2;
 
-  /**
-   * Checks the sizes.
-   *
-   * @param maxWidth in metres, greater than 0
-   * @param maxHeight in metres, greater than 0
-   * @param lap in metres, greater than 0 and less than half of either size
-   * @param stagger in metres, 0 or more and less than a sixth of the height less the lap
-   * @param steps 0, 1 or 2
-   * @throws IllegalArgumentException if a size is out of range
-   */
   public SpliceRule {
     Args.positive("cloth width", maxWidth, "m");
     Args.positive("cloth height", maxHeight, "m");

@@ -12,9 +12,9 @@ import java.util.TreeSet;
  * where the last piece ends. Edge 0 is the selvedge at y = 0, edge 2 the selvedge at y = width,
  * edge 1 the far end and edge 3 the near end.
  *
- * @param id the builder's name for it
- * @param width across, in metres
- * @param length available, in metres
+ * @param id the builder's name for it; not blank
+ * @param width across, in metres; greater than 0
+ * @param length available, in metres; greater than 0
  * @param count how many alike, 1 to 100 000
  * @param flaws polygons that no piece may cover, in metres
  * @param reinforcedEdges indices of edges with a band or hem, 0 to 3
@@ -34,20 +34,6 @@ public record Roll(
     boolean bothSidesGood)
     implements StockItem {
 
-  /**
-   * Checks and copies the parts.
-   *
-   * @param id not blank
-   * @param width in metres, greater than 0
-   * @param length in metres, greater than 0
-   * @param count 1 to 100 000
-   * @param flaws any number of polygons, in metres
-   * @param reinforcedEdges each from 0 to 3
-   * @param preference any whole number
-   * @param costPerMetre 0 or more
-   * @param bothSidesGood true if there is no plain side
-   * @throws IllegalArgumentException if one is out of range
-   */
   public Roll {
     Args.notBlank("stock id", id);
     Args.positive("stock " + id + ": width", width, "m");

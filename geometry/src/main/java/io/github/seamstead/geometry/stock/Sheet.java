@@ -11,11 +11,12 @@ import java.util.TreeSet;
  * A sheet of any simple polygonal shape, used whole or not at all: its cost counts in full as soon
  * as one piece is cut from it.
  *
- * @param id the builder's name for it
+ * @param id the builder's name for it; not blank
  * @param outline the usable shape, good side up, in metres
  * @param count how many alike, 1 to 100 000
  * @param flaws polygons that no piece may cover, in metres
- * @param reinforcedEdges indices of edges of {@code outline} with a band or hem
+ * @param reinforcedEdges indices of edges of {@code outline} with a band or hem; each from 0 to the
+ *     number of edges less 1
  * @param preference lower is used first
  * @param cost of one sheet, in the caller's currency, 0 or more
  * @param bothSidesGood true if there is no plain side
@@ -31,19 +32,6 @@ public record Sheet(
     boolean bothSidesGood)
     implements StockItem {
 
-  /**
-   * Checks and copies the parts.
-   *
-   * @param id not blank
-   * @param outline the usable shape, in metres
-   * @param count 1 to 100 000
-   * @param flaws any number of polygons, in metres
-   * @param reinforcedEdges each from 0 to the number of edges less 1
-   * @param preference any whole number
-   * @param cost 0 or more
-   * @param bothSidesGood true if there is no plain side
-   * @throws IllegalArgumentException if one is out of range
-   */
   public Sheet {
     Args.notBlank("stock id", id);
     Args.within("stock " + id + ": count", count, 1, StockChecks.MOST_ALIKE);

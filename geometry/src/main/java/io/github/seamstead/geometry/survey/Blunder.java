@@ -55,14 +55,6 @@ public record Blunder(
    */
   public record Alternative(int number, Reading reading, Uncertain predicted, List<String> hints) {
 
-    /**
-     * Copies the list.
-     *
-     * @param number its place in the field book
-     * @param reading the reading
-     * @param predicted what the others then say
-     * @param hints what then probably happened
-     */
     public Alternative {
       hints = List.copyOf(hints);
     }
@@ -77,19 +69,6 @@ public record Blunder(
     return cause == Cause.CONTRADICTED;
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param number its place in the field book
-   * @param reading the reading
-   * @param statistic its standardised residual
-   * @param critical the critical value
-   * @param predicted what the others say
-   * @param error how far it is off
-   * @param hints what probably happened
-   * @param alsoPossible readings that it is hard to tell from
-   * @param cause how sure it is that this is the wrong one
-   */
   public Blunder {
     hints = List.copyOf(hints);
     alsoPossible = List.copyOf(alsoPossible);

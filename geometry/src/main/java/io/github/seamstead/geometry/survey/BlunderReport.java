@@ -27,14 +27,6 @@ public record BlunderReport(
     return accepted.control();
   }
 
-  /**
-   * Copies the list.
-   *
-   * @param first the adjustment of all readings
-   * @param blunders the readings taken out
-   * @param accepted the adjustment without them
-   * @param undecided whether suspects are left
-   */
   public BlunderReport {
     blunders = List.copyOf(blunders);
   }

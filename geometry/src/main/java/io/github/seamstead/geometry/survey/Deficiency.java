@@ -18,14 +18,6 @@ public record Deficiency(
   /** The most readings that are suggested at once. */
   public static final int MOST_SUGGESTIONS = 20;
 
-  /**
-   * Copies the lists.
-   *
-   * @param survey the survey
-   * @param missing how many independent readings are missing
-   * @param looseNodes the nodes that could move
-   * @param suggestions readings that together fix it
-   */
   public Deficiency {
     looseNodes = List.copyOf(looseNodes);
     suggestions = List.copyOf(suggestions);

@@ -24,14 +24,6 @@ public record MirrorTwin(Node node, Vector3D chosen, Vector3D twin, List<Node> t
   /** The twin fits if each reading then misses by less than this many standard uncertainties. */
   private static final double FITS = 3;
 
-  /**
-   * Copies the list.
-   *
-   * @param node the node
-   * @param chosen the place the adjustment gives
-   * @param twin the other place
-   * @param taped the nodes from which it was taped
-   */
   public MirrorTwin {
     taped = List.copyOf(taped);
   }

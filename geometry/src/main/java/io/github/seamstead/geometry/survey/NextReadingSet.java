@@ -19,15 +19,6 @@ public record NextReadingSet(
     double worstBefore,
     double worstAfter) {
 
-  /**
-   * Copies the list.
-   *
-   * @param pairs between which nodes
-   * @param assumedUncertainty in metres
-   * @param worstEdge the least certain panel edge today
-   * @param worstBefore in metres
-   * @param worstAfter in metres
-   */
   public NextReadingSet {
     pairs = List.copyOf(pairs);
   }

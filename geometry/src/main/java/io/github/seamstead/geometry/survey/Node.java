@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * seen from outside, lies between {@code B<i-1>} on its left and {@code B<i>} on its right.
  *
  * @param kind which sort of point
- * @param number the corner's number from 1, or 0 for the apex and the centre
+ * @param number the corner's number from 1, or 0 for the apex and the centre; 1 to 64 for corners
  */
 public record Node(Kind kind, int number) implements Comparable<Node> {
 
@@ -47,13 +47,6 @@ public record Node(Kind kind, int number) implements Comparable<Node> {
     }
   }
 
-  /**
-   * Checks the number.
-   *
-   * @param kind which sort of point
-   * @param number 1 to 64 for corners, 0 for the apex and the centre
-   * @throws IllegalArgumentException if the number does not suit the kind
-   */
   public Node {
     if (kind.isNumbered()) {
       Args.within("corner number", number, 1, SurveyShape.MOST_SIDES);

@@ -130,16 +130,6 @@ public sealed interface Reading {
   record Distance(Node from, Node to, double metres, double standardUncertainty, String asWritten)
       implements Reading {
 
-    /**
-     * Checks the reading.
-     *
-     * @param from one end
-     * @param to the other end
-     * @param metres in metres, greater than 0
-     * @param standardUncertainty in metres, 1e-6 to 10
-     * @param asWritten the words of the field book; may be empty
-     * @throws IllegalArgumentException if a value is out of range or the ends are the same node
-     */
     public Distance {
       ReadingChecks.twoNodes("distance", from, to);
       ReadingChecks.length("distance " + from + "-" + to, metres);
@@ -170,16 +160,6 @@ public sealed interface Reading {
       Node from, Node to, double metres, double standardUncertainty, String asWritten)
       implements Reading {
 
-    /**
-     * Checks the reading.
-     *
-     * @param from one end
-     * @param to the other end
-     * @param metres in metres, greater than 0
-     * @param standardUncertainty in metres, 1e-6 to 10
-     * @param asWritten the words of the field book; may be empty
-     * @throws IllegalArgumentException if a value is out of range or the ends are the same node
-     */
     public LevelDistance {
       ReadingChecks.twoNodes("level distance", from, to);
       ReadingChecks.length("level distance " + from + "-" + to, metres);
@@ -210,16 +190,6 @@ public sealed interface Reading {
       Node from, Node to, double metres, double standardUncertainty, String asWritten)
       implements Reading {
 
-    /**
-     * Checks the reading.
-     *
-     * @param from the node from which the height counts
-     * @param to the node whose height is given
-     * @param metres in metres
-     * @param standardUncertainty in metres, 1e-6 to 10
-     * @param asWritten the words of the field book; may be empty
-     * @throws IllegalArgumentException if a value is out of range or the ends are the same node
-     */
     public HeightDifference {
       ReadingChecks.twoNodes("height difference", from, to);
       ReadingChecks.offset("height difference " + from + "-" + to, metres);
@@ -258,17 +228,6 @@ public sealed interface Reading {
       String asWritten)
       implements Reading {
 
-    /**
-     * Checks the reading.
-     *
-     * @param hung the node from which the bob hangs
-     * @param mark the node from which the offset counts
-     * @param towards the node that gives the direction
-     * @param metres in metres
-     * @param standardUncertainty in metres, 1e-6 to 10
-     * @param asWritten the words of the field book; may be empty
-     * @throws IllegalArgumentException if a value is out of range or two nodes are the same
-     */
     public PlumbOffset {
       ReadingChecks.twoNodes("plumb offset", hung, mark);
       ReadingChecks.twoNodes("plumb offset", hung, towards);

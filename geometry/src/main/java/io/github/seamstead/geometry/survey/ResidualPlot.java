@@ -65,15 +65,6 @@ public record ResidualPlot(
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param lines one per reading
-   * @param nodes one per node
-   * @param greatestResidual in metres
-   * @param greatestDeviation in metres
-   * @param extent in metres
-   */
   public ResidualPlot {
     lines = List.copyOf(lines);
     nodes = List.copyOf(nodes);

@@ -10,7 +10,8 @@ import java.util.TreeSet;
  * The field book of a frame: its shape and all readings.
  *
  * @param shape what kind of frame it is
- * @param readings the readings, in the order of the field book
+ * @param readings the readings, in the order of the field book; at least one, at most {@value
+ *     #MOST_READINGS}
  * @param sigmaBasis whether the stated uncertainties are known or only their ratios
  */
 public record Survey(SurveyShape shape, List<Reading> readings, SigmaBasis sigmaBasis) {
@@ -18,15 +19,6 @@ public record Survey(SurveyShape shape, List<Reading> readings, SigmaBasis sigma
   /** The most readings that one survey may hold. */
   public static final int MOST_READINGS = 20_000;
 
-  /**
-   * Checks that the readings suit the shape.
-   *
-   * @param shape what kind of frame it is
-   * @param readings at least one, at most {@value #MOST_READINGS}
-   * @param sigmaBasis how far the uncertainties are trusted
-   * @throws IllegalArgumentException if there is no reading, or one names a node that the shape
-   *     does not have
-   */
   public Survey {
     readings = Args.notEmpty("readings", readings);
     Args.within("number of readings", readings.size(), 1, MOST_READINGS);

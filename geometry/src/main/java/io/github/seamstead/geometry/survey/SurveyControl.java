@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
  * controls does not show in any residual, however large it is: the frame is simply drawn wrong.
  *
  * @param spareReadings readings beyond what the frame needs (the degrees of freedom); with 0 every
- *     residual is 0 and nothing is checked
+ *     residual is 0 and nothing is checked; 0 or more
  * @param uncontrolled the readings whose redundancy number is below {@value
  *     ReadingResult#CONTROLLED} and in which an error would move an edge or a diagonal of a panel,
  *     in the order of the field book
@@ -21,13 +21,6 @@ public record SurveyControl(
   /** The most steps of a proposal: each is a distance, a set of levels, or repeats. */
   public static final int MOST_PROPOSED = 12;
 
-  /**
-   * Copies the lists.
-   *
-   * @param spareReadings 0 or more
-   * @param uncontrolled the readings that nothing controls
-   * @param proposed readings to take before cloth is cut
-   */
   public SurveyControl {
     uncontrolled = List.copyOf(uncontrolled);
     proposed = List.copyOf(proposed);

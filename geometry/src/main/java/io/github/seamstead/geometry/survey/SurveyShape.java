@@ -28,18 +28,10 @@ public record SurveyShape(int sides, boolean truncated, Optional<Ideal> ideal) {
    * @param apexHeight height of the apex (of the whole pyramid) above the base, in metres, greater
    *     than 0
    * @param openingHeight height of the opening above the base, in metres, from 0 to below the apex;
-   *     0 when there is no opening
+   *     0 when there is no opening; 0 or more
    */
   public record Ideal(double baseRadius, double apexHeight, double openingHeight) {
 
-    /**
-     * Checks the measures.
-     *
-     * @param baseRadius in metres, greater than 0
-     * @param apexHeight in metres, greater than 0
-     * @param openingHeight in metres, 0 or more, below the apex
-     * @throws IllegalArgumentException if a measure is out of range
-     */
     public Ideal {
       Args.positive("ideal base radius", baseRadius, "m");
       Args.positive("ideal apex height", apexHeight, "m");
@@ -56,14 +48,6 @@ public record SurveyShape(int sides, boolean truncated, Optional<Ideal> ideal) {
     }
   }
 
-  /**
-   * Checks the shape.
-   *
-   * @param sides 3 to 64
-   * @param truncated whether there is an opening
-   * @param ideal the measures meant, if known
-   * @throws IllegalArgumentException if the number of sides is out of range
-   */
   public SurveyShape {
     Args.within("sides", sides, 3, MOST_SIDES);
   }

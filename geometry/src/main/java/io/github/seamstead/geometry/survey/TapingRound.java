@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * readings are enough follows from the adjustment itself: {@link Survey#findBlunders()} on them
  * reports each as controlled.
  *
- * @param stands where the person with the tape's upper end stands, in the order of the work
+ * @param stands where the person with the tape's upper end stands, in the order of the work; one or
+ *     more
  */
 public record TapingRound(List<Stand> stands) {
 
@@ -66,22 +67,11 @@ public record TapingRound(List<Stand> stands) {
    */
   public record Stand(Optional<Node> at, List<Wanted> readings) {
 
-    /**
-     * Copies the list.
-     *
-     * @param at the top node at which the ladder stands; empty on the ground
-     * @param readings what is read from there, one or more
-     */
     public Stand {
       readings = Args.notEmpty("readings of a stand", readings);
     }
   }
 
-  /**
-   * Copies the list.
-   *
-   * @param stands the places to stand, one or more
-   */
   public TapingRound {
     stands = Args.notEmpty("stands", stands);
   }

@@ -8,12 +8,13 @@ import java.util.OptionalDouble;
  *
  * @param trueRatio true length over marked length under the reference conditions: 1.0003 for a 30 m
  *     tape that is 9 mm too long; from 0.9 to 1.1
- * @param expansion coefficient of thermal expansion, per kelvin, 0 for none; steel 11.6e-6
- * @param referenceTemperature at which the true ratio holds, in degrees Celsius
+ * @param expansion coefficient of thermal expansion, per kelvin, 0 for none; steel 11.6e-6; 0 to
+ *     1e-3
+ * @param referenceTemperature at which the true ratio holds, in degrees Celsius; -50 to 60
  * @param axialStiffness A E, cross-section times modulus of elasticity, in newtons, greater than 0;
  *     empty if the stretch is not corrected
  * @param referencePull at which the true ratio holds, in newtons, 0 or more
- * @param weightPerMetre in newtons per metre, 0 if the sag is not corrected
+ * @param weightPerMetre in newtons per metre, 0 if the sag is not corrected; 0 or more
  */
 public record Tape(
     double trueRatio,
@@ -34,17 +35,6 @@ public record Tape(
   /** Thermal expansion of tape steel, per kelvin (common handbook value). */
   public static final double STEEL_EXPANSION = 11.6e-6;
 
-  /**
-   * Checks the tape.
-   *
-   * @param trueRatio from 0.9 to 1.1
-   * @param expansion per kelvin, 0 to 1e-3
-   * @param referenceTemperature in degrees Celsius, -50 to 60
-   * @param axialStiffness in newtons, greater than 0, if given
-   * @param referencePull in newtons, 0 or more
-   * @param weightPerMetre in newtons per metre, 0 or more
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public Tape {
     Args.within("true over marked length", trueRatio, 0.9, 1.1, "");
     Args.within("thermal expansion", expansion, 0, 1e-3, "1/K");

@@ -7,21 +7,13 @@ import java.util.OptionalDouble;
 /**
  * How a tape was held for a reading.
  *
- * @param temperature of the tape, in degrees Celsius; empty if unknown
+ * @param temperature of the tape, in degrees Celsius; empty if unknown; -50 to 80
  * @param pull in newtons, greater than 0; empty if unknown
  * @param spans the lengths that hung free between supports, in metres; empty if it lay on the
- *     ground all along
+ *     ground all along; greater than 0
  */
 public record TapeUse(OptionalDouble temperature, OptionalDouble pull, List<Double> spans) {
 
-  /**
-   * Checks the conditions.
-   *
-   * @param temperature in degrees Celsius, -50 to 80, if given
-   * @param pull in newtons, greater than 0, if given
-   * @param spans each in metres, greater than 0
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public TapeUse {
     temperature.ifPresent(t -> Args.within("tape temperature", t, -50, 80, "degC"));
     pull.ifPresent(p -> Args.positive("pull", p, "N"));

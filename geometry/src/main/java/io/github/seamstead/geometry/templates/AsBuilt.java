@@ -44,14 +44,6 @@ public record AsBuilt(
    */
   public record BaseCorner(Node node, Optional<Uncertain> aboveLowest) {}
 
-  /**
-   * Copies the lists.
-   *
-   * @param faces face 1 to n
-   * @param seams seam 1 to n
-   * @param corners base corner 1 to n
-   * @param levelled whether heights mean something
-   */
   public AsBuilt {
     faces = List.copyOf(faces);
     seams = List.copyOf(seams);

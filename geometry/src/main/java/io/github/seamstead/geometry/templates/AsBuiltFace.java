@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param otherDiagonal from base right to top left on the flat outline, which the measures fix;
  *     empty for a triangle
  * @param middle from the middle of the base to the apex or to the middle of the top, in metres
- * @param outOfPlane how far its corners lie off their middle plane, in metres; 0 for a triangle
+ * @param outOfPlane how far its corners lie off their middle plane, in metres; 0 for a triangle; 0
+ *     or more
  */
 public record AsBuiltFace(
     int number,
@@ -28,16 +29,6 @@ public record AsBuiltFace(
     Uncertain middle,
     double outOfPlane) {
 
-  /**
-   * Copies the measures.
-   *
-   * @param number 1 to n
-   * @param outline the flat face
-   * @param measures the lengths that fix its shape
-   * @param otherDiagonal from base right to top left
-   * @param middle the middle line
-   * @param outOfPlane in metres, 0 or more
-   */
   public AsBuiltFace {
     measures = Collections.unmodifiableMap(new EnumMap<>(measures));
   }

@@ -27,15 +27,6 @@ public record FaceFit(
     Optional<Uncertain> otherDiagonal,
     Uncertain middle) {
 
-  /**
-   * Copies the map.
-   *
-   * @param face the face's number
-   * @param template the template's number
-   * @param fullness per measure, in metres
-   * @param otherDiagonal fullness from base right to top left, in metres
-   * @param middle fullness of the middle line, in metres
-   */
   public FaceFit {
     fullness = Collections.unmodifiableMap(new EnumMap<>(fullness));
   }

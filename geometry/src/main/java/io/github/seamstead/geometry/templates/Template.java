@@ -11,23 +11,14 @@ import java.util.OptionalDouble;
 /**
  * A template: one flat shape from which the panels of several faces are cut.
  *
- * @param number 1 to k
+ * @param number 1 to k; 1 or more
  * @param measures its lengths, in metres
  * @param outline its net shape by the face contract, without allowances
- * @param faces the faces that it serves, in rising order
+ * @param faces the faces that it serves, in rising order; at least one
  */
 public record Template(
     int number, Map<FaceMeasure, Double> measures, Outline outline, List<Integer> faces) {
 
-  /**
-   * Copies the collections.
-   *
-   * @param number 1 or more
-   * @param measures its lengths, in metres
-   * @param outline its net shape
-   * @param faces at least one
-   * @throws IllegalArgumentException if there is no face
-   */
   public Template {
     measures = Collections.unmodifiableMap(new EnumMap<>(measures));
     faces = Args.notEmpty("faces of the template", faces);

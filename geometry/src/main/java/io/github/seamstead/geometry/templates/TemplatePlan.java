@@ -16,14 +16,6 @@ import java.util.Optional;
 public record TemplatePlan(
     List<TemplateSet> sets, double tolerance, double confidence, double floor) {
 
-  /**
-   * Copies the list.
-   *
-   * @param sets one per k
-   * @param tolerance in metres
-   * @param confidence one-sided
-   * @param floor in metres
-   */
   public TemplatePlan {
     sets = List.copyOf(sets);
   }

@@ -20,16 +20,6 @@ public record TemplateSet(
     List<SeamFit> seams,
     List<HemTakeUp> hem) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param templates the k templates
-   * @param worstMisfit in metres
-   * @param lowerBound in metres
-   * @param faces per face
-   * @param seams per seam
-   * @param hem per base corner
-   */
   public TemplateSet {
     templates = List.copyOf(templates);
     faces = List.copyOf(faces);

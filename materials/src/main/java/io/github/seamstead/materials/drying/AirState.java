@@ -6,21 +6,12 @@ import io.github.seamstead.shared.quantity.Numbers;
 /**
  * The air over the floor.
  *
- * @param temperature in °C, more than 0
+ * @param temperature in °C, more than 0; at most 60 °C: wet earth that freezes is spoilt
  * @param relativeHumidity 0 to 1
- * @param speed along the floor, in m/s, more than 0
+ * @param speed along the floor, in m/s, more than 0; 0.01 to 30 m/s
  */
 public record AirState(double temperature, double relativeHumidity, double speed) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param temperature more than 0, at most 60 °C: wet earth that freezes is spoilt
-   * @param relativeHumidity 0 to 1
-   * @param speed 0.01 to 30 m/s
-   * @throws IllegalArgumentException if there is frost, the humidity is above 100 % or the air
-   *     stands perfectly still
-   */
   public AirState {
     requireNoFrost(temperature);
     Args.require(

@@ -8,7 +8,8 @@ import java.util.List;
  * The states that a drying layer reaches, each at a mean moisture of its own. A moisture does not
  * depend on how wet the layer was laid or on the air.
  *
- * @param states in the order in which they are reached; the last is dry to coat
+ * @param states in the order in which they are reached; the last is dry to coat; at least one, each
+ *     at most as moist as the one before
  */
 public record DryingCriteria(List<State> states) {
 
@@ -33,18 +34,12 @@ public record DryingCriteria(List<State> states) {
   /**
    * One state.
    *
-   * @param name in the crew's words
-   * @param moisture mean moisture, water over dry mass, that counts as reached, more than 0
+   * @param name in the crew's words; not blank
+   * @param moisture mean moisture, water over dry mass, that counts as reached, more than 0; at
+   *     most 0.8
    */
   public record State(String name, double moisture) {
 
-    /**
-     * Checks the moisture.
-     *
-     * @param name not blank
-     * @param moisture more than 0, at most 0.8
-     * @throws IllegalArgumentException if it is out of range
-     */
     public State {
       Args.notBlank("state", name);
       Args.positive(name + " moisture", moisture, "");
@@ -52,12 +47,6 @@ public record DryingCriteria(List<State> states) {
     }
   }
 
-  /**
-   * Checks the order.
-   *
-   * @param states at least one, each at most as moist as the one before
-   * @throws IllegalArgumentException if there is none or a later state is wetter
-   */
   public DryingCriteria {
     states = Args.notEmpty("states", states);
     for (int i = 1; i < states.size(); i++) {

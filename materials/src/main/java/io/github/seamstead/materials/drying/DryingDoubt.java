@@ -6,18 +6,11 @@ import io.github.seamstead.shared.uncertainty.Range;
 /**
  * How far the two unknowns of drying may stray, as factors on the model's numbers.
  *
- * @param diffusivity factor on the diffusivity of the earth: low, likely, high
- * @param exchange factor on the evaporation from a wet surface: low, likely, high
+ * @param diffusivity factor on the diffusivity of the earth: low, likely, high; 0.01 to 100
+ * @param exchange factor on the evaporation from a wet surface: low, likely, high; 0.1 to 10
  */
 public record DryingDoubt(Range diffusivity, Range exchange) {
 
-  /**
-   * Checks the factors.
-   *
-   * @param diffusivity 0.01 to 100
-   * @param exchange 0.1 to 10
-   * @throws IllegalArgumentException if a factor is out of range
-   */
   public DryingDoubt {
     Args.within("diffusivity factor (low)", diffusivity.low(), 0.01, 100, "");
     Args.within("diffusivity factor (high)", diffusivity.high(), 0.01, 100, "");

@@ -32,15 +32,6 @@ public record DryingForecast(
   /** Wettest air for which a balance is reckoned. */
   private static final double DAMPEST = 0.98;
 
-  /**
-   * Copies the list.
-   *
-   * @param fast the run that dries first
-   * @param likely the likely run
-   * @param slow the run that dries last
-   * @param milestones when each state is reached
-   * @param balanceMoisture moisture in balance with the settled air
-   */
   public DryingForecast {
     milestones = List.copyOf(milestones);
   }

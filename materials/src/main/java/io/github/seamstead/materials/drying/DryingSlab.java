@@ -6,12 +6,12 @@ import io.github.seamstead.shared.check.Args;
  * A wet coat that dries through its upper face, over a sealed bottom or a base that draws or gives
  * water.
  *
- * @param thickness of the coat, in metres
- * @param dryDensity of coat and base, in kg/m³
- * @param initialMoisture of the coat, water over dry mass
+ * @param thickness of the coat, in metres; 1 mm to 0.5 m
+ * @param dryDensity of coat and base, in kg/m³; 300 to 2600 kg/m³
+ * @param initialMoisture of the coat, water over dry mass; 0.01 to 0.8
  * @param baseThickness of the drawing base above the next seal, in metres; 0 if the coat's bottom
- *     is sealed
- * @param baseMoisture of the drawing base at the start
+ *     is sealed; 0 to 1 m
+ * @param baseMoisture of the drawing base at the start; 0.001 to 0.8 where there is a base
  * @param earth how moisture moves in both
  */
 public record DryingSlab(
@@ -22,17 +22,6 @@ public record DryingSlab(
     double baseMoisture,
     EarthMoisture earth) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param thickness 1 mm to 0.5 m
-   * @param dryDensity 300 to 2600 kg/m³
-   * @param initialMoisture 0.01 to 0.8
-   * @param baseThickness 0 to 1 m
-   * @param baseMoisture 0.001 to 0.8 where there is a base
-   * @param earth how moisture moves
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public DryingSlab {
     Args.within("coat thickness", thickness, 0.001, 0.5, "m");
     Args.within("dry density", dryDensity, 300, 2600, "kg/m3");

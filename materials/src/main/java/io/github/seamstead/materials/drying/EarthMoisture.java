@@ -10,11 +10,13 @@ import io.github.seamstead.shared.check.Args;
  * = 1 − exp(−c u^m) (Henderson's form, 1952; from memory), with c and m from the moistures at 50 %
  * and 80 % relative humidity.
  *
- * @param dryDiffusivity D_dry at 20 °C, in m²/s
- * @param wetDiffusivity D_wet at 20 °C, in m²/s
- * @param wetMoisture u_wet at which D is D_wet
- * @param moistureAt50 moisture in balance with air of 50 %
- * @param moistureAt80 moisture in balance with air of 80 %
+ * @param dryDiffusivity D_dry at 20 °C, in m²/s; 1e-13 to 1e-6 m²/s
+ * @param wetDiffusivity D_wet at 20 °C, in m²/s; 1e-13 to 1e-6 m²/s, at least {@code
+ *     dryDiffusivity}, at most 1000 times it
+ * @param wetMoisture u_wet at which D is D_wet; 0.02 to 1
+ * @param moistureAt50 moisture in balance with air of 50 %; 0.0005 to 0.2
+ * @param moistureAt80 moisture in balance with air of 80 %; 1.1 to 2.3 times {@code moistureAt50},
+ *     so that m is more than 1
  */
 public record EarthMoisture(
     double dryDiffusivity,
@@ -26,17 +28,6 @@ public record EarthMoisture(
   /** How far published diffusivities scatter about a middle value: tenfold from end to end. */
   public static final double SCATTER = Math.sqrt(10);
 
-  /**
-   * Checks the numbers.
-   *
-   * @param dryDiffusivity 1e-13 to 1e-6 m²/s
-   * @param wetDiffusivity 1e-13 to 1e-6 m²/s, at least {@code dryDiffusivity}, at most 1000 times
-   *     it
-   * @param wetMoisture 0.02 to 1
-   * @param moistureAt50 0.0005 to 0.2
-   * @param moistureAt80 1.1 to 2.3 times {@code moistureAt50}, so that m is more than 1
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public EarthMoisture {
     Args.within("dry diffusivity", dryDiffusivity, 1e-13, 1e-6, "m2/s");
     Args.within("wet diffusivity", wetDiffusivity, dryDiffusivity, 1000 * dryDiffusivity, "m2/s");

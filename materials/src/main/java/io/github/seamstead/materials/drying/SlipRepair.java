@@ -45,16 +45,6 @@ public record SlipRepair(
    */
   public record Part(String name, double dryMass) {}
 
-  /**
-   * Copies the list.
-   *
-   * @param volume in m³
-   * @param cracks in m³
-   * @param skim in m³
-   * @param parts dry masses
-   * @param water in kg
-   * @param sieve in metres
-   */
   public SlipRepair {
     parts = List.copyOf(parts);
   }

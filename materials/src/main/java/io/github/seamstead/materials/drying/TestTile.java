@@ -8,9 +8,10 @@ import java.util.List;
  * A tile of the coat's own mix in a tray, weighed as it dries.
  *
  * @param slab the tile: thickness, dry density, first moisture; the tray seals its bottom and edges
- * @param area of the open face, in square metres
- * @param weighings in order of time, the first soon after it was filled
- * @param scaleUncertainty standard uncertainty of one weighing, in kg
+ * @param area of the open face, in square metres; 0.0025 to 1 m²
+ * @param weighings in order of time, the first soon after it was filled; at least three, rising in
+ *     time
+ * @param scaleUncertainty standard uncertainty of one weighing, in kg; more than 0, at most 1 kg
  */
 public record TestTile(
     DryingSlab slab, double area, List<Weighing> weighings, double scaleUncertainty) {
@@ -18,34 +19,17 @@ public record TestTile(
   /**
    * One weighing.
    *
-   * @param time since the tile was filled, in seconds
-   * @param mass of tile and tray, in kg
+   * @param time since the tile was filled, in seconds; 0 or more
+   * @param mass of tile and tray, in kg; greater than 0
    */
   public record Weighing(double time, double mass) {
 
-    /**
-     * Checks the numbers.
-     *
-     * @param time 0 or more, in seconds
-     * @param mass greater than 0, in kg
-     * @throws IllegalArgumentException if a value is out of range
-     */
     public Weighing {
       Args.notNegative("weighing time", time, "s");
       Args.positive("weighed mass", mass, "kg");
     }
   }
 
-  /**
-   * Checks the weighings.
-   *
-   * @param slab the tile
-   * @param area 0.0025 to 1 m²
-   * @param weighings at least three, rising in time
-   * @param scaleUncertainty more than 0, at most 1 kg
-   * @throws IllegalArgumentException if a value is out of range, the times do not rise, or the tile
-   *     lost more water than it had
-   */
   public TestTile {
     Args.within("tile area", area, 0.0025, 1, "m2");
     Args.positive("scale uncertainty", scaleUncertainty, "kg");

@@ -16,9 +16,9 @@ import io.github.seamstead.shared.source.Source;
  * temperature. Both being equal, the room acts as a second resistance: the floor dries into the
  * outer air with k Q ρ_s / (k A + Q ρ_s) in place of k.
  *
- * @param changesPerDay how often the air of the room is renewed in a day
- * @param roomVolume in m³
- * @param floorArea that dries, in m²
+ * @param changesPerDay how often the air of the room is renewed in a day; 0.1 to 20 000
+ * @param roomVolume in m³; 0.01 to 100 000 m³
+ * @param floorArea that dries, in m²; more than 0, at most 100 000 m²
  */
 public record Ventilation(double changesPerDay, double roomVolume, double floorArea) {
 
@@ -28,14 +28,6 @@ public record Ventilation(double changesPerDay, double roomVolume, double floorA
   private static final Source BALANCE = Source.derived("mass balance of vapour in the room");
   private static final double KELVIN = 273.15;
 
-  /**
-   * Checks the numbers.
-   *
-   * @param changesPerDay 0.1 to 20 000
-   * @param roomVolume 0.01 to 100 000 m³
-   * @param floorArea more than 0, at most 100 000 m²
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public Ventilation {
     Args.within("air changes a day", changesPerDay, 0.1, 20_000, "");
     Args.within("room volume", roomVolume, 0.01, 100_000, "m3");

@@ -9,8 +9,8 @@ import java.util.List;
  * The air over the floor through time, in equal intervals. After the last one, the last 24 hours
  * are repeated.
  *
- * @param interval length of an interval, in seconds
- * @param states one state for each interval, from the moment the coat is laid
+ * @param interval length of an interval, in seconds; 60 s to one day
+ * @param states one state for each interval, from the moment the coat is laid; 1 to 100 000
  */
 public record Weather(double interval, List<AirState> states) {
 
@@ -19,13 +19,6 @@ public record Weather(double interval, List<AirState> states) {
 
   private static final double HOUR = 3600;
 
-  /**
-   * Checks the numbers.
-   *
-   * @param interval 60 s to one day
-   * @param states 1 to 100 000
-   * @throws IllegalArgumentException if the interval is out of range or the count is
-   */
   public Weather {
     Args.within("weather interval", interval, 60, DAY, "s");
     states = Args.notEmpty("weather", states);
@@ -93,22 +86,13 @@ public record Weather(double interval, List<AirState> states) {
   /**
    * A day by its extremes.
    *
-   * @param lowest in °C
-   * @param highest in °C
+   * @param lowest in °C; more than 0, at most {@code highest}
+   * @param highest in °C; at most 60 °C
    * @param meanHumidity mean relative humidity, 0 to 1
-   * @param speed air speed along the floor, in m/s
+   * @param speed air speed along the floor, in m/s; 0.01 to 30 m/s
    */
   public record DayWeather(double lowest, double highest, double meanHumidity, double speed) {
 
-    /**
-     * Checks the numbers.
-     *
-     * @param lowest more than 0, at most {@code highest}
-     * @param highest at most 60 °C
-     * @param meanHumidity 0 to 1
-     * @param speed 0.01 to 30 m/s
-     * @throws IllegalArgumentException if a value is out of range
-     */
     public DayWeather {
       Args.require(
           lowest <= highest,

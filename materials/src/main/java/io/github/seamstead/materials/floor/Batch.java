@@ -29,15 +29,6 @@ public record Batch(
 
   private static final double LEAST_FILL = 0.6;
 
-  /**
-   * Copies the list.
-   *
-   * @param mix the recipe
-   * @param parts buckets and masses
-   * @param water in kg
-   * @param excessWater in kg
-   * @param worstError relative
-   */
   public Batch {
     parts = List.copyOf(parts);
   }

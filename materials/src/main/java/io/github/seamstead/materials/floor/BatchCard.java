@@ -37,22 +37,6 @@ public record BatchCard(
 
   private static final double LITRES_PER_CUBIC_METRE = 1000;
 
-  /**
-   * Copies the lists.
-   *
-   * @param layer the layer's name
-   * @param mix the mix's name
-   * @param lines what to tip in
-   * @param water in m³
-   * @param excessWater in m³
-   * @param loads number of loads
-   * @param compactedVolume in m³
-   * @param clay the clay of the load
-   * @param order the order of loading
-   * @param feel what a good load feels like
-   * @param tooWet what to do
-   * @param tooDry what to do
-   */
   public BatchCard {
     lines = List.copyOf(lines);
     order = List.copyOf(order);

@@ -36,15 +36,6 @@ public record BatchClay(
   private static final double DRUM_STEP = 0.005;
   private static final int DRUM_STEPS = 60;
 
-  /**
-   * Copies the list.
-   *
-   * @param batch the load
-   * @param band the clay shares allowed
-   * @param wanted clay share of the recipe
-   * @param batched clay share of the load
-   * @param remedies other ways to measure
-   */
   public BatchClay {
     remedies = List.copyOf(remedies);
   }
@@ -71,14 +62,6 @@ public record BatchClay(
    */
   public record Remedy(Way way, double size, List<Batch> loads, double clay) {
 
-    /**
-     * Copies the list.
-     *
-     * @param way what is changed
-     * @param size in m³
-     * @param loads the loads
-     * @param clay clay share
-     */
     public Remedy {
       loads = List.copyOf(loads);
     }

@@ -13,22 +13,12 @@ import java.util.Optional;
  * Costs O(n²) for n corners, linear in the layers.
  *
  * @param footprint what is covered
- * @param layers bottom to top
+ * @param layers bottom to top; at least one, finishes above all others
  * @param fall the fall of the finished floor
  * @param fallLayer the index of the earth layer that forms the fall; any value if level
  */
 public record BuildUp(Footprint footprint, List<Layer> layers, Fall fall, int fallLayer) {
 
-  /**
-   * Checks the layers.
-   *
-   * @param footprint what is covered
-   * @param layers at least one, bottom to top; finishes above all others
-   * @param fall the fall of the finished floor
-   * @param fallLayer the index of an earth layer where there is a fall
-   * @throws IllegalArgumentException if there is no layer, a finish lies under an earth layer or a
-   *     sheet, or the fall's layer is not of earth
-   */
   public BuildUp {
     layers = Args.notEmpty("layers", layers);
     boolean finished = false;

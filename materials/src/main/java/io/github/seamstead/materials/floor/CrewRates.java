@@ -6,20 +6,12 @@ import io.github.seamstead.shared.uncertainty.Range;
 /**
  * How fast the crew works.
  *
- * @param people in the crew, mixing and laying
- * @param minutesPerLoad from load to load at the mixer
- * @param peopleAtMixer who are bound while a load is mixed
+ * @param people in the crew, mixing and laying; 1 to 100
+ * @param minutesPerLoad from load to load at the mixer; 0.25 to 480 minutes
+ * @param peopleAtMixer who are bound while a load is mixed; 1 to {@code people}
  */
 public record CrewRates(int people, Range minutesPerLoad, int peopleAtMixer) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param people 1 to 100
-   * @param minutesPerLoad 0.25 to 480 minutes
-   * @param peopleAtMixer 1 to {@code people}
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public CrewRates {
     Args.within("people", people, 1, 100);
     Args.within("minutes per load (low)", minutesPerLoad.low(), 0.25, 480, "min");

@@ -10,11 +10,12 @@ import java.util.Optional;
 /**
  * A layer of grain or earth.
  *
- * @param name the name on the section drawing
+ * @param name the name on the section drawing; not blank
  * @param role what it does
- * @param thickness compacted, in metres
+ * @param thickness compacted, in metres; more than 0, at most 1 m, and no thinner than the largest
+ *     grain
  * @param evenness how far the level of the surface below strays, ± in metres; it widens the range
- *     of the volume
+ *     of the volume; 0 or more, less than the thickness
  * @param mix what it is made of
  * @param mixed true if it goes through the mixer, false if it is tipped as it comes
  */
@@ -38,17 +39,6 @@ public record EarthLayer(
 
   private static final double COAT_TO_GRAIN = 3;
 
-  /**
-   * Checks the numbers.
-   *
-   * @param name not blank
-   * @param role what it does
-   * @param thickness more than 0, at most 1 m, and no thinner than the largest grain
-   * @param evenness 0 or more, less than the thickness
-   * @param mix what it is made of
-   * @param mixed true if it goes through the mixer
-   * @throws IllegalArgumentException if a value is out of range or the grain is too large
-   */
   public EarthLayer {
     Args.notBlank("layer", name);
     Args.positive(name + ": thickness", thickness, "m");

@@ -7,17 +7,10 @@ import java.util.List;
  * A plane fall of the finished floor, such as towards the door for mopping.
  *
  * @param gradient drop over run, 0 to 0.1
- * @param direction the way down, in radians counter-clockwise from x
+ * @param direction the way down, in radians counter-clockwise from x; finite
  */
 public record Fall(double gradient, double direction) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param gradient 0 to 0.1
-   * @param direction finite, in radians
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public Fall {
     Args.within("fall", gradient, 0, 0.1, "");
     Args.finite("direction of fall", direction, "rad");

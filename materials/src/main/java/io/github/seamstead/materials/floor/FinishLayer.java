@@ -8,21 +8,15 @@ import java.util.List;
  * A finish that soaks in or is rubbed on, such as linseed oil or wax, coat by coat. Published oil
  * rates mix litres for the first coat with litres for all coats, so each coat has its own rate.
  *
- * @param name the name on the section drawing
- * @param litresPerSquareMetre the rate of each coat in the order of work: low, likely, high
+ * @param name the name on the section drawing; not blank
+ * @param litresPerSquareMetre the rate of each coat in the order of work: low, likely, high; each 0
+ *     to 5 L/m²
  */
 public record FinishLayer(String name, List<Range> litresPerSquareMetre) implements Layer {
 
   /** In degrees Celsius; on a colder floor oil stays liquid and sticky (common practice). */
   public static final double LEAST_CELSIUS = 10;
 
-  /**
-   * Checks the numbers.
-   *
-   * @param name not blank
-   * @param litresPerSquareMetre one entry a coat, each 0 to 5 L/m²
-   * @throws IllegalArgumentException if there is no coat or a rate is out of range
-   */
   public FinishLayer {
     Args.notBlank("layer", name);
     litresPerSquareMetre = Args.notEmpty(name + ": coats", litresPerSquareMetre);

@@ -12,13 +12,6 @@ import java.util.List;
  */
 public record FinishQuantity(FinishLayer layer, List<Range> litresPerCoat, Range litres) {
 
-  /**
-   * Copies the list.
-   *
-   * @param layer the finish
-   * @param litresPerCoat in litres
-   * @param litres in litres
-   */
   public FinishQuantity {
     litresPerCoat = List.copyOf(litresPerCoat);
   }

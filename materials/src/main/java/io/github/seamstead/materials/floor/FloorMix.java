@@ -15,11 +15,12 @@ import java.util.Set;
  *
  * <p>Invariant: the parts' dry mass shares add to 1 within 1e-6.
  *
- * @param name the mix in the crew's words
- * @param parts the parts, each named once
- * @param compactedDryDensity dry mass over compacted volume, in kg/m³: low, likely, high
+ * @param name the mix in the crew's words; not blank
+ * @param parts the parts, each named once; at least one, shares that add to 1 within 1e-6
+ * @param compactedDryDensity dry mass over compacted volume, in kg/m³: low, likely, high; 300 to
+ *     2600 kg/m³
  * @param placingMoisture water over dry mass as it goes into the floor, 0 to 1
- * @param largestGrain the largest grain after screening, in metres
+ * @param largestGrain the largest grain after screening, in metres; greater than 0, at most 0.2 m
  */
 public record FloorMix(
     String name,
@@ -31,16 +32,6 @@ public record FloorMix(
   /** Water above that wanted which the crew's feel does not forgive (common practice). */
   public static final double WET_BEYOND = 0.02;
 
-  /**
-   * Checks the numbers.
-   *
-   * @param name not blank
-   * @param parts at least one; shares that add to 1 within 1e-6
-   * @param compactedDryDensity 300 to 2600 kg/m³
-   * @param placingMoisture 0 to 1
-   * @param largestGrain greater than 0, at most 0.2 m
-   * @throws IllegalArgumentException if a value is out of range or the shares do not add to 1
-   */
   public FloorMix {
     Args.notBlank("mix", name);
     parts = Args.notEmpty(name + ": parts", parts);

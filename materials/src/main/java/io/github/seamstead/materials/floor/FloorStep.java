@@ -8,13 +8,13 @@ import java.util.List;
 /**
  * One step of laying a floor, for a crew that has not done it before.
  *
- * @param title what is done
- * @param work plain sentences, how it is done
+ * @param title what is done; not blank
+ * @param work plain sentences, how it is done; at least one sentence
  * @param quantities what the plan says of it
- * @param tools what must be at hand
- * @param hands how many people it takes, and who does what
- * @param check what must be true before the next step
- * @param ifLeftOut what goes wrong if the step is skipped or done badly
+ * @param tools what must be at hand; not blank
+ * @param hands how many people it takes, and who does what; not blank
+ * @param check what must be true before the next step; not blank
+ * @param ifLeftOut what goes wrong if the step is skipped or done badly; not blank
  * @param source where the practice stands
  */
 public record FloorStep(
@@ -27,19 +27,6 @@ public record FloorStep(
     String ifLeftOut,
     Source source) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param title not blank
-   * @param work at least one sentence
-   * @param quantities what the plan says of it
-   * @param tools not blank
-   * @param hands not blank
-   * @param check not blank
-   * @param ifLeftOut not blank
-   * @param source where the practice stands
-   * @throws IllegalArgumentException if a text is missing
-   */
   public FloorStep {
     Args.notBlank("step", title);
     work = Args.notEmpty(title + ": work", work);

@@ -16,7 +16,8 @@ import java.util.Optional;
  * from above. For a regular frame edge 0 lies under face 1 and runs from its base left to its base
  * right, so edges count as faces do.
  *
- * @param corners the corners, counter-clockwise, in metres, closed implicitly
+ * @param corners the corners, counter-clockwise, in metres, closed implicitly; at least three
+ *     corners in either order
  * @param gaps the outlines left out, each inside the polygon and apart from the others
  */
 public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
@@ -31,14 +32,6 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   /** Sectors of a round room, for which its corners are set so that one lies at the door. */
   private static final int ROUND_SECTORS = 16;
 
-  /**
-   * Checks the polygon and what is left out of it. Costs O(n²) for n corners.
-   *
-   * @param corners at least three corners in either order, in metres
-   * @param gaps outlines wholly inside, apart from one another
-   * @throws IllegalArgumentException if a polygon has fewer than three corners, crosses itself or
-   *     encloses nothing, or a gap reaches the edge or another gap
-   */
   public Footprint {
     corners = Polygons.checked("footprint", corners);
     List<List<PlanPoint>> checked = new ArrayList<>();

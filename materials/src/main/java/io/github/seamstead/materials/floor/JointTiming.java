@@ -19,14 +19,6 @@ import java.util.Optional;
 public record JointTiming(
     List<Joint> joints, double longestWait, Range openTime, Optional<String> warning) {
 
-  /**
-   * Copies the list.
-   *
-   * @param joints the joints
-   * @param longestWait in seconds
-   * @param openTime in seconds
-   * @param warning the advice, if any
-   */
   public JointTiming {
     joints = List.copyOf(joints);
   }

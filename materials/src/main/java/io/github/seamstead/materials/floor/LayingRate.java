@@ -8,8 +8,8 @@ import io.github.seamstead.shared.uncertainty.Range;
  * Person-hours to wheel, spread, ram and level a layer by hand: a share that grows with what has to
  * be moved, and one that grows with the surface to be made even.
  *
- * @param perCubicMetre for a loose cubic metre
- * @param perSquareMetre for a square metre of surface
+ * @param perCubicMetre for a loose cubic metre; 0 to 100 h
+ * @param perSquareMetre for a square metre of surface; 0 to 20 h
  */
 public record LayingRate(Range perCubicMetre, Range perSquareMetre) {
 
@@ -27,13 +27,6 @@ public record LayingRate(Range perCubicMetre, Range perSquareMetre) {
   public static final Source SURFACE =
       Source.found("", "Earthworks man-hours, two-page table", "", "grading and finishing");
 
-  /**
-   * Checks the rates.
-   *
-   * @param perCubicMetre 0 to 100 h
-   * @param perSquareMetre 0 to 20 h
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public LayingRate {
     Args.within("hours for a cubic metre (low)", perCubicMetre.low(), 0, 100, "h/m3");
     Args.within("hours for a cubic metre (high)", perCubicMetre.high(), 0, 100, "h/m3");

@@ -5,25 +5,15 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A damp-proof sheet from a roll, laid in strips with laps and turned up at the edge.
  *
- * @param name the name on the section drawing
- * @param rollWidth in metres
- * @param rollLength in metres
- * @param lap overlap of neighbouring strips, in metres
- * @param upstand how far it turns up at the edge, in metres
+ * @param name the name on the section drawing; not blank
+ * @param rollWidth in metres; greater than 0, at most 20 m
+ * @param rollLength in metres; greater than 0, at most 500 m
+ * @param lap overlap of neighbouring strips, in metres; 0 or more, less than half the roll's width
+ * @param upstand how far it turns up at the edge, in metres; 0 to 1 m
  */
 public record MembraneLayer(
     String name, double rollWidth, double rollLength, double lap, double upstand) implements Layer {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param name not blank
-   * @param rollWidth greater than 0, at most 20 m
-   * @param rollLength greater than 0, at most 500 m
-   * @param lap 0 or more, less than half the roll's width
-   * @param upstand 0 to 1 m
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public MembraneLayer {
     Args.notBlank("layer", name);
     Args.positive(name + ": roll width", rollWidth, "m");

@@ -17,14 +17,6 @@ import java.util.List;
 public record MembraneQuantity(
     MembraneLayer layer, List<Double> strips, int rolls, double areaWithLaps) {
 
-  /**
-   * Copies the list.
-   *
-   * @param layer the sheet
-   * @param strips in metres
-   * @param rolls whole rolls
-   * @param areaWithLaps in square metres
-   */
   public MembraneQuantity {
     strips = List.copyOf(strips);
   }

@@ -5,8 +5,9 @@ import io.github.seamstead.shared.check.Args;
 /**
  * One part of a floor mix, such as soil, sand, gravel or chopped straw.
  *
- * @param name the material in the crew's words, unique in its mix; say "clay soil", not "clay"
- * @param dryMassShare the part's share of the mix by dry mass, 0 to 1
+ * @param name the material in the crew's words, unique in its mix; say "clay soil", not "clay"; not
+ *     blank
+ * @param dryMassShare the part's share of the mix by dry mass, 0 to 1; more than 0, at most 1
  * @param looseDryDensity dry mass over loose volume as it lies in the bucket, damp and bulked, in
  *     kg/m³, 10 to 2500
  * @param moisture water over dry mass as it lies in the heap, 0 to 1
@@ -15,16 +16,6 @@ import io.github.seamstead.shared.check.Args;
 public record MixPart(
     String name, double dryMassShare, double looseDryDensity, double moisture, double screenedOut) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param name not blank
-   * @param dryMassShare more than 0, at most 1
-   * @param looseDryDensity 10 to 2500 kg/m³
-   * @param moisture 0 to 1
-   * @param screenedOut 0 to 0.95
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public MixPart {
     Args.notBlank("mix part", name);
     Args.positive(name + ": dry mass share", dryMassShare, "");

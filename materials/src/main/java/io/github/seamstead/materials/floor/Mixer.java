@@ -7,10 +7,13 @@ import io.github.seamstead.shared.source.Source;
 /**
  * The mixer and the bucket it is fed with. A tarpaulin or a trough has a working volume too.
  *
- * @param workingVolume loose volume that it mixes at once, not the drum's brim, in m³
- * @param massLimit greatest mass of a load, water included, in kg
- * @param bucketVolume struck volume of the bucket, in m³
- * @param bucketStep smallest part of a bucket that the crew measures, such as 0.25 or 0.5
+ * @param workingVolume loose volume that it mixes at once, not the drum's brim, in m³; more than 0,
+ *     at most 10 m³, at least one bucket
+ * @param massLimit greatest mass of a load, water included, in kg; greater than 0, at most 20 000
+ *     kg
+ * @param bucketVolume struck volume of the bucket, in m³; more than 0, at most 0.1 m³
+ * @param bucketStep smallest part of a bucket that the crew measures, such as 0.25 or 0.5; 0.05 to
+ *     1
  */
 public record Mixer(
     double workingVolume, double massLimit, double bucketVolume, double bucketStep) {
@@ -31,16 +34,6 @@ public record Mixer(
   public static final Source TARPAULIN =
       Source.found("", "Builders' letters on cob, January 2002", "", "batches of 21 to 28 L");
 
-  /**
-   * Checks the numbers.
-   *
-   * @param workingVolume more than 0, at most 10 m³, at least one bucket
-   * @param massLimit greater than 0, at most 20 000 kg
-   * @param bucketVolume more than 0, at most 0.1 m³
-   * @param bucketStep 0.05 to 1
-   * @throws IllegalArgumentException if a value is out of range or the mixer is smaller than a
-   *     bucket
-   */
   public Mixer {
     Args.positive("mixer working volume", workingVolume, "m3");
     Args.within("mixer working volume", workingVolume, 0, 10, "m3");

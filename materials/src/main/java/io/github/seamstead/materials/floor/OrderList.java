@@ -24,13 +24,6 @@ import java.util.Optional;
 public record OrderList(
     List<OrderLine> lines, List<MembraneQuantity> membranes, List<FinishQuantity> finishes) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param lines materials
-   * @param membranes rolls
-   * @param finishes litres
-   */
   public OrderList {
     lines = List.copyOf(lines);
     membranes = List.copyOf(membranes);

@@ -5,18 +5,11 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A point of the plan as seen from above.
  *
- * @param x to the right, in metres
- * @param y away from the reader, in metres
+ * @param x to the right, in metres; finite
+ * @param y away from the reader, in metres; finite
  */
 public record PlanPoint(double x, double y) {
 
-  /**
-   * Checks the coordinates.
-   *
-   * @param x finite, in metres
-   * @param y finite, in metres
-   * @throws IllegalArgumentException if a coordinate is not finite
-   */
   public PlanPoint {
     Args.finite("plan point x", x, "m");
     Args.finite("plan point y", y, "m");

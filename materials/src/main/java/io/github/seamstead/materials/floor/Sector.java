@@ -9,18 +9,10 @@ import java.util.List;
  * @param outline the centre, then the edge from its start to its end: a triangle, or more corners
  *     where several short edges are joined
  * @param area to be laid, gaps taken out, in square metres
- * @param order 1 for the sector laid first
+ * @param order 1 for the sector laid first; 1 upwards
  */
 public record Sector(int number, List<PlanPoint> outline, double area, int order) {
 
-  /**
-   * Copies the outline.
-   *
-   * @param number 1 upwards
-   * @param outline three corners or more
-   * @param area in square metres
-   * @param order 1 upwards
-   */
   public Sector {
     outline = List.copyOf(outline);
   }

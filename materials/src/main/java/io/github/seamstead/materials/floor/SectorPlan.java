@@ -18,13 +18,6 @@ import java.util.List;
  */
 public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
 
-  /**
-   * Copies the list.
-   *
-   * @param centre the centre post
-   * @param sectors by number
-   * @param door the number of the sector at the door
-   */
   public SectorPlan {
     sectors = List.copyOf(sectors);
   }

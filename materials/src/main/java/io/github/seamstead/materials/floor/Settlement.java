@@ -37,14 +37,6 @@ public record Settlement(Range squeeze, Range decay, Range total, List<String> a
           "",
           "organic soils: m_v above 0.3, peat above 1.5 m2/MN");
 
-  /**
-   * Copies the list.
-   *
-   * @param squeeze in metres
-   * @param decay in metres
-   * @param total in metres
-   * @param advice plain sentences
-   */
   public Settlement {
     advice = List.copyOf(advice);
   }

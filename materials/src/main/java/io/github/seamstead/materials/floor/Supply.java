@@ -5,10 +5,11 @@ import io.github.seamstead.shared.check.Args;
 /**
  * How a material is delivered and priced.
  *
- * @param material the name of the mix part it supplies
+ * @param material the name of the mix part it supplies; not blank
  * @param deliveryMoisture water over dry mass as it is weighed at delivery, 0 to 1
- * @param deliveryStep smallest step of an order, in kg, such as 500 for half tonnes or 25 for bags
- * @param pricePerTonne price of a damp tonne in the user's money; 0 if dug on site
+ * @param deliveryStep smallest step of an order, in kg, such as 500 for half tonnes or 25 for bags;
+ *     more than 0, at most 40 000 kg
+ * @param pricePerTonne price of a damp tonne in the user's money; 0 if dug on site; 0 or more
  * @param hauled true if the crew fetches it with a trailer
  */
 public record Supply(
@@ -24,16 +25,6 @@ public record Supply(
   /** A two-string bale: 16 to 25 kg in a UK bale guide. */
   private static final double BALE = 20;
 
-  /**
-   * Checks the numbers.
-   *
-   * @param material not blank
-   * @param deliveryMoisture 0 to 1
-   * @param deliveryStep more than 0, at most 40 000 kg
-   * @param pricePerTonne 0 or more
-   * @param hauled true if the crew fetches it
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public Supply {
     Args.notBlank("material", material);
     Args.within(material + ": delivery moisture", deliveryMoisture, 0, 1, "");

@@ -10,21 +10,15 @@ import io.github.seamstead.shared.source.Source;
 /**
  * A trailer by its body and its legal payload.
  *
- * @param bodyVolume struck volume of the body, in m³
- * @param payload legal payload: permitted gross mass less the trailer's own mass, in kg
+ * @param bodyVolume struck volume of the body, in m³; more than 0, at most 40 m³
+ * @param payload legal payload: permitted gross mass less the trailer's own mass, in kg; more than
+ *     0, at most 40 000 kg
  */
 public record Trailer(double bodyVolume, double payload) {
 
   private static final Source BOTH_LIMITS =
       Source.commonPractice("a load is limited by volume and by mass, whichever comes first");
 
-  /**
-   * Checks the numbers.
-   *
-   * @param bodyVolume more than 0, at most 40 m³
-   * @param payload more than 0, at most 40 000 kg
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public Trailer {
     Args.positive("trailer body volume", bodyVolume, "m3");
     Args.within("trailer body volume", bodyVolume, 0, 40, "m3");

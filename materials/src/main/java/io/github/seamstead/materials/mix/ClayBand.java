@@ -8,7 +8,7 @@ import io.github.seamstead.shared.source.Source;
 /**
  * The clay share that a mix should have.
  *
- * @param use what the mix is for
+ * @param use what the mix is for; not blank
  * @param least least clay share of the whole dry mass, 0 to 1
  * @param greatest greatest clay share, above the least, to 1
  * @param source where the band stands
@@ -30,15 +30,6 @@ public record ClayBand(String use, double least, double greatest, Source source)
   /** Clay plaster. */
   public static final ClayBand PLASTER = of(SoilUse.PLASTER);
 
-  /**
-   * Checks the order.
-   *
-   * @param use not blank
-   * @param least 0 to 1
-   * @param greatest above the least
-   * @param source where the band stands
-   * @throws IllegalArgumentException if the band is empty or out of range
-   */
   public ClayBand {
     Args.notBlank("use", use);
     Args.within("least clay ratio", least, 0, 1, "");

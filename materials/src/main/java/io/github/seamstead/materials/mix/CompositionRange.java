@@ -13,7 +13,7 @@ import java.util.Optional;
  * A published envelope: how much clay, silt, sand and gravel a mix for a use may have, as shares of
  * the whole dry mass.
  *
- * @param use the use
+ * @param use the use; not blank
  * @param clay limits of clay
  * @param silt limits of silt
  * @param sand limits of sand
@@ -77,30 +77,12 @@ public record CompositionRange(
    */
   public record Limits(double least, double greatest) {
 
-    /**
-     * Checks the order.
-     *
-     * @param least 0 to 1
-     * @param greatest at least the least, to 1
-     * @throws IllegalArgumentException if the limits fall
-     */
     public Limits {
       Args.within("least share", least, 0, 1, "");
       Args.within("greatest share", greatest, least, 1, "");
     }
   }
 
-  /**
-   * Checks that at least one composition fits.
-   *
-   * @param use not blank
-   * @param clay limits of clay
-   * @param silt limits of silt
-   * @param sand limits of sand
-   * @param gravel limits of gravel
-   * @param source where it stands
-   * @throws IllegalArgumentException if no four shares within the limits add to 1
-   */
   public CompositionRange {
     Args.notBlank("use", use);
     double least = clay.least + silt.least + sand.least + gravel.least;

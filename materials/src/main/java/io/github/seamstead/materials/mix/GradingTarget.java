@@ -15,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
  * <p>The pure curve leaves only 1 % of clay at D = 19 mm and 3 % at D = 2 mm, so it shapes sand and
  * gravel and never sets the clay: the fit looks at the diameters from 0.063 mm up.
  *
- * @param largestMetres largest grain D, in metres, 0.0005 to 0.1
+ * @param largestMetres largest grain D, in metres, 0.0005 to 0.1; 0.0005 to 0.1 m
  * @param exponent exponent n, 0.2 to 0.8; 0.5 is the classic value, 0.45 that of road bases
  */
 public record GradingTarget(double largestMetres, double exponent) {
@@ -32,13 +32,6 @@ public record GradingTarget(double largestMetres, double exponent) {
     0.063e-3, 0.125e-3, 0.25e-3, 0.5e-3, 1e-3, 2e-3, 4e-3, 8e-3, 16e-3, 31.5e-3, 63e-3
   };
 
-  /**
-   * Checks the ranges.
-   *
-   * @param largestMetres 0.0005 to 0.1 m
-   * @param exponent 0.2 to 0.8
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public GradingTarget {
     Args.within("largest grain", largestMetres, 0.0005, 0.1, "m");
     Args.within("exponent of the grading curve", exponent, 0.2, 0.8, "");

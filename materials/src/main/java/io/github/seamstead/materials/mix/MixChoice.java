@@ -53,15 +53,6 @@ public record MixChoice(
     }
   }
 
-  /**
-   * Copies the remarks.
-   *
-   * @param recipe the mix
-   * @param ground why this ratio
-   * @param reason the same in a sentence
-   * @param remarks what speaks against it
-   * @param unmet what it cannot meet
-   */
   public MixChoice {
     remarks = List.copyOf(remarks);
   }

@@ -32,20 +32,6 @@ public record MixSolution(
     OptionalDouble priceShiftPerDryTonne,
     List<String> unmet) {
 
-  /**
-   * Copies the list.
-   *
-   * @param target what was aimed at
-   * @param exact the mix found
-   * @param rounded the same in rounded buckets
-   * @param clayRatio clay share of the exact mix
-   * @param shrinkage linear shrinkage expected
-   * @param gradingMisfit distance to the grading target
-   * @param pricePerDryTonne price of a dry tonne
-   * @param clayShift what rounding does to the clay share
-   * @param priceShiftPerDryTonne what rounding does to the price
-   * @param unmet targets that cannot be met
-   */
   public MixSolution {
     unmet = List.copyOf(unmet);
   }

@@ -25,15 +25,6 @@ public record MixTarget(
     LEAST_COST
   }
 
-  /**
-   * Checks that the aim has what it needs.
-   *
-   * @param band clay share wanted
-   * @param aim what decides
-   * @param grading grading to come close to
-   * @param greatestShrinkage 0 to 0.3
-   * @throws IllegalArgumentException if the aim is a grading and there is none
-   */
   public MixTarget {
     Args.require(
         aim != Aim.NEAREST_GRADING || grading.isPresent(),

@@ -16,31 +16,18 @@ public record Proportion(List<Part> parts, Basis basis) {
   /**
    * One side of the ratio.
    *
-   * @param name the material, such as {@code pit soil}; never just {@code clay} for a clay soil
+   * @param name the material, such as {@code pit soil}; never just {@code clay} for a clay soil;
+   *     not blank
    * @param amount number of parts, 0 or more
    */
   public record Part(String name, double amount) {
 
-    /**
-     * Checks name and amount.
-     *
-     * @param name not blank
-     * @param amount 0 or more
-     * @throws IllegalArgumentException if the name is blank or the amount negative
-     */
     public Part {
       Args.notBlank("name of a part", name);
       Args.notNegative("parts of " + name, amount, "");
     }
   }
 
-  /**
-   * Checks that there are two sides and that one is above zero.
-   *
-   * @param parts one or more
-   * @param basis what the amounts are parts of
-   * @throws IllegalArgumentException if there is no part or all are zero
-   */
   public Proportion {
     parts = Args.notEmpty("parts", parts);
     Args.require(

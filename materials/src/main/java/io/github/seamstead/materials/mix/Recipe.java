@@ -13,7 +13,8 @@ import java.util.TreeSet;
  * A mix of stated amounts, with everything that follows from them. The amounts are volumes as a
  * bucket measures them: loose and as damp as the material lies.
  *
- * @param portions the components with their volumes, in the order of the proportion
+ * @param portions the components with their volumes, in the order of the proportion; one or more,
+ *     at least one above zero
  */
 public record Recipe(List<Portion> portions) {
 
@@ -21,17 +22,10 @@ public record Recipe(List<Portion> portions) {
    * One component's amount.
    *
    * @param component the material
-   * @param looseVolume volume as it lies, loose and damp, in cubic metres, 0 or more
+   * @param looseVolume volume as it lies, loose and damp, in cubic metres, 0 or more; m3
    */
   public record Portion(MixComponent component, double looseVolume) {
 
-    /**
-     * Checks the volume.
-     *
-     * @param component the material
-     * @param looseVolume 0 or more, m3
-     * @throws IllegalArgumentException if the volume is negative
-     */
     public Portion {
       Args.notNegative(component.name() + ": volume", looseVolume, "m3");
     }
@@ -55,12 +49,6 @@ public record Recipe(List<Portion> portions) {
     }
   }
 
-  /**
-   * Copies the portions.
-   *
-   * @param portions one or more, at least one above zero
-   * @throws IllegalArgumentException if the recipe is empty
-   */
   public Recipe {
     portions = Args.notEmpty("portions", portions);
     Args.require(

@@ -26,16 +26,6 @@ public record TrialLadder(
   private static final double SURE = 0.9;
   private static final double MOST_PARTS = 12;
 
-  /**
-   * Checks that the parts rise.
-   *
-   * @param sandParts two or more, 0 or more, rising
-   * @param basis what the parts are parts of
-   * @param soilName the soil
-   * @param sandName the sand
-   * @param reasons why these
-   * @throws IllegalArgumentException if the parts do not rise
-   */
   public TrialLadder {
     sandParts = List.copyOf(sandParts);
     reasons = List.copyOf(reasons);

@@ -7,8 +7,9 @@ import io.github.seamstead.shared.quantity.Numbers;
  * What one dried trial sample showed.
  *
  * @param sandParts parts of sand per part of soil, on the ladder's basis, 0 to 20
- * @param crackMetres widths of all cracks and gaps along the mould added up, in metres
- * @param mouldMetres length of the mould, in metres, 0.05 to 2
+ * @param crackMetres widths of all cracks and gaps along the mould added up, in metres; 0 to a
+ *     fifth of the mould
+ * @param mouldMetres length of the mould, in metres, 0.05 to 2; 0.05 to 2 m
  * @param dusting what rubbing the surface brings off
  * @param scratch what a fingernail does
  * @param drop what a drop of 1 m on a hard floor does
@@ -56,18 +57,6 @@ public record TrialOutcome(
     BREAKS
   }
 
-  /**
-   * Checks the ranges.
-   *
-   * @param sandParts 0 to 20
-   * @param crackMetres 0 to a fifth of the mould
-   * @param mouldMetres 0.05 to 2 m
-   * @param dusting what rubbing brings off
-   * @param scratch what a fingernail does
-   * @param drop what a drop does
-   * @param sticky whether the wet mix stuck
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public TrialOutcome {
     Args.within("parts of sand", sandParts, 0, 20, "");
     Args.within("mould length", mouldMetres, 0.05, 2, "m");

@@ -77,19 +77,6 @@ public record TrialReading(
    */
   public record Candidate(double sandParts, double probability) {}
 
-  /**
-   * Copies the lists.
-   *
-   * @param sandParts the best ratio
-   * @param probability probability that it suits
-   * @param decided whether to take it
-   * @param nextSandParts the ratio to try next
-   * @param cracksBelow ratio below which samples crack
-   * @param dustsAbove ratio above which samples dust
-   * @param soundSamples the sound samples
-   * @param curve candidates
-   * @param advice what to do
-   */
   public TrialReading {
     soundSamples = List.copyOf(soundSamples);
     curve = List.copyOf(curve);

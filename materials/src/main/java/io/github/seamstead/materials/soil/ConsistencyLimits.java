@@ -15,7 +15,8 @@ import java.util.List;
  * misleads.
  *
  * @param liquidLimit water over dry mass at the liquid limit, 0.05 to 5
- * @param plasticLimit water over dry mass at the plastic limit, at most the liquid limit
+ * @param plasticLimit water over dry mass at the plastic limit, at most the liquid limit; 0.02 to
+ *     the liquid limit
  */
 public record ConsistencyLimits(double liquidLimit, double plasticLimit) implements SoilEvidence {
 
@@ -29,13 +30,6 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
   /** Parts of clay, silt and sand that pass the 0.425 mm sieve of the limit tests. */
   private static final double[] PARTS_FINER = GrainSizes.partsFiner(0.425e-3);
 
-  /**
-   * Checks the limits.
-   *
-   * @param liquidLimit 0.05 to 5
-   * @param plasticLimit 0.02 to the liquid limit
-   * @throws IllegalArgumentException if a limit is out of range or the plastic exceeds the liquid
-   */
   public ConsistencyLimits {
     check(liquidLimit, plasticLimit);
   }

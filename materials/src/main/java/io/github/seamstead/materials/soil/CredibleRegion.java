@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * The smallest part of the triangle that holds a stated probability (highest posterior density).
  *
- * @param level the probability asked for, such as 0.95
- * @param probability the probability that the region holds on the grid, at least the level
+ * @param level the probability asked for, such as 0.95; 0 to 1
+ * @param probability the probability that the region holds on the grid, at least the level; 0 to 1
  * @param areaRatio the region's share of the triangle's area, 0 to 1
  * @param outlines lines of equal density round the region, for a drawing: outer ones and holes,
  *     each a list of corners whose last joins the first; smoothed by up to half a grid step
@@ -14,14 +14,6 @@ import java.util.List;
 public record CredibleRegion(
     double level, double probability, double areaRatio, List<List<Texture>> outlines) {
 
-  /**
-   * Copies the outlines.
-   *
-   * @param level 0 to 1
-   * @param probability 0 to 1
-   * @param areaRatio 0 to 1
-   * @param outlines closed outlines
-   */
   public CredibleRegion {
     outlines = outlines.stream().map(List::copyOf).toList();
   }

@@ -13,7 +13,7 @@ import java.util.List;
  * matters only where no point lies near 0.002 mm); above the last it is 1. Invariant: diameters
  * rise strictly, shares never fall, the last share is 1.
  *
- * @param points two or more, finest first
+ * @param points two or more, finest first; the last with a share of 1
  */
 public record GradingCurve(List<Point> points) {
 
@@ -22,31 +22,17 @@ public record GradingCurve(List<Point> points) {
   /**
    * One point of the curve.
    *
-   * @param diameterMetres diameter or sieve opening, in metres
+   * @param diameterMetres diameter or sieve opening, in metres; 1e-7 to 0.2 m
    * @param finerRatio share of the dry mass that is finer, 0 to 1
    */
   public record Point(double diameterMetres, double finerRatio) {
 
-    /**
-     * Checks the ranges.
-     *
-     * @param diameterMetres 1e-7 to 0.2 m
-     * @param finerRatio 0 to 1
-     * @throws IllegalArgumentException if a value is out of range
-     */
     public Point {
       Args.within("grain diameter", diameterMetres, 1e-7, 0.2, "m");
       Args.within("share finer", finerRatio, 0, 1, "");
     }
   }
 
-  /**
-   * Checks the order and copies the points.
-   *
-   * @param points two or more, finest first, the last with a share of 1
-   * @throws IllegalArgumentException if there are fewer than two points, a diameter does not rise,
-   *     a share falls, or the last share is not 1
-   */
   public GradingCurve {
     points = List.copyOf(points);
     Args.require(

@@ -18,7 +18,7 @@ import java.util.List;
  * deviation of 0.025 plus 0.04 for each factor of e that the reading reaches beyond its points;
  * with probability 0.02 it misleads.
  *
- * @param readings two or more, in order of time
+ * @param readings two or more, in order of time; readings not rising
  * @param soilPerLitre dry soil in the suspension, g/L, 10 to 120
  * @param celsius temperature, 15 to 30 degC
  * @param blankReading reading in the dispersant solution alone, g/L, -5 to 15
@@ -44,34 +44,17 @@ public record HydrometerTest(
   /**
    * One reading.
    *
-   * @param seconds time since the start, s
-   * @param reading reading of the hydrometer, g/L
+   * @param seconds time since the start, s; 20 s to 10 days
+   * @param reading reading of the hydrometer, g/L; -5 to 60 g/L, the scale of a 152H
    */
   public record Reading(double seconds, double reading) {
 
-    /**
-     * Checks the ranges.
-     *
-     * @param seconds 20 s to 10 days
-     * @param reading -5 to 60 g/L, the scale of a 152H
-     * @throws IllegalArgumentException if a value is out of range
-     */
     public Reading {
       Args.within("time of the hydrometer reading", seconds, 20, 864000, "s");
       Args.within("hydrometer reading", reading, -5, 60, "g/L");
     }
   }
 
-  /**
-   * Checks the ranges and the order.
-   *
-   * @param readings two or more, in order of time, readings not rising
-   * @param soilPerLitre 10 to 120 g/L
-   * @param celsius 15 to 30 degC
-   * @param blankReading -5 to 15 g/L
-   * @param particleDensity 2400 to 3000 kg/m3
-   * @throws IllegalArgumentException if a value is out of range or order
-   */
   public HydrometerTest {
     readings = List.copyOf(readings);
     Args.require(

@@ -25,13 +25,14 @@ import java.util.List;
  * 1.5 mm of the bottom or the top tells only that it is no further. With probability 0.08 the test
  * misleads.
  *
- * @param sandTopMetres settled depth at the first mark, in metres
+ * @param sandTopMetres settled depth at the first mark, in metres; 0 or more
  * @param siltTopMetres settled depth at the second mark, in metres, at least the first
- * @param totalMetres settled depth at the last mark, in metres, at least the second, 0.01 to 0.5
- * @param fallMetres depth of water above the bottom, in metres, above the total, to 0.6
+ * @param totalMetres settled depth at the last mark, in metres, at least the second, 0.01 to 0.5;
+ *     0.01 to 0.5 m
+ * @param fallMetres depth of water above the bottom, in metres, above the total, to 0.6; to 0.6 m
  * @param celsius temperature of the water, 0 to 40 degC
  * @param dispersed whether a dispersant (salt, dish soap, polyphosphate) was used
- * @param timings when the marks were made; several if that is not known
+ * @param timings when the marks were made; several if that is not known; one or more
  */
 public record JarTest(
     double sandTopMetres,
@@ -63,18 +64,6 @@ public record JarTest(
   private static final double SHARE_DEVIATION = 0.05;
   private static final double MARK_DEVIATION = 0.0015;
 
-  /**
-   * Checks the order and copies the timings.
-   *
-   * @param sandTopMetres 0 or more
-   * @param siltTopMetres at least the first
-   * @param totalMetres at least the second, 0.01 to 0.5 m
-   * @param fallMetres above the total, to 0.6 m
-   * @param celsius 0 to 40 degC
-   * @param dispersed whether a dispersant was used
-   * @param timings one or more
-   * @throws IllegalArgumentException if the marks are out of order or a value is out of range
-   */
   public JarTest {
     Args.within("settled depth at the last mark", totalMetres, 0.01, 0.5, "m");
     Args.require(

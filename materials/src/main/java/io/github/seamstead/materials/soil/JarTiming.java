@@ -8,8 +8,9 @@ import java.util.List;
  * When the marks of a jar test were made, counted from the end of shaking.
  *
  * @param sandSeconds when the top of the sand was marked, 20 s or more
- * @param siltSeconds when the top of the silt was marked, after the sand
- * @param totalSeconds when the top of everything was marked, after the silt
+ * @param siltSeconds when the top of the silt was marked, after the sand; more than the sand's
+ * @param totalSeconds when the top of everything was marked, after the silt; more than the silt's,
+ *     at most 60 days
  * @param source the chart that gives the times, or the builder's own watch
  */
 public record JarTiming(
@@ -26,15 +27,6 @@ public record JarTiming(
           chart(60, 2 * HOUR, 48 * HOUR, "Guide after Clemson Cooperative Extension, jar test"),
           chart(60, 6 * HOUR, 24 * HOUR, "Montana State University, Soil Texture Jar Test"));
 
-  /**
-   * Checks the order.
-   *
-   * @param sandSeconds 20 s or more
-   * @param siltSeconds more than the sand's
-   * @param totalSeconds more than the silt's, at most 60 days
-   * @param source where the times come from
-   * @throws IllegalArgumentException if the times do not rise
-   */
   public JarTiming {
     Args.within("time of the sand mark", sandSeconds, 20, 600, "s");
     Args.require(

@@ -23,14 +23,6 @@ public record LaboratoryTexture(Texture reported, double standardUncertainty, Si
 
   private static final double MISLEADS = 0.02;
 
-  /**
-   * Checks the uncertainty.
-   *
-   * @param reported the three shares as reported
-   * @param standardUncertainty 0.01 to 0.2
-   * @param limits the sheet's system
-   * @throws IllegalArgumentException if the uncertainty is out of range
-   */
   public LaboratoryTexture {
     Args.within("standard uncertainty of each share", standardUncertainty, 0.01, 0.2, "");
   }

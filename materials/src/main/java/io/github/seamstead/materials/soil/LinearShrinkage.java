@@ -32,13 +32,6 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
   private static final double INDEX_PER_SHRINKAGE = 2.13;
   private static final double LONG_BOX_SHARE = 0.6;
 
-  /**
-   * Checks the lengths.
-   *
-   * @param mouldLengthMetres 0.05 to 1.5 m
-   * @param driedLengthMetres above half the mould, at most the mould
-   * @throws IllegalArgumentException if a length is out of range
-   */
   public LinearShrinkage {
     Args.within("mould length", mouldLengthMetres, 0.05, 1.5, "m");
     Args.require(

@@ -10,10 +10,11 @@ import java.util.List;
  * of two in length for the same clay, so a chart is always named; with several the spread between
  * them is part of the doubt.
  *
- * @param label the chart's name
+ * @param label the chart's name; not blank
  * @param source where it stands
  * @param marks clay share and ribbon length at the middles of the chart's bands, leanest first,
- *     starting at no clay and ending at pure clay; straight lines join them
+ *     starting at no clay and ending at pure clay; straight lines join them; two or more, clay
+ *     strictly rising from 0 to 1, lengths never falling
  */
 public record RibbonChart(String label, Source source, List<Mark> marks) {
 
@@ -104,14 +105,6 @@ public record RibbonChart(String label, Source source, List<Mark> marks) {
    */
   public record Mark(double clayRatio, double lengthMetres) {}
 
-  /**
-   * Checks that the marks rise from no clay to pure clay.
-   *
-   * @param label not blank
-   * @param source where it stands
-   * @param marks two or more, clay strictly rising from 0 to 1, lengths never falling
-   * @throws IllegalArgumentException if the marks do not
-   */
   public RibbonChart {
     Args.notBlank("ribbon chart", label);
     marks = List.copyOf(marks);

@@ -26,13 +26,6 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
   private static final double BASE_DEVIATION = 0.005;
   private static final double RELATIVE_DEVIATION = 0.15;
 
-  /**
-   * Checks the length and copies the charts.
-   *
-   * @param lengthMetres 0 to 0.2 m
-   * @param charts one or more
-   * @throws IllegalArgumentException if the length is out of range or there is no chart
-   */
   public RibbonTest {
     Args.require(
         lengthMetres >= 0 && lengthMetres <= LONGEST,

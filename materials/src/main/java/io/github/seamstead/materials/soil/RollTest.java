@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * 0.08 the test misleads.
  *
  * @param thinnestMetres diameter of the thinnest roll that holds, in metres, 0.0003 to 0.05; empty
- *     if it cannot be rolled
+ *     if it cannot be rolled; 0.0003 to 0.05 m if present
  */
 public record RollTest(OptionalDouble thinnestMetres) implements SoilEvidence {
 
@@ -25,12 +25,6 @@ public record RollTest(OptionalDouble thinnestMetres) implements SoilEvidence {
 
   private static final double[] FROM_MM = {6, 3.25, 2.5, 1.5, 1.15, 0.85};
 
-  /**
-   * Checks the diameter.
-   *
-   * @param thinnestMetres 0.0003 to 0.05 m if present
-   * @throws IllegalArgumentException if it is out of range
-   */
   public RollTest {
     thinnestMetres.ifPresent(d -> Args.within("thinnest roll", d, 0.0003, 0.05, "m"));
   }

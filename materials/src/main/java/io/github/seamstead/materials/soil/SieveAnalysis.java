@@ -18,7 +18,8 @@ import java.util.Optional;
  * dry (clay clings to sand); with probability 0.02 it misleads. Without such a sieve it tells the
  * gravel alone.
  *
- * @param sieves sieves, coarsest first, the coarsest holding nothing or the largest stones
+ * @param sieves sieves, coarsest first, the coarsest holding nothing or the largest stones; two or
+ *     more
  * @param panMass mass in the pan, kg, 0 or more
  * @param washed whether the fines were washed through
  */
@@ -34,32 +35,17 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
   /**
    * One sieve.
    *
-   * @param openingMetres opening, in metres
-   * @param retainedMass mass held, kg
+   * @param openingMetres opening, in metres; 2e-5 to 0.1 m
+   * @param retainedMass mass held, kg; 0 or more
    */
   public record Sieve(double openingMetres, double retainedMass) {
 
-    /**
-     * Checks the ranges.
-     *
-     * @param openingMetres 2e-5 to 0.1 m
-     * @param retainedMass 0 or more, kg
-     * @throws IllegalArgumentException if a value is out of range
-     */
     public Sieve {
       Args.within("sieve opening", openingMetres, 2e-5, 0.1, "m");
       Args.notNegative("mass held by the sieve", retainedMass, "kg");
     }
   }
 
-  /**
-   * Checks the order.
-   *
-   * @param sieves two or more, coarsest first
-   * @param panMass 0 or more, kg
-   * @param washed whether the fines were washed through
-   * @throws IllegalArgumentException if the openings do not fall or there is no mass
-   */
   public SieveAnalysis {
     sieves = List.copyOf(sieves);
     Args.require(sieves.size() >= 2, "sieves", String.valueOf(sieves.size()), "must be 2 or more");

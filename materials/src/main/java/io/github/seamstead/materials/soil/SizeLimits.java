@@ -9,8 +9,8 @@ import java.util.List;
  * A named system of size limits. A report that says only "silt 20 %" is ambiguous by the part
  * between 0.02 and 0.075 mm, so the system is always asked for.
  *
- * @param label the system's name
- * @param clayLimitMetres diameter between clay and silt, in metres
+ * @param label the system's name; not blank
+ * @param clayLimitMetres diameter between clay and silt, in metres; above 0
  * @param siltLimitMetres diameter between silt and sand, in metres, above the clay's
  * @param sandLimitMetres diameter between sand and gravel, in metres, above the silt's
  * @param source where the limits stand
@@ -63,16 +63,6 @@ public record SizeLimits(
   public static final List<SizeLimits> ALL =
       List.of(USDA, ISO_14688, DIN_4022, INTERNATIONAL, ASTM, BUREAU_OF_SOILS);
 
-  /**
-   * Checks the order.
-   *
-   * @param label not blank
-   * @param clayLimitMetres above 0
-   * @param siltLimitMetres above the clay's
-   * @param sandLimitMetres above the silt's
-   * @param source where the limits stand
-   * @throws IllegalArgumentException if the limits do not rise
-   */
   public SizeLimits {
     Args.notBlank("size system", label);
     Args.require(

@@ -22,16 +22,6 @@ public record SoilFinding(
     List<Conflict> conflicts,
     List<String> remarks) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param texture what is known of clay, silt and sand
-   * @param gravelRatio share of gravel and stones
-   * @param plasticity how plastic and active it is
-   * @param evidence the tests
-   * @param conflicts tests that the others speak against
-   * @param remarks what the tests say about themselves
-   */
   public SoilFinding {
     evidence = List.copyOf(evidence);
     conflicts = List.copyOf(conflicts);

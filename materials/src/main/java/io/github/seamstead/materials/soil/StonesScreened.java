@@ -12,21 +12,13 @@ import java.util.Optional;
  * than 2 mm leaves fine gravel behind, which is said. Standard uncertainty: 15 % of the share plus
  * 1 % (damp soil clings to stones: common practice).
  *
- * @param stonesMass mass held by the screen, kg, 0 or more
+ * @param stonesMass mass held by the screen, kg, 0 or more; at most the total
  * @param totalMass mass before screening, kg, above 0
- * @param openingMetres opening of the screen, in metres, 0.002 to 0.1
+ * @param openingMetres opening of the screen, in metres, 0.002 to 0.1; 0.002 to 0.1 m
  */
 public record StonesScreened(double stonesMass, double totalMass, double openingMetres)
     implements SoilEvidence {
 
-  /**
-   * Checks the masses.
-   *
-   * @param stonesMass 0 or more, at most the total
-   * @param totalMass above 0
-   * @param openingMetres 0.002 to 0.1 m
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public StonesScreened {
     Args.positive("mass before screening", totalMass, "kg");
     Args.within("mass of stones", stonesMass, 0, totalMass, "kg");

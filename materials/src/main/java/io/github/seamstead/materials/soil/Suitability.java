@@ -20,8 +20,10 @@ import java.util.Optional;
  * @param verdict the verdict
  * @param withinBand probability that the soil lies within all limits as it is
  * @param tooRich probability that sand brings it within them
- * @param tooLean probability that its clay is below the band
- * @param unfit probability that no share of clean sand brings it within them, for silt or shrinkage
+ * @param tooLean probability that its clay is below the band; probability of a clay share below the
+ *     band
+ * @param unfit probability that no share of clean sand brings it within them, for silt or
+ *     shrinkage; probability that sand does not help
  * @param next what to do next; empty unless there is no mix yet
  * @param reasons sentences, the deciding one first
  * @param cautions what can hurt
@@ -77,19 +79,6 @@ public record Suitability(
   private static final double ACTIVE = 0.5;
   private static final double TROUBLESOME = 0.05;
 
-  /**
-   * Copies the lists.
-   *
-   * @param use the use
-   * @param verdict the verdict
-   * @param withinBand probability that it suits as it is
-   * @param tooRich probability that it suits with sand
-   * @param tooLean probability of a clay share below the band
-   * @param unfit probability that sand does not help
-   * @param next what to do next
-   * @param reasons sentences
-   * @param cautions what can hurt
-   */
   public Suitability {
     reasons = List.copyOf(reasons);
     cautions = List.copyOf(cautions);

@@ -17,14 +17,6 @@ public record Texture(double clayRatio, double siltRatio, double sandRatio) {
   private static final double SUM_TOLERANCE = 1e-9;
   private static final double PERCENT_TOLERANCE = 1.5;
 
-  /**
-   * Checks the shares and their sum.
-   *
-   * @param clayRatio 0 to 1
-   * @param siltRatio 0 to 1
-   * @param sandRatio 0 to 1
-   * @throws IllegalArgumentException if a share is out of range or the sum is not 1
-   */
   public Texture {
     Args.within("clay ratio", clayRatio, 0, 1, "");
     Args.within("silt ratio", siltRatio, 0, 1, "");

@@ -49,14 +49,6 @@ public record CompactionControl(
     }
   }
 
-  /**
-   * Copies the lists.
-   *
-   * @param curve the compaction test
-   * @param places what was measured
-   * @param waterToOptimum water to add over damp mass
-   * @param advice what to do
-   */
   public CompactionControl {
     places = List.copyOf(places);
     advice = List.copyOf(advice);

@@ -8,22 +8,14 @@ import io.github.seamstead.shared.check.Args;
  * <p>Invariants: e = n / (1 − n), S e = w G, ρ_d = G ρ_w / (1 + e), ρ = ρ_d (1 + w), A = n (1 − S).
  *
  * @param solidsShare volume of grains over whole volume, more than 0, less than 1
- * @param waterShare volume of water over whole volume, 0 to the porosity
- * @param specificGravity density of the grains over that of water
- * @param waterDensity in kg/m³
+ * @param waterShare volume of water over whole volume, 0 to the porosity; 0 or more, above the
+ *     porosity only by rounding, 0.5 % of it
+ * @param specificGravity density of the grains over that of water; 1 to 6
+ * @param waterDensity in kg/m³; 950 to 1050 kg/m³
  */
 public record PhaseState(
     double solidsShare, double waterShare, double specificGravity, double waterDensity) {
 
-  /**
-   * Checks the shares.
-   *
-   * @param solidsShare more than 0, less than 1
-   * @param waterShare 0 or more; above the porosity only by rounding, 0.5 % of it
-   * @param specificGravity 1 to 6
-   * @param waterDensity 950 to 1050 kg/m³
-   * @throws IllegalArgumentException if a value is out of range or there is more water than voids
-   */
   public PhaseState {
     Args.between("share of grains by volume", solidsShare, 0, 1, "");
     Args.notNegative("share of water by volume", waterShare, "");

@@ -37,15 +37,6 @@ public record ProctorCurve(
   private static final Source PARABOLA =
       Source.derived("Newton's interpolation by the densest point and its neighbours");
 
-  /**
-   * Copies the lists.
-   *
-   * @param points in order of moisture
-   * @param optimumMoisture low, likely, high
-   * @param maximumDryDensity in kg/m³
-   * @param specificGravity of the grains, if known
-   * @param remarks plain sentences
-   */
   public ProctorCurve {
     points = List.copyOf(points);
     remarks = List.copyOf(remarks);

@@ -5,18 +5,11 @@ import io.github.seamstead.shared.check.Args;
 /**
  * One cylinder of a compaction test.
  *
- * @param moisture water over dry mass
- * @param dryDensity in kg/m³
+ * @param moisture water over dry mass; 0 to 1
+ * @param dryDensity in kg/m³; 500 to 3500 kg/m³
  */
 public record ProctorPoint(double moisture, double dryDensity) {
 
-  /**
-   * Checks the numbers.
-   *
-   * @param moisture 0 to 1
-   * @param dryDensity 500 to 3500 kg/m³
-   * @throws IllegalArgumentException if a value is out of range
-   */
   public ProctorPoint {
     Args.within("moisture", moisture, 0, 1, "");
     Args.within("dry density", dryDensity, 500, 3500, "kg/m3");

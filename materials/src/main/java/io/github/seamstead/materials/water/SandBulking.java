@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * tin test of the sand itself ({@link #ofTin}) is worth more than the curve.
  *
  * @param measured bulking measured in a tin, over that of the likely curve at the tin's moisture;
- *     empty for the published curve
+ *     empty for the published curve; 0 to 3
  */
 public record SandBulking(OptionalDouble measured) {
 
@@ -51,12 +51,6 @@ public record SandBulking(OptionalDouble measured) {
 
   private static final double MOST = 1;
 
-  /**
-   * Checks the factor.
-   *
-   * @param measured 0 to 3, if there is one
-   * @throws IllegalArgumentException if it is out of range
-   */
   public SandBulking {
     measured.ifPresent(
         factor ->

@@ -8,8 +8,8 @@ import java.util.Optional;
  * A caution that goes with a result.
  *
  * @param hazard what can hurt
- * @param risk what is at risk here, one or two plain sentences
- * @param limit the usual published limit in words with its unit, or what to do
+ * @param risk what is at risk here, one or two plain sentences; not blank
+ * @param limit the usual published limit in words with its unit, or what to do; not blank
  * @param source the source of the limit, if there is one
  */
 public record Caution(Hazard hazard, String risk, String limit, Optional<Source> source) {
@@ -18,15 +18,6 @@ public record Caution(Hazard hazard, String risk, String limit, Optional<Source>
   public static final String DEFERENCE =
       "Local codes and licensed practice decide; this is a screening, not a certificate.";
 
-  /**
-   * Checks the words.
-   *
-   * @param hazard what can hurt
-   * @param risk not blank
-   * @param limit not blank
-   * @param source the source of the limit, if any
-   * @throws IllegalArgumentException if a text is blank
-   */
   public Caution {
     Args.notBlank("risk", risk);
     Args.notBlank("limit", limit);

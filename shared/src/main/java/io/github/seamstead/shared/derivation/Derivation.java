@@ -6,20 +6,13 @@ import java.util.List;
 /**
  * The worked steps of one calculation.
  *
- * @param id the calculation's id, as in {@link Calculation}
- * @param title what was calculated, for a heading
- * @param steps the steps in the order in which they were computed; the last one is the result
+ * @param id the calculation's id, as in {@link Calculation}; not blank
+ * @param title what was calculated, for a heading; not blank
+ * @param steps the steps in the order in which they were computed; the last one is the result; at
+ *     least one
  */
 public record Derivation(String id, String title, List<Step> steps) {
 
-  /**
-   * Checks the words and copies the steps.
-   *
-   * @param id not blank
-   * @param title not blank
-   * @param steps at least one
-   * @throws IllegalArgumentException if a text is blank or there is no step
-   */
   public Derivation {
     Args.notBlank("id", id);
     Args.notBlank("title", title);

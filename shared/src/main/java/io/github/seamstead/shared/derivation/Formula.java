@@ -142,12 +142,6 @@ public record Formula(String text, Node root) {
    */
   public record Call(String function, List<Node> arguments) implements Node {
 
-    /**
-     * Copies the arguments.
-     *
-     * @param function the function's name
-     * @param arguments its arguments
-     */
     public Call {
       arguments = List.copyOf(arguments);
     }

@@ -17,13 +17,6 @@ public record Shown(int digits, boolean degrees) {
   /** Four digits and degrees: as a pupil writes with a pocket calculator. */
   public static final Shown FOR_CLASS = new Shown(4, true);
 
-  /**
-   * Checks the digits.
-   *
-   * @param digits 1 to 17
-   * @param degrees whether angles are in degrees
-   * @throws IllegalArgumentException if the digits are out of range
-   */
   public Shown {
     Args.within("digits", digits, 1, 17);
   }

@@ -28,19 +28,6 @@ public record Step(
     Optional<Source> source,
     String note) {
 
-  /**
-   * Copies the inputs.
-   *
-   * @param section may be empty
-   * @param symbol the result's symbol
-   * @param name the result's name
-   * @param formula empty for a given value
-   * @param inputs the numbers that go in
-   * @param value the result
-   * @param unit may be empty
-   * @param source the source, if stated
-   * @param note may be empty
-   */
   public Step {
     inputs = List.copyOf(inputs);
   }

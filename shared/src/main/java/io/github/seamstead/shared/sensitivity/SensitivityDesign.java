@@ -17,22 +17,15 @@ import java.util.random.RandomGenerator;
  * takes the most of the scatter out of them. Cost: {@code N (k + 2)} runs for N points and k
  * groups.
  *
- * @param groups how many inputs each group has, each 1 or more
- * @param points N, how many points each sample has
+ * @param groups how many inputs each group has, each 1 or more; one or more groups of 1 to 10000
+ *     inputs
+ * @param points N, how many points each sample has; 2 to 1000000
  * @param seed the seed; equal seeds give equal points
  */
 public record SensitivityDesign(List<Integer> groups, int points, long seed) {
 
   private static final String PURPOSE = "sensitivity";
 
-  /**
-   * Copies the list and checks the sizes.
-   *
-   * @param groups one or more groups of 1 to 10000 inputs
-   * @param points 2 to 1000000
-   * @param seed any number
-   * @throws IllegalArgumentException if a size is out of range
-   */
   public SensitivityDesign {
     Args.require(!groups.isEmpty(), "groups", "none", "must be at least one");
     groups.forEach(size -> Args.within("inputs of a group", size, 1, 10_000));

@@ -6,7 +6,7 @@ import io.github.seamstead.shared.check.Args;
  * A published source, or the statement that there is none.
  *
  * @param author author or body; empty for common practice
- * @param title title of the work, or what the practice is
+ * @param title title of the work, or what the practice is; not blank
  * @param year year or edition as text; empty if there is none
  * @param locator table, clause, page or equation; empty for the whole work
  * @param status how the value was seen
@@ -14,16 +14,6 @@ import io.github.seamstead.shared.check.Args;
 public record Source(
     String author, String title, String year, String locator, SourceStatus status) {
 
-  /**
-   * Checks the title.
-   *
-   * @param author author or body, may be empty
-   * @param title not blank
-   * @param year may be empty
-   * @param locator may be empty
-   * @param status how the value was seen
-   * @throws IllegalArgumentException if the title is blank
-   */
   public Source {
     Args.notBlank("title", title);
   }

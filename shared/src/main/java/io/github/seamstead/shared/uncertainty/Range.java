@@ -8,20 +8,12 @@ import io.github.seamstead.shared.check.Args;
  *
  * <p>Invariant: {@code low <= likely <= high}, all finite.
  *
- * @param low the low end, in the holder's unit
- * @param likely the best single value, in the same unit
- * @param high the high end, in the same unit
+ * @param low the low end, in the holder's unit; finite, at most {@code likely}
+ * @param likely the best single value, in the same unit; finite
+ * @param high the high end, in the same unit; finite, at least {@code likely}
  */
 public record Range(double low, double likely, double high) {
 
-  /**
-   * Checks the order.
-   *
-   * @param low finite, at most {@code likely}
-   * @param likely finite
-   * @param high finite, at least {@code likely}
-   * @throws IllegalArgumentException if a value is not finite or the order is broken
-   */
   public Range {
     Args.finite("low", low, "");
     Args.finite("likely", likely, "");

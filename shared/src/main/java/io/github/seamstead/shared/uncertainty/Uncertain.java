@@ -10,21 +10,15 @@ import io.github.seamstead.shared.check.Args;
  * measurement are not independent: {@code a.minus(a)} does not give certainty. Invariant: the value
  * is finite and the uncertainty is finite and not negative.
  *
- * @param value the best estimate, in the holder's unit
- * @param standardUncertainty one standard deviation of the estimate, in the same unit, 0 or more
+ * @param value the best estimate, in the holder's unit; finite
+ * @param standardUncertainty one standard deviation of the estimate, in the same unit, 0 or more;
+ *     finite
  */
 public record Uncertain(double value, double standardUncertainty) {
 
   /** Two-sided normal coverage factor for 95 %. */
   public static final double COVERAGE_95 = 1.959963984540054;
 
-  /**
-   * Checks the pair.
-   *
-   * @param value the best estimate, finite
-   * @param standardUncertainty finite, 0 or more
-   * @throws IllegalArgumentException if either is out of range
-   */
   public Uncertain {
     Args.finite("value", value, "");
     Args.notNegative("standard uncertainty", standardUncertainty, "");

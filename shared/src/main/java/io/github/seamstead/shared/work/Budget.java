@@ -10,17 +10,10 @@ import java.util.Optional;
  * budget gives the same result on every machine.
  *
  * @param workUnits the most work units, 0 or more; {@link Long#MAX_VALUE} for no limit
- * @param time the most wall-clock time; empty for no limit
+ * @param time the most wall-clock time; empty for no limit; not negative
  */
 public record Budget(long workUnits, Optional<Duration> time) {
 
-  /**
-   * Checks the limits.
-   *
-   * @param workUnits 0 or more
-   * @param time not negative
-   * @throws IllegalArgumentException if a limit is negative, or if there is none
-   */
   public Budget {
     Args.require(workUnits >= 0, "work units", String.valueOf(workUnits), "must be 0 or more");
     Args.require(

@@ -25,16 +25,6 @@ public record WorkTotals(
     double priced,
     List<String> unpriced) {
 
-  /**
-   * Copies the list.
-   *
-   * @param workingDays days on which the crew works
-   * @param crewDays days of one person's work
-   * @param calendarDays from the first day to the end
-   * @param openEnded whether a wait may last longer than was forecast
-   * @param priced the sum of what has a price
-   * @param unpriced the names of what has none
-   */
   public WorkTotals {
     unpriced = List.copyOf(unpriced);
   }

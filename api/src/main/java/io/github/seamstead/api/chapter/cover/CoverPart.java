@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param clothMass mass of all pieces, in kilograms
  * @param lining the lining; empty if there is none
  * @param choice the layout by which the cloth was chosen; empty if there was no choice
- * @param misfits pieces that are cut and no longer fit what is known of the frame
+ * @param misfits pieces that are cut and no longer fit what is known of the frame; what no longer
+ *     fits
  */
 public record CoverPart(
     List<Panel> panels,
@@ -29,18 +30,6 @@ public record CoverPart(
     Optional<LayoutChoice> choice,
     List<Misfit> misfits) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param panels one panel for each face
-   * @param trims the cap and the skirt
-   * @param cuts the shapes to cut
-   * @param clothArea in square metres
-   * @param clothMass in kilograms
-   * @param lining the lining
-   * @param choice the layout by which the cloth was chosen
-   * @param misfits what no longer fits
-   */
   public CoverPart {
     panels = List.copyOf(panels);
     trims = List.copyOf(trims);

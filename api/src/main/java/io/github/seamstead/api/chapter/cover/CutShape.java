@@ -11,16 +11,11 @@ import java.util.stream.Stream;
  * One shape to cut, as often as there are pieces of it.
  *
  * @param id its name, by which the layout calls it
- * @param pieces the pieces of this shape, each with its own label; the layout's copy k is the k-th
+ * @param pieces the pieces of this shape, each with its own label; the layout's copy k is the k-th;
+ *     at least one
  */
 public record CutShape(String id, List<PatternPiece> pieces) {
 
-  /**
-   * Copies the list.
-   *
-   * @param id its name
-   * @param pieces at least one
-   */
   public CutShape {
     pieces = List.copyOf(pieces);
   }

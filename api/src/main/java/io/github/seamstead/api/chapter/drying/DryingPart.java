@@ -42,22 +42,6 @@ public record DryingPart(
     Optional<CoverAir> air,
     Optional<LocalDate> since) {
 
-  /**
-   * Copies the list.
-   *
-   * @param layer the layer
-   * @param moisture as it is really laid
-   * @param start days after the lowest mixed layer on which it is laid, likely
-   * @param laid the day on which it is laid, if the document has a day
-   * @param tile the calibration by a weighed test tile of its mix, if there is one
-   * @param forecast days to each state
-   * @param cracking cracks to expect
-   * @param crackAdvice what to do about them
-   * @param crackChanges what each change would do
-   * @param repair the slip
-   * @param air under the cover
-   * @param since the day of laying
-   */
   public DryingPart {
     crackAdvice = List.copyOf(crackAdvice);
     crackChanges = List.copyOf(crackChanges);

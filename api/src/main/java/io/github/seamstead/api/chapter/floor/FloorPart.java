@@ -24,7 +24,8 @@ import java.util.Optional;
  * @param work the crew's hours; empty without a crew
  * @param barrowTrips to the floor, for each earth layer; empty without a barrow
  * @param settlement how far soft ground left under the floor sinks; empty if none is stated
- * @param clays what rounding to buckets does to the clay, for each entry of {@code batches}
+ * @param clays what rounding to buckets does to the clay, for each entry of {@code batches}; the
+ *     clay of each load
  * @param steps the work, from the ground up
  * @param drum true if the loads turn in a mixer, false if they are trodden on a tarpaulin
  * @param rest what is left of each layer, from the ground up; empty for a job without a diary.
@@ -48,24 +49,6 @@ public record FloorPart(
     Optional<Fibre> straw,
     List<PackControl> packs) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param buildUp its layers
-   * @param sectors the sectors
-   * @param batches the mixer loads
-   * @param timings how long wet edges wait
-   * @param orders what to order
-   * @param work the crew's hours
-   * @param barrowTrips from mixer to floor
-   * @param settlement how far soft ground sinks
-   * @param clays the clay of each load
-   * @param steps the work
-   * @param drum true for a mixer
-   * @param rest what is left of each layer
-   * @param straw the straw
-   * @param packs compaction tests
-   */
   public FloorPart {
     batches = List.copyOf(batches);
     timings = List.copyOf(timings);

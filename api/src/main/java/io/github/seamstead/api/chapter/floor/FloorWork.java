@@ -23,14 +23,6 @@ public record FloorWork(List<LayerWork> layers, Range personHours, Range clockHo
    */
   public record LayerWork(String layer, WorkTime time) {}
 
-  /**
-   * Copies the list.
-   *
-   * @param layers the hours of each earth layer
-   * @param personHours in hours
-   * @param clockHours in hours
-   * @param days in working days of the crew
-   */
   public FloorWork {
     layers = List.copyOf(layers);
   }

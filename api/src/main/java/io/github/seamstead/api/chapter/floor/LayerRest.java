@@ -22,15 +22,6 @@ public record LayerRest(
     Range loadsLeft,
     Optional<LocalDate> laidOn) {
 
-  /**
-   * Copies the list.
-   *
-   * @param layer its name
-   * @param laidShare 0 to 1
-   * @param sectorsLeft by their place in the order of laying
-   * @param loadsLeft loads yet to lay
-   * @param laidOn the day on which it was done
-   */
   public LayerRest {
     sectorsLeft = List.copyOf(sectorsLeft);
   }

@@ -42,22 +42,6 @@ public record JoiningPart(
     Optional<LogReport> log,
     Optional<Relabelling> renaming) {
 
-  /**
-   * Copies the list.
-   *
-   * @param ring the panels round the frame with their joints
-   * @param meetings how the edges of each joint meet
-   * @param seams every seam of the cover
-   * @param secondsPerMetre time for a metre of seam
-   * @param standing the map as the cover stands
-   * @param lying the map as the cover lies
-   * @param order the join order
-   * @param lift what one team may carry
-   * @param alternatives the join order beside others
-   * @param options the terms of the order
-   * @param log what was joined so far
-   * @param renaming a cure by renaming
-   */
   public JoiningPart {
     meetings = List.copyOf(meetings);
   }

@@ -18,13 +18,6 @@ import java.util.Objects;
 public record LayoutPart(
     List<StockItem> stock, Map<String, Outline> outlines, LayoutResult result) {
 
-  /**
-   * Copies the list and the map.
-   *
-   * @param stock the sheets and rolls
-   * @param outlines outlines by name of the shape
-   * @param result the layout
-   */
   public LayoutPart {
     stock = List.copyOf(stock);
     outlines = Map.copyOf(outlines);

@@ -21,16 +21,6 @@ public record ProgressPart(
     List<TileState> tiles,
     List<String> nextDay) {
 
-  /**
-   * Copies the lists.
-   *
-   * @param last the last day
-   * @param pieces every piece
-   * @param seamsMade joints made
-   * @param seamsOpen joints open
-   * @param tiles the tiles
-   * @param nextDay what to do next
-   */
   public ProgressPart {
     pieces = List.copyOf(pieces);
     seamsMade = List.copyOf(seamsMade);

@@ -33,18 +33,6 @@ public record MixPart(
     List<String> composition,
     FloorMix floorMix) {
 
-  /**
-   * Copies the list.
-   *
-   * @param spec the mix as the document gives it
-   * @param blend its proportions as reckoned
-   * @param choice the ratio that is used
-   * @param trial what its trial samples say
-   * @param ladder the trial samples to make first
-   * @param design the mix of several aggregates
-   * @param composition what leaves the envelope
-   * @param floorMix the mix as layers use it
-   */
   public MixPart {
     composition = List.copyOf(composition);
   }

@@ -32,18 +32,6 @@ public record SoilPart(
     Optional<String> stoniness,
     Optional<UnifiedGroup> group) {
 
-  /**
-   * Copies the list.
-   *
-   * @param sample the soil as the document gives it
-   * @param finding what its tests say
-   * @param component the soil as a part of a mix
-   * @param floor whether it suits an earth floor
-   * @param nextTests the tests that would tell most
-   * @param readings what each test says alone
-   * @param stoniness the word for stones
-   * @param group its group
-   */
   public SoilPart {
     nextTests = List.copyOf(nextTests);
     readings = List.copyOf(readings);

@@ -28,16 +28,6 @@ public record SurveyPart(
     List<NextReading> nextReadings,
     Optional<TapePart> tape) {
 
-  /**
-   * Copies the list.
-   *
-   * @param report the adjustment
-   * @param asBuilt the frame as it stands
-   * @param templates the sets tried
-   * @param chosen the set chosen
-   * @param nextReadings the readings that would help
-   * @param tape the corrections of the taped distances
-   */
   public SurveyPart {
     nextReadings = List.copyOf(nextReadings);
   }

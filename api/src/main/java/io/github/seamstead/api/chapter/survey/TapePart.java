@@ -21,12 +21,6 @@ public record TapePart(List<Corrected> distances, Optional<Double> truePull) {
    */
   public record Corrected(String name, double taped, double metres) {}
 
-  /**
-   * Copies the list.
-   *
-   * @param distances every taped distance
-   * @param truePull in newtons
-   */
   public TapePart {
     distances = List.copyOf(distances);
   }
