@@ -89,7 +89,7 @@ class FixingsTest {
     assertThat(rope.totalMetres()).isEqualTo(24);
     assertThatThrownBy(() -> Runs.of("rope", List.of(13.0), 0, 0, 12, true))
         .hasMessage(
-            "run of rope: given 13.0 m with extra and spare, must be at most a roll of 12.0 m as"
+            "run of rope: given 13 m with extra and spare, must be at most a roll of 12 m as"
                 + " it must be in one piece");
   }
 
@@ -139,7 +139,7 @@ class FixingsTest {
     assertThatThrownBy(() -> new Bead(BeadShape.ROUND, 0.006, 0.005))
         .hasMessage("round bead: given two measures, must have its diameter alone");
     assertThatThrownBy(() -> AdhesiveNeed.of(Bead.round(0.006), JOINTS, 1, 3e-4, 1))
-        .hasMessage("waste of adhesive: given 1.0, must be 0 or more and less than 1");
+        .hasMessage("waste of adhesive: given 1, must be 0 or more and less than 1");
     assertThatThrownBy(() -> RopeStrength.of(Fibre.NYLON, 0.01, false, 2))
         .hasMessage("breaking over working load: given 2, must be from 5 to 50");
     assertThatThrownBy(
