@@ -208,7 +208,7 @@ final class Quantities {
       }
       double inUnit = rounded(QuantityText.toUnit(si, dimension, unit));
       boolean exact = Double.doubleToLongBits(toSi(inUnit)) == Double.doubleToLongBits(si);
-      return new Json.Text(0, exact ? shown(inUnit) : inSi(si));
+      return new Json.Text(0, exact ? Numbers.exact(inUnit) + " " + unit : inSi(si));
     }
 
     /** The text as it was written, unless code gave another value than that. */
@@ -232,7 +232,7 @@ final class Quantities {
     }
 
     private String inSi(double si) {
-      return Numbers.plain(si) + " " + dimension.siSymbol();
+      return Numbers.exact(si) + " " + dimension.siSymbol();
     }
 
     /** Drops the last digits, which are the noise of a conversion. */

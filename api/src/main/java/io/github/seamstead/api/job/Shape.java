@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
@@ -199,6 +200,16 @@ final class Shape<R> implements Kind<R> {
     return instead != null && given.containsKey(instead.name);
   }
 
+  /** A value that stands only because another tells it, or because what it belongs to is absent. */
+  private boolean isImplied(Key<?> key, Map<String, Object> stated) {
+    Key<?> instead = told.get(key);
+    Key<?> owner = owners.get(key);
+    boolean implied =
+        instead != null && stated.containsKey(instead.name)
+            || owner != null && !stated.containsKey(owner.name);
+    return implied && Objects.equals(stated.get(key.name), key.fallback);
+  }
+
   private @Nullable R make(Json value, String path, Walk walk, Values values) {
     int before = walk.faultCount();
     Faults faults =
@@ -337,6 +348,7 @@ final class Shape<R> implements Kind<R> {
         stated.put(key.name, inner);
       }
     }
+    keys.stream().filter(key -> isImplied(key, stated)).forEach(key -> stated.remove(key.name));
     return stated;
   }
 

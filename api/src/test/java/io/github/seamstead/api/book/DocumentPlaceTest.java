@@ -21,8 +21,8 @@ class DocumentPlaceTest {
   void theBookHasNoPathsAndSaysEachAssumptionOnce() {
     String html = Book.of(DemoJobs.plan("seed-loft")).html();
     String chapter = html.substring(html.indexOf("id=\"what-was-assumed\""));
-    assertThat(chapter).contains("floor, layers: lap");
-    assertThat(chapter.split("floor, layers: upstand", -1)).hasSize(2);
+    assertThat(chapter).contains("floor, mixes: density spread");
+    assertThat(chapter.split("floor, mixes: density spread", -1)).hasSize(2);
     assertThat(html.substring(html.indexOf("<main>"), html.indexOf("<script>")))
         .doesNotContain("$.");
   }

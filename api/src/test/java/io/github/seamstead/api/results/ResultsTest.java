@@ -103,8 +103,8 @@ class ResultsTest {
     ResultsNode survey = Results.of(DemoJobs.plan("hill-hide")).root().one("survey");
     int checked = 0;
     for (ResultsNode edge : survey.many("edges")) {
-      for (ResultsNode a : survey.many("corners")) {
-        for (ResultsNode b : survey.many("corners")) {
+      for (ResultsNode a : survey.many("nodes")) {
+        for (ResultsNode b : survey.many("nodes")) {
           if (edge.text("name").equals(a.text("node") + "-" + b.text("node"))) {
             double length =
                 Math.sqrt(square(a, b, "x_m") + square(a, b, "y_m") + square(a, b, "z_m"));
@@ -118,7 +118,7 @@ class ResultsTest {
   }
 
   private static double square(ResultsNode a, ResultsNode b, String key) {
-    double apart = a.uncertain(key).value() - b.uncertain(key).value();
+    double apart = a.number(key) - b.number(key);
     return apart * apart;
   }
 

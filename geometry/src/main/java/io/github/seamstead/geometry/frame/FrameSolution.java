@@ -81,7 +81,10 @@ public record FrameSolution(
    * @throws IllegalArgumentException if there is not exactly one, with the reasons
    */
   public RegularPyramid single() {
-    Args.require(determination == Determination.ONE, String.join(" ", reasons));
+    Args.agree(
+        determination == Determination.ONE,
+        String.join(" ", reasons).replaceFirst("[.]$", ""),
+        "must be measures that one pyramid has");
     return candidates.get(0).pyramid();
   }
 }

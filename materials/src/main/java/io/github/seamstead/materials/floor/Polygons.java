@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -11,6 +12,8 @@ final class Polygons {
 
   /** A corner closer than this to its neighbour is the same corner: a tenth of a millimetre. */
   private static final double SAME = 1e-4;
+
+  private static final String SMALLER = "must be smaller";
 
   private Polygons() {}
 
@@ -234,8 +237,10 @@ final class Polygons {
     if (lost < 0 && isSimple(moved)) {
       return moved;
     }
-    Args.require(
-        isConvex(corners), nothingLeft(lost < 0 ? name : name + ": edge " + (lost + 1), distance));
+    Args.agree(
+        isConvex(corners),
+        nothingLeft(lost < 0 ? name : name + ": edge " + (lost + 1), distance),
+        SMALLER);
     List<PlanPoint> kept = corners;
     int n = corners.size();
     for (int i = 0; i < n && kept.size() >= 3; i++) {
@@ -246,7 +251,7 @@ final class Polygons {
       double ny = (b.x() - a.x()) / length * distance;
       kept = leftOf(kept, a.plus(nx, ny), b.plus(nx, ny));
     }
-    Args.require(kept.size() >= 3, nothingLeft(name, distance));
+    Args.agree(kept.size() >= 3, nothingLeft(name, distance), SMALLER);
     return kept;
   }
 
@@ -267,7 +272,7 @@ final class Polygons {
   }
 
   private static String nothingLeft(String name, double distance) {
-    return name + ": an inset of " + distance + " m leaves nothing of it, must be smaller";
+    return name + ": an inset of " + Numbers.plain(distance) + " m leaves nothing of it";
   }
 
   private static List<PlanPoint> mitred(List<PlanPoint> corners, double distance) {

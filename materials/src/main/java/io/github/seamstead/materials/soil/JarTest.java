@@ -94,9 +94,9 @@ public record JarTest(
   public String label() {
     return "jar test: settled "
         + millimetres(sandTopMetres)
-        + " / "
+        + " mm, "
         + millimetres(siltTopMetres)
-        + " / "
+        + " mm and "
         + millimetres(totalMetres)
         + " mm in "
         + millimetres(fallMetres)

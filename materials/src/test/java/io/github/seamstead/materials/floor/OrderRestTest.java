@@ -1,8 +1,8 @@
 package io.github.seamstead.materials.floor;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.shared.uncertainty.Range;
 import org.junit.jupiter.api.Test;

@@ -90,7 +90,9 @@ final class SoilPages {
     Table table = new Table("Tests made", "test", "#clay by it alone", "by feel");
     for (TestReading reading : part.readings()) {
       table.row(
-          reading.label(), w.range(reading.clay(), w::percent), reading.felt() ? "yes" : "no");
+          w.said(reading.label()),
+          w.range(reading.clay(), w::percent),
+          reading.felt() ? "yes" : "no");
     }
     book.table(table);
     if (part.readings().stream().filter(TestReading::felt).count() > 1) {

@@ -181,7 +181,8 @@ class CardsTest {
     assertThat(card)
         .contains("bank-soil")
         .contains(desk.plan().soils().get(0).nextTests().get(0).kind().label())
-        .contains("pack and coat: 1 part")
+        .contains("pack: 1 part bank-soil to 2 parts")
+        .contains("coat: 1 part bank-soil to 2½ parts")
         // The soil alone is the first rung; it shows what the sand does.
         .contains("1. 1 : 0")
         .contains("2. 1 : 1");
