@@ -205,8 +205,8 @@ final class Shape<R> implements Kind<R> {
     Key<?> instead = told.get(key);
     Key<?> owner = owners.get(key);
     boolean implied =
-        instead != null && stated.containsKey(instead.name)
-            || owner != null && !stated.containsKey(owner.name);
+        (instead != null && stated.containsKey(instead.name))
+            || (owner != null && !stated.containsKey(owner.name));
     return implied && Objects.equals(stated.get(key.name), key.fallback);
   }
 
