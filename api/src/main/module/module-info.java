@@ -9,8 +9,6 @@ module io.github.seamstead.api {
   requires transitive io.github.seamstead.assembly;
   requires transitive org.apache.commons.geometry.euclidean;
   requires com.fasterxml.jackson.core;
-  // The modules behind name themselves in their manifests and can require nothing.
-  requires tech.units.indriya;
   // For SeamsteadModule alone: whoever binds data brings it.
   requires static com.fasterxml.jackson.databind;
   requires static org.jspecify;

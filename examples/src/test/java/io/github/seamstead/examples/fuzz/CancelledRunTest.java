@@ -135,7 +135,7 @@ class CancelledRunTest {
     assertThat(secondsToReturn(large.job(), 0.7)).isLessThan(5);
   }
 
-  @Tag("long")
+  @Tag("soak")
   @ParameterizedTest
   @EnumSource(Large.class)
   void aLargeRunReturnsWithinAFifthOfASecond(Large large) throws Exception {
@@ -153,14 +153,14 @@ class CancelledRunTest {
     assertThat(plan.layout().orElseThrow().result().stopped()).isPresent();
   }
 
-  @Tag("long")
+  @Tag("soak")
   @ParameterizedTest
   @EnumSource(Large.class)
   void theLargestDocumentsAreAnsweredInTenSeconds(Large large) {
     answered(() -> JobPlanner.plan(large.job(), PlanOptions.defaults()));
   }
 
-  @Tag("long")
+  @Tag("soak")
   @ParameterizedTest
   @ValueSource(
       strings = {

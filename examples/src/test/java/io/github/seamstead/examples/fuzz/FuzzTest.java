@@ -26,7 +26,7 @@ class FuzzTest {
     assertThat(run.refused()).isGreaterThan(30);
   }
 
-  @Tag("long")
+  @Tag("soak")
   @Test
   void manyCases() throws Exception {
     long seed = Long.getLong("seamstead.fuzz.seed", System.nanoTime());

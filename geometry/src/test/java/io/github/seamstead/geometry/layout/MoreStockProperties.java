@@ -24,7 +24,7 @@ class MoreStockProperties {
     growOneByOne(new Random(seed));
   }
 
-  @Tag("long")
+  @Tag("soak")
   @Property(tries = 500, seed = "20261129")
   void moreStockIsNeverWorseForHundredsOfHeaps(@ForAll long seed) {
     growOneByOne(new Random(seed));

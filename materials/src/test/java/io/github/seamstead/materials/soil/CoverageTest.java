@@ -54,7 +54,7 @@ class CoverageTest {
     check(kind, SOILS);
   }
 
-  @Tag("long")
+  @Tag("soak")
   @ParameterizedTest
   @EnumSource(Kind.class)
   void rangesHoldOverManySoils(Kind kind) {

@@ -30,7 +30,7 @@ class NextTestTest {
     check(20);
   }
 
-  @Tag("long")
+  @Tag("soak")
   @Test
   void theRecommendedTestTellsMostInManyStates() {
     check(200);

@@ -69,7 +69,7 @@ class SoilProperties {
         .isCloseTo(SoilAssessment.assess(tests).texture().clay().value(), within(1e-9));
   }
 
-  @Property(tries = 40, seed = "7369")
+  @Property(tries = 12, seed = "7369")
   void refinementConverges(@ForAll("evidence") List<SoilEvidence> tests) {
     double coarse = clay(tests, 50);
     double usual = clay(tests, 100);
