@@ -116,7 +116,7 @@ final class UncertaintyLesson {
     double all = Math.pow(t.value("p"), 2);
     double length = Math.pow(t.value("p_l"), 2) / all;
     double breadth = Math.pow(t.value("p_b"), 2) / all;
-    Canvas canvas = Canvas.fit(0, -0.2, 1, 0.35, 16, 200);
+    Canvas canvas = Canvas.fit(0, -0.2, 1, 0.42, 16, 220);
     canvas.path(Shapes.box(0, length, 0, 0.12), true, Ink.CUT, Shade.MIDDLE);
     canvas.path(Shapes.box(length, length + breadth, 0, 0.12), true, Ink.CUT, Shade.HATCH);
     canvas.path(Shapes.box(length + breadth, 1, 0, 0.12), true, Ink.CUT, Shade.DOTS);
@@ -124,8 +124,8 @@ final class UncertaintyLesson {
         0, 0.18, "l = " + t.text("l") + ": p_l = " + t.text("p_l"), Canvas.TEXT, "start", 0);
     canvas.text(
         0, -0.06, "b = " + t.text("b") + ": p_b = " + t.text("p_b"), Canvas.TEXT, "start", 0);
-    canvas.text(1, 0.18, "t = " + t.text("t") + ": p_t = " + t.text("p_t"), Canvas.TEXT, "end", 0);
-    canvas.label(0.5, 0.29, "p² = p_l² + p_b² + p_t²");
+    canvas.text(1, 0.25, "t = " + t.text("t") + ": p_t = " + t.text("p_t"), Canvas.TEXT, "end", 0);
+    canvas.label(0.5, 0.36, "p² = p_l² + p_b² + p_t²");
     canvas.text(1, -0.06, "S_t = " + t.text("S_t"), Canvas.TEXT, "end", 0);
     return canvas.drawing(
         "lesson-uncertainty",

@@ -98,6 +98,7 @@ class EveryCalculationTest {
     return new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
             .importPackages(
+                "io.github.seamstead.shared",
                 "io.github.seamstead.geometry",
                 "io.github.seamstead.materials",
                 "io.github.seamstead.assembly")

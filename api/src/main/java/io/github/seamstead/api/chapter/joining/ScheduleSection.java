@@ -82,11 +82,11 @@ final class ScheduleSection {
     double band = row * (chart.lanes() + 0.6);
     double scale = 290 / Math.max(1, to - from);
     double foot = -band * days.size();
-    Canvas canvas = Canvas.fit(-62, foot - row, 292, row * 0.4, 4, row * 2 + 8 - foot);
+    Canvas canvas = Canvas.fit(-84, foot - row, 292, row * 0.4, 4, row * 2 + 8 - foot);
     for (int i = 0; i < days.size(); i++) {
       int day = days.get(i);
       String name = start.map(s -> s.plusDays(day).toString()).orElse("day " + (day + 1));
-      canvas.text(-6, -band * i - band / 2, name, 9, "end", 0);
+      canvas.text(-6, -band * i - band / 2, name, Canvas.TEXT, "end", 0);
       canvas.line(0, -band * (i + 1) + row * 0.3, 290, -band * (i + 1) + row * 0.3, Ink.THIN);
     }
     for (GanttChart.Bar bar : chart.bars()) {
@@ -96,12 +96,12 @@ final class ScheduleSection {
         double x1 = (hour(span.endSeconds(), day) - from) * scale;
         double y = -band * days.indexOf(day) - row * (bar.lane() - 0.5);
         bar(canvas, x0, x1, y, bar.critical());
-        canvas.text((x0 + x1) / 2, y, bar.task().id(), 9, "middle", 0);
+        canvas.text((x0 + x1) / 2, y, bar.task().id(), Canvas.TEXT, "middle", 0);
       }
     }
     for (double hour = from; hour <= to + 1e-9; hour++) {
       double x = (hour - from) * scale;
-      canvas.text(x, foot - row * 0.5, Long.toString(Math.round(hour)), 9, "middle", 0);
+      canvas.text(x, foot - row * 0.5, Long.toString(Math.round(hour)), Canvas.TEXT, "middle", 0);
     }
     return canvas.drawing(
         "join-days",
