@@ -13,6 +13,9 @@ import io.github.seamstead.shared.uncertainty.Range;
  */
 public record Packing(String name, Range clothRatio) {
 
+  /** Length of a roll of cloth that two people carry between them, in metres (common practice). */
+  public static final double ROLL_LENGTH = 2;
+
   /** The least part of cloth in any bulk. */
   private static final double LEAST = 0.001;
 

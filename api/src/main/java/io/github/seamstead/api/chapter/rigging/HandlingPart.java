@@ -31,8 +31,4 @@ public record HandlingPart(
     Optional<Tackle> tackle,
     Optional<RopePart> rope,
     DropZone zone,
-    RaisingWind wind) {
-
-  /** The length of roll that two people carry between them, in metres. */
-  static final double ROLL_LENGTH = 2;
-}
+    RaisingWind wind) {}

@@ -56,7 +56,7 @@ final class HandlingPlanner {
         "The cover as a roll",
         steps ->
             bundle.rollDiameterMetres(
-                HandlingPart.ROLL_LENGTH, Packing.ROLLED.clothRatio().likely(), steps));
+                Packing.ROLL_LENGTH, Packing.ROLLED.clothRatio().likely(), steps));
     int n = frame.pyramid().sides();
     Optional<Double> top =
         frame.pyramid().isTruncated() ? Optional.of(n * m.openingSide()) : Optional.empty();

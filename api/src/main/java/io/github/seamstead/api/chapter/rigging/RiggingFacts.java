@@ -100,7 +100,7 @@ final class RiggingFacts {
         .range(
             "roll_m",
             "diameter of the cover rolled on a length of two metres",
-            h -> h.bundle().rollDiameterMetres(HandlingPart.ROLL_LENGTH, Packing.ROLLED))
+            h -> h.bundle().rollDiameterMetres(Packing.ROLL_LENGTH, Packing.ROLLED))
         .maybe("rope", "the rope stated against that pull", rope(), HandlingPart::rope)
         .number("rope_m", "length of each rope", h -> h.zone().ropeMetres())
         .number("dropZone_m", "radius in which nobody stands", h -> h.zone().radiusMetres())

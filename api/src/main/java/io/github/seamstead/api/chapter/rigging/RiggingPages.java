@@ -128,9 +128,8 @@ final class RiggingPages {
     lift.row("the whole cover", w.mass(part.bundle().massKg()));
     lift.row("one person at most, in this posture", w.mass(part.lift().onePersonKg()));
     lift.row(
-        "rolled on " + w.length(HandlingPart.ROLL_LENGTH) + " length, across",
-        w.range(
-            part.bundle().rollDiameterMetres(HandlingPart.ROLL_LENGTH, Packing.ROLLED), w::small));
+        "rolled on " + w.length(Packing.ROLL_LENGTH) + " length, across",
+        w.range(part.bundle().rollDiameterMetres(Packing.ROLL_LENGTH, Packing.ROLLED), w::small));
     book.table(lift);
     book.heading("Raising with ropes");
     Table pull = new Table("The ropes", "what", "#value");
