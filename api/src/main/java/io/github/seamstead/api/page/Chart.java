@@ -10,7 +10,7 @@ import java.util.List;
  */
 public final class Chart {
 
-  private static final double LEFT = 52;
+  private static final double LEFT = 44;
   private static final double RIGHT = 14;
   private static final double TOP = 14;
   private static final double BOTTOM = 40;
@@ -203,7 +203,7 @@ public final class Chart {
     stroke(x0, TOP, x0, y0, "#111", 1);
     stroke(x0, y0, Canvas.BOOK_WIDTH - RIGHT, y0, "#111", 1);
     label((x0 + Canvas.BOOK_WIDTH - RIGHT) / 2, height - 10, horizontal.label(), "middle", 0);
-    label(7, (TOP + y0) / 2, vertical.label(), "middle", 90);
+    label(10, (TOP + y0) / 2, vertical.label(), "middle", 90);
   }
 
   private double x(double value) {

@@ -336,7 +336,6 @@ final class CoverDays {
     glue(day, items);
     items.add("every seam on the join card ticked but the last, " + last(steps));
     items.add("run a hand along each seam: none is twisted, no stray edge is caught in it");
-    items.add("no tool, clip or stone lies between the layers");
     items.add("both free edges carry the name " + last(steps));
     day.step("Close the ring, the whole lies flat: " + last(steps) + ".");
     day.pause("before the ring is closed", items);

@@ -82,7 +82,7 @@ final class ScheduleSection {
     double band = row * (chart.lanes() + 0.6);
     double scale = 290 / Math.max(1, to - from);
     double foot = -band * days.size();
-    Canvas canvas = Canvas.fit(-84, foot - row, 292, row * 0.4, 4, row * 2 + 8 - foot);
+    Canvas canvas = Canvas.fit(-84, foot - row, 306, row * 0.4, 4, row * 2 + 8 - foot);
     for (int i = 0; i < days.size(); i++) {
       int day = days.get(i);
       String name = start.map(s -> s.plusDays(day).toString()).orElse("day " + (day + 1));
