@@ -30,8 +30,13 @@ if errorlevel 1 (
 )
 popd
 if not exist "%launch%" mkdir "%launch%"
-"%jar%" --create --file "%launch%\seamstead.jar" --no-compress -C "%root%\shared\target\classes" . -C "%root%\geometry\target\classes" . -C "%root%\materials\target\classes" . -C "%root%\assembly\target\classes" . -C "%root%\api\target\classes" . -C "%here%\target\classes" .
+rem One jar of all modules: what each of them brings, such as the licence, stands in it once, and no module descriptor.
+if exist "%launch%\classes" rmdir /s /q "%launch%\classes"
+for %%m in ("%root%\shared" "%root%\geometry" "%root%\materials" "%root%\assembly" "%root%\api" "%here%") do xcopy /e /i /y /q "%%~m\target\classes" "%launch%\classes" >nul
+if exist "%launch%\classes\module-info.class" del "%launch%\classes\module-info.class"
+"%jar%" --create --file "%launch%\seamstead.jar" --no-compress -C "%launch%\classes" .
 if errorlevel 1 exit /b 3
+rmdir /s /q "%launch%\classes"
 set /p deps=<"%here%\launch\target\class-path.txt"
 "%java%" -XX:ArchiveClassesAtExit="%launch%\seamstead.jsa" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "%launch%\seamstead.jar;%deps%" %main% plan "%here%\jobs\seed-loft.json" --out "%launch%\rehearsal" >nul 2>&1
 if exist "%launch%\rehearsal" rmdir /s /q "%launch%\rehearsal"
