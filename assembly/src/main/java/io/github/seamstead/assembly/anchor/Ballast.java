@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -114,7 +115,9 @@ public record Ballast(WindScreen screen, double friction) {
   public int containers(double filledKg) {
     Args.positive("filled container", filledKg, "kg");
     double count = Math.ceil(massKg() / filledKg - 0.000001);
-    Args.require(count <= 1e6, "containers: given " + filledKg + " kg each, over a million needed");
+    Args.require(
+        count <= 1e6,
+        "containers: given " + Numbers.plain(filledKg) + " kg each, over a million needed");
     return (int) Math.max(0, count);
   }
 

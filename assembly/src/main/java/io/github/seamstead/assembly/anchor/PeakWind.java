@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -115,7 +116,7 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
             .with("z", height, "m")
             .with("z_0", terrain.roughnessMetres(), "m")
             .from(EN)
-            .note("not lower than " + terrain.leastHeightMetres() + " m")
+            .note("not lower than " + Numbers.plain(terrain.leastHeightMetres()) + " m")
             .gives(heightLog(), "");
     double exposure =
         steps

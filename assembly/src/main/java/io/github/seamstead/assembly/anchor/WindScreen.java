@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
 import java.util.Optional;
@@ -317,11 +318,11 @@ public record WindScreen(
                 + " edges, corners and fluttering cloth see far more, and gusts come first.",
             "Set the wind limit before pitching, say who decides, measure gusts, act at 60 % and"
                 + " clear people at 80 % of the limit. The factor used is "
-                + windFactor
+                + Numbers.plain(windFactor)
                 + "; "
-                + FACTOR_OCCUPIED
+                + Numbers.plain(FACTOR_OCCUPIED)
                 + " is printed for structures in use, "
-                + FACTOR_EVACUATED
+                + Numbers.plain(FACTOR_EVACUATED)
                 + " where evacuated at a set speed.",
             FACTORS),
         new Caution(

@@ -48,7 +48,7 @@ public record AdhesiveNeed(
     Args.require(
         most <= 1e9,
         "cartridges of adhesive",
-        cartridgeCubicMetres + " m3 each, over 1e9 would be needed",
+        Numbers.plain(cartridgeCubicMetres) + " m3 each, over 1e9 would be needed",
         "must be at most that");
   }
 

@@ -3,6 +3,7 @@ package io.github.seamstead.assembly.fixings;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -71,7 +72,11 @@ public record FixingPattern(FixingKind kind, double spacingMetres, int rows, dou
     Args.require(
         free / spacingMetres <= MOST_IN_A_ROW,
         "fixings of one row",
-        "a spacing of " + spacingMetres + " m on " + jointMetres + " m",
+        "a spacing of "
+            + Numbers.plain(spacingMetres)
+            + " m on "
+            + Numbers.plain(jointMetres)
+            + " m",
         "must be at most ten million");
     double gaps =
         steps

@@ -3,6 +3,7 @@ package io.github.seamstead.assembly.fixings;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -32,7 +33,7 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
     Args.require(
         sideMetres / greatestSpacingMetres <= 1e4,
         "pegs of one side",
-        greatestSpacingMetres + " m on " + sideMetres + " m",
+        Numbers.plain(greatestSpacingMetres) + " m on " + Numbers.plain(sideMetres) + " m",
         "must be at most ten thousand");
   }
 

@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 
 /**
@@ -140,7 +141,7 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    * @return in words
    */
   public String rule() {
-    return "manila breaks at D^2 / 200 t (D in mm), times " + fibre.timesManila();
+    return "manila breaks at D^2 / 200 t (D in mm), times " + Numbers.plain(fibre.timesManila());
   }
 
   /**
@@ -149,7 +150,8 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    * @return in words
    */
   public String rivalRule() {
-    return "manila breaks at 900 C^2 lb (C in inches round), times " + fibre.rivalTimesManila();
+    return "manila breaks at 900 C^2 lb (C in inches round), times "
+        + Numbers.plain(fibre.rivalTimesManila());
   }
 
   /**

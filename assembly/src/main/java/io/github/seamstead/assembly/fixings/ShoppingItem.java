@@ -31,7 +31,7 @@ public record ShoppingItem(String name, String unit, double need, double spare, 
     Args.require(
         need * (1 + spare) / packSize <= 1e9,
         "packs of " + name,
-        "a pack of " + packSize + " for a need of " + need,
+        "a pack of " + Numbers.plain(packSize) + " for a need of " + Numbers.plain(need),
         "must be at most 1e9 packs");
   }
 

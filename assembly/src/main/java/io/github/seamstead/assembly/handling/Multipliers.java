@@ -1,6 +1,7 @@
 package io.github.seamstead.assembly.handling;
 
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -102,7 +103,7 @@ public record Multipliers(
     steps
         .step("FM", "frequency multiplier")
         .from(LiftLimit.MANUAL.at("table 5"))
-        .note(task.liftsPerMinute() + " lifts a minute, " + task.duration().label())
+        .note(Numbers.plain(task.liftsPerMinute()) + " lifts a minute, " + task.duration().label())
         .gives(fm, "");
     double cm = task.coupling().multiplier(high);
     steps
@@ -140,7 +141,7 @@ public record Multipliers(
     return steps
         .step(symbol, "multiplier of the " + what)
         .from(LiftLimit.MANUAL)
-        .note("0, as " + reason + " lies outside the method: " + given + " " + unit)
+        .note("0, as " + reason + " lies outside the method: " + Numbers.plain(given) + " " + unit)
         .gives(0, "");
   }
 

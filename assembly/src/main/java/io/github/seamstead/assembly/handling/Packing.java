@@ -53,8 +53,8 @@ public record Packing(String name, Range clothRatio) {
     Args.require(
         bulkCubicMetres >= cloth,
         "bulk of the piece",
-        bulkCubicMetres + " m3",
-        "must be at least the cloth's own " + cloth + " m3");
+        Numbers.plain(bulkCubicMetres) + " m3",
+        "must be at least the cloth's own " + Numbers.plain(cloth) + " m3");
     Args.require(
         doubt >= 0 && doubt < 1, "doubt", Numbers.plain(doubt), "must be 0 or more, below 1");
     double ratio = cloth / bulkCubicMetres;

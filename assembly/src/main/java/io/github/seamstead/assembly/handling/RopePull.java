@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
 
@@ -58,9 +59,9 @@ public record RopePull(
     Args.require(
         loadNewtons * Math.exp(friction * wrapRadians) <= 1e9 * newtonsPerPerson,
         "pull that raises: given a friction of "
-            + friction
+            + Numbers.plain(friction)
             + " over "
-            + wrapRadians
+            + Numbers.plain(wrapRadians)
             + " rad, no crew can raise this load");
     Args.within("ropes", ropes, 1, 20);
   }

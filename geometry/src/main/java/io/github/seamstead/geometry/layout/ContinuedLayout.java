@@ -177,6 +177,6 @@ public final class ContinuedLayout {
   private LayoutResult result(RestOfStock.Laid laid) {
     List<LaidPiece> all = new ArrayList<>(cut);
     all.addAll(laid.pieces());
-    return LayoutSum.of(request, all, cut, laid);
+    return ContinuedResult.of(request, all, cut, laid);
   }
 }

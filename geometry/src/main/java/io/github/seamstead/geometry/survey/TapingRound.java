@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,7 +53,7 @@ public record TapingRound(List<Stand> stands) {
      * @throws IllegalArgumentException if a value is out of range
      */
     public Reading reading(double metres, double standardUncertainty) {
-      String text = metres + " m";
+      String text = Numbers.plain(metres) + " m";
       return quantity == Quantity.DISTANCE
           ? new Reading.Distance(from, to, metres, standardUncertainty, text)
           : new Reading.HeightDifference(from, to, metres, standardUncertainty, text);

@@ -295,7 +295,7 @@ public final class TapeCorrections {
     Args.require(
         free <= reading * (1 + 1e-9),
         "spans",
-        free + " m in all",
-        "must not be longer than the reading of " + reading + " m");
+        Numbers.plain(free) + " m in all",
+        "must not be longer than the reading of " + Numbers.plain(reading) + " m");
   }
 }

@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.templates;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -97,11 +98,11 @@ final class FaceShape {
     Args.require(
         square > 0,
         "face: given sides "
-            + ab
+            + Numbers.plain(ab)
             + " m, "
-            + fromA
+            + Numbers.plain(fromA)
             + " m and "
-            + fromB
+            + Numbers.plain(fromB)
             + " m, no triangle has them");
     Vector2D way = b.subtract(a).multiply(1 / ab);
     Vector2D square2 = Vector2D.of(-way.getY(), way.getX()).multiply(Math.sqrt(square));

@@ -4,6 +4,7 @@ import io.github.seamstead.geometry.survey.CriticalValues;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
@@ -114,7 +115,7 @@ public final class Templates {
     double z =
         steps
             .step("z", "one-sided normal quantile of the confidence")
-            .note("confidence " + confidence)
+            .note("confidence " + Numbers.plain(confidence))
             .gives(quantile(confidence), "");
     steps.section("Template " + worst.template() + ", " + measure.label());
     double template = 0;

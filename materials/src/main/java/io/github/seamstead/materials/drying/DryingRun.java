@@ -2,6 +2,7 @@ package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.Optional;
 
 /** Marches the solver through the weather. */
@@ -91,7 +92,9 @@ final class DryingRun {
         wish = outcome.solved() ? dt * Math.max(0.2, 0.9 / Math.sqrt(ratio)) : dt / 4;
         Args.require(
             wish > 1e-2,
-            "drying: no step can be found at " + time + " s, the slab's numbers are too extreme");
+            "drying: no step can be found at "
+                + Numbers.plain(time)
+                + " s, the slab's numbers are too extreme");
         continue;
       }
       solver.accept();

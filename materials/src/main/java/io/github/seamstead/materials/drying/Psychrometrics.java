@@ -78,7 +78,11 @@ public final class Psychrometrics {
   public static double meanSaturationPressure(double highest, double lowest) {
     Args.require(
         lowest <= highest,
-        "day temperatures: given lowest " + lowest + " above highest " + highest + " degC");
+        "day temperatures: given lowest "
+            + Numbers.plain(lowest)
+            + " above highest "
+            + Numbers.plain(highest)
+            + " degC");
     return (saturationPressure(highest) + saturationPressure(lowest)) / 2;
   }
 

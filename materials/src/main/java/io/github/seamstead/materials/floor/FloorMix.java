@@ -3,6 +3,7 @@ package io.github.seamstead.materials.floor;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -45,7 +46,9 @@ public record FloorMix(
       sum += part.dryMassShare();
     }
     Args.agree(
-        Math.abs(sum - 1) <= 1e-6, name + ": the dry mass shares add to " + sum, "must add to 1");
+        Math.abs(sum - 1) <= 1e-6,
+        name + ": the dry mass shares add to " + Numbers.plain(sum),
+        "must add to 1");
     Args.within(
         name + ": compacted dry density (low)", compactedDryDensity.low(), 300, 2600, "kg/m3");
     Args.within(

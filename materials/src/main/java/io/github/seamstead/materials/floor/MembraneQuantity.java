@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -58,7 +59,7 @@ public record MembraneQuantity(
     Args.require(
         length > layer.lap(),
         layer.name(),
-        "a roll of " + length + " m",
+        "a roll of " + Numbers.plain(length) + " m",
         "must be longer than its lap");
     int whole = 0;
     List<Double> rests = new ArrayList<>();

@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
 
@@ -32,7 +33,13 @@ public record JarTiming(
     Args.require(
         siltSeconds > sandSeconds && totalSeconds > siltSeconds && totalSeconds <= 60 * 24 * HOUR,
         "jar times",
-        "sand " + sandSeconds + " s, silt " + siltSeconds + " s, total " + totalSeconds + " s",
+        "sand "
+            + Numbers.plain(sandSeconds)
+            + " s, silt "
+            + Numbers.plain(siltSeconds)
+            + " s, total "
+            + Numbers.plain(totalSeconds)
+            + " s",
         "must rise (sand first, total last, at most 60 days)");
   }
 

@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.water;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.quantity.Numbers;
 
 /**
  * The three phases of a soil: how much of a volume is grains, water and air.
@@ -24,7 +25,7 @@ public record PhaseState(
     double saturation = waterShare / (1 - solidsShare);
     Args.agree(
         saturation <= 1.005,
-        "degree of saturation: the given values make it " + saturation,
+        "degree of saturation: the given values make it " + Numbers.plain(saturation),
         "must be 1 or less, since voids cannot hold more water than their volume; check specific"
             + " gravity, moisture and density");
   }

@@ -1,6 +1,7 @@
 package io.github.seamstead.shared.uncertainty;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.internal.PlainNumber;
 
 /**
  * A low, a likely and a high value in one unit, which the holder states together with what low and
@@ -21,7 +22,7 @@ public record Range(double low, double likely, double high) {
     Args.require(
         low <= likely && likely <= high,
         "range",
-        low + ", " + likely + ", " + high,
+        PlainNumber.shown(low) + ", " + PlainNumber.shown(likely) + ", " + PlainNumber.shown(high),
         "must not fall");
   }
 

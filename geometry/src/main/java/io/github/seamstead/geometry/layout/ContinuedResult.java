@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Set;
 
 /** Sums up pieces in their places as the layout that a caller reads. */
-final class LayoutSum {
+final class ContinuedResult {
 
   private final LayoutRequest request;
   private final List<LaidPiece> laid;
@@ -20,7 +20,7 @@ final class LayoutSum {
   private double stockArea;
   private double widest;
 
-  private LayoutSum(LayoutRequest request, List<LaidPiece> laid) {
+  private ContinuedResult(LayoutRequest request, List<LaidPiece> laid) {
     this.request = request;
     this.laid = laid;
     for (StockItem item : request.stock()) {
@@ -34,7 +34,7 @@ final class LayoutSum {
 
   static LayoutResult of(
       LayoutRequest request, List<LaidPiece> laid, List<LaidPiece> cut, RestOfStock.Laid rest) {
-    return new LayoutSum(request, laid).result(cut, rest);
+    return new ContinuedResult(request, laid).result(cut, rest);
   }
 
   private int preference(String stockId) {
