@@ -118,44 +118,19 @@ final class DiaryFloorShapes {
     Shape<SoilTests> s =
         Shape.of(SoilTests.class, "tests made of one soil; what is left out stays as stated");
     Shape.Key<String> soil = s.required("soil", Kinds.id(), "the soil, by its name");
-    Shape.Key<SqueezeTest.Outcome> squeeze =
-        s.optional(
-            "squeeze", Kinds.constant(SqueezeTest.Outcome.class), "a moist handful squeezed");
-    Shape.Key<DropTest.Outcome> drop =
-        s.optional(
-            "drop", Kinds.constant(DropTest.Outcome.class), "a moist ball dropped from 1.5 m");
-    Shape.Key<Double> thread =
-        s.optional(
-            "thread",
-            Quantities.length("mm", 0.3, 50),
-            "the thinnest thread that it can be rolled to");
-    Shape.Key<BendTest.Outcome> bend =
-        s.optional("bend", Kinds.constant(BendTest.Outcome.class), "a roll bent to a ring");
-    Shape.Key<Double> ribbon =
-        s.optional(
-            "ribbon",
-            Quantities.length("mm", 0, 200),
-            "mean length of the ribbons before they break");
-    Shape.Key<WashTest.Outcome> wash =
-        s.optional(
-            "wash", Kinds.constant(WashTest.Outcome.class), "how it feels between wet hands");
-    Shape.Key<ShineTest.Outcome> shine =
-        s.optional(
-            "shine", Kinds.constant(ShineTest.Outcome.class), "a moist ball cut with a knife");
-    Shape.Key<DryStrengthTest.Outcome> dryStrength =
-        s.optional(
-            "dryStrength",
-            Kinds.constant(DryStrengthTest.Outcome.class),
-            "a dry lump broken by hand");
-    Shape.Key<JarReading> jar = s.optional("jar", SoilTestShapes.jarReading(), "the jar test");
-    Shape.Key<LaboratorySheet> laboratory =
-        s.optional("laboratory", SoilTestShapes.laboratorySheet(), "shares from a laboratory");
-    Shape.Key<SieveSheet> sieve =
-        s.optional("sieve", SoilTestShapes.sieveSheet(), "a sieve analysis");
-    Shape.Key<HydrometerSheet> hydrometer =
-        s.optional("hydrometer", SoilTestShapes.hydrometerSheet(), "a hydrometer analysis");
-    Shape.Key<ShrinkageBar> shrinkage =
-        s.optional("shrinkage", SoilTestShapes.shrinkageBar(), "the shrinkage bar");
+    Shape.Key<SqueezeTest.Outcome> squeeze = SoilTestKeys.squeeze(s);
+    Shape.Key<DropTest.Outcome> drop = SoilTestKeys.drop(s);
+    Shape.Key<Double> thread = SoilTestKeys.thread(s);
+    Shape.Key<BendTest.Outcome> bend = SoilTestKeys.bend(s);
+    Shape.Key<Double> ribbon = SoilTestKeys.ribbon(s);
+    Shape.Key<WashTest.Outcome> wash = SoilTestKeys.wash(s);
+    Shape.Key<ShineTest.Outcome> shine = SoilTestKeys.shine(s);
+    Shape.Key<DryStrengthTest.Outcome> dryStrength = SoilTestKeys.dryStrength(s);
+    Shape.Key<JarReading> jar = SoilTestKeys.jar(s);
+    Shape.Key<LaboratorySheet> laboratory = SoilTestKeys.laboratory(s);
+    Shape.Key<SieveSheet> sieve = SoilTestKeys.sieve(s);
+    Shape.Key<HydrometerSheet> hydrometer = SoilTestKeys.hydrometer(s);
+    Shape.Key<ShrinkageBar> shrinkage = SoilTestKeys.shrinkage(s);
     Shape.Key<Double> moisture =
         s.optional("moisture", Quantities.ratio(0, 0.6), "water over dry mass as it lies");
     List<Shape.Key<?>> tests =

@@ -239,17 +239,8 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.Joined> joined() {
     Shape<DiaryEntry.Joined> s = Shape.of(DiaryEntry.Joined.class, "a seam joined");
     Shape.Key<List<String>> edges = edges(s);
-    Shape.Key<Facing> facing =
-        s.or(
-            "facing",
-            Kinds.constant(Facing.class),
-            "how the pieces lay; good sides together if left out",
-            Facing.GOOD_TOGETHER);
-    Shape.Key<List<String>> marks =
-        s.optional(
-            "marks",
-            Kinds.list(Kinds.text(), 2, 2),
-            "the joint names read on the two edges, with their check marks");
+    Shape.Key<Facing> facing = JoinLogShapes.facing(s);
+    Shape.Key<List<String>> marks = JoinLogShapes.marks(s);
     return s.makes(v -> new DiaryEntry.Joined(v.get(edges), v.get(facing), v.find(marks)));
   }
 

@@ -8,6 +8,21 @@ final class JoinLogShapes {
 
   private JoinLogShapes() {}
 
+  static Shape.Key<Facing> facing(Shape<?> s) {
+    return s.or(
+        "facing",
+        Kinds.constant(Facing.class),
+        "how the pieces lay; good sides together if left out",
+        Facing.GOOD_TOGETHER);
+  }
+
+  static Shape.Key<List<String>> marks(Shape<?> s) {
+    return s.optional(
+        "marks",
+        Kinds.list(Kinds.text(), 2, 2),
+        "the joint names read on the two edges, with their check marks");
+  }
+
   static Shape<JoinEntry> joinEntry() {
     Shape<JoinEntry> s = Shape.of(JoinEntry.class, "one seam made or undone");
     Shape.Key<List<String>> join =
@@ -15,17 +30,8 @@ final class JoinLogShapes {
             "join", Kinds.list(Kinds.text(), 2, 2), "the two edges joined, such as 3R and 4L");
     Shape.Key<List<String>> undo =
         s.optional("undo", Kinds.list(Kinds.text(), 2, 2), "the two edges taken apart again");
-    Shape.Key<Facing> facing =
-        s.or(
-            "facing",
-            Kinds.constant(Facing.class),
-            "how the pieces lay; good sides together if left out",
-            Facing.GOOD_TOGETHER);
-    Shape.Key<List<String>> marks =
-        s.optional(
-            "marks",
-            Kinds.list(Kinds.text(), 2, 2),
-            "the joint names read on the two edges, with their check marks");
+    Shape.Key<Facing> facing = facing(s);
+    Shape.Key<List<String>> marks = marks(s);
     s.rule(
         (v, faults) -> {
           if (v.has(join) == v.has(undo)) {

@@ -26,7 +26,7 @@ final class Shape<R> implements Kind<R> {
   private final String about;
   private final List<Key<?>> keys = new ArrayList<>();
   private final List<String> names = new ArrayList<>();
-  private final Map<String, Key<?>> former = new LinkedHashMap<>();
+  private final FormerNames former = new FormerNames();
   private final List<BiConsumer<Values, Faults>> rules = new ArrayList<>();
   private final Map<Key<?>, Key<?>> told = new HashMap<>();
   private final Map<Key<?>, Key<?>> owners = new HashMap<>();
@@ -64,7 +64,7 @@ final class Shape<R> implements Kind<R> {
 
   /** States the name that a key had before {@link Forms#RENAMED}. */
   void formerly(Key<?> key, String name) {
-    former.put(name, key);
+    former.add(key, name);
   }
 
   /** States that a key is not assumed where another tells it, and that both are not stated. */
@@ -172,7 +172,7 @@ final class Shape<R> implements Kind<R> {
     Map<String, Json> given = given(object, path, walk);
     Map<Key<?>, Object> read = new LinkedHashMap<>();
     for (Key<?> key : keys) {
-      String name = written(key, walk);
+      String name = former.written(key, walk);
       Json member = given.get(name);
       if (member != null) {
         Object got = key.kind.read(member, path + "." + name, walk);
@@ -181,7 +181,7 @@ final class Shape<R> implements Kind<R> {
         }
       } else if (key.must) {
         walk.fault(path + "." + name, value.line(), "nothing", "must be there: " + key.meaning);
-      } else if (!key.ground.isEmpty() && !isTold(key, given)) {
+      } else if (!key.ground.isEmpty() && !isImplied(key, given.keySet())) {
         walk.assume(path + "." + key.name, key.shown, key.ground);
       }
     }
@@ -191,23 +191,12 @@ final class Shape<R> implements Kind<R> {
     return make(value, path, walk, new Values(read));
   }
 
-  private boolean isTold(Key<?> key, Map<String, Json> given) {
-    Key<?> instead = told.get(key);
-    Key<?> owner = owners.get(key);
-    if (owner != null && !given.containsKey(owner.name)) {
-      return true;
-    }
-    return instead != null && given.containsKey(instead.name);
-  }
-
   /** A value that stands only because another tells it, or because what it belongs to is absent. */
-  private boolean isImplied(Key<?> key, Map<String, Object> stated) {
+  private boolean isImplied(Key<?> key, Set<String> given) {
     Key<?> instead = told.get(key);
     Key<?> owner = owners.get(key);
-    boolean implied =
-        (instead != null && stated.containsKey(instead.name))
-            || (owner != null && !stated.containsKey(owner.name));
-    return implied && Objects.equals(stated.get(key.name), key.fallback);
+    return (instead != null && given.contains(instead.name))
+        || (owner != null && !given.contains(owner.name));
   }
 
   private @Nullable R make(Json value, String path, Walk walk, Values values) {
@@ -233,10 +222,10 @@ final class Shape<R> implements Kind<R> {
     Set<String> repeated = new HashSet<>();
     for (Json.Member member : object.members()) {
       String at = path + "." + member.key();
-      Optional<JobFault> misnamed = misnamed(member, at, walk);
+      Optional<JobFault> misnamed = former.misnamed(member, at, walk);
       if (misnamed.isPresent()) {
         walk.fault(misnamed.get());
-      } else if (!names.contains(member.key()) && !former.containsKey(member.key())) {
+      } else if (!names.contains(member.key()) && !former.has(member.key())) {
         if (walk.isFull()) {
           // Words for a fault that is not kept would cost more than all the reading.
           walk.dropped();
@@ -260,53 +249,6 @@ final class Shape<R> implements Kind<R> {
       }
     }
     return given;
-  }
-
-  /** The name of a key in the version of the form that is read. */
-  private String written(Key<?> key, Walk walk) {
-    if (walk.form() >= Forms.RENAMED) {
-      return key.name;
-    }
-    return former.entrySet().stream()
-        .filter(entry -> entry.getValue() == key)
-        .map(Map.Entry::getKey)
-        .findFirst()
-        .orElse(key.name);
-  }
-
-  /** A key that this version of the form does not know and another one does. */
-  private Optional<JobFault> misnamed(Json.Member member, String at, Walk walk) {
-    String name = member.key();
-    boolean old = walk.form() < Forms.RENAMED;
-    if (!old && former.containsKey(name)) {
-      return Optional.of(
-          new JobFault(
-              at,
-              member.line(),
-              "the key \"" + name + "\" of an earlier version",
-              "must be called \""
-                  + former.get(name).name
-                  + "\" since version "
-                  + Forms.RENAMED
-                  + " of the form"));
-    }
-    for (Map.Entry<String, Key<?>> entry : former.entrySet()) {
-      if (old && entry.getValue().name.equals(name)) {
-        return Optional.of(
-            new JobFault(
-                at,
-                member.line(),
-                "the key \"" + name + "\" in version " + walk.form() + " of the form",
-                "needs version "
-                    + Forms.RENAMED
-                    + ": write \"seamstead\": "
-                    + Forms.RENAMED
-                    + ", or call it \""
-                    + entry.getKey()
-                    + "\""));
-      }
-    }
-    return Optional.empty();
   }
 
   @Override
@@ -348,7 +290,10 @@ final class Shape<R> implements Kind<R> {
         stated.put(key.name, inner);
       }
     }
-    keys.stream().filter(key -> isImplied(key, stated)).forEach(key -> stated.remove(key.name));
+    keys.stream()
+        .filter(key -> isImplied(key, stated.keySet()))
+        .filter(key -> Objects.equals(stated.get(key.name), key.fallback))
+        .forEach(key -> stated.remove(key.name));
     return stated;
   }
 
@@ -392,24 +337,12 @@ final class Shape<R> implements Kind<R> {
         must.add(key.name);
       }
     }
-    former.forEach(
-        (name, key) -> {
-          Map<String, Object> property = key.kind.schema(definitions);
-          property.put("description", "the name of " + key.name + " in version 1 of the form");
-          property.put("deprecated", true);
-          properties.put(name, property);
-          must.remove(key.name);
-          definition.put("oneOf", List.of(requires(key.name), requires(name)));
-        });
+    former.describe(definition, properties, must, definitions);
     definition.put("properties", properties);
     if (!must.isEmpty()) {
       definition.put("required", must);
     }
     definition.put("additionalProperties", false);
-  }
-
-  private static Map<String, Object> requires(String name) {
-    return Map.of("required", List.of(name));
   }
 
   /** Where a rule notes what it finds: the key (dotted; empty for the object), given, allowed. */

@@ -11,6 +11,13 @@ import java.util.List;
 public final class Chart {
 
   private static final double LEFT = 44;
+
+  /** The upright label of the vertical axis and the gaps beside it. */
+  private static final double VERTICAL_LABEL = 22;
+
+  /** Width of a digit over the height of letters. */
+  private static final double DIGIT = 0.56;
+
   private static final double RIGHT = 14;
   private static final double TOP = 14;
   private static final double BOTTOM = 40;
@@ -18,6 +25,7 @@ public final class Chart {
   private final Axis horizontal;
   private final Axis vertical;
   private final double height;
+  private final double left;
   private final Markup body = new Markup();
 
   /**
@@ -31,6 +39,9 @@ public final class Chart {
     this.horizontal = horizontal;
     this.vertical = vertical;
     this.height = height;
+    int longest =
+        vertical.ticks().stream().map(Chart::tick).mapToInt(String::length).max().orElse(0);
+    this.left = Math.max(LEFT, VERTICAL_LABEL + longest * DIGIT * Canvas.TEXT);
     axes();
   }
 
@@ -188,17 +199,17 @@ public final class Chart {
   }
 
   private void axes() {
-    double x0 = LEFT;
+    double x0 = left;
     double y0 = height - BOTTOM;
     for (double tick : horizontal.ticks()) {
       double x = x(tick);
       stroke(x, TOP, x, y0, "#ccc", 0.6);
-      label(x, y0 + 11, Numbers.significant(tick, 4), "middle", 0);
+      label(x, y0 + 11, tick(tick), "middle", 0);
     }
     for (double tick : vertical.ticks()) {
       double y = y(tick);
       stroke(x0, y, Canvas.BOOK_WIDTH - RIGHT, y, "#ccc", 0.6);
-      label(x0 - 5, y, Numbers.significant(tick, 4), "end", 0);
+      label(x0 - 5, y, tick(tick), "end", 0);
     }
     stroke(x0, TOP, x0, y0, "#111", 1);
     stroke(x0, y0, Canvas.BOOK_WIDTH - RIGHT, y0, "#111", 1);
@@ -206,8 +217,12 @@ public final class Chart {
     label(10, (TOP + y0) / 2, vertical.label(), "middle", 90);
   }
 
+  private static String tick(double value) {
+    return Numbers.significant(value, 4);
+  }
+
   private double x(double value) {
-    return LEFT + horizontal.part(value) * (Canvas.BOOK_WIDTH - LEFT - RIGHT);
+    return left + horizontal.part(value) * (Canvas.BOOK_WIDTH - left - RIGHT);
   }
 
   private double y(double value) {

@@ -1,6 +1,5 @@
 package io.github.seamstead.examples.cli;
 
-import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.compare.CompareFolder;
 import io.github.seamstead.api.compare.CompareOptions;
@@ -20,6 +19,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -63,19 +63,7 @@ final class CompareCommand implements Callable<Integer> {
       description = "What counts, such as money,weeks,floorArea; a wrong word lists all.")
   private List<String> objectives = List.of();
 
-  @Option(
-      names = "--effort",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "How hard each layout search tries, 1 to 9. Default: ${DEFAULT-VALUE}.")
-  private int effort;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "K",
-      defaultValue = "1",
-      description = "Seed of searches and simulations. Default: ${DEFAULT-VALUE}.")
-  private long seed;
+  @Mixin private final SearchTerms terms = new SearchTerms();
 
   CompareCommand(Console console) {
     this.console = console;
@@ -83,11 +71,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    BookFolder.refusal(out, file, variants)
-        .ifPresent(
-            why -> {
-              throw ArgumentFault.finding("--out: " + why);
-            });
+    Outputs.folder(out, file, variants);
     List<Measure> counts = measures(objectives, ParetoFront.USUAL);
     JobDraft job = JobDraft.read(file);
     job.job();
@@ -95,7 +79,7 @@ final class CompareCommand implements Callable<Integer> {
     Comparison comparison;
     try (TerminalProgress progress = TerminalProgress.open(console.err());
         Workers workers = Workers.start()) {
-      PlanOptions plan = PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
+      PlanOptions plan = terms.options().heardBy(progress);
       comparison =
           Comparison.of(
               job,

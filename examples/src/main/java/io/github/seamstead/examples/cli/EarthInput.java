@@ -1,12 +1,10 @@
 package io.github.seamstead.examples.cli;
 
-import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
-import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.text.Escapes;
 import java.io.PrintWriter;
@@ -38,11 +36,7 @@ final class EarthInput {
    * before any work is done.
    */
   JobPlan plan(Chapter chapter) {
-    out.flatMap(folder -> BookFolder.refusal(folder, file))
-        .ifPresent(
-            why -> {
-              throw ArgumentFault.finding("--out: " + why);
-            });
+    out.ifPresent(folder -> Outputs.folder(folder, file));
     PlanOptions options = PlanOptions.defaults().only(chapter);
     return JobPlanner.plan(JobInput.read(file), worked ? options.withWorkedSteps() : options);
   }

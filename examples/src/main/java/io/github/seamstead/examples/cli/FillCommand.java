@@ -44,10 +44,7 @@ final class FillCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (Files.exists(out)) {
-      throw ArgumentFault.finding(
-          "--out: given " + out + ", which exists", "name a new one or remove it first");
-    }
+    Outputs.fresh(out);
     if (!Files.isDirectory(forms)) {
       throw ArgumentFault.of(
           "DIR", forms.toString(), "must be the folder that `forms` wrote", "", "");

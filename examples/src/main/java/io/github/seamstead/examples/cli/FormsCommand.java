@@ -8,7 +8,6 @@ import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.forms.FieldForms;
-import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.text.Escapes;
 import io.github.seamstead.shared.text.IoReason;
@@ -51,10 +50,7 @@ final class FormsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (Files.exists(out)) {
-      throw ArgumentFault.finding(
-          "--out: given " + out + ", which exists", "name a new one or remove it first");
-    }
+    Outputs.fresh(out);
     Job job = JobReader.read(file);
     JobPlan plan = JobPlanner.plan(job, PlanOptions.defaults().only(Chapter.FRAME));
     Map<String, String> forms =

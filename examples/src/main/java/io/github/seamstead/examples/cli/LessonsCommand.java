@@ -66,10 +66,7 @@ final class LessonsCommand implements Callable<Integer> {
     require("--pupils", pupils, 1, LessonFiles.MOST_PUPILS);
     require("--seed", seed, 0, LessonFiles.GREATEST_SEED);
     Paper.of(paper);
-    if (Files.exists(out)) {
-      throw ArgumentFault.finding(
-          "--out: given " + out + ", which exists", "name a new one or remove it first");
-    }
+    Outputs.fresh(out);
     Path folder = out.toAbsolutePath().getParent();
     if (folder == null || !Files.isDirectory(folder) || !Files.isWritable(folder)) {
       throw ArgumentFault.of(

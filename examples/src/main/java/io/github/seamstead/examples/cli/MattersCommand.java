@@ -1,13 +1,11 @@
 package io.github.seamstead.examples.cli;
 
-import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.doubt.Advice;
 import io.github.seamstead.api.doubt.Matters;
 import io.github.seamstead.api.doubt.MattersFolder;
 import io.github.seamstead.api.doubt.MattersOptions;
 import io.github.seamstead.api.doubt.MattersSearch;
 import io.github.seamstead.api.job.JobDraft;
-import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.text.Escapes;
 import io.github.seamstead.shared.work.Cancellation;
 import java.nio.file.Path;
@@ -61,11 +59,7 @@ final class MattersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    BookFolder.refusal(out, file)
-        .ifPresent(
-            why -> {
-              throw ArgumentFault.finding("--out: " + why);
-            });
+    Outputs.folder(out, file);
     JobDraft job = JobDraft.read(file);
     job.job();
     Matters matters;

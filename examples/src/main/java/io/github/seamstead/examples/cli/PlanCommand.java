@@ -1,9 +1,11 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.chapter.PlanOptions;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -29,21 +31,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "The folder for the book: new, empty, or made by an earlier run.")
   private Path out = Path.of("");
 
-  @Option(
-      names = "--effort",
-      paramLabel = "N",
-      defaultValue = "1",
-      description =
-          "How hard the layout search tries, 1 to 9; each step doubles its work."
-              + " Default: ${DEFAULT-VALUE}.")
-  private int effort;
-
-  @Option(
-      names = "--seed",
-      paramLabel = "K",
-      defaultValue = "1",
-      description = "Seed of searches and simulations. Default: ${DEFAULT-VALUE}.")
-  private long seed;
+  @Mixin private final SearchTerms terms = new SearchTerms();
 
   @Option(names = "--worked", description = "Keep the worked steps of every calculation.")
   private boolean worked;
@@ -67,6 +55,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return new PlanRequest(file, out, effort, seed, worked, diary, was).run(console);
+    PlanOptions options = worked ? terms.options().withWorkedSteps() : terms.options();
+    return new PlanRequest(file, out, options, diary, was).run(console);
   }
 }

@@ -1,6 +1,5 @@
 package io.github.seamstead.examples.cli;
 
-import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.Diary;
@@ -11,20 +10,13 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.text.Escapes;
-import io.github.seamstead.shared.work.Progress;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What the main command is asked to do. */
 record PlanRequest(
-    Path file,
-    Path out,
-    int effort,
-    long seed,
-    boolean worked,
-    Optional<Path> diary,
-    Optional<Path> was) {
+    Path file, Path out, PlanOptions options, Optional<Path> diary, Optional<Path> was) {
 
   /**
    * Reads the plain form {@code plan JOB.json --out DIR}. It is the main job, and the classes of
@@ -41,9 +33,7 @@ record PlanRequest(
           new PlanRequest(
               Path.of(args[1]),
               Path.of(args[3]),
-              PlanOptions.DEFAULT_EFFORT,
-              1,
-              false,
+              PlanOptions.defaults(),
               Optional.empty(),
               Optional.empty()));
     }
@@ -59,15 +49,11 @@ record PlanRequest(
         Stream.of(Optional.of(file).filter(f -> !JobInput.isStandardInput(f)), diary, was)
             .flatMap(Optional::stream)
             .toArray(Path[]::new);
-    BookFolder.refusal(out, read)
-        .ifPresent(
-            why -> {
-              throw ArgumentFault.finding("--out: " + why);
-            });
+    Outputs.folder(out, read);
     Job job = JobInput.read(file);
     JobPlan plan;
     try (TerminalProgress progress = TerminalProgress.open(console.err())) {
-      plan = plan(job, options(progress));
+      plan = plan(job, options.heardBy(progress));
       BookWriter.write(plan, out);
     }
     console.out().println("The book is in " + Escapes.terminal(out.toString()));
@@ -75,19 +61,13 @@ record PlanRequest(
     return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }
 
-  private JobPlan plan(Job job, PlanOptions options) {
+  private JobPlan plan(Job job, PlanOptions terms) {
     if (diary.isEmpty()) {
-      return JobPlanner.plan(job, options);
+      return JobPlanner.plan(job, terms);
     }
     Diary done = DiaryReader.read(diary.get());
     return was.isPresent()
-        ? JobPlanner.plan(JobReader.read(was.get()), job, done, options)
-        : JobPlanner.plan(job, done, options);
-  }
-
-  private PlanOptions options(Progress progress) {
-    PlanOptions options =
-        PlanOptions.defaults().withEffort(effort).withSeed(seed).heardBy(progress);
-    return worked ? options.withWorkedSteps() : options;
+        ? JobPlanner.plan(JobReader.read(was.get()), job, done, terms)
+        : JobPlanner.plan(job, done, terms);
   }
 }

@@ -46,10 +46,7 @@ final class ReferencesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (Files.exists(out)) {
-      throw ArgumentFault.finding(
-          "--out: given " + out + ", which exists", "name a new file or remove it first");
-    }
+    Outputs.fresh(out);
     List<String> missing = ReferenceFiles.missing(project);
     if (!missing.isEmpty()) {
       throw ArgumentFault.of(

@@ -1,12 +1,9 @@
 package io.github.seamstead.examples.forms;
 
-import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.survey.Node;
-import io.github.seamstead.geometry.survey.SurveyShape;
 import io.github.seamstead.geometry.survey.TapingRound;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.QuantityText;
@@ -54,7 +51,7 @@ public final class FieldForms {
     plan.frame()
         .ifPresent(
             frame -> {
-              TapingRound round = TapingRound.of(shape(frame));
+              TapingRound round = TapingRound.of(frame.surveyShape());
               files.put(Forms.SURVEY, surveyTable(round, units));
               page.chapter("Survey sheet", surveySheet(round, units));
             });
@@ -64,15 +61,6 @@ public final class FieldForms {
     page.chapter("Peg test sheet", pegSheet());
     files.put("forms.html", page.style(STYLE).html());
     return files;
-  }
-
-  private static SurveyShape shape(FramePart frame) {
-    FrameMeasures m = frame.measures();
-    int sides = m.pyramid().sides();
-    boolean truncated = m.pyramid().isTruncated();
-    SurveyShape shape = truncated ? SurveyShape.truncated(sides) : SurveyShape.whole(sides);
-    return shape.meant(
-        new SurveyShape.Ideal(m.circumradius(), m.apexHeight(), truncated ? m.frameHeight() : 0));
   }
 
   private static String length(double metres, UnitSystem units) {

@@ -103,8 +103,6 @@ class BookInBrowserTest {
       return files
           .map(file -> file.getFileName().toString())
           .filter(name -> name.endsWith(".json"))
-          // Their compaction chart and one half-filled sheet are not laid out for the page yet.
-          .filter(name -> !name.startsWith("orchard"))
           .map(name -> name.substring(0, name.length() - 5))
           .sorted()
           .toList();

@@ -50,16 +50,16 @@ final class Reading {
   /** The results, a line for each value with its path; a row of numbers is one line. */
   static List<String> results(Path json) throws IOException {
     List<String> lines = new ArrayList<>();
-    walk("", new ObjectMapper().readTree(json.toFile()), lines);
+    walk("$", new ObjectMapper().readTree(json.toFile()), lines);
     return lines;
   }
 
   private static void walk(String path, JsonNode node, List<String> lines) {
     if (node.isObject()) {
-      node.properties().forEach(e -> walk(path + "/" + e.getKey(), e.getValue(), lines));
+      node.properties().forEach(e -> walk(path + "." + e.getKey(), e.getValue(), lines));
     } else if (node.isArray() && !flat(node)) {
       for (int i = 0; i < node.size(); i++) {
-        walk(path + "/" + i, node.get(i), lines);
+        walk(path + "[" + i + "]", node.get(i), lines);
       }
     } else {
       lines.add(path + " = " + value(node));

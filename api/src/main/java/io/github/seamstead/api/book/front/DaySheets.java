@@ -126,6 +126,9 @@ final class DaySheets {
       }
       m.close().closeLine();
     }
+    m.open("p", "class", "stop").element("b", "Hours worked: ");
+    Ticks.number(m, key + "hours", "hours worked on this sheet");
+    m.close();
     if (!day.stops().isEmpty()) {
       m.open("p", "class", "stop").element("b", "Stops tomorrow: ").text(day.stops()).close();
     }

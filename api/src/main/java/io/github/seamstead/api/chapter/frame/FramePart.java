@@ -7,6 +7,7 @@ import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.frame.FrameSolution;
 import io.github.seamstead.geometry.frame.RegularPyramid;
 import io.github.seamstead.geometry.members.FrameMembers;
+import io.github.seamstead.geometry.survey.SurveyShape;
 import java.util.Optional;
 
 /**
@@ -29,4 +30,21 @@ public record FramePart(
     Optional<BarPlan> bars,
     Optional<FabricOffset> fabric,
     Optional<FabricOffset> lining,
-    Drainage drainage) {}
+    Drainage drainage) {
+
+  /**
+   * Gives the frame as a survey names it, with these measures as what was meant.
+   *
+   * @return the shape
+   */
+  public SurveyShape surveyShape() {
+    boolean truncated = pyramid.isTruncated();
+    int sides = pyramid.sides();
+    SurveyShape bare = truncated ? SurveyShape.truncated(sides) : SurveyShape.whole(sides);
+    return bare.meant(
+        new SurveyShape.Ideal(
+            measures.circumradius(),
+            measures.apexHeight(),
+            truncated ? measures.frameHeight() : 0));
+  }
+}

@@ -9,7 +9,6 @@ import io.github.seamstead.api.job.PlumbReading;
 import io.github.seamstead.api.job.SurveyReadings;
 import io.github.seamstead.api.job.TapedDistance;
 import io.github.seamstead.api.job.WrittenQuantity;
-import io.github.seamstead.geometry.frame.FrameMeasures;
 import io.github.seamstead.geometry.survey.Adjustment;
 import io.github.seamstead.geometry.survey.AdjustmentSummary;
 import io.github.seamstead.geometry.survey.Blunder;
@@ -150,25 +149,17 @@ final class SurveyPlanner {
   }
 
   private static SurveyShape shape(Run run, Optional<FramePart> frame, List<Reading> readings) {
+    return frame.map(FramePart::surveyShape).orElseGet(() -> bare(run, readings));
+  }
+
+  /** The shape of a frame without measures: open at the top if a reading names a corner there. */
+  private static SurveyShape bare(Run run, List<Reading> readings) {
     int sides = run.document().frame().orElseThrow().sides();
     boolean truncated =
-        frame
-            .map(f -> f.pyramid().isTruncated())
-            .orElseGet(
-                () ->
-                    readings.stream()
-                        .flatMap(r -> r.nodes().stream())
-                        .anyMatch(node -> node.kind() == Node.Kind.OPENING));
-    SurveyShape shape = truncated ? SurveyShape.truncated(sides) : SurveyShape.whole(sides);
-    if (frame.isEmpty()) {
-      return shape;
-    }
-    FrameMeasures measures = frame.get().measures();
-    return shape.meant(
-        new SurveyShape.Ideal(
-            measures.circumradius(),
-            measures.apexHeight(),
-            truncated ? measures.frameHeight() : 0));
+        readings.stream()
+            .flatMap(r -> r.nodes().stream())
+            .anyMatch(node -> node.kind() == Node.Kind.OPENING);
+    return truncated ? SurveyShape.truncated(sides) : SurveyShape.whole(sides);
   }
 
   private static Optional<List<Reading>> readings(

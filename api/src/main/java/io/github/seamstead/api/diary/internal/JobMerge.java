@@ -179,6 +179,15 @@ public final class JobMerge {
                     all,
                     s.pegs().map(PegPulls::ground).orElse(Ground.WET_OR_THAWING),
                     s.pegs().map(PegPulls::factor).orElse(PegTest.USUAL_FACTOR)));
+    return copy(s, pegs, s.start());
+  }
+
+  /** The work goes on the day after the last one. */
+  private static JobDocument withStart(JobDocument d, LocalDate day) {
+    return withSite(d, d.site().map(s -> copy(s, s.pegs(), Optional.of(day))));
+  }
+
+  private static Site copy(Site s, Optional<PegPulls> pegs, Optional<LocalDate> start) {
     return new Site(
         s.name(),
         s.note(),
@@ -189,27 +198,7 @@ public final class JobMerge {
         s.windFigures(),
         pegs,
         s.rope(),
-        s.start());
-  }
-
-  /** The work goes on the day after the last one. */
-  private static JobDocument withStart(JobDocument d, LocalDate day) {
-    return withSite(
-        d,
-        d.site()
-            .map(
-                s ->
-                    new Site(
-                        s.name(),
-                        s.note(),
-                        s.units(),
-                        s.crew(),
-                        s.basicWind(),
-                        s.designWind(),
-                        s.windFigures(),
-                        s.pegs(),
-                        s.rope(),
-                        Optional.of(day))));
+        start);
   }
 
   private static JobDocument withSite(JobDocument d, Optional<Site> site) {
