@@ -117,7 +117,7 @@ final class Doubts {
 
   /** A factor about 1 that is never negative: the logarithm is normal. */
   static double factor(double at, double deviation) {
-    return Math.exp(deviation * NormalScore.of(at));
+    return StrictMath.exp(deviation * NormalScore.of(at));
   }
 
   private void prices() {

@@ -31,7 +31,7 @@ final class EarthDoubts {
   private static final double DAMPEST_AIR = 0.98;
   private static final double WETTEST_SAND = 0.3;
   private static final double WETTEST_SOIL = 0.6;
-  private static final double AIR_SPEED = Math.log(1.4);
+  private static final double AIR_SPEED = StrictMath.log(1.4);
 
   private final JobDocument job;
   private final List<Doubt> found;
@@ -180,7 +180,7 @@ final class EarthDoubts {
   }
 
   private static double scattered(double[] at, double width, double scatter) {
-    return Doubts.factor(at[0], width * Math.log(scatter) / NormalScore.AT_95);
+    return Doubts.factor(at[0], width * StrictMath.log(scatter) / NormalScore.AT_95);
   }
 
   /** A mean of the weather is doubtful; what was seen week by week is taken as it is. */

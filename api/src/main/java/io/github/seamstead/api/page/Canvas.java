@@ -274,13 +274,17 @@ public final class Canvas {
    */
   public Canvas arrow(double x1, double y1, double x2, double y2, Ink ink) {
     line(x1, y1, x2, y2, ink);
-    double angle = Math.atan2(y2 - y1, x2 - x1);
+    double angle = StrictMath.atan2(y2 - y1, x2 - x1);
     double size = 7 * weightFactor / scale;
     List<double[]> head =
         List.of(
             new double[] {x2, y2},
-            new double[] {x2 - size * Math.cos(angle - 0.4), y2 - size * Math.sin(angle - 0.4)},
-            new double[] {x2 - size * Math.cos(angle + 0.4), y2 - size * Math.sin(angle + 0.4)});
+            new double[] {
+              x2 - size * StrictMath.cos(angle - 0.4), y2 - size * StrictMath.sin(angle - 0.4)
+            },
+            new double[] {
+              x2 - size * StrictMath.cos(angle + 0.4), y2 - size * StrictMath.sin(angle + 0.4)
+            });
     body.empty("path", "d", head(head), "fill", "#111");
     return this;
   }

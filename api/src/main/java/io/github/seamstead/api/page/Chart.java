@@ -81,14 +81,14 @@ public final class Chart {
 
     double part(double value) {
       return logarithmic
-          ? Math.log(value / from) / Math.log(to / from)
+          ? StrictMath.log(value / from) / StrictMath.log(to / from)
           : (value - from) / (to - from);
     }
 
     List<Double> ticks() {
       List<Double> ticks = new ArrayList<>();
       if (logarithmic) {
-        for (double decade = Math.pow(10, Math.floor(Math.log10(from)));
+        for (double decade = StrictMath.pow(10, Math.floor(StrictMath.log10(from)));
             decade <= to * 1.0001;
             decade *= 10) {
           if (decade >= from * 0.9999) {
@@ -98,7 +98,7 @@ public final class Chart {
         return ticks;
       }
       double rough = (to - from) / 5;
-      double power = Math.pow(10, Math.floor(Math.log10(rough)));
+      double power = StrictMath.pow(10, Math.floor(StrictMath.log10(rough)));
       double ratio = rough / power;
       double step = power * (ratio < 1.5 ? 1 : ratio < 3.5 ? 2 : ratio < 7.5 ? 5 : 10);
       for (long i = (long) Math.ceil(from / step - 1e-9); i * step <= to + 1e-9 * step; i++) {

@@ -109,8 +109,8 @@ public final class Labels {
       double distance = 0.5 * ring * size / canvas.scale();
       for (int i = 0; i < (ring == 0 ? 1 : DIRECTIONS); i++) {
         double angle = Math.toRadians(degrees) + 2 * Math.PI * i / DIRECTIONS;
-        double atX = x + distance * Math.cos(angle);
-        double atY = y + distance * Math.sin(angle);
+        double atX = x + distance * StrictMath.cos(angle);
+        double atY = y + distance * StrictMath.sin(angle);
         double[][] box = box(atX, atY, text, size, degrees);
         if (area.holds(atX, atY) && (!whole || inside(box, area)) && free(box)) {
           if (area == ANYWHERE) {
@@ -150,8 +150,8 @@ public final class Labels {
   private double[][] box(double x, double y, String text, double size, double degrees) {
     double halfWidth = CHARACTER * size * text.length() / 2 / canvas.scale();
     double halfHeight = HEIGHT * size / 2 / canvas.scale();
-    double cos = Math.cos(Math.toRadians(degrees));
-    double sin = Math.sin(Math.toRadians(degrees));
+    double cos = StrictMath.cos(Math.toRadians(degrees));
+    double sin = StrictMath.sin(Math.toRadians(degrees));
     double[][] box = new double[4][];
     for (int i = 0; i < 4; i++) {
       double u = i == 0 || i == 3 ? -halfWidth : halfWidth;

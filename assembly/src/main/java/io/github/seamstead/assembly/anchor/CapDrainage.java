@@ -80,7 +80,9 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
         .with("theta", faceSlopeRadians, "rad")
         .with("n", sides, "")
         .from(GEOMETRY)
-        .gives(Math.atan(Math.tan(faceSlopeRadians) * Math.cos(Math.PI / sides)), "rad");
+        .gives(
+            StrictMath.atan(StrictMath.tan(faceSlopeRadians) * StrictMath.cos(Math.PI / sides)),
+            "rad");
   }
 
   /**
@@ -89,7 +91,7 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
    * @return whether water stands
    */
   public Drains drains() {
-    double slope = Math.tan(hipSlopeRadians());
+    double slope = StrictMath.tan(hipSlopeRadians());
     if (flatMetres > 0 || slope < LEAST_SLOPE - 1e-12) {
       return Drains.PONDS;
     }

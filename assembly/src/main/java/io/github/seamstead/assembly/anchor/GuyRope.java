@@ -91,7 +91,7 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
         .with("H", horizontalNewtons, "N")
         .with("a", fromMastRadians, "rad")
         .from(STATICS)
-        .gives(horizontalNewtons / Math.sin(fromMastRadians), "N");
+        .gives(horizontalNewtons / StrictMath.sin(fromMastRadians), "N");
   }
 
   /**
@@ -100,7 +100,7 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
    * @return in newtons
    */
   public double downNewtons() {
-    return horizontalNewtons / Math.tan(fromMastRadians);
+    return horizontalNewtons / StrictMath.tan(fromMastRadians);
   }
 
   /**

@@ -53,7 +53,7 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
    * @return {@code 0.19 (z_0 / 0.05)^0.07}
    */
   public double terrainFactor() {
-    return 0.19 * Math.pow(terrain.roughnessMetres() / 0.05, 0.07);
+    return 0.19 * StrictMath.pow(terrain.roughnessMetres() / 0.05, 0.07);
   }
 
   /**
@@ -151,7 +151,7 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
   }
 
   private double heightLog() {
-    return Math.log(
+    return StrictMath.log(
         Math.max(heightMetres, terrain.leastHeightMetres()) / terrain.roughnessMetres());
   }
 }

@@ -86,7 +86,7 @@ public record ShelterForm(
    * @return in metres
    */
   public double inradiusMetres() {
-    return baseSideMetres / (2 * Math.tan(Math.PI / sides));
+    return baseSideMetres / (2 * StrictMath.tan(Math.PI / sides));
   }
 
   /**
@@ -95,7 +95,7 @@ public record ShelterForm(
    * @return in metres
    */
   public double circumradiusMetres() {
-    return baseSideMetres / (2 * Math.sin(Math.PI / sides));
+    return baseSideMetres / (2 * StrictMath.sin(Math.PI / sides));
   }
 
   /**
@@ -106,7 +106,7 @@ public record ShelterForm(
    */
   public double greatestWidthMetres() {
     double r = circumradiusMetres();
-    return sides % 2 == 0 ? 2 * r : 2 * r * Math.cos(Math.PI / (2.0 * sides));
+    return sides % 2 == 0 ? 2 * r : 2 * r * StrictMath.cos(Math.PI / (2.0 * sides));
   }
 
   /**
@@ -158,7 +158,7 @@ public record ShelterForm(
    * @return in radians
    */
   public double faceSlopeRadians() {
-    return Math.atan2(apexMetres, inradiusMetres());
+    return StrictMath.atan2(apexMetres, inradiusMetres());
   }
 
   /**
@@ -167,7 +167,7 @@ public record ShelterForm(
    * @return in radians
    */
   public double hipSlopeRadians() {
-    return Math.atan2(apexMetres, circumradiusMetres());
+    return StrictMath.atan2(apexMetres, circumradiusMetres());
   }
 
   /**

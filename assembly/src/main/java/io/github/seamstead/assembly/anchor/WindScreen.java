@@ -145,7 +145,7 @@ public record WindScreen(
    * @return in radians, 0 to a right angle
    */
   public double pullAngleRadians() {
-    return Math.atan2(pegUpliftNewtons(), pegSlidingNewtons());
+    return StrictMath.atan2(pegUpliftNewtons(), pegSlidingNewtons());
   }
 
   /**

@@ -58,7 +58,7 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
    * @return in radians below the level
    */
   public double haulRadians() {
-    return Math.atan2(apexMetres, radiusMetres());
+    return StrictMath.atan2(apexMetres, radiusMetres());
   }
 
   /**
@@ -95,7 +95,10 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
         .with("l_t", tailMetres, "m")
         .from(Source.derived("straight from the crew over the apex to the foot"))
         .gives(
-            Math.hypot(radius, apexMetres) + Math.hypot(footMetres, apexMetres) + tailMetres, "m");
+            StrictMath.hypot(radius, apexMetres)
+                + StrictMath.hypot(footMetres, apexMetres)
+                + tailMetres,
+            "m");
   }
 
   /**

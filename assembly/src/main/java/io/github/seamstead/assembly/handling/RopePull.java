@@ -57,7 +57,7 @@ public record RopePull(
     Args.within("turn of the rope", Math.toDegrees(wrapRadians), 0, 3600, "deg");
     Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
     Args.require(
-        loadNewtons * Math.exp(friction * wrapRadians) <= 1e9 * newtonsPerPerson,
+        loadNewtons * StrictMath.exp(friction * wrapRadians) <= 1e9 * newtonsPerPerson,
         "pull that raises: given a friction of "
             + Numbers.plain(friction)
             + " over "
@@ -95,7 +95,9 @@ public record RopePull(
     Args.positive("mass to raise", massKg, "kg");
     Args.within("slope of the frame", Math.toDegrees(slopeRadians), 0, 90, "deg");
     Args.within("friction of cloth on the poles", clothFriction, 0, 2, "");
-    return massKg * GRAVITY * (Math.sin(slopeRadians) + clothFriction * Math.cos(slopeRadians));
+    return massKg
+        * GRAVITY
+        * (StrictMath.sin(slopeRadians) + clothFriction * StrictMath.cos(slopeRadians));
   }
 
   /**
@@ -128,7 +130,7 @@ public record RopePull(
     Args.positive("pull that lowers", lowerNewtons, "N");
     Args.within("pull that lowers", lowerNewtons, 0, raiseNewtons, "N");
     Args.positive("turn of the rope", wrapRadians, "rad");
-    return Math.log(raiseNewtons / lowerNewtons) / (2 * wrapRadians);
+    return StrictMath.log(raiseNewtons / lowerNewtons) / (2 * wrapRadians);
   }
 
   /**
@@ -137,7 +139,7 @@ public record RopePull(
    * @return in newtons
    */
   public double raiseNewtons() {
-    return loadNewtons * Math.exp(friction * wrapRadians);
+    return loadNewtons * StrictMath.exp(friction * wrapRadians);
   }
 
   /**
@@ -146,7 +148,7 @@ public record RopePull(
    * @return in newtons
    */
   public double holdNewtons() {
-    return loadNewtons * Math.exp(-friction * wrapRadians);
+    return loadNewtons * StrictMath.exp(-friction * wrapRadians);
   }
 
   /**
@@ -158,7 +160,7 @@ public record RopePull(
    */
   public double holdNewtons(double leastFriction) {
     Args.within("least friction at the edge", leastFriction, 0, friction, "");
-    return loadNewtons * Math.exp(-leastFriction * wrapRadians);
+    return loadNewtons * StrictMath.exp(-leastFriction * wrapRadians);
   }
 
   /**
@@ -204,7 +206,7 @@ public record RopePull(
                 0,
                 loadNewtons * loadNewtons
                     + raise * raise
-                    - 2 * loadNewtons * raise * Math.cos(wrapRadians)));
+                    - 2 * loadNewtons * raise * StrictMath.cos(wrapRadians)));
     return steps
         .step("F_apex", "force on the apex")
         .formula("sqrt(max(0, F^2 + F_raise^2 - 2 * F * F_raise * cos(beta)))")

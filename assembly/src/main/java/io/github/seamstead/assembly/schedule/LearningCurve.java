@@ -67,7 +67,7 @@ public record LearningCurve(Rule rule, double ratio) {
   }
 
   private double exponent() {
-    return Math.log(ratio) / Math.log(2);
+    return StrictMath.log(ratio) / StrictMath.log(2);
   }
 
   /**
@@ -83,8 +83,9 @@ public record LearningCurve(Rule rule, double ratio) {
     Args.within("piece", n, 1, MOST_PIECES);
     double b = exponent();
     return rule == Rule.UNIT
-        ? firstSeconds * Math.pow(n, b)
-        : firstSeconds * (n * Math.pow(n, b) - (n == 1 ? 0 : (n - 1) * Math.pow(n - 1, b)));
+        ? firstSeconds * StrictMath.pow(n, b)
+        : firstSeconds
+            * (n * StrictMath.pow(n, b) - (n == 1 ? 0 : (n - 1) * StrictMath.pow(n - 1, b)));
   }
 
   /**
@@ -129,11 +130,11 @@ public record LearningCurve(Rule rule, double ratio) {
           .with("n", n, "")
           .with("b", b, "")
           .from(WRIGHT)
-          .gives(firstSeconds * n * Math.pow(n, b), "s");
+          .gives(firstSeconds * n * StrictMath.pow(n, b), "s");
     }
     double total = 0;
     for (int i = 1; i <= n; i++) {
-      double next = total + firstSeconds * Math.pow(i, b);
+      double next = total + firstSeconds * StrictMath.pow(i, b);
       if (steps.isRecording()) {
         steps
             .step("T", "time of the first " + i)

@@ -91,8 +91,8 @@ final class AllowanceLesson {
     double c = t.value("c");
     double reach = t.value("l");
     double low = -6.5 * c;
-    double foot = -low * Math.tan(half);
-    double wide = (reach - low) * Math.tan(half);
+    double foot = -low * StrictMath.tan(half);
+    double wide = (reach - low) * StrictMath.tan(half);
     Canvas canvas = Canvas.fit(-wide, low, wide, reach, 18, 300);
     canvas.path(
         List.of(Shapes.at(-wide, low), Shapes.at(0, reach), Shapes.at(wide, low)),
@@ -105,7 +105,7 @@ final class AllowanceLesson {
         Ink.SEAM,
         Shade.NONE);
     canvas.line(0, reach, 0, low, Ink.FOLD);
-    canvas.line(0, 0, c * Math.cos(half), c * Math.sin(half), Ink.CUT);
+    canvas.line(0, 0, c * StrictMath.cos(half), c * StrictMath.sin(half), Ink.CUT);
     double down = -Math.PI / 2;
     canvas.path(Shapes.arc(0, 0, 2.2 * c, down - half, down + half), false, Ink.THIN, Shade.NONE);
     canvas.text(1.2 * c, 0.5 * c, "c = " + t.text("c"), Canvas.TEXT, "start", 0);

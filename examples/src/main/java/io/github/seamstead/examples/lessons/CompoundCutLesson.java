@@ -128,8 +128,8 @@ final class CompoundCutLesson {
     canvas.label(0.13, -0.4, "w");
     double slope = t.value("theta");
     canvas.line(1.7, -0.7, 3.8, -0.7, Ink.THIN);
-    double dx = Math.cos(slope);
-    double dy = Math.sin(slope);
+    double dx = StrictMath.cos(slope);
+    double dy = StrictMath.sin(slope);
     canvas.path(
         List.of(
             Shapes.at(2, -0.7),

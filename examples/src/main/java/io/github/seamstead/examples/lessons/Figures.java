@@ -16,7 +16,7 @@ final class Figures {
     }
     String rounded = Numbers.significant(value, digits);
     double size = Math.abs(Double.parseDouble(rounded));
-    int decimals = digits - 1 - (int) Math.floor(Math.log10(size) + 1e-12);
+    int decimals = digits - 1 - (int) Math.floor(StrictMath.log10(size) + 1e-12);
     return decimals > 0 ? Numbers.fixed(value, decimals) : rounded;
   }
 

@@ -120,7 +120,7 @@ final class FlatPanelLesson {
     List<double[]> turn = new ArrayList<>();
     for (int i = 0; i <= n; i++) {
       double angle = gap / 2 + i * t.value("alpha");
-      turn.add(Shapes.at(e * Math.cos(angle), e * Math.sin(angle)));
+      turn.add(Shapes.at(e * StrictMath.cos(angle), e * StrictMath.sin(angle)));
     }
     for (int i = 0; i < n; i++) {
       canvas.path(
@@ -135,7 +135,7 @@ final class FlatPanelLesson {
     canvas.label(
         (first[0] + next[0]) * 0.5 + 0.24 * e, (first[1] + next[1]) * 0.54, "a = " + t.text("a"));
     double mid = gap / 2 + t.value("alpha") * 1.5;
-    canvas.label(e * 0.4 * Math.cos(mid), e * 0.4 * Math.sin(mid), "α");
+    canvas.label(e * 0.4 * StrictMath.cos(mid), e * 0.4 * StrictMath.sin(mid), "α");
     return canvas.drawing(
         "lesson-flat-panels",
         "Faces laid flat around their tip",

@@ -21,7 +21,7 @@ final class Shapes {
     List<double[]> corners = new ArrayList<>();
     for (int i = 0; i < sides; i++) {
       double angle = 2 * Math.PI * (i + 0.5) / sides - Math.PI / 2;
-      corners.add(at(circumradius * Math.cos(angle), circumradius * Math.sin(angle)));
+      corners.add(at(circumradius * StrictMath.cos(angle), circumradius * StrictMath.sin(angle)));
     }
     return corners;
   }
@@ -31,7 +31,7 @@ final class Shapes {
     List<double[]> points = new ArrayList<>();
     for (int i = 0; i <= 12; i++) {
       double angle = from + (to - from) * i / 12;
-      points.add(at(x + radius * Math.cos(angle), y + radius * Math.sin(angle)));
+      points.add(at(x + radius * StrictMath.cos(angle), y + radius * StrictMath.sin(angle)));
     }
     return points;
   }

@@ -48,13 +48,13 @@ final class Sheet {
       double shelter,
       double low,
       double high) {
-    double grid = Math.pow(10, -decimals);
+    double grid = StrictMath.pow(10, -decimals);
     return printed(symbol, name, unit, decimals, draws.of(shelter, low, high, grid));
   }
 
   /** Prints a number that follows from others or is always the same. */
   double printed(String symbol, String name, String unit, int decimals, double value) {
-    double tens = Math.pow(10, decimals);
+    double tens = StrictMath.pow(10, decimals);
     Given given = new Given(symbol, name, Math.round(value * tens) / tens, decimals, unit);
     givens.add(given);
     keep(symbol, given.value(), given.sumUnit());

@@ -113,9 +113,9 @@ final class UncertaintyLesson {
   }
 
   private static Drawing draw(Task t) {
-    double all = Math.pow(t.value("p"), 2);
-    double length = Math.pow(t.value("p_l"), 2) / all;
-    double breadth = Math.pow(t.value("p_b"), 2) / all;
+    double all = StrictMath.pow(t.value("p"), 2);
+    double length = StrictMath.pow(t.value("p_l"), 2) / all;
+    double breadth = StrictMath.pow(t.value("p_b"), 2) / all;
     Canvas canvas = Canvas.fit(0, -0.2, 1, 0.42, 16, 220);
     canvas.path(Shapes.box(0, length, 0, 0.12), true, Ink.CUT, Shade.MIDDLE);
     canvas.path(Shapes.box(length, length + breadth, 0, 0.12), true, Ink.CUT, Shade.HATCH);

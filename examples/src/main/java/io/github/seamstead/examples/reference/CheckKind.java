@@ -103,6 +103,6 @@ public enum CheckKind {
 
   private static double halfUnit(CheckedValue value) {
     int decimals = new BigDecimal(Numbers.exact(value.expected())).stripTrailingZeros().scale();
-    return 0.5 * Math.pow(10, -Math.max(0, decimals));
+    return 0.5 * StrictMath.pow(10, -Math.max(0, decimals));
   }
 }

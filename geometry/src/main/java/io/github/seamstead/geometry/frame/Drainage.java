@@ -70,7 +70,7 @@ public record Drainage(double faceSlope, double hipSlope) {
         .with("h", rise, "m")
         .with("gamma", hipSlope, "rad")
         .from(HEAD)
-        .gives(rise / Math.sin(hipSlope), "m");
+        .gives(rise / StrictMath.sin(hipSlope), "m");
   }
 
   /**
@@ -79,7 +79,7 @@ public record Drainage(double faceSlope, double hipSlope) {
    * @return the fall as a ratio
    */
   public double fallRatio() {
-    return Math.tan(hipSlope);
+    return StrictMath.tan(hipSlope);
   }
 
   /**

@@ -146,7 +146,7 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
             .with("H", height, "m")
             .with("r", inradius, "m")
             .from(FrameSources.PYRAMID)
-            .gives(Math.atan(height / inradius), "rad");
+            .gives(StrictMath.atan(height / inradius), "rad");
     double rise =
         steps
             .step("H_s", "height of the moved surface")
@@ -155,7 +155,7 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
             .with("d", d, "m")
             .with("theta", slope, "rad")
             .from(FrameSources.PYRAMID)
-            .gives(height + d / Math.cos(slope), "m");
+            .gives(height + d / StrictMath.cos(slope), "m");
     double growth =
         steps
             .step("g", "growth of every level side")
@@ -164,7 +164,7 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
             .with("n", n, "")
             .with("theta", slope, "rad")
             .from(FrameSources.PYRAMID)
-            .gives(2 * d * Math.tan(Math.PI / n) / Math.sin(slope), "m");
+            .gives(2 * d * StrictMath.tan(Math.PI / n) / StrictMath.sin(slope), "m");
     double top = top(frame, growth, steps);
     double side =
         steps
@@ -181,7 +181,7 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
         "must leave something of a pyramid whose base inradius is "
             + Numbers.significant(inradius, 6)
             + " m (more than "
-            + Numbers.significant(-inradius * Math.sin(slope), 6)
+            + Numbers.significant(-inradius * StrictMath.sin(slope), 6)
             + " m)");
     return new FabricOffset(frame, distance, new RegularPyramid(n, side, rise, top));
   }
@@ -217,7 +217,7 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
    * @return in metres
    */
   public double hipDistance() {
-    return Math.abs(distance) / Math.sin(frame.measures().hipDihedral() / 2);
+    return Math.abs(distance) / StrictMath.sin(frame.measures().hipDihedral() / 2);
   }
 
   /**
@@ -229,6 +229,6 @@ public record FabricOffset(RegularPyramid frame, double distance, RegularPyramid
    */
   public double roundingEase() {
     double bend = frame.measures().hipBend();
-    return Math.abs(distance) * (2 * Math.tan(bend / 2) - bend);
+    return Math.abs(distance) * (2 * StrictMath.tan(bend / 2) - bend);
   }
 }

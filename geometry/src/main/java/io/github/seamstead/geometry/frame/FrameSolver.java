@@ -86,7 +86,7 @@ public final class FrameSolver {
         switch (measure) {
           case FACE_SLOPE, HIP_SLOPE -> Math.PI / 2;
           case APEX_ANGLE -> 2 * Math.PI / sides;
-          default -> Math.pow(RegularPolygon.GREATEST_LENGTH, dimension);
+          default -> StrictMath.pow(RegularPolygon.GREATEST_LENGTH, dimension);
         };
     return Args.between(measure.label(), value, 0, greatest, measure.unit());
   }

@@ -48,7 +48,7 @@ final class MeasureCalculation {
             .with("r", inradius, "m")
             .with("H", height, "m")
             .from(FrameSources.PYRAMID)
-            .gives(Math.hypot(inradius, height), "m");
+            .gives(StrictMath.hypot(inradius, height), "m");
     double hip =
         steps
             .step("e", "hip edge")
@@ -56,7 +56,7 @@ final class MeasureCalculation {
             .with("R", circumradius, "m")
             .with("H", height, "m")
             .from(FrameSources.PYRAMID)
-            .gives(Math.hypot(circumradius, height), "m");
+            .gives(StrictMath.hypot(circumradius, height), "m");
     double faceSlope =
         steps
             .step("theta", "face slope")
@@ -64,7 +64,7 @@ final class MeasureCalculation {
             .with("H", height, "m")
             .with("r", inradius, "m")
             .from(FrameSources.PYRAMID)
-            .gives(Math.atan(height / inradius), "rad");
+            .gives(StrictMath.atan(height / inradius), "rad");
     double hipSlope =
         steps
             .step("gamma", "hip slope")
@@ -73,7 +73,7 @@ final class MeasureCalculation {
             .with("R", circumradius, "m")
             .from(FrameSources.PYRAMID)
             .note("Hips are flatter than faces; laps and ponding are judged by the hips.")
-            .gives(Math.atan(height / circumradius), "rad");
+            .gives(StrictMath.atan(height / circumradius), "rad");
 
     steps.section("Angles");
     double apexAngle =
@@ -83,7 +83,7 @@ final class MeasureCalculation {
             .with("a", a, "m")
             .with("s", slant, "m")
             .from(FrameSources.PYRAMID)
-            .gives(2 * Math.atan(a / (2 * slant)), "rad");
+            .gives(2 * StrictMath.atan(a / (2 * slant)), "rad");
     double baseAngle =
         steps
             .step("beta", "base angle of a face")
@@ -91,7 +91,7 @@ final class MeasureCalculation {
             .with("s", slant, "m")
             .with("a", a, "m")
             .from(FrameSources.PYRAMID)
-            .gives(Math.atan(2 * slant / a), "rad");
+            .gives(StrictMath.atan(2 * slant / a), "rad");
     double dihedral =
         steps
             .step("delta", "dihedral angle at a hip")
@@ -99,7 +99,10 @@ final class MeasureCalculation {
             .with("n", n, "")
             .with("theta", faceSlope, "rad")
             .from(FrameSources.DIHEDRAL)
-            .gives(Math.PI - 2 * Math.asin(Math.sin(Math.PI / n) * Math.sin(faceSlope)), "rad");
+            .gives(
+                Math.PI
+                    - 2 * StrictMath.asin(StrictMath.sin(Math.PI / n) * StrictMath.sin(faceSlope)),
+                "rad");
     double openingDihedral =
         steps
             .step("omega", "dihedral angle at the opening")

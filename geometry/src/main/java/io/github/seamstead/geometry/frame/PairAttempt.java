@@ -91,7 +91,7 @@ record PairAttempt(
     if (!(r > LEAST_RATIO * root.height())) {
       return Optional.of("with the values given the pyramid would have no base.");
     }
-    boolean inRange = inRange(2 * r * Math.tan(Math.PI / sides)) && inRange(root.height());
+    boolean inRange = inRange(2 * r * StrictMath.tan(Math.PI / sides)) && inRange(root.height());
     return inRange
         ? Optional.empty()
         : Optional.of("the pyramid would be smaller than 0.000001 m or larger than 1000000 m.");
@@ -110,7 +110,7 @@ record PairAttempt(
         .with("n", sides, "")
         .from(FrameSources.POLYGON)
         .note("Its height is " + Numbers.significant(root.height(), 9) + " m.")
-        .gives(2 * root.inradius() * Math.tan(Math.PI / sides), "m");
+        .gives(2 * root.inradius() * StrictMath.tan(Math.PI / sides), "m");
   }
 
   private static List<Comparison> compare(

@@ -22,8 +22,8 @@ final class PairSolver {
   private final PairSteps at;
 
   PairSolver(int sides, Steps steps) {
-    this.cos = Math.cos(Math.PI / sides);
-    this.m = Math.tan(Math.PI / sides);
+    this.cos = StrictMath.cos(Math.PI / sides);
+    this.m = StrictMath.tan(Math.PI / sides);
     this.k = sides * m;
     this.reduction = new PlanReduction(sides, steps);
     this.twoPyramids = new TwoPyramidPairs(sides, steps);
@@ -78,23 +78,24 @@ final class PairSolver {
     double r =
         switch (other) {
           case HEIGHT -> radius("H / t", y / t, in("H", y, "m"), steep);
-          case SLANT -> radius("s / sqrt(1 + t^2)", y / Math.hypot(1, t), in("s", y, "m"), steep);
+          case SLANT ->
+              radius("s / sqrt(1 + t^2)", y / StrictMath.hypot(1, t), in("s", y, "m"), steep);
           case HIP ->
               radius(
                   "e / sqrt(1 / cos(pi/n)^2 + t^2)",
-                  y / Math.hypot(1 / cos, t),
+                  y / StrictMath.hypot(1 / cos, t),
                   in("e", y, "m"),
                   steep);
           case VOLUME ->
               radius(
                   "cbrt(3 * V / (n * tan(pi/n) * t))",
-                  Math.cbrt(3 * y / (k * t)),
+                  StrictMath.cbrt(3 * y / (k * t)),
                   in("V", y, "m3"),
                   steep);
           default ->
               radius(
                   "sqrt(A_c / (n * tan(pi/n) * sqrt(1 + t^2)))",
-                  Math.sqrt(y / (k * Math.hypot(1, t))),
+                  Math.sqrt(y / (k * StrictMath.hypot(1, t))),
                   in("A_c", y, "m2"),
                   steep);
         };

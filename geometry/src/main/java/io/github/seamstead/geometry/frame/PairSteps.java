@@ -82,7 +82,7 @@ final class PairSteps {
         "cover factor, r s",
         "A_c / (n * tan(pi/n))",
         "m2",
-        cover / (n * Math.tan(Math.PI / n)),
+        cover / (n * StrictMath.tan(Math.PI / n)),
         in("A_c", cover, "m2"));
   }
 }

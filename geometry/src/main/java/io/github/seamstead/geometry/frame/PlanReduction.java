@@ -13,8 +13,8 @@ final class PlanReduction {
 
   PlanReduction(int sides, Steps steps) {
     this.n = sides;
-    this.cos = Math.cos(Math.PI / sides);
-    this.tan = Math.tan(Math.PI / sides);
+    this.cos = StrictMath.cos(Math.PI / sides);
+    this.tan = StrictMath.tan(Math.PI / sides);
     this.even = sides % 2 == 0;
     this.steps = steps;
   }
@@ -35,7 +35,7 @@ final class PlanReduction {
                   "K / (2 * cos(pi / (2 * n))) * cos(pi/n)",
                   measure,
                   value,
-                  value / (2 * Math.cos(Math.PI / (2 * n))) * cos);
+                  value / (2 * StrictMath.cos(Math.PI / (2 * n))) * cos);
       case PERIMETER -> radius("P / (2 * n * tan(pi/n))", measure, value, value / (2 * n * tan));
       case BASE_AREA ->
           radius("sqrt(A_b / (n * tan(pi/n)))", measure, value, Math.sqrt(value / (n * tan)));
@@ -55,10 +55,11 @@ final class PlanReduction {
 
   double steepness(PyramidMeasure measure, double value) {
     return switch (measure) {
-      case FACE_SLOPE -> steep("tan(theta)", measure, value, Math.tan(value));
-      case HIP_SLOPE -> steep("tan(gamma) / cos(pi/n)", measure, value, Math.tan(value) / cos);
+      case FACE_SLOPE -> steep("tan(theta)", measure, value, StrictMath.tan(value));
+      case HIP_SLOPE ->
+          steep("tan(gamma) / cos(pi/n)", measure, value, StrictMath.tan(value) / cos);
       case APEX_ANGLE -> {
-        double slantRatio = tan / Math.tan(value / 2);
+        double slantRatio = tan / StrictMath.tan(value / 2);
         yield steep(
             "sqrt((tan(pi/n) / tan(alpha / 2))^2 - 1)",
             measure,

@@ -36,7 +36,8 @@ public record RegularPolygon(int sides, double side) {
    */
   public static RegularPolygon ofCircumradius(int sides, double circumradius) {
     Args.positive("circumradius", circumradius, "m");
-    return new RegularPolygon(requireSides(sides), 2 * circumradius * Math.sin(Math.PI / sides));
+    return new RegularPolygon(
+        requireSides(sides), 2 * circumradius * StrictMath.sin(Math.PI / sides));
   }
 
   /**
@@ -49,7 +50,7 @@ public record RegularPolygon(int sides, double side) {
    */
   public static RegularPolygon ofInradius(int sides, double inradius) {
     Args.positive("inradius", inradius, "m");
-    return new RegularPolygon(requireSides(sides), 2 * inradius * Math.tan(Math.PI / sides));
+    return new RegularPolygon(requireSides(sides), 2 * inradius * StrictMath.tan(Math.PI / sides));
   }
 
   static int requireSides(int sides) {
@@ -62,7 +63,7 @@ public record RegularPolygon(int sides, double side) {
    * @return the circumradius, in metres
    */
   public double circumradius() {
-    return side / (2 * Math.sin(Math.PI / sides));
+    return side / (2 * StrictMath.sin(Math.PI / sides));
   }
 
   /**
@@ -71,7 +72,7 @@ public record RegularPolygon(int sides, double side) {
    * @return the inradius, in metres
    */
   public double inradius() {
-    return side / (2 * Math.tan(Math.PI / sides));
+    return side / (2 * StrictMath.tan(Math.PI / sides));
   }
 
   /**
@@ -92,7 +93,9 @@ public record RegularPolygon(int sides, double side) {
    * @return the distance across corners, in metres
    */
   public double acrossCorners() {
-    return isEven() ? 2 * circumradius() : 2 * circumradius() * Math.cos(Math.PI / (2 * sides));
+    return isEven()
+        ? 2 * circumradius()
+        : 2 * circumradius() * StrictMath.cos(Math.PI / (2 * sides));
   }
 
   /**
@@ -110,7 +113,7 @@ public record RegularPolygon(int sides, double side) {
    * @return the area, in square metres
    */
   public double area() {
-    return sides * side * side / (4 * Math.tan(Math.PI / sides));
+    return sides * side * side / (4 * StrictMath.tan(Math.PI / sides));
   }
 
   /**
@@ -132,7 +135,7 @@ public record RegularPolygon(int sides, double side) {
    */
   public double chord(int steps) {
     Args.within("corners counted along the ring", steps, 1, sides - 1);
-    return 2 * circumradius() * Math.sin(steps * Math.PI / sides);
+    return 2 * circumradius() * StrictMath.sin(steps * Math.PI / sides);
   }
 
   boolean isEven() {

@@ -257,7 +257,7 @@ public record RegularPyramid(int sides, double baseSide, double apexHeight, doub
    * @return the face, in metres
    */
   public Outline faceOutline() {
-    double slant = Math.hypot(base().inradius(), apexHeight);
+    double slant = StrictMath.hypot(base().inradius(), apexHeight);
     if (!isTruncated()) {
       return Outline.of(Vector2D.ZERO, Vector2D.of(baseSide, 0), Vector2D.of(baseSide / 2, slant));
     }
@@ -323,11 +323,11 @@ public record RegularPyramid(int sides, double baseSide, double apexHeight, doub
     double inradius = base().inradius();
     double azimuth = (2 * Math.floorMod(face, sides) - 1) * Math.PI / sides;
     return Vector3D.Unit.from(
-        apexHeight * Math.cos(azimuth), apexHeight * Math.sin(azimuth), inradius);
+        apexHeight * StrictMath.cos(azimuth), apexHeight * StrictMath.sin(azimuth), inradius);
   }
 
   private Vector3D onRing(double radius, int hip, double height) {
     double azimuth = 2 * Math.PI * Math.floorMod(hip, sides) / sides;
-    return Vector3D.of(radius * Math.cos(azimuth), radius * Math.sin(azimuth), height);
+    return Vector3D.of(radius * StrictMath.cos(azimuth), radius * StrictMath.sin(azimuth), height);
   }
 }

@@ -62,7 +62,7 @@ record Roots(List<Root> roots, String reason) {
             .formula("2 * sqrt(p / 3) * cos(acos(-omega) / 3)")
             .with("p", p, "")
             .with("omega", omega, "")
-            .gives(2 * third * Math.cos(Math.acos(-omega) / 3), unit);
+            .gives(2 * third * StrictMath.cos(StrictMath.acos(-omega) / 3), unit);
     if (ratio >= 1 - TOUCHING) {
       return new double[] {large};
     }
@@ -74,7 +74,7 @@ record Roots(List<Root> roots, String reason) {
             .with("p", p, "")
             .with("omega", omega, "")
             .with(x + "_2", large, unit)
-            .gives(q / (2 * third * Math.cos(Math.acos(omega) / 3)) / large, unit);
+            .gives(q / (2 * third * StrictMath.cos(StrictMath.acos(omega) / 3)) / large, unit);
     return new double[] {small, large};
   }
 }

@@ -21,14 +21,14 @@ final class Sensitivity {
 
   /** Derivatives of ln(measure) by ln r and by ln H. */
   private static double[] logDerivatives(PyramidMeasure measure, FrameMeasures m) {
-    double rise = Math.sin(m.faceSlope());
-    double run = Math.cos(m.faceSlope());
+    double rise = StrictMath.sin(m.faceSlope());
+    double run = StrictMath.cos(m.faceSlope());
     return switch (measure.kind()) {
       case PLAN -> new double[] {measure == PyramidMeasure.BASE_AREA ? 2 : 1, 0};
       case HEIGHT -> new double[] {0, 1};
       case SLANT -> new double[] {run * run, rise * rise};
       case HIP -> {
-        double hipRise = Math.sin(m.hipSlope());
+        double hipRise = StrictMath.sin(m.hipSlope());
         yield new double[] {1 - hipRise * hipRise, hipRise * hipRise};
       }
       case VOLUME -> new double[] {2, 1};
@@ -37,8 +37,8 @@ final class Sensitivity {
         double steep =
             switch (measure) {
               case FACE_SLOPE -> rise * run / m.faceSlope();
-              case HIP_SLOPE -> Math.sin(2 * m.hipSlope()) / (2 * m.hipSlope());
-              default -> -Math.sin(m.apexAngle()) * rise * rise / m.apexAngle();
+              case HIP_SLOPE -> StrictMath.sin(2 * m.hipSlope()) / (2 * m.hipSlope());
+              default -> -StrictMath.sin(m.apexAngle()) * rise * rise / m.apexAngle();
             };
         yield new double[] {-steep, steep};
       }

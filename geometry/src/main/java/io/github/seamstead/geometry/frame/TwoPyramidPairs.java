@@ -19,8 +19,8 @@ final class TwoPyramidPairs {
   private final PairSteps at;
 
   TwoPyramidPairs(int sides, Steps steps) {
-    this.cos = Math.cos(Math.PI / sides);
-    this.m = Math.tan(Math.PI / sides);
+    this.cos = StrictMath.cos(Math.PI / sides);
+    this.m = StrictMath.tan(Math.PI / sides);
     this.k = sides * m;
     this.steps = steps;
     this.at = new PairSteps(sides, steps);
@@ -49,7 +49,7 @@ final class TwoPyramidPairs {
             in("V", volume, "m3"));
     double[] heights = Roots.cubic("H", "m", p, q, steps);
     if (heights.length == 0) {
-      double most = 2 * Math.pow(p / 3, 1.5) * k * factor / 3;
+      double most = 2 * StrictMath.pow(p / 3, 1.5) * k * factor / 3;
       return Roots.none(tooLarge("volume", volume, "m3", most, name, length));
     }
     List<Root> roots = new ArrayList<>();
@@ -155,7 +155,7 @@ final class TwoPyramidPairs {
             in("v", v, "m3"));
     double[] squares = Roots.cubic("u", "m2", p, q, steps);
     if (squares.length == 0) {
-      double most = Math.sqrt(2 * Math.pow(p / 3, 1.5)) * k / 3;
+      double most = Math.sqrt(2 * StrictMath.pow(p / 3, 1.5)) * k / 3;
       return Roots.none(
           "volume: given "
               + text(volume)

@@ -100,7 +100,7 @@ final class Convex {
     }
     for (int i = 0; i < polygon.length; i += 2) {
       int k = (i + 2) % polygon.length;
-      double angle = Math.atan2(polygon[i] - polygon[k], polygon[k + 1] - polygon[i + 1]);
+      double angle = StrictMath.atan2(polygon[i] - polygon[k], polygon[k + 1] - polygon[i + 1]);
       facing.add(angle < 0 ? angle + 2 * Math.PI : angle);
     }
     Collections.sort(facing);
@@ -119,9 +119,9 @@ final class Convex {
     double[] out = new double[2 * (all.size() - 1)];
     for (int i = 0; i + 1 < all.size(); i++) {
       double middle = (all.get(i) + all.get(i + 1)) / 2;
-      double r = radius / Math.cos((all.get(i + 1) - all.get(i)) / 2);
-      out[2 * i] = r * Math.cos(middle);
-      out[2 * i + 1] = r * Math.sin(middle);
+      double r = radius / StrictMath.cos((all.get(i + 1) - all.get(i)) / 2);
+      out[2 * i] = r * StrictMath.cos(middle);
+      out[2 * i + 1] = r * StrictMath.sin(middle);
     }
     return out;
   }

@@ -225,6 +225,6 @@ final class Filler {
     double ex = g.x1[r] - g.x0[r];
     double ey = g.y1[r] - g.y0[r];
     double off = Math.abs((x - g.x0[r]) * ey - (y - g.y0[r]) * ex);
-    return off <= 1e-12 * (1 + Math.hypot(ex, ey));
+    return off <= 1e-12 * (1 + StrictMath.hypot(ex, ey));
   }
 }

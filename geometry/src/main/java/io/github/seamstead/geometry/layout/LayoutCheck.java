@@ -121,8 +121,8 @@ public final class LayoutCheck {
   }
 
   private static List<Vector2D> moved(List<Vector2D> drawn, Placement p) {
-    double c = Math.cos(p.rotation());
-    double s = Math.sin(p.rotation());
+    double c = StrictMath.cos(p.rotation());
+    double s = StrictMath.sin(p.rotation());
     List<Vector2D> moved = new ArrayList<>();
     for (Vector2D v : drawn) {
       double x = p.mirrored() ? -v.getX() : v.getX();
@@ -144,7 +144,7 @@ public final class LayoutCheck {
     }
     if (piece.grain().isPresent()) {
       Grain grain = piece.grain().get();
-      Vector2D drawn = Vector2D.of(Math.cos(grain.angle()), Math.sin(grain.angle()));
+      Vector2D drawn = Vector2D.of(StrictMath.cos(grain.angle()), StrictMath.sin(grain.angle()));
       Vector2D ends = moved(List.of(drawn), p).get(0).subtract(p.shift());
       if (Math.abs(ends.getY()) > SAME_ANGLE || (grain.oneWay() && ends.getX() < 0)) {
         fault(name, "its grain does not run along the stock");

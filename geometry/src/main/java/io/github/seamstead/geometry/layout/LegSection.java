@@ -60,7 +60,7 @@ final class LegSection implements SectionTable.Section {
     Outline o = piece.outline();
     Vector2D origin = o.vertex(edge);
     Vector2D along = o.vertex(edge + 1).subtract(origin);
-    double turn = -Math.atan2(along.getY(), along.getX());
+    double turn = -StrictMath.atan2(along.getY(), along.getX());
     if (!PieceTurns.allows(piece, turn) || !PieceTurns.allows(piece, turn + Math.PI)) {
       return;
     }

@@ -316,7 +316,8 @@ final class NestSetup {
     Vector2D along = outline.vertex(e + 1).subtract(h0);
     Vector2D stockWay = s1.subtract(s0);
     double angle =
-        Math.atan2(stockWay.getY(), stockWay.getX()) - Math.atan2(along.getY(), along.getX());
+        StrictMath.atan2(stockWay.getY(), stockWay.getX())
+            - StrictMath.atan2(along.getY(), along.getX());
     angle -= 2 * Math.PI * Math.floor(angle / (2 * Math.PI));
     double spare = stockWay.norm() - along.norm();
     if (!PieceTurns.allows(piece, mirror, angle) || spare < -NoFit.TOUCH * unit) {

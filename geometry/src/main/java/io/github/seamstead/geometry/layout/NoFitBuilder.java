@@ -67,7 +67,7 @@ final class NoFitBuilder {
         int m = (k + 2) % s.length;
         double ex = s[m] - s[k];
         double ey = s[m + 1] - s[k + 1];
-        double length = Math.hypot(ex, ey);
+        double length = StrictMath.hypot(ex, ey);
         if (length > 0) {
           planes[at] = ey / length;
           planes[at + 1] = -ex / length;
@@ -93,7 +93,7 @@ final class NoFitBuilder {
       double[] s = sums.get(i);
       for (int k = 0; k < s.length; k += 2) {
         int m = (k + 2) % s.length;
-        double length = Math.hypot(s[m] - s[k], s[m + 1] - s[k + 1]);
+        double length = StrictMath.hypot(s[m] - s[k], s[m + 1] - s[k + 1]);
         if (length == 0) {
           continue;
         }

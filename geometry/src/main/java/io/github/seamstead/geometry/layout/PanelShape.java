@@ -29,7 +29,7 @@ record PanelShape(double b, double t, double h, double l, double turn, Vector2D 
     double b = along.norm();
     Vector2D unit = along.multiply(1 / b);
     Vector2D c = local(o.vertex(baseEdge + 2), a, unit);
-    double turn = -Math.atan2(unit.getY(), unit.getX());
+    double turn = -StrictMath.atan2(unit.getY(), unit.getX());
     if (o.size() == 3) {
       return Optional.of(new PanelShape(b, 0, c.getY(), c.getX(), turn, a));
     }
@@ -60,7 +60,7 @@ record PanelShape(double b, double t, double h, double l, double turn, Vector2D 
   /** How far the gap across a left or right leg reaches along the base for a spacing. */
   double legGap(boolean right, double spacing) {
     double run = right ? b - l - t : l;
-    return spacing * Math.hypot(run, h) / h;
+    return spacing * StrictMath.hypot(run, h) / h;
   }
 
   /** How far apart bases stand when all panels stand the same way up. */

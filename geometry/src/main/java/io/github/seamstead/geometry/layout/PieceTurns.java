@@ -54,7 +54,7 @@ final class PieceTurns {
       for (int e = 0; e < edges; e++) {
         var along = piece.outline().vertex(e + 1).subtract(piece.outline().vertex(e));
         // Rounded to a billionth, so that a figure moved elsewhere gives the very same turns.
-        double flat = -Math.rint(Math.atan2(along.getY(), along.getX()) * 0x1p30) * 0x1p-30;
+        double flat = -Math.rint(StrictMath.atan2(along.getY(), along.getX()) * 0x1p30) * 0x1p-30;
         for (int q = 0; q < 4; q++) {
           candidates.add(flat + q * Math.PI / 2);
         }

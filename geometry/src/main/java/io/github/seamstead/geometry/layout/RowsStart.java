@@ -26,7 +26,7 @@ final class RowsStart {
     }
     // The search holds the spacing's circle to a polygon around it; corners that face one another
     // may have to stand further apart for it.
-    double wider = request.spacing() / Math.cos(Math.PI / NoFitBuilder.SPACING_SIDES);
+    double wider = request.spacing() / StrictMath.cos(Math.PI / NoFitBuilder.SPACING_SIDES);
     return lay(setup, request, bin, left[0], request.spacing(), ended)
         .or(() -> lay(setup, request, bin, left[0], wider, ended));
   }

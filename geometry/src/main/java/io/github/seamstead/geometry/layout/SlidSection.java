@@ -48,8 +48,8 @@ final class SlidSection {
     this.stand = stand;
     this.rows = rows;
     PanelShape p = stand.shape();
-    double rightLeg = Math.hypot(p.b() - p.l(), p.h());
-    double leftLeg = Math.hypot(p.l(), p.h());
+    double rightLeg = StrictMath.hypot(p.b() - p.l(), p.h());
+    double leftLeg = StrictMath.hypot(p.l(), p.h());
     double around = p.b() + rightLeg + leftLeg;
     double inradius = p.b() * p.h() / around;
     double grown = 1 + spacing / 2 / inradius;

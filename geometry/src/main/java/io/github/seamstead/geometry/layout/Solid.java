@@ -51,7 +51,7 @@ final class Solid {
         int next = (k + 1) % m;
         double ex = part[2 * next] - part[2 * k];
         double ey = part[2 * next + 1] - part[2 * k + 1];
-        double length = Math.hypot(ex, ey);
+        double length = StrictMath.hypot(ex, ey);
         int at = start[p] + k;
         x[at] = part[2 * k];
         y[at] = part[2 * k + 1];
@@ -201,7 +201,7 @@ final class Solid {
         double rx = other.x[i] + dx - x[e];
         double ry = other.y[i] + dy - y[e];
         double t = Math.max(0, Math.min(1, (rx * ex + ry * ey) / (ex * ex + ey * ey)));
-        least = Math.min(least, Math.hypot(rx - t * ex, ry - t * ey));
+        least = Math.min(least, StrictMath.hypot(rx - t * ex, ry - t * ey));
       }
     }
     return least;

@@ -122,7 +122,7 @@ public final class StripLayout {
     double sum = 2 * problem.margin();
     for (Piece piece : problem.pieces()) {
       Bounds b = piece.outline().bounds();
-      sum += piece.count() * (Math.hypot(b.width(), b.height()) + problem.spacing());
+      sum += piece.count() * (StrictMath.hypot(b.width(), b.height()) + problem.spacing());
     }
     return 2 * sum;
   }

@@ -133,7 +133,7 @@ final class StripWorker {
     double to = 0.00001;
     double part = Math.max(0, (spent - EXPLORE) / (1 - EXPLORE));
     nest.load(best);
-    shorten(from * Math.pow(to / from, part));
+    shorten(from * StrictMath.pow(to / from, part));
     separator.begin(60, 1);
     return true;
   }

@@ -63,12 +63,12 @@ final class Touches {
     double s = nest.turns.sin[oj];
     double ex = there[f] - there[e];
     double ey = there[f + 1] - there[e + 1];
-    double length = Math.hypot(ex, ey);
+    double length = StrictMath.hypot(ex, ey);
     if (length == 0) {
       return false;
     }
     if (edgeToEdge) {
-      double way = Math.atan2(ey, ex) + nest.turns.angle[oj] + Math.PI;
+      double way = StrictMath.atan2(ey, ex) + nest.turns.angle[oj] + Math.PI;
       nest.turns.turn(o, way - direction(own, g, h));
     }
     // The edges run against each other, so the end of one meets the start of the other.
@@ -92,6 +92,6 @@ final class Touches {
   }
 
   private static double direction(double[] p, int from, int to) {
-    return Math.atan2(p[to + 1] - p[from + 1], p[to] - p[from]);
+    return StrictMath.atan2(p[to + 1] - p[from + 1], p[to] - p[from]);
   }
 }

@@ -14,7 +14,7 @@ final class Turns {
   private Turns() {}
 
   static double cos(double angle) {
-    double c = Math.cos(angle);
+    double c = StrictMath.cos(angle);
     return Math.abs(c) < EXACT ? 0 : Math.abs(Math.abs(c) - 1) < EXACT ? Math.signum(c) : c;
   }
 

@@ -50,7 +50,7 @@ public record BaselineRow(
             .with("y_t", markedY, "m")
             .with("y", y, "m")
             .from(ROUNDING)
-            .gives(Math.hypot(markedX - x, markedY - y), "m");
+            .gives(StrictMath.hypot(markedX - x, markedY - y), "m");
     return new BaselineRow(corner, x, y, markedX, markedY, error);
   }
 

@@ -64,7 +64,7 @@ public record TwoTapeRow(
             .with("x", x, "m")
             .with("y", y, "m")
             .from(TWO_CIRCLES)
-            .gives(Math.hypot(x, y), "m");
+            .gives(StrictMath.hypot(x, y), "m");
     double second =
         steps
             .step("q", "distance from the second mark")
@@ -73,7 +73,7 @@ public record TwoTapeRow(
             .with("m", m, "m")
             .with("y", y, "m")
             .from(TWO_CIRCLES)
-            .gives(Math.hypot(x - m, y), "m");
+            .gives(StrictMath.hypot(x - m, y), "m");
     double p = BaselineRow.rounded("p", first, "first tape", division, steps);
     double q = BaselineRow.rounded("q", second, "second tape", division, steps);
     double n = BaselineRow.rounded("m", m, "distance of the marks on the tape", division, steps);
@@ -105,8 +105,8 @@ public record TwoTapeRow(
             .with("y_d", across, "m")
             .with("y", y, "m")
             .from(TWO_CIRCLES)
-            .gives(Math.hypot(along - x, across - y), "m");
-    double crossing = Math.abs(Math.atan2(y, x - m) - Math.atan2(y, x));
+            .gives(StrictMath.hypot(along - x, across - y), "m");
+    double crossing = Math.abs(StrictMath.atan2(y, x - m) - StrictMath.atan2(y, x));
     return new TwoTapeRow(
         corner,
         first,

@@ -67,7 +67,7 @@ public record CompoundCut(double mitre, double tilt) {
             .with("n", sides, "")
             .with("theta", slope, "rad")
             .from(RING)
-            .gives(Math.atan(Math.tan(half) * Math.cos(slope)), "rad");
+            .gives(StrictMath.atan(StrictMath.tan(half) * StrictMath.cos(slope)), "rad");
     double tilt =
         steps
             .step("T", "tilt of the blade")
@@ -75,7 +75,7 @@ public record CompoundCut(double mitre, double tilt) {
             .with("n", sides, "")
             .with("theta", slope, "rad")
             .from(RING)
-            .gives(Math.asin(Math.sin(half) * Math.sin(slope)), "rad");
+            .gives(StrictMath.asin(StrictMath.sin(half) * StrictMath.sin(slope)), "rad");
     return new CompoundCut(mitre, tilt);
   }
 
@@ -117,7 +117,7 @@ public record CompoundCut(double mitre, double tilt) {
             .with("n", sides, "")
             .with("gamma", hipSlope, "rad")
             .from(CHEEK)
-            .gives(Math.atan(Math.tan(half) * Math.cos(hipSlope)), "rad");
+            .gives(StrictMath.atan(StrictMath.tan(half) * StrictMath.cos(hipSlope)), "rad");
     double mitre =
         steps
             .step("M", "mitre, from a square cut")
@@ -132,7 +132,7 @@ public record CompoundCut(double mitre, double tilt) {
             .with("n", sides, "")
             .with("gamma", hipSlope, "rad")
             .from(CHEEK)
-            .gives(Math.asin(Math.sin(half) * Math.sin(hipSlope)), "rad");
+            .gives(StrictMath.asin(StrictMath.sin(half) * StrictMath.sin(hipSlope)), "rad");
     return new CompoundCut(mitre, tilt);
   }
 
@@ -165,7 +165,7 @@ public record CompoundCut(double mitre, double tilt) {
     Args.positive("thickness", thickness, "m");
     Args.positive("plan angle", planAngle, "rad");
     Args.within("plan angle", planAngle, 0, Math.PI / 2, "rad");
-    return thickness / 2 / Math.sin(planAngle);
+    return thickness / 2 / StrictMath.sin(planAngle);
   }
 
   /**

@@ -59,7 +59,7 @@ public final class HipLength {
             footSetBack,
             section,
             "d / 2 / tan(gamma)",
-            depth / 2 / Math.tan(slope),
+            depth / 2 / StrictMath.tan(slope),
             slope,
             steps);
     double head =
@@ -69,7 +69,7 @@ public final class HipLength {
             headSetBack,
             section,
             "d / 2 * tan(gamma)",
-            depth / 2 * Math.tan(slope),
+            depth / 2 * StrictMath.tan(slope),
             slope,
             steps);
     return steps

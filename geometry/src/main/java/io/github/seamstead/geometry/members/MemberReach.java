@@ -91,7 +91,8 @@ public record MemberReach(double hip, double ring, double purlin) {
         .with("beta", bend, "rad")
         .from(ARRIS)
         .gives(
-            section.depth() / 2 * Math.cos(bend / 2) + section.width() / 2 * Math.sin(bend / 2),
+            section.depth() / 2 * StrictMath.cos(bend / 2)
+                + section.width() / 2 * StrictMath.sin(bend / 2),
             "m");
   }
 
@@ -121,7 +122,10 @@ public record MemberReach(double hip, double ring, double purlin) {
         .with("d", section.depth(), "m")
         .with("theta", slope, "rad")
         .from(ARRIS)
-        .gives(section.width() / 2 * Math.sin(slope) + section.depth() / 2 * Math.cos(slope), "m");
+        .gives(
+            section.width() / 2 * StrictMath.sin(slope)
+                + section.depth() / 2 * StrictMath.cos(slope),
+            "m");
   }
 
   private static double pipe(String symbol, String what, MemberSection section, Steps steps) {

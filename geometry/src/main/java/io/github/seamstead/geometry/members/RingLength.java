@@ -68,8 +68,8 @@ public final class RingLength {
         .gives(
             a
                 - 2 * setBack
-                + section.width() * Math.tan(cut.mitre())
-                + section.depth() * Math.tan(cut.tilt()) / Math.cos(cut.mitre()),
+                + section.width() * StrictMath.tan(cut.mitre())
+                + section.depth() * StrictMath.tan(cut.tilt()) / StrictMath.cos(cut.mitre()),
             "m");
   }
 }

@@ -92,14 +92,14 @@ public record ConeCap(double radius, double height, double holeRadius) {
             .with("o", overlap, "m")
             .with("beta", hipSlope, "rad")
             .from(OVERLAP)
-            .gives(openingCircumradius + overlap * Math.cos(hipSlope), "m");
+            .gives(openingCircumradius + overlap * StrictMath.cos(hipSlope), "m");
     double rise =
         steps
             .step("H", "height of the cap")
             .formula("R * tan(beta)")
             .with("R", rim, "m")
             .with("beta", hipSlope, "rad")
-            .gives(rim * Math.tan(hipSlope), "m");
+            .gives(rim * StrictMath.tan(hipSlope), "m");
     return of(rim, rise);
   }
 
@@ -229,12 +229,13 @@ public record ConeCap(double radius, double height, double holeRadius) {
 
   /** Points on an arc about the tip, from left to right. */
   private List<Vector2D> arc(double arcRadius, double angle) {
-    double step = 2 * Math.acos(Math.max(0, 1 - SAGITTA / arcRadius));
+    double step = 2 * StrictMath.acos(Math.max(0, 1 - SAGITTA / arcRadius));
     int edges = Math.max(2, (int) Math.ceil(angle / step));
     List<Vector2D> points = new ArrayList<>(edges + 1);
     for (int i = 0; i <= edges; i++) {
       double a = -angle / 2 + angle * i / edges;
-      points.add(Vector2D.of(arcRadius * Math.sin(a), slant() - arcRadius * Math.cos(a)));
+      points.add(
+          Vector2D.of(arcRadius * StrictMath.sin(a), slant() - arcRadius * StrictMath.cos(a)));
     }
     return points;
   }

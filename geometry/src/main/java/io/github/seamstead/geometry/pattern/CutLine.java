@@ -78,7 +78,7 @@ record CutLine(Outline outline, List<Integer> owners) {
     Vector2D mitre =
         n1.multiply(a + b * cos).add(n2.multiply(b + a * cos)).multiply(1 / (turn * turn));
     double full = mitre.norm();
-    double angle = Math.PI - Math.atan2(turn, e1.dot(e2));
+    double angle = Math.PI - StrictMath.atan2(turn, e1.dot(e2));
     double reach = Mitre.reach(angle, a, b, mitreLimit);
     if (full == 0 || reach >= full * WHOLE) {
       return List.of(v.add(mitre));

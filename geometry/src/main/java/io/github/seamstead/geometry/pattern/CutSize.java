@@ -170,7 +170,7 @@ public final class CutSize {
         "a base angle of " + Numbers.fixed(Math.toDegrees(angle), 2) + "° at the " + side,
         "must be 90° or less",
         "else take the bounds of the cut line");
-    double full = allowance / Math.sin(angle);
+    double full = allowance / StrictMath.sin(angle);
     double held = limit * allowance;
     Steps.Entry step =
         steps

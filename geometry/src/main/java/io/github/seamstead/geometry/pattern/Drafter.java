@@ -83,13 +83,13 @@ final class Drafter {
    * there is most room, since a piece without it may be laid across the grain.
    */
   private void grain() {
-    Vector2D along = Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain()));
+    Vector2D along = Vector2D.of(StrictMath.cos(piece.grain()), StrictMath.sin(piece.grain()));
     Vector2D side = Vector2D.of(-along.getY(), along.getX());
     for (Mark mark : piece.marks()) {
       if (mark.kind() != Mark.Kind.PIECE) {
         continue;
       }
-      Vector2D up = Vector2D.of(-Math.sin(mark.rotation()), Math.cos(mark.rotation()));
+      Vector2D up = Vector2D.of(-StrictMath.sin(mark.rotation()), StrictMath.cos(mark.rotation()));
       for (double half = GRAIN_HALF_LENGTH; half > GRAIN_HALF_LENGTH / 10; half *= 0.8) {
         double off = mark.height() + half * Math.max(0.2, Math.abs(along.dot(up)));
         Vector2D middle = mark.at().add(up.multiply(off));

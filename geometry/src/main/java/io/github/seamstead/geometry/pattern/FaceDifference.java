@@ -51,9 +51,9 @@ public record FaceDifference(List<Double> edges, List<Double> corners) {
       turned += a.signedArea(b);
       along += a.dot(b);
     }
-    double angle = Math.atan2(turned, along);
-    double c = Math.cos(angle);
-    double s = Math.sin(angle);
+    double angle = StrictMath.atan2(turned, along);
+    double c = StrictMath.cos(angle);
+    double s = StrictMath.sin(angle);
     List<Double> corners = new ArrayList<>();
     for (int i = 0; i < n; i++) {
       Vector2D a = made.vertex(i).subtract(from);

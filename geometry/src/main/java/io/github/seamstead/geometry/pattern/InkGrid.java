@@ -38,9 +38,10 @@ final class InkGrid {
   void ink(PieceDrawing.Text text) {
     double half = WIDEST_LETTER * text.height() * text.text().length() / 2;
     Vector2D along =
-        Vector2D.of(Math.cos(text.rotation()), Math.sin(text.rotation())).multiply(half);
+        Vector2D.of(StrictMath.cos(text.rotation()), StrictMath.sin(text.rotation()))
+            .multiply(half);
     Vector2D up =
-        Vector2D.of(-Math.sin(text.rotation()), Math.cos(text.rotation()))
+        Vector2D.of(-StrictMath.sin(text.rotation()), StrictMath.cos(text.rotation()))
             .multiply(text.height() / 2);
     Vector2D lowerLeft = text.at().subtract(along).subtract(up);
     Vector2D lowerRight = text.at().add(along).subtract(up);

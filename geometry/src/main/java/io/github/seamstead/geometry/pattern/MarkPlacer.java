@@ -55,7 +55,8 @@ final class MarkPlacer {
     String side = side(true);
     Spot spot = spot(LETTER_WIDTH * height * Math.max(label.length(), side.length()));
     Vector2D up =
-        Vector2D.of(-Math.sin(spot.rotation()), Math.cos(spot.rotation())).multiply(height);
+        Vector2D.of(-StrictMath.sin(spot.rotation()), StrictMath.cos(spot.rotation()))
+            .multiply(height);
     add(Mark.Kind.PIECE, label, spot.at().add(up), spot.rotation());
     add(Mark.Kind.SIDE, side, spot.at().subtract(up), spot.rotation());
   }
@@ -66,7 +67,7 @@ final class MarkPlacer {
     Vector2D from = stitch.vertex(i);
     Vector2D along = stitch.vertex(i + 1).subtract(from).normalize();
     Vector2D inset = Vector2D.of(-along.getY(), along.getX()).multiply(INSET * height);
-    double rotation = upright(Math.atan2(along.getY(), along.getX()));
+    double rotation = upright(StrictMath.atan2(along.getY(), along.getX()));
     double length = edge.finishedLength();
     // On a short edge the texts stand one behind the other, else side by side.
     boolean longEdge = length > 24 * height;
@@ -108,7 +109,7 @@ final class MarkPlacer {
       Vector2D inward = Vector2D.of(-along.getY(), along.getX()).multiply(CLEARANCE * height);
       Vector2D at = stitch.vertex(i).lerp(stitch.vertex(i + 1), 0.5).add(inward);
       if (isClear(at)) {
-        return new Spot(at, upright(Math.atan2(along.getY(), along.getX())));
+        return new Spot(at, upright(StrictMath.atan2(along.getY(), along.getX())));
       }
     }
     return new Spot(centre, 0);

@@ -56,7 +56,7 @@ public final class Mitre {
     Args.notNegative("first allowance", first, "m");
     Args.notNegative("second allowance", second, "m");
     requireLimit(limit);
-    double cos = Math.cos(angle);
+    double cos = StrictMath.cos(angle);
     double full =
         steps
             .step("d", "full mitre, corner of the stitch line to corner of the cut line")
@@ -67,7 +67,7 @@ public final class Mitre {
             .from(PLANE)
             .gives(
                 Math.sqrt(Math.max(0, first * first + second * second + 2 * first * second * cos))
-                    / Math.abs(Math.sin(angle)),
+                    / Math.abs(StrictMath.sin(angle)),
                 "m");
     double widest = Math.max(first, second);
     if (angle > Math.PI || (angle >= Math.PI / 2 && full <= limit * widest)) {

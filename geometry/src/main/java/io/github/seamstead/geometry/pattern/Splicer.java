@@ -252,8 +252,8 @@ final class Splicer {
         ahead = Math.max(ahead, 2 * lean);
       } else {
         double turn = Math.abs(edge.signedArea(u));
-        double under = Math.PI - Math.atan2(turn, edge.dot(u));
-        double over = Math.PI - Math.atan2(turn, -edge.dot(u));
+        double under = Math.PI - StrictMath.atan2(turn, edge.dot(u));
+        double over = Math.PI - StrictMath.atan2(turn, -edge.dot(u));
         if (CutLine.endsSquare(under, width, rule.lap(), spec.mitreLimit())) {
           ahead = Math.max(ahead, lean - rule.lap());
         }

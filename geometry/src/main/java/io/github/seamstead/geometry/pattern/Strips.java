@@ -127,7 +127,7 @@ public final class Strips {
         "skirt's " + side + " corner",
         Numbers.plain(corner) + " rad",
         "must be more than 0 and up to π rad");
-    return corner == Math.PI ? 0 : width / Math.tan(corner / 2);
+    return corner == Math.PI ? 0 : width / StrictMath.tan(corner / 2);
   }
 
   private static void requireTruncated(String what, Outline face) {
@@ -152,7 +152,7 @@ public final class Strips {
   /** Moves corner 0 to the origin and corner 1 onto the x axis. */
   private static Outline laid(Vector2D... corners) {
     Vector2D base = corners[1].subtract(corners[0]);
-    double angle = -Math.atan2(base.getY(), base.getX());
+    double angle = -StrictMath.atan2(base.getY(), base.getX());
     Outline figure = Outline.of(corners);
     Outline turned = figure.placed(angle, Vector2D.ZERO);
     return turned.placed(0, turned.vertex(0).negate());

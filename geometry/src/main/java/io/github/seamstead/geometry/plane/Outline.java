@@ -164,8 +164,8 @@ public record Outline(List<Vector2D> vertices) {
    * @return the outline in its new place
    */
   public Outline placed(double angle, Vector2D shift) {
-    double cos = Math.cos(angle);
-    double sin = Math.sin(angle);
+    double cos = StrictMath.cos(angle);
+    double sin = StrictMath.sin(angle);
     List<Vector2D> moved = new ArrayList<>(size());
     for (Vector2D v : vertices) {
       moved.add(

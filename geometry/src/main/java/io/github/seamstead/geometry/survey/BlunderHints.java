@@ -30,7 +30,8 @@ final class BlunderHints {
   private BlunderHints(Reading reading, Uncertain predicted) {
     this.reading = reading;
     this.predicted = predicted;
-    this.uncertainty = Math.hypot(predicted.standardUncertainty(), reading.standardUncertainty());
+    this.uncertainty =
+        StrictMath.hypot(predicted.standardUncertainty(), reading.standardUncertainty());
   }
 
   static List<String> of(Reading reading, Uncertain predicted, Adjustment accepted) {
@@ -128,7 +129,7 @@ final class BlunderHints {
     Uncertain other = accepted.distance(from, to);
     double misfit =
         Math.abs(other.value() - reading.metres())
-            / Math.hypot(other.standardUncertainty(), reading.standardUncertainty());
+            / StrictMath.hypot(other.standardUncertainty(), reading.standardUncertainty());
     if (misfit < FITS) {
       hints.add(
           new Hint(

@@ -195,7 +195,7 @@ final class NetworkModel implements ObservationModel {
       p[axis] = coordinate(hung, axis, x) - coordinate(mark, axis, x);
       q[axis] = coordinate(towards, axis, x) - coordinate(mark, axis, x);
     }
-    double length = Math.hypot(q[0], q[1]);
+    double length = StrictMath.hypot(q[0], q[1]);
     if (!(length > 0)) {
       return 0;
     }

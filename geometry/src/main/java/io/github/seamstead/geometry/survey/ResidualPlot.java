@@ -131,7 +131,7 @@ public record ResidualPlot(
       return 1;
     }
     double wanted = SHARE * extent / greatest;
-    double power = Math.pow(10, Math.floor(Math.log10(wanted)));
+    double power = StrictMath.pow(10, Math.floor(StrictMath.log10(wanted)));
     double digit = wanted / power;
     double round = digit >= 5 ? 5 : digit >= 2 ? 2 : 1;
     return Math.max(1, round * power);

@@ -68,7 +68,7 @@ final class RivalSearch {
             wide.widened(
                 rival.index(),
                 Math.min(
-                    Math.hypot(reading.standardUncertainty(), error),
+                    StrictMath.hypot(reading.standardUncertainty(), error),
                     ReadingChecks.MOST_UNCERTAINTY));
       }
     }

@@ -45,10 +45,13 @@ final class StartFrame {
   double[] place(Node node) {
     double turn = 2 * Math.PI * node.number() / sides;
     return switch (node.kind()) {
-      case BASE -> new double[] {baseRadius * Math.cos(turn), baseRadius * Math.sin(turn), 0};
+      case BASE ->
+          new double[] {baseRadius * StrictMath.cos(turn), baseRadius * StrictMath.sin(turn), 0};
       case OPENING ->
           new double[] {
-            openingRadius * Math.cos(turn), openingRadius * Math.sin(turn), openingHeight
+            openingRadius * StrictMath.cos(turn),
+            openingRadius * StrictMath.sin(turn),
+            openingHeight
           };
       case APEX -> new double[] {0, 0, apexHeight};
       case CENTRE -> new double[] {0, 0, 0};
@@ -124,7 +127,7 @@ final class StartFrame {
           double square =
               radius * radius
                   + openingRadius * openingRadius
-                  - 2 * radius * openingRadius * Math.cos(turn);
+                  - 2 * radius * openingRadius * StrictMath.cos(turn);
           says.add(leg(d.metres(), Math.sqrt(Math.max(square, 0))));
         } else if (reading instanceof Reading.Distance d
             && joins(d, Node.Kind.OPENING, Node.Kind.CENTRE)) {
@@ -144,7 +147,7 @@ final class StartFrame {
         }
         if (joins(reading, ring, ring)) {
           int steps = reading.nodes().get(0).number() - reading.nodes().get(1).number();
-          says.add(reading.metres() / (2 * Math.abs(Math.sin(Math.PI * steps / sides))));
+          says.add(reading.metres() / (2 * Math.abs(StrictMath.sin(Math.PI * steps / sides))));
         } else if ((joins(reading, ring, Node.Kind.CENTRE) && (level || ring == Node.Kind.BASE))
             || (joins(reading, ring, Node.Kind.APEX) && level)) {
           says.add(reading.metres());

@@ -199,7 +199,7 @@ public record TapingRound(List<Stand> stands) {
     private double length(Node from, Node to) {
       double[] a = ideal.place(from);
       double[] b = ideal.place(to);
-      return Math.hypot(Math.hypot(b[0] - a[0], b[1] - a[1]), b[2] - a[2]);
+      return StrictMath.hypot(StrictMath.hypot(b[0] - a[0], b[1] - a[1]), b[2] - a[2]);
     }
   }
 }

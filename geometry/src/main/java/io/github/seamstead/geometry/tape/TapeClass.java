@@ -71,6 +71,6 @@ public enum TapeClass {
    * @throws IllegalArgumentException if the length is not positive
    */
   public double readingUncertainty(double length) {
-    return Math.hypot(maximumPermissibleError(length) / Math.sqrt(3), HAND_UNCERTAINTY);
+    return StrictMath.hypot(maximumPermissibleError(length) / Math.sqrt(3), HAND_UNCERTAINTY);
   }
 }

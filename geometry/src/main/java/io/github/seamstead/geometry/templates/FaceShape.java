@@ -134,12 +134,12 @@ final class FaceShape {
     // The angles at base left, on either side of the diagonal, add up to the corner's.
     double lower = angle(base, diagonal, right);
     double upper = angle(left, diagonal, top);
-    double square = base * base + left * left - 2 * base * left * Math.cos(lower + upper);
+    double square = base * base + left * left - 2 * base * left * StrictMath.cos(lower + upper);
     return Math.sqrt(Math.max(square, 0));
   }
 
   private static double angle(double a, double b, double opposite) {
     double cosine = (a * a + b * b - opposite * opposite) / (2 * a * b);
-    return Math.acos(Math.min(Math.max(cosine, -1), 1));
+    return StrictMath.acos(Math.min(Math.max(cosine, -1), 1));
   }
 }

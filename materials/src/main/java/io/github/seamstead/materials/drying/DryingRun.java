@@ -47,7 +47,7 @@ final class DryingRun {
    * 140)) Pa s; the formula is within 2.2 % down to 0 °C.
    */
   static double mobility(double temperature) {
-    return Math.pow(10, 247.8 / (293.15 - 140) - 247.8 / (temperature + 273.15 - 140));
+    return StrictMath.pow(10, 247.8 / (293.15 - 140) - 247.8 / (temperature + 273.15 - 140));
   }
 
   double exchangeFactor() {

@@ -163,7 +163,7 @@ final class DryingSolver {
         slope[i] = scale;
         potential[i] = scale * u[i];
       } else {
-        slope[i] = scale * Math.exp(growth * Math.min(u[i], wet));
+        slope[i] = scale * StrictMath.exp(growth * Math.min(u[i], wet));
         potential[i] = slope[i] / growth + slope[i] * Math.max(0, u[i] - wet);
       }
     }

@@ -53,11 +53,11 @@ final class DryingSurface {
     double high = Double.POSITIVE_INFINITY;
     double u = Math.max(guess, DRIEST);
     for (int trial = 0; ; trial++) {
-      double diffusivity = growth == 0 ? dry : dry * Math.exp(growth * Math.min(u, wet));
+      double diffusivity = growth == 0 ? dry : dry * StrictMath.exp(growth * Math.min(u, wet));
       double own =
           growth == 0 ? dry * u : diffusivity / growth + diffusivity * Math.max(0, u - wet);
-      double load = scale * Math.pow(u, exponent);
-      double rest = Math.exp(-load);
+      double load = scale * StrictMath.pow(u, exponent);
+      double rest = StrictMath.exp(-load);
       double activitySlope = rest * load * exponent / u;
       double arriving = conductance * (potential - own);
       double leaving = exchange * (1 - rest - humidity);

@@ -69,7 +69,7 @@ public record EarthMoisture(
    */
   public double diffusivity(double moisture) {
     Args.within("moisture", moisture, 0, 1, "");
-    return dryDiffusivity * Math.exp(growth() * Math.min(moisture, wetMoisture));
+    return dryDiffusivity * StrictMath.exp(growth() * Math.min(moisture, wetMoisture));
   }
 
   /**
@@ -81,19 +81,20 @@ public record EarthMoisture(
    */
   public double equilibriumMoisture(double relativeHumidity) {
     Args.within("relative humidity", relativeHumidity, 0, 0.999, "");
-    return Math.pow(-Math.log1p(-relativeHumidity) / scale(), 1 / exponent());
+    return StrictMath.pow(-StrictMath.log1p(-relativeHumidity) / scale(), 1 / exponent());
   }
 
   /** Exponent a of D = D_dry exp(a u). */
   double growth() {
-    return Math.log(wetDiffusivity / dryDiffusivity) / wetMoisture;
+    return StrictMath.log(wetDiffusivity / dryDiffusivity) / wetMoisture;
   }
 
   double exponent() {
-    return Math.log(Math.log(0.2) / Math.log(0.5)) / Math.log(moistureAt80 / moistureAt50);
+    return StrictMath.log(StrictMath.log(0.2) / StrictMath.log(0.5))
+        / StrictMath.log(moistureAt80 / moistureAt50);
   }
 
   double scale() {
-    return Math.log(2) / Math.pow(moistureAt50, exponent());
+    return StrictMath.log(2) / StrictMath.pow(moistureAt50, exponent());
   }
 }

@@ -29,7 +29,7 @@ public final class Evaporation {
   /**
    * Density × heat capacity of air × (Lewis number)^(2/3), in J/(m³ K): 1.20 × 1006 × 0.87^(2/3).
    */
-  private static final double AIR_HEAT = 1.20 * 1006 * Math.pow(0.87, 2.0 / 3);
+  private static final double AIR_HEAT = 1.20 * 1006 * StrictMath.pow(0.87, 2.0 / 3);
 
   /** Exchange of long-wave radiation with a room of air temperature, in W/(m² K): 4 σ T³ × 0.95. */
   private static final double RADIATION = 5.4;

@@ -51,7 +51,7 @@ public final class Psychrometrics {
         .formula("610.8 * exp(17.27 * T / (T + 237.3))")
         .with("T", temperature, "degC")
         .from(FAO_56.at("eq. 11"))
-        .gives(610.8 * Math.exp(17.27 * temperature / (temperature + 237.3)), "Pa");
+        .gives(610.8 * StrictMath.exp(17.27 * temperature / (temperature + 237.3)), "Pa");
   }
 
   /**
@@ -95,7 +95,7 @@ public final class Psychrometrics {
    */
   public static double airPressure(double altitude) {
     Args.within("altitude", altitude, -430, 6000, "m");
-    return 101_300 * Math.pow((293 - 0.0065 * altitude) / 293, 5.26);
+    return 101_300 * StrictMath.pow((293 - 0.0065 * altitude) / 293, 5.26);
   }
 
   /**
@@ -166,7 +166,7 @@ public final class Psychrometrics {
    */
   public static double dewPoint(double vapourPressure) {
     Args.within("vapour pressure", vapourPressure, 20, 19_000, "Pa");
-    double log = Math.log(vapourPressure / 610.8);
+    double log = StrictMath.log(vapourPressure / 610.8);
     return 237.3 * log / (17.27 - log);
   }
 
@@ -195,6 +195,6 @@ public final class Psychrometrics {
   public static double windAtTwoMetres(double speed, double height) {
     Args.notNegative("wind speed", speed, "m/s");
     Args.within("height of the wind reading", height, 0.5, 100, "m");
-    return speed * 4.87 / Math.log(67.8 * height - 5.42);
+    return speed * 4.87 / StrictMath.log(67.8 * height - 5.42);
   }
 }

@@ -22,7 +22,7 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
   private static final double NORMAL_90 = 1.6448536269514722;
   private static final double MODEL_TRUST = 0.02;
   private static final double PROBE = 0.04;
-  private static final double LIMIT = Math.log(30);
+  private static final double LIMIT = StrictMath.log(30);
 
   /**
    * Fits the factors.
@@ -52,7 +52,7 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
       double[] step = solve(normal, gradient, damping);
       double[] next = {limited(x[0] - step[0]), limited(x[1] - step[1])};
       double[] after = fit.residuals(next);
-      double moved = Math.hypot(next[0] - x[0], next[1] - x[1]);
+      double moved = StrictMath.hypot(next[0] - x[0], next[1] - x[1]);
       if (square(after) <= square(r)) {
         x = next;
         r = after;
@@ -110,7 +110,7 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
       deviation = new double[tile.weighings().size() - 1];
       for (int i = 0; i < deviation.length; i++) {
         deviation[i] =
-            Math.hypot(
+            StrictMath.hypot(
                 tile.scaleUncertainty() * Math.sqrt(2), MODEL_TRUST * Math.abs(weighedLoss(i)));
       }
     }
@@ -123,9 +123,9 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
     private double[] losses(double[] x) {
       List<TestTile.Weighing> weighings = tile.weighings();
       DryingSlab slab = tile.slab();
-      DryingSlab scaled = slab.with(slab.earth().timesDiffusivity(Math.exp(x[0])));
+      DryingSlab scaled = slab.with(slab.earth().timesDiffusivity(StrictMath.exp(x[0])));
       double last = weighings.get(weighings.size() - 1).time();
-      DryingCurve curve = new DryingRun(scaled, weather, Math.exp(x[1])).until(last, 0);
+      DryingCurve curve = new DryingRun(scaled, weather, StrictMath.exp(x[1])).until(last, 0);
       double first = curve.evaporatedAt(weighings.get(0).time());
       double[] losses = new double[deviation.length];
       for (int i = 0; i < losses.length; i++) {
@@ -140,8 +140,8 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
       for (int i = 0; i < losses.length; i++) {
         r[i] = (losses[i] - weighedLoss(i)) / deviation[i];
       }
-      r[losses.length] = x[0] * NORMAL_90 / Math.log(EarthMoisture.SCATTER);
-      r[losses.length + 1] = x[1] * NORMAL_90 / Math.log(Evaporation.SCATTER);
+      r[losses.length] = x[0] * NORMAL_90 / StrictMath.log(EarthMoisture.SCATTER);
+      r[losses.length + 1] = x[1] * NORMAL_90 / StrictMath.log(Evaporation.SCATTER);
       return r;
     }
 
@@ -176,8 +176,8 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
       double diffusivity = spread * Math.sqrt(normal[1][1] / determinant);
       double exchange = spread * Math.sqrt(normal[0][0] / determinant);
       boolean within =
-          Math.abs(x[0]) <= 1.5 * Math.log(EarthMoisture.SCATTER)
-              && Math.abs(x[1]) <= 1.5 * Math.log(Evaporation.SCATTER);
+          Math.abs(x[0]) <= 1.5 * StrictMath.log(EarthMoisture.SCATTER)
+              && Math.abs(x[1]) <= 1.5 * StrictMath.log(Evaporation.SCATTER);
       return new TileCalibration(
           interval(x[0], diffusivity),
           interval(x[1], exchange),
@@ -187,7 +187,7 @@ public record TileCalibration(Range diffusivity, Range exchange, double misfit, 
 
     private static Range interval(double log, double deviation) {
       double half = NORMAL_90 * deviation;
-      return new Range(Math.exp(log - half), Math.exp(log), Math.exp(log + half));
+      return new Range(StrictMath.exp(log - half), StrictMath.exp(log), StrictMath.exp(log + half));
     }
   }
 }

@@ -75,7 +75,7 @@ public record Weather(double interval, List<AirState> states) {
       double mean = (day.highest() + day.lowest()) / 2;
       double swing = (day.highest() - day.lowest()) / 2;
       for (int hour = 0; hour < 24; hour++) {
-        double temperature = mean + swing * Math.cos(2 * Math.PI * (hour + 0.5 - 15) / 24);
+        double temperature = mean + swing * StrictMath.cos(2 * Math.PI * (hour + 0.5 - 15) / 24);
         double humidity = vapour / Psychrometrics.saturationPressure(temperature);
         hours.add(new AirState(temperature, Math.min(1, humidity), day.speed()));
       }

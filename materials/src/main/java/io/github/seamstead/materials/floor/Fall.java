@@ -60,6 +60,6 @@ public record Fall(double gradient, double direction) {
   }
 
   private double along(PlanPoint p) {
-    return p.x() * Math.cos(direction) + p.y() * Math.sin(direction);
+    return p.x() * StrictMath.cos(direction) + p.y() * StrictMath.sin(direction);
   }
 }

@@ -104,11 +104,11 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   public static Footprint regular(int sides, double side) {
     Args.within("sides", sides, 3, MOST_SIDES);
     Args.positive("base side", side, "m");
-    double radius = side / (2 * Math.sin(Math.PI / sides));
+    double radius = side / (2 * StrictMath.sin(Math.PI / sides));
     List<PlanPoint> corners = new ArrayList<>();
     for (int i = 0; i < sides; i++) {
       double angle = -Math.PI / 2 + (2 * i - 1) * Math.PI / sides;
-      corners.add(new PlanPoint(radius * Math.cos(angle), radius * Math.sin(angle)));
+      corners.add(new PlanPoint(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
     }
     return of(corners);
   }
@@ -131,11 +131,11 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   /** A regular 48-gon of the circle's area. */
   private static List<PlanPoint> circle(PlanPoint centre, double diameter, double start) {
     double slice = 2 * Math.PI / ROUND_CORNERS;
-    double radius = diameter / 2 * Math.sqrt(slice / Math.sin(slice));
+    double radius = diameter / 2 * Math.sqrt(slice / StrictMath.sin(slice));
     List<PlanPoint> corners = new ArrayList<>();
     for (int i = 0; i < ROUND_CORNERS; i++) {
       double angle = start + i * slice;
-      corners.add(centre.plus(radius * Math.cos(angle), radius * Math.sin(angle)));
+      corners.add(centre.plus(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
     }
     return corners;
   }
@@ -160,7 +160,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
             .with("a", side, "m")
             .with("n", sides, "")
             .from(GEOMETRY)
-            .gives(side / (2 * Math.tan(Math.PI / sides)), "m");
+            .gives(side / (2 * StrictMath.tan(Math.PI / sides)), "m");
     return steps
         .step("A", "area of the floor's outline")
         .formula("n * a * r / 2")

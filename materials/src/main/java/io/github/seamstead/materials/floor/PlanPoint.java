@@ -22,7 +22,7 @@ public record PlanPoint(double x, double y) {
    * @return the distance, in metres
    */
   public double distanceTo(PlanPoint other) {
-    return Math.hypot(x - other.x, y - other.y);
+    return StrictMath.hypot(x - other.x, y - other.y);
   }
 
   PlanPoint plus(double dx, double dy) {

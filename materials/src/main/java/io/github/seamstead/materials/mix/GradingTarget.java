@@ -64,7 +64,7 @@ public record GradingTarget(double largestMetres, double exponent) {
         .with("D", largestMetres, "m")
         .with("n", exponent, "")
         .from(SOURCE)
-        .gives(Math.min(1, Math.pow(diameterMetres / largestMetres, exponent)), "");
+        .gives(Math.min(1, StrictMath.pow(diameterMetres / largestMetres, exponent)), "");
   }
 
   /**

@@ -14,8 +14,8 @@ final class RatioLimit {
   static final double MISREAD = 0.05;
 
   private static final int SLOTS = 240;
-  private static final double LN_FROM = Math.log(0.1);
-  private static final double LN_STEP = Math.log(20 / 0.1) / (SLOTS - 1);
+  private static final double LN_FROM = StrictMath.log(0.1);
+  private static final double LN_STEP = StrictMath.log(20 / 0.1) / (SLOTS - 1);
 
   private final double[] weights = new double[SLOTS];
 
@@ -23,8 +23,8 @@ final class RatioLimit {
   RatioLimit(double middle, double logDeviation) {
     double sum = 0;
     for (int i = 0; i < SLOTS; i++) {
-      double z = (LN_FROM + i * LN_STEP - Math.log(middle)) / logDeviation;
-      weights[i] = Math.exp(-0.5 * z * z);
+      double z = (LN_FROM + i * LN_STEP - StrictMath.log(middle)) / logDeviation;
+      weights[i] = StrictMath.exp(-0.5 * z * z);
       sum += weights[i];
     }
     scale(sum);
@@ -48,7 +48,7 @@ final class RatioLimit {
 
   /** Probability that a ratio lies below the limit itself, scatter of samples apart. */
   double below(double parts) {
-    double place = (Math.log(parts) - LN_FROM) / LN_STEP;
+    double place = (StrictMath.log(parts) - LN_FROM) / LN_STEP;
     double sum = 0;
     for (int i = 0; i < SLOTS; i++) {
       // A slot stands for the step around it; the one that holds the ratio counts in part.
@@ -74,10 +74,10 @@ final class RatioLimit {
     for (int i = 0; i < SLOTS; i++) {
       sum += weights[i];
       if (sum >= level) {
-        return Math.exp(LN_FROM + i * LN_STEP);
+        return StrictMath.exp(LN_FROM + i * LN_STEP);
       }
     }
-    return Math.exp(LN_FROM + (SLOTS - 1) * LN_STEP);
+    return StrictMath.exp(LN_FROM + (SLOTS - 1) * LN_STEP);
   }
 
   static List<Double> multiples(double step, double to) {
@@ -96,14 +96,14 @@ final class RatioLimit {
     if (parts == 0) {
       return 1;
     }
-    return 1 / (1 + Math.exp(-(LN_FROM + slot * LN_STEP - Math.log(parts)) / SCATTER));
+    return 1 / (1 + StrictMath.exp(-(LN_FROM + slot * LN_STEP - StrictMath.log(parts)) / SCATTER));
   }
 
   private static double entropy(double p) {
     if (p <= 0 || p >= 1) {
       return 0;
     }
-    return -(p * Math.log(p) + (1 - p) * Math.log(1 - p)) / Math.log(2);
+    return -(p * StrictMath.log(p) + (1 - p) * StrictMath.log(1 - p)) / StrictMath.log(2);
   }
 
   private void scale(double sum) {

@@ -26,7 +26,7 @@ public final class Shrinkage {
     Args.within("share of the soil", soilShare, 0, 1, "");
     return new Range(
         soilShrinkage * soilShare * soilShare,
-        soilShrinkage * Math.pow(soilShare, 1.5),
+        soilShrinkage * StrictMath.pow(soilShare, 1.5),
         soilShrinkage * soilShare);
   }
 }

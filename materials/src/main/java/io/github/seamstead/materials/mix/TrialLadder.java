@@ -247,7 +247,7 @@ public record TrialLadder(
       double doubt = basis == Basis.LOOSE_VOLUME ? densityDoubt() : 0;
       double sum = 0;
       for (int i = 0; i < PLACES.length; i++) {
-        double sandPerSoil = dryRatio(parts) * Math.exp(PLACES[i] * doubt);
+        double sandPerSoil = dryRatio(parts) * StrictMath.exp(PLACES[i] * doubt);
         // c_s + r c_n > (1 + r) c, solved for the soil's own clay.
         double least = (1 + sandPerSoil) * limit - sandPerSoil * sand.clayRatio().value();
         sum += WEIGHTS[i] * soilClayAbove.applyAsDouble(least);
@@ -265,7 +265,7 @@ public record TrialLadder(
     }
 
     private double densityDoubt() {
-      return Math.hypot(relative(soil.looseDryDensity()), relative(sand.looseDryDensity()));
+      return StrictMath.hypot(relative(soil.looseDryDensity()), relative(sand.looseDryDensity()));
     }
 
     private static double relative(Uncertain density) {

@@ -77,9 +77,10 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
           clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
       return lean;
     }
-    double seen = Math.log(index);
+    double seen = StrictMath.log(index);
     return (clay, silt, sand) ->
-        (1 - MISLEADS) * Densities.normal(seen, Math.log(expectedIndex(clay, silt)), LOG_DEVIATION)
+        (1 - MISLEADS)
+                * Densities.normal(seen, StrictMath.log(expectedIndex(clay, silt)), LOG_DEVIATION)
             + MISLEADS / 4;
   }
 

@@ -11,17 +11,19 @@ final class Densities {
 
   static double normal(double x, double mean, double deviation) {
     double z = (x - mean) / deviation;
-    return Math.exp(-0.5 * z * z) / (deviation * ROOT_TWO_PI);
+    return StrictMath.exp(-0.5 * z * z) / (deviation * ROOT_TWO_PI);
   }
 
   /** Joint density of two independent normal deviations. */
   static double normal(double a, double b, double varianceA, double varianceB) {
     double z = 0.5 * (a * a / varianceA + b * b / varianceB);
     // Far out the density is below 1e-17 of its peak, far under every stated floor.
-    return z > NEGLIGIBLE ? 0 : Math.exp(-z) / (2 * Math.PI * Math.sqrt(varianceA * varianceB));
+    return z > NEGLIGIBLE
+        ? 0
+        : StrictMath.exp(-z) / (2 * Math.PI * Math.sqrt(varianceA * varianceB));
   }
 
   static double logistic(double x) {
-    return 1 / (1 + Math.exp(-x));
+    return 1 / (1 + StrictMath.exp(-x));
   }
 }

@@ -102,8 +102,8 @@ public record GradingCurve(List<Point> points) {
             ? 0
             : y0
                 + (point.finerRatio - y0)
-                    * Math.log(diameterMetres / x0)
-                    / Math.log(point.diameterMetres / x0);
+                    * StrictMath.log(diameterMetres / x0)
+                    / StrictMath.log(point.diameterMetres / x0);
       }
       x0 = point.diameterMetres;
       y0 = point.finerRatio;
@@ -130,8 +130,8 @@ public record GradingCurve(List<Point> points) {
         return y0 == point.finerRatio || point.diameterMetres <= x0
             ? point.diameterMetres
             : x0
-                * Math.exp(
-                    Math.log(point.diameterMetres / x0)
+                * StrictMath.exp(
+                    StrictMath.log(point.diameterMetres / x0)
                         * (finerRatio - y0)
                         / (point.finerRatio - y0));
       }

@@ -12,9 +12,9 @@ final class GrainSizes {
   static final double SILT_TO = 0.05 / 1000;
   static final double SAND_TO = 2.0 / 1000;
 
-  private static final double LN_CLAY = Math.log(CLAY_TO / CLAY_FROM);
-  private static final double LN_SILT = Math.log(SILT_TO / CLAY_TO);
-  private static final double LN_SAND = Math.log(SAND_TO / SILT_TO);
+  private static final double LN_CLAY = StrictMath.log(CLAY_TO / CLAY_FROM);
+  private static final double LN_SILT = StrictMath.log(SILT_TO / CLAY_TO);
+  private static final double LN_SAND = StrictMath.log(SAND_TO / SILT_TO);
 
   private GrainSizes() {}
 
@@ -39,7 +39,7 @@ final class GrainSizes {
     if (diameter >= to) {
       return 1;
     }
-    return diameter <= from ? 0 : Math.log(diameter / from) / lnWidth;
+    return diameter <= from ? 0 : StrictMath.log(diameter / from) / lnWidth;
   }
 
   /**
@@ -50,6 +50,6 @@ final class GrainSizes {
   static double settled(double from, double to, double justFallen) {
     double split = Math.min(to, Math.max(from, justFallen));
     double smaller = (split * split - from * from) / (2 * justFallen * justFallen);
-    return (smaller + Math.log(to / split)) / Math.log(to / from);
+    return (smaller + StrictMath.log(to / split)) / StrictMath.log(to / from);
   }
 }

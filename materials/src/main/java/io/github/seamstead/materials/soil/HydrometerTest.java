@@ -169,8 +169,8 @@ public record HydrometerTest(
     }
     double[] coarse = points.get(i - 1);
     double[] fine = points.get(i);
-    double slope = (coarse[1] - fine[1]) / Math.log(coarse[0] / fine[0]);
-    return Math.min(1, Math.max(0, fine[1] + slope * Math.log(diameterMetres / fine[0])));
+    double slope = (coarse[1] - fine[1]) / StrictMath.log(coarse[0] / fine[0]);
+    return Math.min(1, Math.max(0, fine[1] + slope * StrictMath.log(diameterMetres / fine[0])));
   }
 
   private List<double[]> points() {
@@ -199,8 +199,8 @@ public record HydrometerTest(
   public TextureLikelihood likelihood() {
     double seenClay = finerAt(GrainSizes.CLAY_TO);
     double seenFines = finerAt(GrainSizes.SILT_TO);
-    double clayVariance = Math.pow(deviation(GrainSizes.CLAY_TO), 2);
-    double finesVariance = Math.pow(deviation(GrainSizes.SILT_TO), 2);
+    double clayVariance = StrictMath.pow(deviation(GrainSizes.CLAY_TO), 2);
+    double finesVariance = StrictMath.pow(deviation(GrainSizes.SILT_TO), 2);
     return (clay, silt, sand) ->
         (1 - MISLEADS)
                 * Densities.normal(
@@ -212,7 +212,8 @@ public record HydrometerTest(
     double coarsest = diameter(readings.get(0));
     double finest = diameter(readings.get(readings.size() - 1));
     double beyond =
-        Math.max(0, Math.max(Math.log(diameter / coarsest), Math.log(finest / diameter)));
+        Math.max(
+            0, Math.max(StrictMath.log(diameter / coarsest), StrictMath.log(finest / diameter)));
     return 0.025 + 0.04 * beyond;
   }
 

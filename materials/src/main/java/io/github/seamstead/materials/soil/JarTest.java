@@ -188,7 +188,7 @@ public record JarTest(
    * @return a factor above 0, at most 1, on speed and so on the time that counts
    */
   public double settlingFactor() {
-    return Math.pow(1 - soilPerVolume() / PARTICLE_DENSITY, HINDERED);
+    return StrictMath.pow(1 - soilPerVolume() / PARTICLE_DENSITY, HINDERED);
   }
 
   /**

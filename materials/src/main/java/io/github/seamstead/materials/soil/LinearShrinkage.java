@@ -103,14 +103,14 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
   @Override
   public TextureLikelihood likelihood() {
     // A shrinkage of nothing is read as the smallest that a ruler shows.
-    double seen = Math.log(Math.max(ratio(), 0.0005 / mouldLengthMetres));
+    double seen = StrictMath.log(Math.max(ratio(), 0.0005 / mouldLengthMetres));
     double share = longBox() ? LONG_BOX_SHARE : 1;
     double deviation = longBox() ? 0.7 : 0.5;
     return (clay, silt, sand) ->
         (1 - MISLEADS)
                 * Densities.normal(
                     seen,
-                    Math.log(
+                    StrictMath.log(
                         share * ConsistencyLimits.expectedIndex(clay, silt) / INDEX_PER_SHRINKAGE),
                     deviation)
             + MISLEADS / 5;

@@ -43,6 +43,6 @@ final class OrdinalScale {
   }
 
   private static double axis(double clay) {
-    return Math.log(clay + OFFSET);
+    return StrictMath.log(clay + OFFSET);
   }
 }

@@ -83,15 +83,15 @@ public record Plasticity(
   }
 
   private static double quantile(TexturePosterior texture, double level) {
-    double low = Math.log(LEAST_INDEX);
-    double high = Math.log(GREATEST_INDEX);
+    double low = StrictMath.log(LEAST_INDEX);
+    double high = StrictMath.log(GREATEST_INDEX);
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
       double below =
           texture.expectation(
               (c, si, sa) ->
                   Densities.logistic(
-                      (middle - Math.log(ConsistencyLimits.expectedIndex(c, si)))
+                      (middle - StrictMath.log(ConsistencyLimits.expectedIndex(c, si)))
                           / (LIMIT_LOG_DEVIATION * LOGISTIC_PER_NORMAL)));
       if (below < level) {
         low = middle;
@@ -99,7 +99,7 @@ public record Plasticity(
         high = middle;
       }
     }
-    return Math.exp((low + high) / 2);
+    return StrictMath.exp((low + high) / 2);
   }
 
   private static Activity activity(TexturePosterior texture, double index) {

@@ -108,6 +108,6 @@ final class SharedPlasticity {
   }
 
   private static double felt(double clay, int node) {
-    return Math.min(1, clay * Math.exp(DEVIATION * NODES[node]));
+    return Math.min(1, clay * StrictMath.exp(DEVIATION * NODES[node]));
   }
 }

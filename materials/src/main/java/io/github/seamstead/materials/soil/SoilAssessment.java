@@ -88,7 +88,7 @@ public final class SoilAssessment {
     for (SoilEvidence test : evidence) {
       Optional<Uncertain> ratio = test.gravelRatio();
       if (ratio.isPresent()) {
-        double one = 1 / Math.pow(ratio.get().standardUncertainty(), 2);
+        double one = 1 / StrictMath.pow(ratio.get().standardUncertainty(), 2);
         weight += one;
         sum += one * ratio.get().value();
       }

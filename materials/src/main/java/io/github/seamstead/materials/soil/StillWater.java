@@ -21,10 +21,10 @@ final class StillWater {
   static double viscosity(double celsius) {
     double t = (celsius + 273.15) / 300;
     return 1e-6
-        * (280.68 * Math.pow(t, -1.9)
-            + 511.45 * Math.pow(t, -7.7)
-            + 61.131 * Math.pow(t, -19.6)
-            + 0.45903 * Math.pow(t, -40));
+        * (280.68 * StrictMath.pow(t, -1.9)
+            + 511.45 * StrictMath.pow(t, -7.7)
+            + 61.131 * StrictMath.pow(t, -19.6)
+            + 0.45903 * StrictMath.pow(t, -40));
   }
 
   static double density(double celsius) {

@@ -58,9 +58,9 @@ public record WashTest(Outcome outcome) implements SoilEvidence {
   @Override
   public TextureLikelihood likelihood() {
     return (clay, silt, sand) -> {
-      double gritty = Math.exp(STEEPNESS * sand);
-      double powdery = Math.exp(STEEPNESS * silt);
-      double soapy = Math.exp(2 * STEEPNESS * clay);
+      double gritty = StrictMath.exp(STEEPNESS * sand);
+      double powdery = StrictMath.exp(STEEPNESS * silt);
+      double soapy = StrictMath.exp(2 * STEEPNESS * clay);
       double seen =
           switch (outcome) {
             case GRITTY -> gritty;

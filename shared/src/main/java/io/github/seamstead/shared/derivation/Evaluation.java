@@ -49,7 +49,7 @@ final class Evaluation {
       case '-' -> left - right;
       case '*' -> left * right;
       case '/' -> left / right;
-      case '^' -> Math.pow(left, right);
+      case '^' -> StrictMath.pow(left, right);
       default -> throw new IllegalStateException("unknown operator " + operator);
     };
   }
@@ -58,17 +58,17 @@ final class Evaluation {
     double x = of(arguments.get(0));
     return switch (function) {
       case "sqrt" -> Math.sqrt(x);
-      case "cbrt" -> Math.cbrt(x);
-      case "sin" -> Math.sin(x);
-      case "cos" -> Math.cos(x);
-      case "tan" -> Math.tan(x);
-      case "asin" -> Math.asin(x);
-      case "acos" -> Math.acos(x);
-      case "atan" -> Math.atan(x);
-      case "atan2" -> Math.atan2(x, of(arguments.get(1)));
-      case "exp" -> Math.exp(x);
-      case "ln" -> Math.log(x);
-      case "log10" -> Math.log10(x);
+      case "cbrt" -> StrictMath.cbrt(x);
+      case "sin" -> StrictMath.sin(x);
+      case "cos" -> StrictMath.cos(x);
+      case "tan" -> StrictMath.tan(x);
+      case "asin" -> StrictMath.asin(x);
+      case "acos" -> StrictMath.acos(x);
+      case "atan" -> StrictMath.atan(x);
+      case "atan2" -> StrictMath.atan2(x, of(arguments.get(1)));
+      case "exp" -> StrictMath.exp(x);
+      case "ln" -> StrictMath.log(x);
+      case "log10" -> StrictMath.log10(x);
       case "abs" -> Math.abs(x);
       case "floor" -> Math.floor(x);
       case "ceil" -> Math.ceil(x);

@@ -242,7 +242,7 @@ public final class Typeset {
    * more of them are shown, so that whoever follows with a pocket calculator finds the result.
    */
   private static Map<String, String> digits(Step step, Formula formula, Shown shown) {
-    double enough = Math.pow(10, 1.0 - shown.digits()) * Math.abs(step.value());
+    double enough = StrictMath.pow(10, 1.0 - shown.digits()) * Math.abs(step.value());
     for (int digits = shown.digits(); digits < MOST_DIGITS; digits++) {
       Shown more = new Shown(digits, shown.degrees());
       if (Math.abs(followed(step, formula, more) - step.value()) <= enough) {

@@ -30,7 +30,7 @@ public final class NormalScore {
     if (part <= below(-FARTHEST) || part >= below(FARTHEST)) {
       return part < 0.5 ? -FARTHEST : FARTHEST;
     }
-    double z = LOGISTIC * Math.log(part / (1 - part));
+    double z = LOGISTIC * StrictMath.log(part / (1 - part));
     for (int i = 0; i < 60; i++) {
       double step = (below(z) - part) / density(z);
       // Far out the curve is so flat that a whole step could overshoot.
@@ -59,6 +59,6 @@ public final class NormalScore {
   }
 
   private static double density(double z) {
-    return Math.exp(-z * z / 2) / ROOT_TWO_PI;
+    return StrictMath.exp(-z * z / 2) / ROOT_TWO_PI;
   }
 }

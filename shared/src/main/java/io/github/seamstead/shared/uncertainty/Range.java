@@ -48,7 +48,7 @@ public record Range(double low, double likely, double high) {
     Args.within("position", position, -1, 1, "");
     double end = position < 0 ? low : high;
     double part = Math.abs(position);
-    return low > 0 ? likely * Math.pow(end / likely, part) : likely + (end - likely) * part;
+    return low > 0 ? likely * StrictMath.pow(end / likely, part) : likely + (end - likely) * part;
   }
 
   /**

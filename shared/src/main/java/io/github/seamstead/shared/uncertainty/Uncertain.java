@@ -42,7 +42,7 @@ public record Uncertain(double value, double standardUncertainty) {
    */
   public Uncertain plus(Uncertain other) {
     return new Uncertain(
-        value + other.value, Math.hypot(standardUncertainty, other.standardUncertainty));
+        value + other.value, StrictMath.hypot(standardUncertainty, other.standardUncertainty));
   }
 
   /**
@@ -53,7 +53,7 @@ public record Uncertain(double value, double standardUncertainty) {
    */
   public Uncertain minus(Uncertain other) {
     return new Uncertain(
-        value - other.value, Math.hypot(standardUncertainty, other.standardUncertainty));
+        value - other.value, StrictMath.hypot(standardUncertainty, other.standardUncertainty));
   }
 
   /**
@@ -65,7 +65,7 @@ public record Uncertain(double value, double standardUncertainty) {
   public Uncertain times(Uncertain other) {
     return new Uncertain(
         value * other.value,
-        Math.hypot(other.value * standardUncertainty, value * other.standardUncertainty));
+        StrictMath.hypot(other.value * standardUncertainty, value * other.standardUncertainty));
   }
 
   /**
@@ -80,7 +80,7 @@ public record Uncertain(double value, double standardUncertainty) {
     double quotient = value / other.value;
     return new Uncertain(
         quotient,
-        Math.hypot(
+        StrictMath.hypot(
             standardUncertainty / other.value, quotient * other.standardUncertainty / other.value));
   }
 

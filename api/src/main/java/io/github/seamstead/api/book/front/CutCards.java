@@ -207,7 +207,9 @@ final class CutCards {
       s.shape(s.at(flaw.vertices()), Sketch.THIN, "", Sketch.HATCH);
       s.circle(
           s.at(flaw.centroid()),
-          Math.max(2, Math.hypot(flaw.bounds().width(), flaw.bounds().height()) / 2 * perMetre + 1),
+          Math.max(
+              2,
+              StrictMath.hypot(flaw.bounds().width(), flaw.bounds().height()) / 2 * perMetre + 1),
           Sketch.HEAVY,
           "none");
     }

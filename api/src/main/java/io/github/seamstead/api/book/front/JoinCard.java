@@ -198,6 +198,6 @@ final class JoinCard {
   }
 
   private static Vector2D ray(Vector2D middle, double radius, double turn) {
-    return middle.add(Vector2D.of(radius * Math.cos(turn), -radius * Math.sin(turn)));
+    return middle.add(Vector2D.of(radius * StrictMath.cos(turn), -radius * StrictMath.sin(turn)));
   }
 }

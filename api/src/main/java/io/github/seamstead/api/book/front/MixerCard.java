@@ -162,7 +162,7 @@ final class MixerCard {
     Sector door = sectors.get(Math.floorMod(floor.sectors().door() - 1, sectors.size()));
     PlanPoint c = floor.sectors().centre();
     PlanPoint d = door.labelPoint();
-    double turn = -Math.PI / 2 - Math.atan2(d.y() - c.y(), d.x() - c.x());
+    double turn = -Math.PI / 2 - StrictMath.atan2(d.y() - c.y(), d.x() - c.x());
     double radius =
         floor.buildUp().footprint().corners().stream()
             .mapToDouble(p -> p.distanceTo(c))
@@ -201,6 +201,7 @@ final class MixerCard {
     double x = p.x() - centre.x();
     double y = p.y() - centre.y();
     return Vector2D.of(
-        x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn));
+        x * StrictMath.cos(turn) - y * StrictMath.sin(turn),
+        x * StrictMath.sin(turn) + y * StrictMath.cos(turn));
   }
 }

@@ -186,7 +186,8 @@ final class PieceSketch {
   private static void grain(
       Sketch s, BaseLine base, PatternPiece piece, Vector2D middle, boolean flat) {
     Vector2D zero = base.local(Vector2D.ZERO);
-    Vector2D one = base.local(Vector2D.of(Math.cos(piece.grain()), Math.sin(piece.grain())));
+    Vector2D one =
+        base.local(Vector2D.of(StrictMath.cos(piece.grain()), StrictMath.sin(piece.grain())));
     Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
     double half = flat ? 2.5 : 4;
     Vector2D tip = middle.add(way.multiply(half));

@@ -27,7 +27,7 @@ final class ShapeSketch {
     this.pyramid = pyramid;
     List<Vector3D> door = pyramid.faceCorners(doorFace);
     Vector3D middle = door.get(0).lerp(door.get(1), 0.5);
-    turn = -Math.PI / 2 - Math.atan2(middle.getY(), middle.getX());
+    turn = -Math.PI / 2 - StrictMath.atan2(middle.getY(), middle.getX());
   }
 
   static Drawing of(Desk desk, RegularPyramid pyramid) {
@@ -36,9 +36,9 @@ final class ShapeSketch {
   }
 
   private Vector2D seen(Vector3D p) {
-    double x = p.getX() * Math.cos(turn) - p.getY() * Math.sin(turn);
-    double y = p.getX() * Math.sin(turn) + p.getY() * Math.cos(turn);
-    return Vector2D.of(x, p.getZ() * Math.cos(ELEVATION) + y * Math.sin(ELEVATION));
+    double x = p.getX() * StrictMath.cos(turn) - p.getY() * StrictMath.sin(turn);
+    double y = p.getX() * StrictMath.sin(turn) + p.getY() * StrictMath.cos(turn);
+    return Vector2D.of(x, p.getZ() * StrictMath.cos(ELEVATION) + y * StrictMath.sin(ELEVATION));
   }
 
   private Vector2D at(Vector3D p) {
@@ -47,11 +47,12 @@ final class ShapeSketch {
 
   private Drawing draw(Desk desk) {
     FrameMeasures m = pyramid.measures();
-    double low = -m.circumradius() * Math.sin(ELEVATION);
+    double low = -m.circumradius() * StrictMath.sin(ELEVATION);
     double high =
         Math.max(
-            m.frameHeight() * Math.cos(ELEVATION) + m.openingCircumradius() * Math.sin(ELEVATION),
-            m.circumradius() * Math.sin(ELEVATION));
+            m.frameHeight() * StrictMath.cos(ELEVATION)
+                + m.openingCircumradius() * StrictMath.sin(ELEVATION),
+            m.circumradius() * StrictMath.sin(ELEVATION));
     double scale = Math.min(70 / (2 * m.circumradius()), 58 / (high - low));
     sketch.map(46, 12 + high * scale, scale);
     faces();
@@ -90,8 +91,8 @@ final class ShapeSketch {
 
   private boolean faces(int face) {
     Vector3D n = pyramid.faceNormal(face);
-    double y = n.getX() * Math.sin(turn) + n.getY() * Math.cos(turn);
-    return n.getZ() * Math.sin(ELEVATION) - y * Math.cos(ELEVATION) > 0;
+    double y = n.getX() * StrictMath.sin(turn) + n.getY() * StrictMath.cos(turn);
+    return n.getZ() * StrictMath.sin(ELEVATION) - y * StrictMath.cos(ELEVATION) > 0;
   }
 
   private List<Vector2D> corners(int face) {
@@ -129,7 +130,7 @@ final class ShapeSketch {
       sketch.dimension(p, q, 6, w.length(m.base().side()));
     }
     Vector2D foot = Vector2D.of(b.getX(), sketch.at(Vector2D.ZERO).getY());
-    double top = sketch.at(Vector2D.of(0, m.frameHeight() * Math.cos(ELEVATION))).getY();
+    double top = sketch.at(Vector2D.of(0, m.frameHeight() * StrictMath.cos(ELEVATION))).getY();
     Vector2D peak = Vector2D.of(b.getX(), top);
     sketch.dimension(foot, peak, 9, w.length(m.frameHeight()) + " high");
     hip(w, m);
@@ -146,8 +147,8 @@ final class ShapeSketch {
                             .at(
                                 Vector2D.of(
                                     0,
-                                    m.frameHeight() * Math.cos(ELEVATION)
-                                        + m.openingCircumradius() * Math.sin(ELEVATION)))
+                                    m.frameHeight() * StrictMath.cos(ELEVATION)
+                                        + m.openingCircumradius() * StrictMath.sin(ELEVATION)))
                             .getY()
                         - 4),
                 text,

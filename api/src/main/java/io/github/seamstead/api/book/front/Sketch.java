@@ -96,7 +96,7 @@ final class Sketch {
     occupy(at, text, anchor, degrees, letter);
     double base = letter * 0.36;
     double turn = Math.toRadians(degrees);
-    Vector2D foot = at.add(Vector2D.of(-Math.sin(turn) * base, Math.cos(turn) * base));
+    Vector2D foot = at.add(Vector2D.of(-StrictMath.sin(turn) * base, StrictMath.cos(turn) * base));
     List<String> attributes =
         new ArrayList<>(
             List.of(
@@ -159,13 +159,14 @@ final class Sketch {
     line(p, q, THIN, "");
     head(p, narrow ? along : along.negate());
     head(q, narrow ? along.negate() : along);
-    double degrees = Math.toDegrees(Math.atan2(along.getY(), along.getX()));
+    double degrees = Math.toDegrees(StrictMath.atan2(along.getY(), along.getX()));
     double upright = degrees > 90.01 ? degrees - 180 : degrees <= -89.99 ? degrees + 180 : degrees;
     if (Math.abs(Math.abs(degrees) - 90) < 0.02) {
       upright = -90;
     }
     double turn = Math.toRadians(upright);
-    Vector2D above = Vector2D.of(Math.sin(turn), -Math.cos(turn)).multiply(LETTER * 0.36 + 1.2);
+    Vector2D above =
+        Vector2D.of(StrictMath.sin(turn), -StrictMath.cos(turn)).multiply(LETTER * 0.36 + 1.2);
     return text(p.lerp(q, 0.5).add(above), text, upright, false);
   }
 
@@ -219,8 +220,8 @@ final class Sketch {
     double[] box = {1e9, 1e9, -1e9, -1e9};
     for (double x : new double[] {from, from + w}) {
       for (double y : new double[] {-letter / 2, letter / 2}) {
-        double px = at.getX() + x * Math.cos(turn) - y * Math.sin(turn);
-        double py = at.getY() + x * Math.sin(turn) + y * Math.cos(turn);
+        double px = at.getX() + x * StrictMath.cos(turn) - y * StrictMath.sin(turn);
+        double py = at.getY() + x * StrictMath.sin(turn) + y * StrictMath.cos(turn);
         box[0] = Math.min(box[0], px);
         box[1] = Math.min(box[1], py);
         box[2] = Math.max(box[2], px);

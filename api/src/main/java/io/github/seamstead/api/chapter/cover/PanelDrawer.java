@@ -54,7 +54,7 @@ final class PanelDrawer {
     double extent = 0;
     for (Outline face : faces) {
       Bounds box = face.bounds();
-      extent = Math.max(extent, Math.hypot(box.width(), box.height()));
+      extent = Math.max(extent, StrictMath.hypot(box.width(), box.height()));
     }
     double allowance =
         Math.max(cover.seam().allowance(), Math.max(cover.hem().allowance(), cover.topTurnIn()));

@@ -116,14 +116,15 @@ final class FloorDrawings {
     static Turn of(SectorPlan plan) {
       PlanPoint c = plan.centre();
       PlanPoint door = plan.sectors().get(plan.door() - 1).labelPoint();
-      return new Turn(c, -Math.PI / 2 - Math.atan2(door.y() - c.y(), door.x() - c.x()));
+      return new Turn(c, -Math.PI / 2 - StrictMath.atan2(door.y() - c.y(), door.x() - c.x()));
     }
 
     double[] point(PlanPoint p) {
       double x = p.x() - centre.x();
       double y = p.y() - centre.y();
       return new double[] {
-        x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle)
+        x * StrictMath.cos(angle) - y * StrictMath.sin(angle),
+        x * StrictMath.sin(angle) + y * StrictMath.cos(angle)
       };
     }
 

@@ -79,13 +79,13 @@ final class FrameDrawings {
   private static double turn(RegularPyramid frame, int face) {
     List<Vector3D> corners = frame.faceCorners(face);
     Vector3D middle = corners.get(0).lerp(corners.get(1), 0.5);
-    return -Math.PI / 2 - Math.atan2(middle.getY(), middle.getX());
+    return -Math.PI / 2 - StrictMath.atan2(middle.getY(), middle.getX());
   }
 
   private static Vector3D turned(Vector3D p, double turn) {
     return Vector3D.of(
-        p.getX() * Math.cos(turn) - p.getY() * Math.sin(turn),
-        p.getX() * Math.sin(turn) + p.getY() * Math.cos(turn),
+        p.getX() * StrictMath.cos(turn) - p.getY() * StrictMath.sin(turn),
+        p.getX() * StrictMath.sin(turn) + p.getY() * StrictMath.cos(turn),
         p.getZ());
   }
 

@@ -93,6 +93,6 @@ final class JoinDrawings {
   }
 
   private static double[] at(double angle, double radius) {
-    return new double[] {radius * Math.cos(angle), radius * Math.sin(angle)};
+    return new double[] {radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)};
   }
 }

@@ -93,7 +93,7 @@ final class MarkoutPages {
     double cy = (minY + maxY) / 2;
     for (int i = 0; i < corners.size(); i++) {
       double[] c = corners.get(i);
-      double length = Math.max(1e-9, Math.hypot(c[0] - cx, c[1] - cy));
+      double length = Math.max(1e-9, StrictMath.hypot(c[0] - cx, c[1] - cy));
       double in = 13 / canvas.scale() / length;
       canvas.dot(c[0], c[1], 2.5, Ink.CUT, Shade.PAPER);
       labels.beside(c[0] + (c[0] - cx) * in, c[1] + (c[1] - cy) * in, Integer.toString(i));

@@ -174,6 +174,6 @@ final class AnchoringPlanner {
     Outline outline =
         new Outline(vent.outline().stream().map(p -> Vector2D.of(p.x(), p.y())).toList());
     double up = Math.max(0, outline.centroid().getY());
-    return new Ventilation.Vent(outline.area(), up * Math.sin(faceSlope));
+    return new Ventilation.Vent(outline.area(), up * StrictMath.sin(faceSlope));
   }
 }

@@ -34,11 +34,11 @@ final class SurveyDrawings {
       Vector3D at = node.regular();
       Vector3D tip = at.add(node.way().multiply(magnification));
       canvas.dot(at.getX(), at.getY(), 3, Ink.CUT, Shade.PAPER);
-      if (Math.hypot(tip.getX() - at.getX(), tip.getY() - at.getY()) * canvas.scale() > 2) {
+      if (StrictMath.hypot(tip.getX() - at.getX(), tip.getY() - at.getY()) * canvas.scale() > 2) {
         canvas.arrow(at.getX(), at.getY(), tip.getX(), tip.getY(), Ink.CUT);
       }
-      double out = 1 + 16 / canvas.scale() / Math.max(1e-9, Math.hypot(at.getX(), at.getY()));
-      boolean centre = Math.hypot(at.getX(), at.getY()) < extent * 0.05;
+      double out = 1 + 16 / canvas.scale() / Math.max(1e-9, StrictMath.hypot(at.getX(), at.getY()));
+      boolean centre = StrictMath.hypot(at.getX(), at.getY()) < extent * 0.05;
       canvas.label(
           centre ? at.getX() + extent * 0.09 : at.getX() * out,
           centre ? at.getY() + extent * 0.07 : at.getY() * out,
