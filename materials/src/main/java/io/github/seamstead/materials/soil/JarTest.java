@@ -114,21 +114,20 @@ public record JarTest(
   @Override
   public TextureLikelihood likelihood() {
     double mark = MARK_DEVIATION / totalMetres;
-    double variance = (SHARE_DEVIATION * SHARE_DEVIATION + mark * mark) * (dispersed ? 1 : 2);
-    double deviation = Math.sqrt(variance);
+    double deviation = Math.sqrt(SHARE_DEVIATION * SHARE_DEVIATION + mark * mark);
     double first = sandTopMetres / totalMetres;
     double second = siltTopMetres / totalMetres;
     JarLayers[] readings = JarLayers.readings(this);
-    double scale = (1 - MISLEADS) / readings.length;
     return (clay, silt, sand) -> {
       double sum = 0;
       for (JarLayers marks : readings) {
         double total = marks.heightAt(2, clay, silt, sand);
         sum +=
-            mark(first, marks.heightAt(0, clay, silt, sand) / total, deviation, mark)
+            marks.weight()
+                * mark(first, marks.heightAt(0, clay, silt, sand) / total, deviation, mark)
                 * mark(second, marks.heightAt(1, clay, silt, sand) / total, deviation, mark);
       }
-      return scale * sum + 2 * MISLEADS;
+      return (1 - MISLEADS) * sum + 2 * MISLEADS;
     };
   }
 

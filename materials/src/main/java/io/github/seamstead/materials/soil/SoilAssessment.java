@@ -62,9 +62,7 @@ public final class SoilAssessment {
         evidence.size() <= 60, "soil tests", String.valueOf(evidence.size()), "must be at most 60");
     TextureGrid grid = new TextureGrid(gridSteps);
     List<Factor> factors = factors(evidence, grid);
-    double[] weights = product(factors, grid.size());
-    scale(weights);
-    TexturePosterior posterior = new TexturePosterior(grid, weights);
+    TexturePosterior posterior = posterior(factors, grid);
     List<String> remarks = new ArrayList<>();
     for (SoilEvidence test : evidence) {
       test.remarks().forEach(remark -> remarks.add(test.label() + ": " + remark));
@@ -79,6 +77,18 @@ public final class SoilAssessment {
         List.copyOf(evidence),
         conflicts(evidence, grid),
         remarks);
+  }
+
+  /** What is known of the texture alone, at a fraction of the cost of a whole finding. */
+  static TexturePosterior texture(List<? extends SoilEvidence> evidence) {
+    TextureGrid grid = new TextureGrid(TextureGrid.STEPS);
+    return posterior(factors(evidence, grid), grid);
+  }
+
+  private static TexturePosterior posterior(List<Factor> factors, TextureGrid grid) {
+    double[] weights = product(factors, grid.size());
+    scale(weights);
+    return new TexturePosterior(grid, weights);
   }
 
   /** Mean of all gravel shares, weighted by the inverse of their variances. */
