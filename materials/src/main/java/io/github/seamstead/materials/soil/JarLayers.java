@@ -50,7 +50,9 @@ final class JarLayers {
   /** Greatest part of the flocs that is down at the sand mark already (common practice). */
   private static final double MOST_EARLY_FLOCS = 1 / 3.0;
 
-  /** Probability that a dispersed jar is clear at its last mark, as it should be (common practice). */
+  /**
+   * Probability that a dispersed jar is clear at its last mark, as it should be (common practice).
+   */
   private static final double CLEAR = 2 / 3.0;
 
   private final double weight;
@@ -82,8 +84,7 @@ final class JarLayers {
   private static double clayDown(int mark, double justFallen, Sinking sinks) {
     double singly = down(GrainSizes.CLAY_FROM, GrainSizes.CLAY_TO, justFallen, sinks);
     return switch (mark) {
-      case 0 ->
-          (1 - sinks.flocs) * singly + sinks.flocs * sinks.early * MOST_EARLY_FLOCS;
+      case 0 -> (1 - sinks.flocs) * singly + sinks.flocs * sinks.early * MOST_EARLY_FLOCS;
       case LAST -> 1 - sinks.afloat * (1 - singly);
       default -> (1 - sinks.flocs) * singly + sinks.flocs;
     };

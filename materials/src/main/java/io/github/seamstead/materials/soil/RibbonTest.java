@@ -12,9 +12,8 @@ import java.util.List;
  * <p>Likelihood: the length is normal about each chart's length for the clay content, with a
  * standard deviation of 5 mm plus 15 % (two people rarely agree better: common practice), cut off
  * at 0 and 200 mm and scaled to one between them, averaged over the charts; with probability 0.08
- * the test misleads and any such length is alike. The
- * handbook warns that its clay figures must not be turned into laboratory sizes or back, so one
- * ribbon never gives one clay figure.
+ * the test misleads and any such length is alike. The handbook warns that its clay figures must not
+ * be turned into laboratory sizes or back, so one ribbon never gives one clay figure.
  *
  * @param lengthMetres mean length of the ribbons, 0 to 0.2 m
  * @param charts the charts to read it with, one or more

@@ -111,8 +111,7 @@ public enum TestKind {
           all(Stream.of(0.007, 0.004, 0.003, 0.002, 0.0013, 0.001, 0.0005).map(RollTest::holding));
       case BEND -> all(Stream.of(BendTest.Outcome.values()).map(BendTest::new));
       case RIBBON ->
-          all(
-              IntStream.rangeClosed(0, 20).mapToObj(tens -> RibbonTest.ofLength(0.01 * tens)));
+          all(IntStream.rangeClosed(0, 20).mapToObj(tens -> RibbonTest.ofLength(0.01 * tens)));
       case DRY_STRENGTH ->
           all(Stream.of(DryStrengthTest.Outcome.values()).map(DryStrengthTest::new));
       case JAR -> jars();

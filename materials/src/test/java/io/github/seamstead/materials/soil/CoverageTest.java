@@ -97,14 +97,9 @@ class CoverageTest {
       // Three points, and twice the standard deviation of a share counted in as many soils.
       double slack = 0.03 + 2 * Math.sqrt(LEVELS[i] * (1 - LEVELS[i]) / soils);
       assertThat(tally.held()[i]).as(said).isGreaterThan(LEVELS[i] - slack);
-      assertThat(tally.held()[i]).as(said).isLessThan(widest(kind, i) + slack);
+      assertThat(tally.held()[i]).as(said).isLessThan(LEVELS[i] + slack);
     }
     assertThat(tally.wrongShare()).as(said).isLessThan(1 - Suitability.REQUIRED);
-  }
-
-  /** What the ranges may hold at most; sharp layers are better than the reading may count on. */
-  private static double widest(Kind kind, int level) {
-    return kind == Kind.SHARP ? 1 : LEVELS[level];
   }
 
   private Tally tally(Kind kind, int soils) {
