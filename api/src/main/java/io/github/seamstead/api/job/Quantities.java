@@ -147,7 +147,7 @@ final class Quantities {
       double high = toSi(greatest);
       double si = read.value();
       if (si < low - LIMIT_SLACK * Math.abs(low) || si > high + LIMIT_SLACK * Math.abs(high)) {
-        walk.fault(path, value, allowed() + meant(value));
+        walk.fault(path, value, allowed(value) + meant(value));
         return null;
       }
       return read;
@@ -248,6 +248,32 @@ final class Quantities {
 
     private String allowed() {
       return "must be from " + shown(least) + " to " + shown(greatest);
+    }
+
+    /** The limits in the unit that was written, where that is another than the limits' own. */
+    private String allowed(Json value) {
+      if (!(value instanceof Json.Text text)) {
+        return allowed();
+      }
+      String written = text.text().strip();
+      return QuantityText.symbols(dimension).stream()
+          .filter(symbol -> !symbol.equals(unit) && endsWith(written, symbol))
+          .findFirst()
+          .map(symbol -> "must be from " + in(least, symbol) + " to " + in(greatest, symbol))
+          .orElseGet(this::allowed);
+    }
+
+    /** A unit stands at the end, after a number or a blank: 3 m ends with m, 3 mm does not. */
+    private static boolean endsWith(String written, String symbol) {
+      int before = written.length() - symbol.length() - 1;
+      return before >= 0
+          && written.endsWith(symbol)
+          && (written.charAt(before) == ' ' || Character.isDigit(written.charAt(before)));
+    }
+
+    private String in(double limit, String symbol) {
+      double number = QuantityText.toUnit(toSi(limit), dimension, symbol);
+      return Numbers.plain(rounded(number)) + " " + symbol;
     }
 
     private String shown(double number) {
