@@ -55,8 +55,7 @@ class DraftsTest {
   void draftsOfDeadRunsGoOnceTheyAreOld() throws IOException {
     Path old = draft(DEAD, "1a", Duration.ofHours(2));
     Path young = draft(DEAD, "1b", Duration.ofMinutes(30));
-    Path own =
-        draft(Long.toString(ProcessHandle.current().pid()), "1c", Duration.ofHours(2));
+    Path own = draft(Long.toString(ProcessHandle.current().pid()), "1c", Duration.ofHours(2));
     Path unmarked = draft(DEAD, "1d", Duration.ofHours(2));
     Files.delete(unmarked.resolve(BookFolder.MARK));
     Files.setLastModifiedTime(unmarked, FileTime.from(Instant.now().minus(Duration.ofHours(2))));

@@ -64,8 +64,7 @@ class KeptFilesTest {
     put(old, "lists/x.csv", "mine");
     put(draft, "notes.txt", "of the new run");
     put(draft, "lists", "a file where a folder was");
-    assertThat(KeptFiles.carry(old, made, draft))
-        .containsExactlyInAnyOrder("notes.txt", "lists");
+    assertThat(KeptFiles.carry(old, made, draft)).containsExactlyInAnyOrder("notes.txt", "lists");
     assertThat(draft.resolve("notes.txt")).hasContent("of the new run");
     assertThat(old.resolve("notes.txt")).hasContent("mine");
   }

@@ -216,12 +216,15 @@ public record JarTest(
         fallMetres, timings.get(0).siltSeconds(), celsius, PARTICLE_DENSITY, steps);
   }
 
-  /** Smallest grain that has fallen the whole depth at a time, its neighbours hindering it. */
-  double smallestSettled(double seconds) {
+  /**
+   * Smallest grain that has fallen the whole depth at a time, if its neighbours hinder it by a part
+   * of {@link #settlingFactor()}: 1 as if all stayed in the water, 0 not at all.
+   */
+  double smallestSettled(double seconds, double hindered) {
     double alone = Stokes.settlingTime(fallMetres, COARSEST_BY_STOKES, celsius, PARTICLE_DENSITY);
     return Stokes.smallestSettled(
         fallMetres,
-        Math.max(seconds * settlingFactor(), Math.min(seconds, alone)),
+        Math.max(seconds * StrictMath.pow(settlingFactor(), hindered), Math.min(seconds, alone)),
         celsius,
         PARTICLE_DENSITY);
   }

@@ -49,8 +49,7 @@ class SuitabilityTest {
       assertThat(SoilAssessment.texture(List.of(much)).clay().value())
           .isCloseTo(1 / 3.0, within(1e-9));
     }
-    assertThatThrownBy(
-            () -> new HarmfulContent(HarmfulContent.Kind.ORGANIC_MATTER, 1.2))
+    assertThatThrownBy(() -> new HarmfulContent(HarmfulContent.Kind.ORGANIC_MATTER, 1.2))
         .hasMessageContaining("organic matter")
         .hasMessageContaining("from 0 to 1");
   }

@@ -78,8 +78,7 @@ class BaseLineTest {
   @Test
   void theCircleThroughThreePointsHasItsCentre() {
     // Points of a circle of radius 5 about (1, 2): the triple 3, 4, 5.
-    Vector2D centre =
-        BaseLine.centre(Vector2D.of(6, 2), Vector2D.of(4, 6), Vector2D.of(-3, 5));
+    Vector2D centre = BaseLine.centre(Vector2D.of(6, 2), Vector2D.of(4, 6), Vector2D.of(-3, 5));
     assertThat(centre.getX()).isCloseTo(1, within(1e-12));
     assertThat(centre.getY()).isCloseTo(2, within(1e-12));
     assertThat(BaseLine.letter(0)).isEqualTo("a");
