@@ -64,7 +64,7 @@ final class JarLayers {
    * How a jar may have settled.
    *
    * @param early how much of what began low has come down before its size is due, and how much of
-   *     the soil hinders the grains that sink: 1 from water stirred evenly in which all of it
+   *     the soil hinders sand that sinks: 1 from water stirred evenly in which all of it
    *     stays, 0 for layers as sharp as those who read the marks straight take them
    * @param flocs part of the clay that sinks in flocs, which are down at the silt mark
    * @param afloat part of the clay that by Stokes' law alone is up at the last mark and still is
@@ -75,10 +75,12 @@ final class JarLayers {
     this.weight = weight;
     double[] times = {timing.sandSeconds(), timing.siltSeconds(), timing.totalSeconds()};
     for (int i = 0; i < times.length; i++) {
-      double d = jar.smallestSettled(times[i], sinks.early);
+      double d = jar.smallestSettled(times[i], 1);
+      // Sand is the first to leave the water, and what has left it hinders no more.
+      double coarse = jar.smallestSettled(times[i], sinks.early);
       clay[i] = clayDown(i, d, sinks) / set.clay();
       silt[i] = down(GrainSizes.CLAY_TO, GrainSizes.SILT_TO, d, sinks) / set.silt();
-      sand[i] = down(GrainSizes.SILT_TO, GrainSizes.SAND_TO, d, sinks) / set.sand();
+      sand[i] = down(GrainSizes.SILT_TO, GrainSizes.SAND_TO, coarse, sinks) / set.sand();
     }
   }
 

@@ -23,18 +23,18 @@ import java.util.stream.Collectors;
  * deviations differ by less than 0.0001, 5 and 95 % quantiles by less than 0.002, class
  * probabilities by less than 0.01. Cost: cells times tests.
  *
- * <p>How often the central ranges of the clay hold the truth, over 500 virtual soils of each kind,
+ * <p>How often the central ranges of the clay hold the truth, over 400 virtual soils of each kind,
  * drawn evenly from the triangle and tested with the scatter that the tests state (the test of this
- * table is {@code CoverageTest}; its own doubt is 2, 1 and 1 points):
+ * table is {@code CoverageTest}; its own doubt is 2.5, 1.5 and 1 points):
  *
  * <table>
  * <caption>Shares of soils in per cent; the last column is of the verdicts on a floor</caption>
  * <tr><th>tests<th>50 %<th>90 %<th>95 %<th>wrong
- * <tr><td>five by feel, one mineral<td>48.0<td>90.4<td>94.6<td>2.2
- * <tr><td>the same and a dispersed jar<td>52.0<td>89.0<td>94.2<td>2.5
- * <tr><td>a jar in flocs<td>51.8<td>91.0<td>95.8<td>4.5
- * <tr><td>a jar in flocs, layers sharp<td>48.6<td>89.2<td>96.0<td>6.0
- * <tr><td>a dispersed jar, every third cloudy<td>48.8<td>88.4<td>95.0<td>2.8
+ * <tr><td>five by feel, one mineral<td>47.8<td>90.8<td>94.8<td>2.7
+ * <tr><td>the same and a dispersed jar<td>50.8<td>88.8<td>94.0<td>2.7
+ * <tr><td>a jar in flocs<td>49.3<td>89.3<td>94.8<td>4.3
+ * <tr><td>a jar in flocs, layers sharp<td>50.0<td>90.0<td>96.5<td>5.0
+ * <tr><td>a dispersed jar, every third cloudy<td>47.3<td>87.8<td>94.5<td>3.4
  * </table>
  */
 public final class SoilAssessment {

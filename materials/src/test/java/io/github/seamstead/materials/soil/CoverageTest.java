@@ -18,12 +18,12 @@ import org.junit.jupiter.params.provider.EnumSource;
  * soils, even over the triangle, are tested with the scatter that the tests state: hands that feel
  * the plasticity of one mineral in every test, jars whose clay sinks in flocs, jars that are still
  * cloudy at the last mark. Jars are settled here grain by grain. The build takes 250 soils, 50 of
- * each kind, the long run 2500.
+ * each kind, the long run 2000.
  */
 class CoverageTest {
 
   private static final int SOILS = 50;
-  private static final int MANY = 500;
+  private static final int MANY = 400;
   private static final double[] LEVELS = {0.5, 0.9, 0.95};
 
   /** Floors are judged by the share of clay from here. */
