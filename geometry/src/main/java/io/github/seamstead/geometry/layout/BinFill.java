@@ -155,7 +155,7 @@ final class BinFill {
     Strew.put(setup, some, its, region, random);
     boolean apart =
         new Separator(some, random)
-            .separate(60, 2, () -> some.work >= units || stop.getAsBoolean());
+            .separate(() -> some.work >= units || stop.getAsBoolean());
     work += some.work;
     if (!apart) {
       return Optional.empty();
