@@ -18,7 +18,9 @@ import java.util.stream.IntStream;
 final class BinFill {
 
   private static final int MOST_REFUSALS = 3;
-  private static final int ORDERS = Integer.getInteger("ORDERS", 8);
+
+  /** Orders in which an item is filled; more find little that these do not. */
+  private static final int ORDERS = 4;
 
   private final LayoutRequest request;
   private final NestSetup setup;
@@ -200,7 +202,7 @@ final class BinFill {
     some.load(start);
     Strew.put(setup, some, its, region, random);
     boolean apart =
-        new Separator(some, random)
+        new Separator(some, random, Tuning.CHOSEN)
             .separate(() -> some.work >= units || stop.getAsBoolean());
     work += some.work;
     if (!apart) {

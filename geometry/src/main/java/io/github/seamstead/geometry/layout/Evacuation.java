@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 final class Evacuation {
 
   /** No heap of odd pieces is laid more densely than this, so that fuller ones are not tried. */
-  private static final double DENSEST = Double.parseDouble(System.getProperty("DENSEST", "0.93"));
+  private static final double DENSEST = 0.93;
 
   private final NestSetup setup;
   private final FastRandom random;
@@ -120,7 +120,7 @@ final class Evacuation {
       }
     }
     boolean apart =
-        new Separator(nest, random).separate(() -> nest.work >= units || ended.getAsBoolean());
+        new Separator(nest, random, Tuning.CHOSEN).separate(() -> nest.work >= units || ended.getAsBoolean());
     work += nest.work;
     if (!apart) {
       return Optional.empty();

@@ -1,15 +1,15 @@
 package io.github.seamstead.geometry.layout;
 
 /**
- * Finds a better place for one piece: samples over all that its kind may choose from, samples near
- * where it lies and corner-to-corner touches, then lets the best few descend. A piece that may lie
- * at any angle is turned as well: along the stock, along a neighbour's edge, at random, and in ever
- * smaller steps as it descends.
+ * Finds a better place for one piece: looks at places over all that its kind may choose from, near
+ * where it lies and corner to corner with others, then lets it slide on from the best few ({@link
+ * Faces}). A piece that may lie at any angle is turned as well: along the stock, along a
+ * neighbour's edge, at random, and in ever smaller steps as it slides.
  */
 final class Mover {
 
-  private static final int KEEP = Integer.getInteger("KEEP", 3);
-  private static final int ROUNDS = Integer.getInteger("ROUNDS", 6);
+  /** A piece that still slides after so many rounds has left where it was let go. */
+  private static final int ROUNDS = 6;
 
   /** Few pieces need a wider look, for many the next pass is worth more. */
   private static final int MANY = 60;
@@ -28,20 +28,21 @@ final class Mover {
   private final Touches touches;
   private final double[] exit = new double[2];
   private final int[] around;
-  private final Kept kept = new Kept(KEEP);
+  private final Kept kept;
   private final Faces faces = new Faces();
   private double clampedX;
   private double clampedY;
 
-  Mover(Nest nest, FastRandom random) {
+  Mover(Nest nest, FastRandom random, Tuning tuning) {
     this.nest = nest;
     this.random = random;
     touches = new Touches(nest, random);
     around = new int[nest.all];
     int part = nest.pieces > MANY ? 2 : 1;
-    wide = Integer.getInteger("WIDE",40) / part;
-    near = Integer.getInteger("NEAR",20) / part;
-    touch = Integer.getInteger("TOUCHES",30) / part;
+    wide = tuning.wide() / part;
+    near = tuning.near() / part;
+    touch = tuning.touch() / part;
+    kept = new Kept(tuning.kept());
   }
 
   /** Moves a piece to the best place found; false if none is better than where it lies. */

@@ -21,12 +21,12 @@ final class Planner {
   private static final long LEAST_PRESS = 100;
 
   /** Work units for each piece without which it is not worth trying to do with less stock. */
-  private static final long TRY = Long.getLong("TRY", 1000);
+  private static final long TRY = 1_000;
 
   /** Part of the work that goes to doing with less stock, at most. */
   private static final double THINNING = 0.7;
 
-  private static final int MOST_REFUSALS = Integer.getInteger("REFUSE", 24);
+  private static final int MOST_REFUSALS = 24;
 
   private final LayoutRequest request;
   private final Work terms;

@@ -76,7 +76,14 @@ final class Reporter {
           case LEAST_LENGTH -> length;
         };
     double lengthBound = Math.min(length, lengthBound(usedBins, placed, placedArea));
-    double bound = Math.min(value, StockBounds.of(request.objective(), setup.bins, placedArea));
+    double bound = StockBounds.of(request.objective(), setup.bins, placedArea);
+    if (request.objective() == Objective.FEWEST_ITEMS) {
+      double needed =
+          SectionBounds.items(
+              counted(placed), setup.bins, request.spacing(), request.edgeMargin());
+      bound = Math.max(bound, needed);
+    }
+    bound = Math.min(value, bound);
     if (request.objective() == Objective.LEAST_LENGTH && setup.bins.size() == 1) {
       bound = lengthBound;
     }
@@ -135,13 +142,19 @@ final class Reporter {
     if (usedBins.isEmpty()) {
       return 0;
     }
+    List<Piece> counted = counted(placed);
+    List<StockItem> items = usedBins.stream().map(Bin::item).toList();
+    return LayoutSums.lengthBound(request, items, counted, placedArea, Steps.none());
+  }
+
+  /** The pieces that have a place, with their counts. */
+  private List<Piece> counted(int[] placed) {
     List<Piece> counted = new ArrayList<>();
     for (int k = 0; k < placed.length; k++) {
       if (placed[k] > 0) {
         counted.add(setup.pieces.get(k).withCount(placed[k]));
       }
     }
-    List<StockItem> items = usedBins.stream().map(Bin::item).toList();
-    return LayoutSums.lengthBound(request, items, counted, placedArea, Steps.none());
+    return counted;
   }
 }

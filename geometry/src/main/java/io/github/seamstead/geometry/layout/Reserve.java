@@ -10,11 +10,15 @@ import java.util.List;
  */
 final class Reserve {
 
-  private static final int MOST = Integer.getInteger("RMOST", 16);
+  private final int most;
 
   private final List<Entry> entries = new ArrayList<>();
 
   private record Entry(Poses poses, double overlap) {}
+
+  Reserve(Tuning tuning) {
+    most = tuning.reserve();
+  }
 
   void clear() {
     entries.clear();
@@ -26,7 +30,7 @@ final class Reserve {
     for (int k = 1; k < entries.size(); k++) {
       worst = entries.get(k).overlap > entries.get(worst).overlap ? k : worst;
     }
-    if (entries.size() < MOST) {
+    if (entries.size() < most) {
       entries.add(new Entry(poses.copy(), overlap));
     } else if (overlap < entries.get(worst).overlap) {
       entries.set(worst, new Entry(poses.copy(), overlap));

@@ -10,12 +10,7 @@ import java.util.function.BooleanSupplier;
  */
 final class Separator {
 
-  /** Work units for each piece before a search may be over. */
-  private static final long GRACE = Integer.getInteger("GRACE", 2000);
-
-  /** What counts as a record; less is what weights do to any state. */
-  private static final double RECORD = Double.parseDouble(System.getProperty("RECORD", "0.97"));
-
+  private final Tuning tuning;
   private final Nest nest;
   private final FastRandom random;
   final Mover mover;
@@ -35,10 +30,11 @@ final class Separator {
   private int next;
   private boolean over;
 
-  Separator(Nest nest, FastRandom random) {
+  Separator(Nest nest, FastRandom random, Tuning tuning) {
+    this.tuning = tuning;
     this.nest = nest;
     this.random = random;
-    mover = new Mover(nest, random);
+    mover = new Mover(nest, random, tuning);
     order = new int[nest.pieces];
     best = new Poses(nest.pieces);
   }
@@ -69,7 +65,7 @@ final class Separator {
     nest.save(best);
     begunAt = nest.work;
     recordAt = nest.work;
-    grace = GRACE * nest.pieces;
+    grace = tuning.grace() * nest.pieces;
     // Counted as work, so that even tries that need no move use up the budget.
     nest.work += nest.pieces;
     count = -1;
@@ -130,13 +126,13 @@ final class Separator {
   private void judge() {
     double overlap = nest.pairs().overlap();
     if (overlap < bestOverlap) {
-      if (overlap < RECORD * bestOverlap) {
+      if (overlap < tuning.record() * bestOverlap) {
         recordAt = nest.work;
       }
       bestOverlap = overlap;
       nest.save(best);
     }
-    nest.pairs().grow();
+    nest.pairs().grow(tuning);
     over = bestOverlap <= 0 || nest.work - recordAt > Math.max(grace, recordAt - begunAt);
   }
 }

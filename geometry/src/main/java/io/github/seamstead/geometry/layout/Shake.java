@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
+import java.util.Arrays;
+
 /**
  * Changes a layout in a way that moving one piece after another does not come to: two pieces of
  * about one size exchange places, two slices of the strip do, or a slice is turned about its middle
@@ -10,37 +12,34 @@ final class Shake {
   /** Pieces whose areas are within this ratio nearly fit in each other's places. */
   private static final double ALIKE = 2;
 
-  /** The widest slice, as a part of the strip. */
-  private static final double WIDEST = Double.parseDouble(System.getProperty("WIDEST", "0.3"));
+  /** Stands for a region whose half turn is not yet known, and for one that has none. */
+  private static final int UNKNOWN = -2;
 
-  private static final int EX = Integer.getInteger("EX", 1);
-  private static final int SW = Integer.getInteger("SW", 1);
-  private static final int TU = Integer.getInteger("TU", 1);
+  private static final int NONE = -1;
 
+  private final double widest;
   private final Nest nest;
   private final FastRandom random;
   private final Mover mover;
   private final double[] size;
-  private final int[] turnedOver;
+  private final int[] turned;
 
-  Shake(Nest nest, FastRandom random, Mover mover) {
+  Shake(Nest nest, FastRandom random, Mover mover, Tuning tuning) {
+    widest = tuning.widest();
     this.nest = nest;
     this.random = random;
     this.mover = mover;
     size = new double[nest.pieces];
-    turnedOver = new int[nest.regions.count];
-    java.util.Arrays.fill(turnedOver, -2);
+    turned = new int[nest.regions.count];
+    Arrays.fill(turned, UNKNOWN);
   }
 
   /** Changes the layout that the nest holds, between two ends of the strip. */
   void shake(double from, double to) {
-    int u = random.below(EX + SW + TU);
-    if (u < EX) {
-      exchange();
-    } else if (u < EX + SW) {
-      exchangeSlices(from, to);
-    } else {
-      turnSlice(from, to);
+    switch (random.below(3)) {
+      case 0 -> exchange();
+      case 1 -> exchangeSlices(from, to);
+      default -> turnSlice(from, to);
     }
   }
 
@@ -72,8 +71,8 @@ final class Shake {
 
   private void exchangeSlices(double from, double to) {
     double a = from + (to - from) * random.next();
-    double b = a + (to - from) * WIDEST * random.next();
-    double c = b + (to - from) * WIDEST * random.next();
+    double b = a + (to - from) * widest * random.next();
+    double c = b + (to - from) * widest * random.next();
     c = Math.min(c, to);
     b = Math.min(b, c);
     for (int i = 0; i < nest.pieces; i++) {
@@ -88,7 +87,7 @@ final class Shake {
 
   private void turnSlice(double from, double to) {
     double a = from + (to - from) * random.next();
-    double b = Math.min(to, a + (to - from) * WIDEST * random.next());
+    double b = Math.min(to, a + (to - from) * widest * random.next());
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < nest.pieces; i++) {
@@ -96,16 +95,16 @@ final class Shake {
       low = Math.min(low, nest.y[i] + nest.turns.minY[o]);
       high = Math.max(high, nest.y[i] + nest.turns.maxY[o]);
     }
-    boolean turned = false;
+    boolean any = false;
     for (int i = 0; i < nest.pieces; i++) {
       double x = nest.x[i];
       if (x >= a && x < b) {
         int r = halfTurned(i);
-        turned |= r >= 0;
+        any |= r >= 0;
         put(i, r >= 0 ? r : nest.region[i], a + b - x, low + high - nest.y[i]);
       }
     }
-    if (!turned) {
+    if (!any) {
       exchange();
     }
   }
@@ -113,8 +112,8 @@ final class Shake {
   /** The region in which a piece lies turned by half a turn; -1 if there is none. */
   private int halfTurned(int i) {
     int r = nest.region[i];
-    if (turnedOver[r] == -2) {
-      turnedOver[r] = -1;
+    if (turned[r] == UNKNOWN) {
+      turned[r] = NONE;
       int o = nest.regions.orientation[r];
       for (int k : nest.regions.ofKind(nest.kind[i])) {
         int other = nest.regions.orientation[k];
@@ -124,11 +123,11 @@ final class Shake {
             && !nest.regions.line[r]
             && nest.regions.bin[k] == nest.regions.bin[r]
             && nest.turns.isHalfTurn(o, other)) {
-          turnedOver[r] = k;
+          turned[r] = k;
         }
       }
     }
-    return turnedOver[r];
+    return turned[r];
   }
 
   private void put(int i, int r, double px, double py) {

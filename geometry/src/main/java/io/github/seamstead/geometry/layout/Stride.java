@@ -7,19 +7,23 @@ package io.github.seamstead.geometry.layout;
  */
 final class Stride {
 
-  /** The lowest step is small beside what a joint press gains, the highest opens a loose start. */
-  private static final double LEAST = Double.parseDouble(System.getProperty("SLEAST", "0.001"));
+  private final double least;
+  private final int rungs;
+  private int rung;
 
-  private static final int RUNGS = Integer.getInteger("SRUNGS", 6);
-
-  private int rung = RUNGS - 1;
+  /** Begins at the highest step, since a start is loose. */
+  Stride(Tuning tuning) {
+    least = tuning.leastStride();
+    rungs = tuning.rungs();
+    rung = rungs - 1;
+  }
 
   double part() {
-    return LEAST * (1 << rung);
+    return least * (1 << rung);
   }
 
   void succeeded() {
-    rung = Math.min(RUNGS - 1, rung + 1);
+    rung = Math.min(rungs - 1, rung + 1);
   }
 
   void failed() {

@@ -13,9 +13,6 @@ final class StripWorker {
 
   private static final long EPOCH = 100_000;
 
-  /** How far a piece may move in one press, in widths of the strip. */
-  private static final double REACH = Double.parseDouble(System.getProperty("RHO", "0.03"));
-
   /** What a press must gain, as a part of the length, for the next to be worth its cost. */
   private static final double WORTH_IT = 2e-5;
 
@@ -24,8 +21,9 @@ final class StripWorker {
   private final Separator separator;
   private final Press press;
   private final boolean presses;
-  private final Stride stride = new Stride();
-  private final Reserve reserve = new Reserve();
+  private final double reach;
+  private final Stride stride;
+  private final Reserve reserve;
   private final Shake shake;
   private final Clock clock;
   private final Poses best;
@@ -50,7 +48,8 @@ final class StripWorker {
       Poses start,
       double startLength,
       double origin,
-      double floor) {
+      double floor,
+      Tuning tuning) {
     this.origin = origin;
     this.floor = floor;
     this.nest = nest;
@@ -62,10 +61,13 @@ final class StripWorker {
     tried = start.copy();
     bestLength = startLength;
     nest.load(start);
-    separator = new Separator(nest, random);
-    shake = new Shake(nest, random, separator.mover);
+    reach = tuning.reach();
+    stride = new Stride(tuning);
+    reserve = new Reserve(tuning);
+    separator = new Separator(nest, random, tuning);
+    shake = new Shake(nest, random, separator.mover, tuning);
     press = new Press(nest);
-    presses = press.isPossible() && Integer.getInteger("PRESS", 1) > 0;
+    presses = press.isPossible();
     shorten();
   }
 
@@ -158,7 +160,7 @@ final class StripWorker {
   /** Presses as long as it helps; from a state with overlaps only if that makes a new best. */
   private void pressOn() {
     double limit = bestLength * (1 - 1e-9);
-    while (press.press(REACH, limit)) {
+    while (press.press(reach, limit)) {
       double gain = bestLength - press.least();
       accept(press.least());
       if (gain < WORTH_IT * bestLength) {
@@ -168,9 +170,9 @@ final class StripWorker {
     }
   }
 
-  private void accept(double reach) {
-    if (reach < bestLength) {
-      bestLength = reach;
+  private void accept(double length) {
+    if (length < bestLength) {
+      bestLength = length;
       nest.save(best);
     }
   }
