@@ -3,7 +3,6 @@ package io.github.seamstead.geometry.layout;
 import io.github.seamstead.shared.work.Seeds;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,9 +17,6 @@ import java.util.stream.IntStream;
 final class BinFill {
 
   private static final int MOST_REFUSALS = 3;
-
-  /** Orders in which an item is filled; more find little that these do not. */
-  private static final int ORDERS = 4;
 
   private final LayoutRequest request;
   private final NestSetup setup;
@@ -94,61 +90,17 @@ final class BinFill {
     if (rows.isPresent() && IntStream.of(counts(rows.get())).sum() == IntStream.of(left).sum()) {
       return result(rows.get(), true);
     }
-    Poses poses = mostFilled(left, stop);
+    int[] pieces = IntStream.of(bySize).filter(i -> setup.copy[i] <= left[setup.kind[i]]).toArray();
+    new Filler(setup, nest).fill(pieces, one, stop);
+    Poses poses = new Poses(nest.pieces);
+    nest.save(poses);
+    work += nest.work;
+    nest.work = 0;
     if (squeeze > 0) {
       poses = squeezed(poses, left, squeeze, stop);
     }
     Filled filled = result(poses, false);
     return rows.map(r -> result(r, true)).filter(r -> r.area() >= filled.area()).orElse(filled);
-  }
-
-  /**
-   * Fills in several orders and keeps what holds most cloth: large pieces first as a rule, then in
-   * orders in which sizes are drawn a little larger or smaller, as long as not all have a place.
-   */
-  private Poses mostFilled(int[] left, BooleanSupplier stop) {
-    int[] pieces = IntStream.of(bySize).filter(i -> setup.copy[i] <= left[setup.kind[i]]).toArray();
-    FastRandom random = new FastRandom(Seeds.stream(seed, Arrays.toString(left), 1).nextLong());
-    Poses most = new Poses(nest.pieces);
-    double best = -1;
-    for (int k = 0; k < ORDERS && !(k > 0 && stop.getAsBoolean()); k++) {
-      int[] order = k == 0 ? pieces : varied(pieces, random);
-      new Filler(setup, nest).fill(order, one, stop);
-      work += nest.work;
-      nest.work = 0;
-      double area = 0;
-      int in = 0;
-      for (int i : pieces) {
-        if (nest.region[i] != Poses.PARKED) {
-          area += setup.pieces.get(setup.kind[i]).outline().area();
-          in++;
-        }
-      }
-      if (area > best * (1 + 1e-12)) {
-        best = area;
-        nest.save(most);
-      }
-      if (in == pieces.length) {
-        break;
-      }
-    }
-    return most;
-  }
-
-  /** Kinds in order of sizes drawn a little larger or smaller, those that need a band first. */
-  private int[] varied(int[] pieces, FastRandom random) {
-    double[] size = new double[setup.pieces.size()];
-    for (int k = 0; k < size.length; k++) {
-      Piece piece = setup.pieces.get(k);
-      boolean first = piece.hem().map(HemEdge::required).orElse(false);
-      double drawn = piece.outline().area() * Math.scalb(1 + random.next(), random.below(3) - 1);
-      size[k] = first ? Double.MAX_VALUE : drawn;
-    }
-    return IntStream.of(pieces)
-        .boxed()
-        .sorted(Comparator.comparingDouble(i -> -size[setup.kind[i]]))
-        .mapToInt(Integer::intValue)
-        .toArray();
   }
 
   /** Tries to press in one piece more at a time, the largest first. */

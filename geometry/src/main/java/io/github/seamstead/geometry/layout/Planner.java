@@ -21,7 +21,10 @@ final class Planner {
   private static final long LEAST_PRESS = 100;
 
   /** Work units for each piece without which it is not worth trying to do with less stock. */
-  private static final long TRY = 1_000;
+  private static final long TRY = 500;
+
+  /** What part of all work a try may take. */
+  private static final long TRIES = 16;
 
   /** Part of the work that goes to doing with less stock, at most. */
   private static final double THINNING = 0.7;
@@ -179,7 +182,7 @@ final class Planner {
       refusals++;
       if (fewer.isPresent()) {
         long before = evacuation.work();
-        long most = Math.max(patience, units == Long.MAX_VALUE ? 0 : units / 8);
+        long most = Math.max(patience, units == Long.MAX_VALUE ? 0 : units / TRIES);
         Optional<Poses> laid = evacuation.onto(fewer.get(), best, most);
         work += evacuation.work() - before;
         Score score = bestScore;

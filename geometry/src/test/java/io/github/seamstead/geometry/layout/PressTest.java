@@ -37,8 +37,8 @@ class PressTest {
   }
 
   @Test
-  void piecesSlideAlongSlantedEdgesTogether() {
-    // The upper wedge lies point down beside the lower one and can slide down along its long edge.
+  void wedgesCloseUpOnTheirLongEdges() {
+    // The two make a square, from which the upper one stands off along the strip.
     Nest nest =
         nest(Piece.of("wedge", WEDGE), Piece.of("wedge-over", WEDGE.placed(Math.PI, zero())));
     put(nest, 0, 1 / 3.0, 1 / 3.0);
