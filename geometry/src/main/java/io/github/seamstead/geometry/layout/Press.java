@@ -71,7 +71,8 @@ final class Press {
     }
     program.add(2 * n, 1, -reach);
     program.add(2 * n, -1, -reach);
-    nest.work += 20L * n;
+    // About what a press takes beside a placement evaluated.
+    nest.work += 100L * n;
     if (!program.minimise(reach) || now + program.value(2 * n) >= limit) {
       return false;
     }
