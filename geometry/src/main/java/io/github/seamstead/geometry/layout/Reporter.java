@@ -61,14 +61,13 @@ final class Reporter {
               Remnants.of(bin, reach[b], outlines(placements))));
       length += reach[b];
       cost += itsCost;
-      stockArea += LayoutSums.areaOf(bin.item(), reach[b]);
     }
     used.sort(Comparator.comparingInt(u -> preference(u.stockId())));
-    double placedArea = 0;
-    int[] placed = placed(setup, best);
-    for (int k = 0; k < placed.length; k++) {
-      placedArea += placed[k] * setup.pieces.get(k).outline().area();
+    for (StockUse use : used) {
+      stockArea += LayoutSums.areaOf(item(use.stockId()), use.usedLength());
     }
+    int[] placed = placed(setup, best);
+    double placedArea = StripLayout.area(counted(placed));
     double value =
         switch (request.objective()) {
           case FEWEST_ITEMS -> used.size();
@@ -106,11 +105,11 @@ final class Reporter {
   }
 
   private int preference(String stockId) {
-    return request.stock().stream()
-        .filter(s -> s.id().equals(stockId))
-        .mapToInt(s -> s.preference())
-        .findFirst()
-        .orElse(0);
+    return item(stockId).preference();
+  }
+
+  private StockItem item(String stockId) {
+    return request.stock().stream().filter(s -> s.id().equals(stockId)).findFirst().orElseThrow();
   }
 
   private List<Placement> placements(int bin) {

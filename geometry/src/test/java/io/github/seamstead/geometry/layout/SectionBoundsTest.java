@@ -63,7 +63,7 @@ class SectionBoundsTest {
   @Test
   void sheetsThatHoldOneEachAreCountedByPieces() {
     Sheet sheet = Sheet.rectangle("sheet", 1, 1).withCount(4);
-    LayoutRequest request = LayoutRequest.of(List.of(box(0.6, 0.6, 3)), List.of(sheet));
+    LayoutRequest request = LayoutRequest.of(List.of(box(0.8, 0.6, 3)), List.of(sheet));
     LayoutResult result = CuttingLayout.plan(request, Work.of(Budget.ofWork(100), 1));
     // By area two sheets would do.
     assertThat(result.lowerBound()).isEqualTo(3);
