@@ -120,7 +120,8 @@ final class Evacuation {
       }
     }
     boolean apart =
-        new Separator(nest, random, Tuning.CHOSEN).separate(() -> nest.work >= units || ended.getAsBoolean());
+        new Separator(nest, random, Tuning.CHOSEN)
+            .separate(() -> nest.work >= units || ended.getAsBoolean());
     work += nest.work;
     if (!apart) {
       return Optional.empty();

@@ -23,6 +23,16 @@ final class InteriorPoint {
 
   private static final double VIOLATION = 2e-11;
 
+  /** What may be left of the gap where rounding ends the rounds. */
+  private static final double ROUGH_GAP = 1e-8;
+
+  /**
+   * Rounds after which violations that no longer halve tell that no point keeps all constraints.
+   */
+  private static final int PATIENT = 25;
+
+  private static final double CLEAR_VIOLATION = 1e-7;
+
   private final int n;
   private int rows;
   private int[] at = new int[1024];
@@ -36,7 +46,7 @@ final class InteriorPoint {
   private double[] slackStep = new double[0];
   private double[] multiplierStep = new double[0];
   private double[] wanted = new double[0];
-  private double[] short_ = new double[0];
+  private double[] missing = new double[0];
   private final double[] value;
   private final double[] step;
   private final double[] right;
@@ -51,8 +61,7 @@ final class InteriorPoint {
   }
 
   /** Adds {@code a0 v[k0] + a1 v[k1] + a2 v[k2] + a3 v[k3] >= b}; a factor may be 0. */
-  void add(
-      int k0, double a0, int k1, double a1, int k2, double a2, int k3, double a3, double b) {
+  void add(int k0, double a0, int k1, double a1, int k2, double a2, int k3, double a3, double b) {
     if (rows == bound.length) {
       bound = Arrays.copyOf(bound, 2 * rows);
       at = Arrays.copyOf(at, 8 * rows);
@@ -93,19 +102,19 @@ final class InteriorPoint {
       double violation = 0;
       for (int r = 0; r < rows; r++) {
         gap += slack[r] * multiplier[r];
-        short_[r] = bound[r] - product(r, value) + slack[r];
-        violation = Math.max(violation, Math.abs(short_[r]));
+        missing[r] = bound[r] - product(r, value) + slack[r];
+        violation = Math.max(violation, Math.abs(missing[r]));
       }
       gap /= rows;
       if (gap <= GAP && violation <= VIOLATION) {
         return true;
       }
-      if (!Double.isFinite(gap) || (round > 25 && violation > 0.5 * least && violation > 1e-7)) {
+      if (!Double.isFinite(gap) || isStuck(round, violation, least)) {
         return false;
       }
       least = Math.min(least, violation);
       if (!factorise()) {
-        return gap <= 1e-8 && violation <= VIOLATION;
+        return gap <= ROUGH_GAP && violation <= VIOLATION;
       }
       for (int r = 0; r < rows; r++) {
         wanted[r] = -slack[r] * multiplier[r];
@@ -115,8 +124,7 @@ final class InteriorPoint {
       double dual = longest(multiplier, multiplierStep);
       double ahead = 0;
       for (int r = 0; r < rows; r++) {
-        ahead +=
-            (slack[r] + primal * slackStep[r]) * (multiplier[r] + dual * multiplierStep[r]);
+        ahead += (slack[r] + primal * slackStep[r]) * (multiplier[r] + dual * multiplierStep[r]);
       }
       double part = ahead / rows / gap;
       double centre = part * part * part * gap;
@@ -137,13 +145,17 @@ final class InteriorPoint {
     return false;
   }
 
+  private static boolean isStuck(int round, double violation, double least) {
+    return round > PATIENT && violation > least / 2 && violation > CLEAR_VIOLATION;
+  }
+
   private void begin(double scale) {
     slack = new double[rows];
     multiplier = new double[rows];
     slackStep = new double[rows];
     multiplierStep = new double[rows];
     wanted = new double[rows];
-    short_ = new double[rows];
+    missing = new double[rows];
     Arrays.fill(value, 0);
     for (int r = 0; r < rows; r++) {
       slack[r] = Math.max(-bound[r], 0.1 * scale);
@@ -227,7 +239,7 @@ final class InteriorPoint {
     Arrays.fill(right, 0);
     right[n - 1] = -1;
     for (int r = 0; r < rows; r++) {
-      double push = (wanted[r] + multiplier[r] * short_[r]) / slack[r] + multiplier[r];
+      double push = (wanted[r] + multiplier[r] * missing[r]) / slack[r] + multiplier[r];
       for (int t = 4 * r; t < 4 * r + 4; t++) {
         right[at[t]] += factor[t] * push;
       }
@@ -248,7 +260,7 @@ final class InteriorPoint {
       }
     }
     for (int r = 0; r < rows; r++) {
-      slackStep[r] = product(r, step) - short_[r];
+      slackStep[r] = product(r, step) - missing[r];
       multiplierStep[r] = (wanted[r] - multiplier[r] * slackStep[r]) / slack[r];
     }
   }

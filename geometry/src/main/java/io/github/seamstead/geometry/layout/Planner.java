@@ -196,10 +196,7 @@ final class Planner {
   private boolean isLeast() {
     double area = 0;
     for (int i = 0; i < best.region.length; i++) {
-      area +=
-          best.region[i] == Poses.PARKED
-              ? 0
-              : setup.pieces.get(setup.kind[i]).outline().area();
+      area += best.region[i] == Poses.PARKED ? 0 : setup.pieces.get(setup.kind[i]).outline().area();
     }
     double[] reach = Score.reach(setup, best);
     long used = Arrays.stream(reach).filter(r -> r > 0).count();

@@ -97,9 +97,7 @@ final class Press {
     // The far end is free; the other sides are kept to the last bit.
     double x = nest.regions.line[r] ? nest.x[i] : Math.max(nest.minX(r, o), px);
     double y =
-        nest.regions.line[r]
-            ? nest.y[i]
-            : Math.max(nest.minY(r, o), Math.min(nest.maxY(r, o), py));
+        nest.regions.line[r] ? nest.y[i] : Math.max(nest.minY(r, o), Math.min(nest.maxY(r, o), py));
     nest.place(i, r, x, y);
   }
 

@@ -78,8 +78,7 @@ final class Reporter {
     double bound = StockBounds.of(request.objective(), setup.bins, placedArea);
     if (request.objective() == Objective.FEWEST_ITEMS) {
       double needed =
-          SectionBounds.items(
-              counted(placed), setup.bins, request.spacing(), request.edgeMargin());
+          SectionBounds.items(counted(placed), setup.bins, request.spacing(), request.edgeMargin());
       bound = Math.max(bound, needed);
     }
     bound = Math.min(value, bound);

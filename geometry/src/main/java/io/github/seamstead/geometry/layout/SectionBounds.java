@@ -26,23 +26,23 @@ final class SectionBounds {
   private static final double[] CUTS = {0.1, 0.2, 0.3, 0.4, 0.499};
 
   /** A dual feasible function with the chords, as parts of the height, at which it bends. */
-  private record Dual(DoubleUnaryOperator value, double[] bends) {}
+  private record Dual(DoubleUnaryOperator value, List<Double> bends) {}
 
   private SectionBounds() {}
 
   private static List<Dual> duals() {
     List<Dual> out = new ArrayList<>();
-    out.add(new Dual(x -> x, new double[0]));
+    out.add(new Dual(x -> x, List.of()));
     for (int fold : FOLDS) {
-      double[] bends = new double[fold + 1];
+      List<Double> bends = new ArrayList<>();
       for (int k = 0; k <= fold; k++) {
-        bends[k] = (k + 1.0) / (fold + 1);
+        bends.add((k + 1.0) / (fold + 1));
       }
       // At a bend itself the value is less; chords are shortened past it.
       out.add(new Dual(x -> Math.min(1, Math.floor((fold + 1) * x) / fold), bends));
     }
     for (double cut : CUTS) {
-      out.add(new Dual(x -> x > 1 - cut ? 1 : x >= cut ? x : 0, new double[] {cut, 1 - cut}));
+      out.add(new Dual(x -> x > 1 - cut ? 1 : x >= cut ? x : 0, List.of(cut, 1 - cut)));
     }
     return out;
   }

@@ -47,12 +47,7 @@ record StripRun(Poses poses, double length, long work) {
 
   /** As the other, with other numbers than those chosen. */
   static StripRun from(
-      Supplier<Nest> nests,
-      Poses start,
-      double origin,
-      double floor,
-      Work terms,
-      Tuning tuning) {
+      Supplier<Nest> nests, Poses start, double origin, double floor, Work terms, Tuning tuning) {
     Nest first = nests.get();
     double reach = reach(first, start);
     Clock clock = new Clock(terms, WORKERS);
