@@ -139,8 +139,7 @@ public final class InventedStrips {
   /** A rectangle two long and one wide, cut along random lines: no waste at all is possible. */
   private static List<Piece> cutUp(SplittableRandom random, int parts) {
     List<List<Vector2D>> convex = new ArrayList<>();
-    convex.add(
-        List.of(Vector2D.of(0, 0), Vector2D.of(2, 0), Vector2D.of(2, 1), Vector2D.of(0, 1)));
+    convex.add(List.of(Vector2D.of(0, 0), Vector2D.of(2, 0), Vector2D.of(2, 1), Vector2D.of(0, 1)));
     while (convex.size() < parts) {
       int largest = 0;
       for (int i = 1; i < convex.size(); i++) {
