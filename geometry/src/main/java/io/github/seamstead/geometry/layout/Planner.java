@@ -20,6 +20,11 @@ final class Planner {
 
   private static final long LEAST_PRESS = 100;
 
+  /** The same where all pieces have a place already and fewer items might do. */
+  private static final long TIGHTER_PARTS = 100;
+
+  private static final long MOST_PRESS = 10_000;
+
   /** Work units for each piece without which it is not worth trying to do with less stock. */
   private static final long TRY = 500;
 
@@ -119,6 +124,26 @@ final class Planner {
     }
     work += choice.work();
     choice.found().ifPresent(found -> take(found.cuts()));
+    if (complete && terms.budget().workUnits() >= patience() && !isLeast()) {
+      fillTighter(choice);
+    }
+  }
+
+  /** Fills again, pressing more into each item than has room at once, so that fewer may do. */
+  private void fillTighter(StockTree choice) {
+    long units = terms.budget().workUnits();
+    long before = choice.work();
+    boolean timed = units == Long.MAX_VALUE;
+    choice.search(
+        Math.max(LEAST_PRESS, Math.min(MOST_PRESS, units / TIGHTER_PARTS)),
+        timed ? TIGHTER_PARTS * patience() : units / 2);
+    work += choice.work() - before;
+    choice.found().ifPresent(found -> take(found.cuts()));
+  }
+
+  /** Work without which it is not worth trying to do with less stock. */
+  private long patience() {
+    return Math.max(1, setup.kind.length) * TRY;
   }
 
   private void take(List<StockTree.Cut> cuts) {
@@ -170,7 +195,7 @@ final class Planner {
   /** Does with less stock as long as that succeeds and part of the work is left for pressing. */
   private void thinOut() {
     long units = terms.budget().workUnits();
-    long patience = Math.max(1, setup.kind.length) * TRY;
+    long patience = patience();
     if (units < patience) {
       return;
     }
