@@ -23,8 +23,13 @@ class AnchorOutsideTest {
 
   /** Half the load s w / 2 and the pull H along the hem are the legs: w, s, d, tension. */
   @ParameterizedTest
-  @CsvSource({"37.5,1.6,0.3,50", "60,1,0.09375,85.440037453", "50,0.8,0.15,33.333333333",
-    "80,0.75,0.140625,50", "75,0.8,0.08,80.777472107"})
+  @CsvSource({
+    "37.5,1.6,0.3,50",
+    "60,1,0.09375,85.440037453",
+    "50,0.8,0.15,33.333333333",
+    "80,0.75,0.140625,50",
+    "75,0.8,0.08,80.777472107"
+  })
   void hemRopes(double load, double spacing, double dip, double tension) {
     OutsideCheck.of(
             "assembly.anchor.hemrope",
@@ -37,8 +42,13 @@ class AnchorOutsideTest {
 
   /** Force, angle from the mast, tension. */
   @ParameterizedTest
-  @CsvSource({"100,30,200", "300,36.86989764584,500", "400,53.13010235416,500",
-    "250,45,353.553390593", "120,67.38013505196,130"})
+  @CsvSource({
+    "100,30,200",
+    "300,36.86989764584,500",
+    "400,53.13010235416,500",
+    "250,45,353.553390593",
+    "120,67.38013505196,130"
+  })
   void guys(double force, double degrees, double tension) {
     OutsideCheck.of("assembly.anchor.guy", force + " N held at " + degrees + " deg, N", TRIANGLE)
         .expect(tension)
@@ -122,15 +132,29 @@ class AnchorOutsideTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"5,2.4,1.8,20,60,20", "6,1.9,1.9,17,90,24", "8,1.6,2.2,24,120,32",
-    "12,1.5,3,18,80,36", "7,2,2.6,28,40,28"})
+  @CsvSource({
+    "5,2.4,1.8,20,60,20",
+    "6,1.9,1.9,17,90,24",
+    "8,1.6,2.2,24,120,32",
+    "12,1.5,3,18,80,36",
+    "7,2,2.6,28,40,28"
+  })
   void pegsAndBallast(int sides, double side, double height, double gust, double mass, int pegs) {
     WindScreen screen = screen(sides, side, height, gust, mass, pegs);
     Statics statics = Statics.of(screen);
     double sliding = statics.drag() / (0.5 * pegs);
     double pull = Math.hypot(statics.worstPeg(), sliding);
     String what =
-        sides + " sides of " + side + " m, " + height + " m high, " + gust + " m/s, " + mass + " kg";
+        sides
+            + " sides of "
+            + side
+            + " m, "
+            + height
+            + " m high, "
+            + gust
+            + " m/s, "
+            + mass
+            + " kg";
     OutsideCheck.of("assembly.anchor.screen", what + ": worst of " + pegs + " pegs, N", SUMMED)
         .expect(pull)
         .withinRatio(1e-6)

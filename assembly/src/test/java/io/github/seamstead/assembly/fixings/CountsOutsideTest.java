@@ -18,8 +18,15 @@ class CountsOutsideTest {
 
   /** Length and spacing in millimetres, rows, fixings in all. */
   @ParameterizedTest
-  @CsvSource({"STAPLES,1000,100,1,11", "STAPLES,3200,40,2,162", "STAPLES,990,100,1,11",
-    "SCREWS,500,250,1,3", "STITCHES,1000,5,2,400", "STITCHES,996,5,1,200", "SCREWS,90,100,2,4"})
+  @CsvSource({
+    "STAPLES,1000,100,1,11",
+    "STAPLES,3200,40,2,162",
+    "STAPLES,990,100,1,11",
+    "SCREWS,500,250,1,3",
+    "STITCHES,1000,5,2,400",
+    "STITCHES,996,5,1,200",
+    "SCREWS,90,100,2,4"
+  })
   void fixingsInARow(FixingKind kind, double length, double spacing, int rows, int fixings) {
     OutsideCheck.of(
             "assembly.fixings.count",
@@ -77,7 +84,8 @@ class CountsOutsideTest {
     SeamBill bill =
         new SeamBill(
             List.of(
-                new SeamRun(SeamKind.RING, "hips", 2.5, 6), new SeamRun(kind, "others", 0.75, count)));
+                new SeamRun(SeamKind.RING, "hips", 2.5, 6),
+                new SeamRun(kind, "others", 0.75, count)));
     OutsideCheck.of(
             "assembly.fixings.seams",
             "6 seams of 2.5 m and " + count + " of 0.75 m, " + kind.label() + ", m",

@@ -45,8 +45,12 @@ class HandlingOutsideTest {
 
   /** Cloth of so many litres, over length and share: the section's circle. */
   @ParameterizedTest
-  @CsvSource({"60,0.0005,3,0.7,0.1349", "20,0.001,2,0.5,0.1596", "50,0.0006,2.5,0.6,0.1596",
-    "10,0.0004,1,1,0.0714"})
+  @CsvSource({
+    "60,0.0005,3,0.7,0.1349",
+    "20,0.001,2,0.5,0.1596",
+    "50,0.0006,2.5,0.6,0.1596",
+    "10,0.0004,1,1,0.0714"
+  })
   void diameterOfARoll(
       double area, double thickness, double length, double share, double diameter) {
     OutsideCheck.of(
@@ -60,10 +64,13 @@ class HandlingOutsideTest {
 
   /** Girth, thickness, section of the seams, share, bundle. */
   @ParameterizedTest
-  @CsvSource({"20,0.0005,0.002,0.2,0.2764", "10,0.001,0,0.5,0.1596", "12,0.0005,0.004,0.25,0.2257",
-    "1.2,0.0003,0.0001,0.2,0.0541"})
-  void gatheredGirth(
-      double girth, double thickness, double seams, double share, double diameter) {
+  @CsvSource({
+    "20,0.0005,0.002,0.2,0.2764",
+    "10,0.001,0,0.5,0.1596",
+    "12,0.0005,0.004,0.25,0.2257",
+    "1.2,0.0003,0.0001,0.2,0.0541"
+  })
+  void gatheredGirth(double girth, double thickness, double seams, double share, double diameter) {
     Turning turning =
         Turning.of(
             new CoverEnds(girth, Optional.empty(), Optional.of(2.0)),
@@ -81,8 +88,12 @@ class HandlingOutsideTest {
 
   /** A loose bundle, a tenth of it cloth, fills half of the loop that it must pass. */
   @ParameterizedTest
-  @CsvSource({"20,0.0005,0.002,1.7366", "10,0.001,0,1.5853", "12,0.0005,0,1.2280",
-    "1.2,0.0003,0.0001,0.3400"})
+  @CsvSource({
+    "20,0.0005,0.002,1.7366",
+    "10,0.001,0,1.5853",
+    "12,0.0005,0,1.2280",
+    "1.2,0.0003,0.0001,0.3400"
+  })
   void leastLoop(double girth, double thickness, double seams, double loop) {
     Turning turning =
         Turning.of(

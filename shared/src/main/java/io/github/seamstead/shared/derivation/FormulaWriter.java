@@ -42,8 +42,8 @@ final class FormulaWriter {
 
   /** Writes a node, in parentheses if it binds more loosely than its place needs. */
   /**
-   * Writes a formula in pieces between which a line may end: before a plus or a minus of a sum, also
-   * of one that stands in parentheses behind a factor.
+   * Writes a formula in pieces between which a line may end: before a plus or a minus of a sum,
+   * also of one that stands in parentheses behind a factor.
    */
   List<String> pieces(Formula formula) {
     List<String> pieces = new ArrayList<>();
@@ -62,7 +62,8 @@ final class FormulaWriter {
       List<String> inside = new ArrayList<>();
       addPieces(sum, inside);
       int last = inside.size() - 1;
-      inside.set(0, dialect.infix(write(b.left(), PRODUCT), '*', dialect.opening()) + inside.get(0));
+      inside.set(
+          0, dialect.infix(write(b.left(), PRODUCT), '*', dialect.opening()) + inside.get(0));
       inside.set(last, inside.get(last) + dialect.closing());
       to.addAll(inside);
     } else {
