@@ -155,6 +155,7 @@ final class FrontStyle {
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
         .chapter summary{min-height:0}
         .back details:last-of-type div:last-child tr:nth-last-child(-n+13){break-before:avoid}
+        .back .step:nth-last-child(-n+9){break-before:avoid}
       }
       @media print and (max-height:285mm){body,.lead{font-size:10pt}}
       """;
