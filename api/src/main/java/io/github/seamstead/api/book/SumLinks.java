@@ -151,7 +151,8 @@ public final class SumLinks {
   }
 
   /** How many of a step's unit a written unit is; not a number if it is of another kind. */
-  private static double scale(String unit, String ofStep) {
+  private static double scale(String written, String ofStep) {
+    String unit = written.replace('²', '2').replace('³', '3');
     if (unit.isEmpty() && ofStep.isEmpty()) {
       return 1;
     } else if (unit.equals("%") && ofStep.isEmpty()) {

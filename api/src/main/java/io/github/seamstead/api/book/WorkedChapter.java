@@ -37,7 +37,8 @@ public final class WorkedChapter {
                     .element("a", chapter.title(), "href", "#" + Markup.anchor(chapter.title()))
                     .text(". "));
     body.text("Calculation " + id + ".");
-    SumLinks.lesson(id).ifPresent(title -> body.text(" Lesson: " + title + (title.endsWith("?") ? "" : ".")));
+    SumLinks.lesson(id)
+        .ifPresent(title -> body.text(" Lesson: " + title + (title.endsWith("?") ? "" : ".")));
     body.closeLine();
   }
 

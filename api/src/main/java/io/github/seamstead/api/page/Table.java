@@ -89,8 +89,7 @@ public final class Table {
         links
             .apply(text)
             .ifPresentOrElse(
-                id ->
-                    to.open("td", "class", kindOf).element("a", text, "href", "#" + id).close(),
+                id -> to.open("td", "class", kindOf).element("a", text, "href", "#" + id).close(),
                 () -> to.element("td", text, "class", kindOf));
       }
       to.closeLine();

@@ -16,7 +16,11 @@ class SumLinksTest {
 
   private static Derivation sum(String id, double value, String unit) {
     StepRecorder steps = new StepRecorder();
-    steps.step("x", "what is sought").formula("2 * y").with("y", value / 2, unit).gives(value, unit);
+    steps
+        .step("x", "what is sought")
+        .formula("2 * y")
+        .with("y", value / 2, unit)
+        .gives(value, unit);
     return steps.derivation(id, "a sum");
   }
 
