@@ -16,8 +16,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  */
 final class PrintSheetMap {
 
-  private static final int COLUMNS = 3;
-  private static final int ROWS = 4;
+  private static final int MOST_COLUMNS = 3;
+  private static final int MOST_ROWS = 4;
   private static final double EDGE = 12;
   private static final double HEAD = 16;
   private static final double CAPTION = 6;
@@ -44,7 +44,7 @@ final class PrintSheetMap {
 
   /** Writes one map for every twelve pieces. */
   static void write(List<Entry> entries, PaperSize paper, Markup page) {
-    int most = COLUMNS * ROWS;
+    int most = MOST_COLUMNS * MOST_ROWS;
     for (int from = 0; from < entries.size(); from += most) {
       sheet(entries.subList(from, Math.min(entries.size(), from + most)), from / most, paper, page);
     }
@@ -71,11 +71,13 @@ final class PrintSheetMap {
     page.element("title", "Map of the sheets", "id", "t-" + id);
     page.element("desc", "Each piece, small, with its sheets by number.", "id", "d-" + id);
     text(page, EDGE, HEAD - GAP, "start", "Map of the sheets: which goes where");
-    double across = (paper.width() - 2 * EDGE) / COLUMNS;
-    double down = (paper.height() - HEAD - EDGE) / ROWS;
+    int columns = Math.min(MOST_COLUMNS, (int) Math.ceil(Math.sqrt(entries.size())));
+    int rows = (entries.size() + columns - 1) / columns;
+    double across = (paper.width() - 2 * EDGE) / columns;
+    double down = (paper.height() - HEAD - EDGE) / rows;
     for (int i = 0; i < entries.size(); i++) {
-      double x = EDGE + i % COLUMNS * across;
-      double y = HEAD + (double) (i / COLUMNS) * down;
+      double x = EDGE + i % columns * across;
+      double y = HEAD + (double) (i / columns) * down;
       entry(page, entries.get(i), x, y, across - GAP, down - GAP);
     }
     page.close().raw("\n");

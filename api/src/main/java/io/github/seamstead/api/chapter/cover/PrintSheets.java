@@ -115,6 +115,8 @@ public final class PrintSheets {
         "svg",
         "xmlns",
         "http://www.w3.org/2000/svg",
+        "class",
+        tiles.turned() ? "turned" : "upright",
         "width",
         Canvas.number(width) + "mm",
         "height",

@@ -18,7 +18,7 @@ class PrintSheetsTest {
     Optional<String> page = PrintSheets.html(cover("class-model"), PaperSize.A4);
     assertThat(page).isPresent();
     assertThat(page.get())
-        .contains("width=\"297mm\" height=\"210mm\" viewBox=\"0 0 297 210\"")
+        .contains("class=\"turned\" width=\"297mm\" height=\"210mm\" viewBox=\"0 0 297 210\"")
         .contains("@page{size:A4")
         .contains("sheet 1 of ")
         .doesNotContain("NaN")
