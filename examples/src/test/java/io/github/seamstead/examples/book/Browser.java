@@ -127,7 +127,7 @@ final class Browser implements AutoCloseable {
         throw new IllegalStateException(page + " did not load");
       }
       // Not by a timer of the page: it stands still where scripts are switched off.
-      LockSupport.parkNanos(20_000_000);
+      LockSupport.parkNanos(2_000_000);
     }
   }
 
