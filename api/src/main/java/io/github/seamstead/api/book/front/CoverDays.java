@@ -229,7 +229,7 @@ final class CoverDays {
     }
     on(day, SeamKind.FLAP, "Hem each flap, fix it above its opening, free at sides and foot:");
     on(day, SeamKind.HEM, "Fold the hem to the inside, so that no pocket holds water:");
-    if (stated.hem().kind() == HemKind.REINFORCED) {
+    if (stated.hem().isAnywhere(HemKind.REINFORCED)) {
       day.step("Mend the kept edge where it is torn: it is the hem.");
     }
     on(

@@ -2,8 +2,9 @@ package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.FaceHem;
 import io.github.seamstead.api.job.FaceOpening;
-import io.github.seamstead.api.job.Hem;
+import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.Seam;
 import io.github.seamstead.api.job.SeamKind;
 import io.github.seamstead.geometry.pattern.CutSize;
@@ -29,7 +30,6 @@ final class PanelDrawer {
   private final Cover cover;
   private final List<Outline> faces;
   private final List<PanelMarks> marks;
-  private final EdgePlan edges;
   private final Cancellation cancellation;
 
   PanelDrawer(Cover cover, List<Outline> faces, List<PanelMarks> marks, Cancellation cancellation) {
@@ -37,7 +37,6 @@ final class PanelDrawer {
     this.cover = cover;
     this.faces = List.copyOf(faces);
     this.marks = List.copyOf(marks);
-    this.edges = edges(cover);
   }
 
   int faces() {
@@ -49,6 +48,11 @@ final class PanelDrawer {
     return faces.get(face - 1).area();
   }
 
+  /** Whether the lower edge of a face is to be the band of a sheet. */
+  boolean isOnBand(int face) {
+    return cover.hem().of(face).kind() == HemKind.REINFORCED;
+  }
+
   /** What no panel is larger than in any direction, allowances counted, in metres. */
   double largest() {
     double extent = 0;
@@ -57,7 +61,8 @@ final class PanelDrawer {
       extent = Math.max(extent, StrictMath.hypot(box.width(), box.height()));
     }
     double allowance =
-        Math.max(cover.seam().allowance(), Math.max(cover.hem().allowance(), cover.topTurnIn()));
+        Math.max(
+            cover.seam().allowance(), Math.max(cover.hem().largestAllowance(), cover.topTurnIn()));
     return Math.ceil(2 * extent + 8 * allowance);
   }
 
@@ -65,7 +70,7 @@ final class PanelDrawer {
    * Draws the panel of a face, put together of parts that a kind of cloth holds, if one is given.
    */
   Panel panel(int face, Optional<SpliceRule> splices) {
-    PanelSpec spec = PanelSpec.of("panel-" + face, edges).withMarks(marks.get(face - 1));
+    PanelSpec spec = PanelSpec.of("panel-" + face, edges(face)).withMarks(marks.get(face - 1));
     List<Opening> openings = new ArrayList<>();
     cover.door().filter(door -> door.face() == face).ifPresent(d -> openings.add(opening(d)));
     cover.vents().stream().filter(v -> v.face() == face).forEach(v -> openings.add(opening(v)));
@@ -80,7 +85,7 @@ final class PanelDrawer {
   /** Works what all panels share, shown on the first face. */
   void work(Run run) {
     Outline face = faces.get(0);
-    PanelSpec spec = PanelSpec.of("panel-1", edges);
+    PanelSpec spec = PanelSpec.of("panel-1", edges(1));
     run.worked(
         "geometry.pattern.notches",
         "Match notches on the seam of panel 1",
@@ -103,9 +108,9 @@ final class PanelDrawer {
     }
   }
 
-  private static EdgePlan edges(Cover cover) {
+  private EdgePlan edges(int face) {
     Seam seam = cover.seam();
-    EdgeAllowance base = base(cover.hem());
+    EdgeAllowance base = base(cover.hem().of(face));
     EdgeAllowance top =
         cover.topTurnIn() > 0 ? EdgeAllowance.turnIn(cover.topTurnIn()) : EdgeAllowance.raw();
     if (seam.kind() == SeamKind.LAP) {
@@ -118,7 +123,7 @@ final class PanelDrawer {
     return EdgePlan.of(base, EdgeAllowance.finSeam(seam.allowance()), top);
   }
 
-  private static EdgeAllowance base(Hem hem) {
+  private static EdgeAllowance base(FaceHem hem) {
     return switch (hem.kind()) {
       case TURNED -> EdgeAllowance.hem(hem.allowance());
       case REINFORCED -> EdgeAllowance.reinforced();

@@ -22,7 +22,9 @@ final class SeamPlanner {
 
   static SeamBill bill(CoverPart cover, Cover stated, PieceRing ring) {
     List<SeamRun> runs = new ArrayList<>();
-    cover.panels().forEach(panel -> onPanel(runs, panel, stated));
+    for (int face = 1; face <= cover.panels().size(); face++) {
+      onPanel(runs, cover.panels().get(face - 1), face, stated);
+    }
     for (Joint joint : ring.joints()) {
       runs.add(new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1));
     }
@@ -43,7 +45,7 @@ final class SeamPlanner {
     return new SeamBill(runs);
   }
 
-  private static void onPanel(List<SeamRun> runs, Panel panel, Cover stated) {
+  private static void onPanel(List<SeamRun> runs, Panel panel, int face, Cover stated) {
     panel
         .splices()
         .forEach(
@@ -64,7 +66,7 @@ final class SeamPlanner {
                 SeamKind.FLAP, extra.label(), extra.stitch().bounds().width(), extra.count()));
       }
     }
-    if (stated.hem().kind() == HemKind.TURNED) {
+    if (stated.hem().of(face).kind() == HemKind.TURNED) {
       add(runs, SeamKind.HEM, panel, panel.face().edgeLength(0));
     }
     if (stated.topTurnIn() > 0 && panel.face().size() > 3) {
