@@ -243,6 +243,15 @@ final class CoverShapes {
             true,
             "true",
             "common practice: four layers never meet at one point");
+    Shape.Key<Boolean> keepTogether =
+        s.assumed(
+            "keepTogether",
+            Kinds.flag(),
+            "whether neighbouring faces stay in one piece where a sheet takes them and no more"
+                + " cloth is used",
+            true,
+            "true",
+            "common practice: a seam that is not made does not leak");
     return s.makes(
         v ->
             new Cover(
@@ -258,6 +267,7 @@ final class CoverShapes {
                 v.find(fixings),
                 v.find(joining),
                 v.get(spliceLap),
-                v.get(staggerSplices)));
+                v.get(staggerSplices),
+                v.get(keepTogether)));
   }
 }

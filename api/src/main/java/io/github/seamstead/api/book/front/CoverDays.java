@@ -242,7 +242,7 @@ final class CoverDays {
         SeamKind.SKIRT_ENDS,
         "Join the strips of the skirt end to end; leave the last end open:");
     day.home(
-        "all panels whole: as many as the frame has sides",
+        "all panels whole: " + cover.panels().size() + ", as they are to be joined",
         "openings and flaps on the panel that the map says");
     return day.stops("adhesive still wet under a fold, a splice that slides by hand.");
   }

@@ -84,14 +84,26 @@ final class ClothChoice {
   private record Way(List<Panel> panels, int splices) {}
 
   /** Draws the panels; a face that cannot be drawn is noted and missing. */
-  static Chosen panels(Run run, Cover cover, PanelDrawer drawer, List<PatternPiece> trims) {
+  static Chosen panels(
+      Run run,
+      Cover cover,
+      PanelDrawer drawer,
+      List<PatternPiece> trims,
+      Optional<List<Integer>> cut) {
+    if (cut.isPresent() && cut.get().size() < drawer.faces()) {
+      // What is cut in one piece stays so; the rest keeps the names that are written on it.
+      return new Chosen(
+          run.attempt("$.cover", () -> drawer.together(cut.get()).orElse(List.of()))
+              .orElse(List.of()),
+          Optional.empty());
+    }
     Optional<Stock> stock = run.document().stock();
     if (stock.isEmpty()) {
       return new Chosen(
           all(run, cover, drawer, face -> drawer.panel(face, Optional.empty())), Optional.empty());
     }
     return run.attempt("$.stock", () -> new ClothChoice(run, cover, stock.get(), drawer, trims))
-        .map(ClothChoice::chosen)
+        .map(choice -> cut.isPresent() ? choice.chosen() : choice.together())
         .orElseGet(() -> new Chosen(List.of(), Optional.empty()));
   }
 
@@ -120,6 +132,15 @@ final class ClothChoice {
         LayoutChoice.among(ways.stream().map(this::asked).iterator(), run.work(1));
     int index = layout.map(LayoutChoice::index).orElse(0);
     return new Chosen(ways.get(index).panels, layout);
+  }
+
+  /** What was chosen, or panels over several faces if they need no more cloth. */
+  private Chosen together() {
+    Chosen apart = chosen();
+    if (!cover.keepTogether() || stock.keepGrain() || apart.panels.size() < drawer.faces()) {
+      return apart;
+    }
+    return new FanChoice(run, drawer, trims, stock).instead(apart);
   }
 
   private LayoutChoice.Way asked(Way way) {

@@ -22,15 +22,15 @@ final class SeamPlanner {
 
   static SeamBill bill(CoverPart cover, Cover stated, PieceRing ring) {
     List<SeamRun> runs = new ArrayList<>();
-    for (int face = 1; face <= cover.panels().size(); face++) {
-      onPanel(runs, cover.panels().get(face - 1), face, stated);
+    for (int panel = 1; panel <= cover.panels().size(); panel++) {
+      onPanel(runs, cover.panels().get(panel - 1), cover.firstFace(panel), stated);
     }
     for (Joint joint : ring.joints()) {
       runs.add(new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1));
     }
     cover.trims().forEach(trim -> trim(runs, trim));
     if (stated.skirt().isPresent()) {
-      cover.panels().forEach(p -> add(runs, SeamKind.SKIRT, p, p.face().edgeLength(0)));
+      cover.panels().forEach(p -> add(runs, SeamKind.SKIRT, p, p.baseLength()));
     }
     cover
         .lining()
@@ -67,10 +67,10 @@ final class SeamPlanner {
       }
     }
     if (stated.hem().of(face).kind() == HemKind.TURNED) {
-      add(runs, SeamKind.HEM, panel, panel.face().edgeLength(0));
+      add(runs, SeamKind.HEM, panel, panel.baseLength());
     }
-    if (stated.topTurnIn() > 0 && panel.face().size() > 3) {
-      add(runs, SeamKind.TOP, panel, panel.face().edgeLength(2));
+    if (stated.topTurnIn() > 0 && panel.topLength() > 0) {
+      add(runs, SeamKind.TOP, panel, panel.topLength());
     }
   }
 
