@@ -30,7 +30,7 @@ final class CoverFacts {
     return new Facts<CoverPart>()
         .number("clothArea_m2", "cloth in all pieces", CoverPart::clothArea)
         .number("clothMass_kg", "mass of all pieces", CoverPart::clothMass)
-        .many("panels", "one panel for each face", panel(), CoverPart::panels)
+        .many("panels", "the panels in the order of the faces", panel(), CoverPart::panels)
         .many("shapes", "the shapes to cut", shape(), CoverPart::cuts)
         .maybe("lining", "the lining", lining(), CoverPart::lining)
         .many("misfits", "what is cut and no longer fits", misfit(), CoverPart::misfits);
