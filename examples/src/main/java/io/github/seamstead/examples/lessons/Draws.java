@@ -1,6 +1,7 @@
 package io.github.seamstead.examples.lessons;
 
-import java.util.SplittableRandom;
+import io.github.seamstead.shared.work.Seeds;
+import java.util.random.RandomGenerator;
 
 /** Where the numbers of a task come from: the shelter of the lessons, or a seed. */
 interface Draws {
@@ -15,7 +16,7 @@ interface Draws {
 
   /** Other numbers for each seed, the same for the same seed. */
   static Draws ofSeed(long seed) {
-    SplittableRandom random = new SplittableRandom(seed);
+    RandomGenerator random = Seeds.plain(seed);
     return (shelter, low, high, step) ->
         low + step * random.nextInt((int) Math.round((high - low) / step) + 1);
   }
