@@ -9,6 +9,12 @@ interface Draws {
   /** Gives a number: the shelter's, or one of the grid from low to high. */
   double of(double shelter, double low, double high, double step);
 
+  /** Gives the number of a symbol; who draws by hand tells them apart by it. */
+  default double named(
+      String symbol, double shelter, double low, double high, double step) {
+    return of(shelter, low, high, step);
+  }
+
   /** The numbers of the shelter that all lessons build. */
   static Draws ofShelter() {
     return (shelter, low, high, step) -> shelter;
