@@ -85,7 +85,8 @@ const markUnderstood = () => {
     }
     if (field.assumed && checks.assumed) {
       const text = checks.assumed.get(field.path);
-      field.assumed.textContent = text || 'Nothing is assumed: another value tells it.';
+      field.assumed.textContent = text || 'Nothing is assumed here.';
+      field.element.classList.toggle('idle', !text);
     }
   }
 };

@@ -37,9 +37,16 @@ const replace = (element, ...children) => {
   return element;
 };
 
+const SAID_FOR = 5000;
+let unsaid = 0;
+
 /** Says something to those who look and to those who listen. */
 const say = text => {
   byId('said').textContent = text;
+  clearTimeout(unsaid);
+  unsaid = setTimeout(() => {
+    byId('said').textContent = '';
+  }, SAID_FOR);
 };
 
 /** A note that stays until it is put away: for what must not be missed. */

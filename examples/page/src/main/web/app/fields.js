@@ -16,7 +16,7 @@ const boundsText = field => {
 };
 
 const helpText = field => {
-  const help = field.help ? capital(field.help) : '';
+  const help = field.help && field.help !== field.label ? capital(field.help) : '';
   const bounds = boundsText(field);
   return help + (bounds ? (help ? ' · ' : '') + bounds : '');
 };

@@ -58,6 +58,14 @@ const save = async source => {
   say(`${capital(source.name)} saved to ${name}`);
 };
 
+/** Saves the job, and its diary where that is in no file yet. */
+const saveAll = async () => {
+  await save(JOB);
+  if (hasDiary() && (open.record.changedDiary || !open.record.saved.diary)) {
+    await save(DIARY);
+  }
+};
+
 /** Says why a file was not opened: every fault on its line. */
 const refuse = (name, text, faults, mend) => {
   const place = replace(byId('refused'));
@@ -94,7 +102,7 @@ const openJob = async (name, text, diary) => {
   const answer = await helper.call({kind: 'check', job: text});
   say('');
   const value = parsed(answer.job || text);
-  const record = () => ({...emptyJob(), job: {...value, seamstead: table.version},
+  const record = () => ({...emptyJob(), job: value,
     diary: diary ? JSON.parse(diary) : null, saved: {}});
   const enter = async () => {
     if (!await mayReplace()) {

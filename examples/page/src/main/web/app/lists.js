@@ -10,6 +10,53 @@ const firstInput = element =>
 const isFlat = field => field.kind === 'record' && keysOf(field).length <= 5
   && keysOf(field).every(key => key.kind !== 'record' && key.kind !== 'list');
 
+/** What stands in an item, in few words, for a list that is too long to show all of it. */
+const brief = value => {
+  const words = [];
+  const walk = (part, name) => {
+    if (words.join(' ').length > 70 || part === '' || part === null) {
+      return;
+    }
+    if (typeof part === 'object') {
+      Object.entries(part).forEach(([key, member]) =>
+        walk(member, Array.isArray(part) ? '' : key.replace(/[A-Z]/g, letter => ' ' + letter.toLowerCase())));
+      return;
+    }
+    words.push((part === true ? name : String(part)));
+  };
+  Object.entries(value || {}).forEach(([key, member]) => {
+    if (member && typeof member === 'object') {
+      words.push(key.replace(/[A-Z]/g, letter => ' ' + letter.toLowerCase()) + ':');
+    }
+    walk(member, key);
+  });
+  return words.join(' ') || 'empty';
+};
+
+const MOST_OPEN = 4;
+
+/** An item that shows its values in a line and is drawn when it is opened. */
+const foldedItem = (source, place, name, drawRest) => {
+  const line = make('summary', {}, make('b', {}, name), '\u00a0', brief(at(source.doc(), place)));
+  const box = make('details', {class: 'folded', toggle: () => box.open && unfold(box)}, line);
+  box.fillIn = () => {
+    box.fillIn = null;
+    box.append(drawRest());
+  };
+  if (opened.has(idOf(source, place))) {
+    box.open = true;
+    unfold(box);
+  }
+  return box;
+};
+
+const unfold = box => {
+  if (box && box.fillIn) {
+    box.open = true;
+    box.fillIn();
+  }
+};
+
 const drawList = (source, path, field, options = {}) => {
   const label = options.label || labelOf(field, path);
   const item = single(label.toLowerCase());
@@ -34,6 +81,7 @@ const drawList = (source, path, field, options = {}) => {
     spoken.textContent = list.length ? `${list.length}` : 'none yet';
     same.hidden = list.length === 0;
     if (focusOn !== undefined) {
+      unfold(shown[focusOn - first]);
       const target = shown[focusOn - first];
       ((target && firstInput(target)) || add).focus();
     }
@@ -79,8 +127,10 @@ const drawList = (source, path, field, options = {}) => {
       return make('div', {class: 'single'},
         drawField(source, place, field.item, {label: capital(name), cell: true, remove: null}), tools);
     }
-    return drawRecord(source, place, field.item, {
-      label: capital(name), tools, flat: isFlat(field.item), next: () => addItem(false)});
+    const record = () => drawRecord(source, place, field.item, {
+      label: capital(name), tools, flat: isFlat(field.item)});
+    return items().length > MOST_OPEN && !isFlat(field.item)
+      ? foldedItem(source, place, capital(name), record) : record();
   };
 
   const add = button('Add ' + item, () => addItem(false), {class: 'add'});

@@ -2,7 +2,7 @@
 
 /** By the part of a sketch: the sections it is shown in, and what draws it. */
 const PICTURES = {
-  frame: {sections: ['frame', 'cover', 'site'], paint: framePicture},
+  frame: {sections: ['frame', 'cover'], paint: framePicture},
   face: {sections: ['frame', 'cover'], paint: facePicture},
   sheets: {sections: ['stock'], paint: sheetsPicture},
   texture: {sections: ['soils', 'trialMixes'], paint: texturePicture},

@@ -50,7 +50,7 @@ const travelTo = (step, words) => {
 const listen = () => {
   const clicks = {
     undo: () => travelTo(undo, 'Undone'), redo: () => travelTo(redo, 'Done again'),
-    save: () => save(JOB), 'save-diary': () => save(DIARY), plan: planNow, 'plan-job': planNow,
+    save: saveAll, 'save-diary': () => save(DIARY), plan: planNow, 'plan-job': planNow,
     'plan-on': planOn, stop: () => stopPlan(false), finish: () => stopPlan(true),
     print: printBook, alone: openBookAlone,
     'save-book': () => saveAs('-book.html', 'text/html', plan.last.book),
