@@ -44,7 +44,8 @@ const trail = (source, path) => {
   return capital(words.join(', ')) || 'The document';
 };
 
-const faultText = fault => `Given: ${fault.given}. It ${fault.allowed}`;
+const faultText = fault => `Given: ${fault.given}. `
+  + (fault.allowed.startsWith('must') ? 'It ' + fault.allowed : capital(fault.allowed));
 
 /** Faults are shown of values; what is missing only once somebody asked for the plan. */
 const shownFaults = () => checks.faults.filter(fault => checks.asked || fault.given !== 'nothing');
