@@ -93,9 +93,9 @@ const drawRecord = (source, path, field, options = {}) => {
   const label = options.label || labelOf(field, path);
   parts.element = make('fieldset', {
     class: 'record' + (options.flat ? ' flat' : '') + (options.quiet ? ' quiet' : ''),
-    id: idOf(source, path),
+    id: idOf(source, path), 'aria-label': options.quiet ? label : null,
   },
-  make('legend', {class: options.quiet ? 'hidden' : ''}, label),
+  !options.quiet && make('legend', {}, label),
   options.tools && make('div', {class: 'tools'}, options.tools),
   options.remove && make('div', {class: 'tools'}, removeButton(label, options.remove)),
   parts.help, parts.fault, body);

@@ -42,6 +42,7 @@ const showHead = () => {
 
 const travelTo = (step, words) => {
   if (step()) {
+    opened.clear();
     route();
     say(words);
   }
