@@ -197,7 +197,7 @@ const printBook = () => {
 };
 
 const openBookAlone = () => {
-  const url = URL.createObjectURL(new Blob([htmlOf(withoutScripts(plan.last.book))], {type: 'text/html'}));
+  const url = URL.createObjectURL(new Blob([withoutScripts(plan.last.book)], {type: 'text/html'}));
   window.open(url, '_blank', 'noopener');
 };
 

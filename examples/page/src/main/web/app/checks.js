@@ -85,9 +85,9 @@ const markUnderstood = () => {
       field.echo.textContent = same ? '' : 'Read as ' + text;
     }
     if (field.assumed && checks.assumed) {
-      const text = checks.assumed.get(field.path);
-      field.assumed.textContent = text || 'Nothing is assumed here.';
-      field.element.classList.toggle('idle', !text);
+      const counts = checks.assumed.has(field.path);
+      field.assumed.textContent = counts ? field.assumedText : 'Nothing is assumed here.';
+      field.element.classList.toggle('idle', !counts);
     }
   }
 };

@@ -22,7 +22,7 @@ const texturePicture = soils => {
     line({silt: k, clay: 1 - k, sand: 0}, {silt: k, clay: 0, sand: 1 - k})]);
   const words = soil => `${soil.id}: sand ${percent(soil.sand)}, silt ${percent(soil.silt)}, `
     + `clay ${percent(soil.clay)}` + (soil.name ? ` (${soil.name})` : '');
-  const marks = soils.map((soil, i) => letters(MARKS[i % MARKS.length], ...to(soil), {class: 'mark', dy: 7}));
+  const marks = soils.map((soil, i) => letters(MARKS[i % MARKS.length], ...to(soil), {class: 'spot', dy: 7}));
   return figure('Texture', drawing('Soils between sand, silt and clay. ' + soils.map(words).join('; '), height,
     draw('polygon', {class: 'earth', points: `${left},${foot} ${right},${foot} ${(left + right) / 2},${foot - rise}`}),
     grid, letters('clay', (left + right) / 2, foot - rise - 8), letters('sand', left, foot + 22),
@@ -43,9 +43,8 @@ const bucketsPicture = mixes => figure('Mixes in buckets', make('ul', {class: 'm
       drawing(`${part.name}: ${bucketText(part.buckets)} buckets`, rows * size + 4, pails.map((share, k) => {
         const [x, y] = [4 + (k % across) * 33, 4 + Math.floor(k / across) * size];
         const level = y + 24 - 24 * share;
-        const slope = 4 * (1 - share);
         return [draw('polygon', {class: 'fill m' + (i % 3),
-          points: `${x + slope * 0 + 4 - 4 * share},${level} ${x + 22 + 4 * share},${level} ${x + 22},${y + 24} ${x + 4},${y + 24}`}),
+          points: `${x + 4 - 4 * share},${level} ${x + 22 + 4 * share},${level} ${x + 22},${y + 24} ${x + 4},${y + 24}`}),
         draw('polyline', {class: 'pail', points: `${x},${y} ${x + 4},${y + 24} ${x + 22},${y + 24} ${x + 26},${y}`})];
       }).flat()));
   })))), '');

@@ -195,8 +195,9 @@ const setField = (source, path, field, options) => {
 /** What is assumed, with one tap to state it. */
 const assumedRow = (source, path, field, stateIt) => {
   const label = labelOf(field, path);
-  const assumed = make('span', {}, `${field.assumed.text} (${field.assumed.ground})`);
   const parts = partsOf(source, path, field);
+  parts.assumedText = `${field.assumed.text} (${field.assumed.ground})`;
+  const assumed = make('span', {}, parts.assumedText);
   parts.assumed = assumed;
   parts.element = make('div', {class: 'assumed'},
     make('p', {}, make('b', {}, label), ' ', make('span', {class: 'tag'}, 'assumed'), ' ', assumed),

@@ -10,34 +10,40 @@ const firstInput = element =>
 const isFlat = field => field.kind === 'record' && keysOf(field).length <= 5
   && keysOf(field).every(key => key.kind !== 'record' && key.kind !== 'list');
 
+const BRIEF = 70;
+
 /** What stands in an item, in few words, for a list that is too long to show all of it. */
-const brief = value => {
+const brief = (value, field) => {
   const words = [];
-  const walk = (part, name) => {
-    if (words.join(' ').length > 70 || part === '' || part === null) {
+  const walk = (part, kind, name) => {
+    if (words.join(' ').length > BRIEF || part === '' || part === null || part === undefined) {
       return;
     }
-    if (typeof part === 'object') {
-      Object.entries(part).forEach(([key, member]) =>
-        walk(member, Array.isArray(part) ? '' : key.replace(/[A-Z]/g, letter => ' ' + letter.toLowerCase())));
-      return;
+    if (kind.kind === 'list' && Array.isArray(part)) {
+      part.forEach(item => walk(item, kind.item, ''));
+    } else if (kind.kind === 'record' && typeof part === 'object') {
+      for (const key of keysOf(kind).filter(k => part[k.key] !== undefined)) {
+        if (typeof part[key.key] === 'object' && kind === field) {
+          words.push(key.label + ':');
+        }
+        walk(part[key.key], key, key.label);
+      }
+    } else if (kind.kind === 'choice') {
+      const choice = kind.choices.find(c => c.word === part);
+      words.push(choice ? choice.label : String(part));
+    } else if (part !== false) {
+      words.push(part === true ? name : String(part));
     }
-    words.push((part === true ? name : String(part)));
   };
-  Object.entries(value || {}).forEach(([key, member]) => {
-    if (member && typeof member === 'object') {
-      words.push(key.replace(/[A-Z]/g, letter => ' ' + letter.toLowerCase()) + ':');
-    }
-    walk(member, key);
-  });
+  walk(value, field, '');
   return words.join(' ') || 'empty';
 };
 
 const MOST_OPEN = 4;
 
 /** An item that shows its values in a line and is drawn when it is opened. */
-const foldedItem = (source, place, name, drawRest) => {
-  const line = make('summary', {}, make('b', {}, name), '\u00a0', brief(at(source.doc(), place)));
+const foldedItem = (source, place, field, name, drawRest) => {
+  const line = make('summary', {}, make('b', {}, name), '\u00a0', brief(at(source.doc(), place), field));
   const box = make('details', {class: 'folded', toggle: () => box.open && unfold(box)}, line);
   box.fillIn = () => {
     box.fillIn = null;
@@ -130,7 +136,7 @@ const drawList = (source, path, field, options = {}) => {
     const record = () => drawRecord(source, place, field.item, {
       label: capital(name), tools, flat: isFlat(field.item)});
     return items().length > MOST_OPEN && !isFlat(field.item)
-      ? foldedItem(source, place, capital(name), record) : record();
+      ? foldedItem(source, place, field.item, capital(name), record) : record();
   };
 
   const add = button('Add ' + item, () => addItem(false), {class: 'add'});

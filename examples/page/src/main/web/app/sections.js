@@ -74,6 +74,8 @@ const showSection = () => {
   replace(byId('section'),
     make('h1', {}, capital(key.label)),
     make('p', {class: 'lead'}, capital(key.help) + '.'),
+    index === 0 && isEmptyJob(open.record) && make('p', {class: 'help'},
+      'Begin here, or open a file or an example under ', make('a', {href: '#jobs'}, 'Jobs'), '.'),
     make('div', {id: 'picture'}),
     sectionBody(key),
     removable && make('p', {}, button(`Remove ${key.label} from this job`, () => removeSection(key),
@@ -84,6 +86,16 @@ const showSection = () => {
         : make('a', {class: 'button strong', href: '#book'}, 'The book →')));
   markSoon();
   showPictures();
+  showCurrent(index);
+};
+
+/** Brings the link of the shown section into sight where the list scrolls sideways. */
+const showCurrent = index => {
+  const list = byId('sections');
+  const link = list.children[index];
+  if (link) {
+    list.scrollLeft = link.offsetLeft - list.offsetLeft - (list.clientWidth - link.clientWidth) / 2;
+  }
 };
 
 /** Shows the field at a path and puts the focus there. */
