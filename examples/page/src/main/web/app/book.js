@@ -24,7 +24,6 @@ const setRunning = running => {
   plan.running = running;
   byId('plan').hidden = running;
   byId('running').hidden = !running;
-  byId('effort').disabled = running;
 };
 
 /** Plans the open job; faults are shown in place of a book. */
@@ -95,6 +94,8 @@ const bookText = () => {
 };
 
 const showBookState = () => {
+  // Pieces that are cut keep the search they were planned by.
+  byId('effort').disabled = hasDiary() && Boolean(open.record.diary.effort);
   if (plan.last) {
     byId('book-state').textContent = bookText();
   }
@@ -151,6 +152,23 @@ const hearTicks = inside => {
     }
   }
   countTicks(inside);
+};
+
+/** Some browsers tell nothing of what happens in a frame without scripts: then it is looked up. */
+const gatherTicks = () => {
+  const frame = bookFrame();
+  const inside = frame && view.name === 'book' && frame.contentDocument;
+  if (!inside || !inside.body) {
+    return;
+  }
+  const kept = ticksOf(inside.body.dataset.job || '');
+  const changed = [...inside.querySelectorAll('[data-k]')].filter(field =>
+    (isBox(field) ? field.checked : field.value) !== (kept[field.dataset.k] ?? (isBox(field) ? false : '')));
+  if (changed.length) {
+    changed.forEach(field => takeTick(kept, field));
+    countTicks(inside);
+    keepSoon();
+  }
 };
 
 const takeTick = (kept, field) => {

@@ -99,11 +99,10 @@ const parsed = text => {
 /** Opens a file's text as a job. What is open stays with the jobs of this device. */
 const openJob = async (name, text, diary) => {
   say('Opening…');
-  const answer = await helper.call({kind: 'check', job: text});
+  const answer = await helper.call({kind: 'check', job: text, diary});
   say('');
   const value = parsed(answer.job || text);
-  const record = () => ({...emptyJob(), job: value,
-    diary: diary ? JSON.parse(diary) : null, saved: {}});
+  const record = () => ({...emptyJob(), job: value, diary: diary ? parsed(answer.diary || diary) : null});
   const enter = async () => {
     if (!await mayReplace()) {
       return false;
@@ -141,7 +140,7 @@ const mayReplace = async () => {
 
 const openDiary = async (name, text) => {
   const answer = await helper.call({kind: 'check', job: jobText(), diary: text});
-  const value = parsed(text);
+  const value = parsed(answer.diary || text);
   const faults = (answer.faults || []).filter(fault => sourceOf(fault.path) === DIARY);
   if (!value || faults.length || answer.kind === 'failed') {
     refuse(name, 'The diary is broken here:', faults.length ? faults

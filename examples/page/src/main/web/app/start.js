@@ -1,5 +1,6 @@
 // Views and what ties all together.
 
+const LOOKED_UP = 2000;
 const VIEWS = ['job', 'book', 'diary', 'lessons', 'jobs'];
 
 /** Shows what the address names. */
@@ -92,7 +93,11 @@ const listen = () => {
       works[key]();
     }
   });
-  addEventListener('pagehide', keep);
+  addEventListener('pagehide', () => {
+    gatherTicks();
+    keep();
+  });
+  setInterval(gatherTicks, LOOKED_UP);
   acceptDrops();
 };
 

@@ -126,6 +126,13 @@ const keepSoon = later(300, () => {
 const isAtRisk = () => !isEmptyJob(open.record) && (store.refused || store.full)
   && (open.record.changedJob || open.record.changedDiary);
 
+addEventListener('storage', event => {
+  if (event.key === STORE + 'job-' + open.record.id && event.newValue !== null) {
+    warn('This job is open in another window and was changed there. Each window keeps its own: '
+      + 'what is changed last stays on the device. Save to a file before you go on here.');
+  }
+});
+
 addEventListener('beforeunload', event => {
   keep();
   if (isAtRisk()) {

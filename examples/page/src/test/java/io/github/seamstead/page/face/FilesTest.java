@@ -130,6 +130,16 @@ class FilesTest {
   }
 
   @Test
+  void aChangeInAnotherWindowIsSaid() throws IOException {
+    Browser page = face().openNew(360);
+    page.run("hand.type(hand.at('$.site.name'), 'Twice'); 0");
+    page.run("hand.until(() => Object.keys(localStorage).some(k => k.includes('-job-')), 'keeping')");
+    page.run("dispatchEvent(new StorageEvent('storage', {newValue: '{}',"
+        + " key: Object.keys(localStorage).find(k => k.includes('-job-'))})); 0");
+    assertThat(page.run("hand.text('notes')").asText()).contains("open in another window");
+  }
+
+  @Test
   void nothingIsThrownAwayUnasked() throws IOException {
     Browser page = face().openNew(360);
     page.run("hand.type(hand.at('$.site.name'), 'Kept'); hand.pause(600)");
