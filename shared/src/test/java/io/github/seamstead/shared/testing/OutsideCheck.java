@@ -23,8 +23,9 @@ import org.assertj.core.data.Offset;
  * }</pre>
  *
  * <p>Each comparison is appended as one tab-separated line to {@code
- * target/outside-checks/<calculation>.tsv}: calculation, what, citation, status, expected, got,
- * tolerance, test class. The tolerance covers the rounding that the source shows, never more.
+ * target/outside-checks/<calculation>-<test class>.tsv}, so that test classes may run beside one
+ * another: calculation, what, citation, status, expected, got, tolerance, test class. The tolerance
+ * covers the rounding that the source shows, never more.
  */
 public final class OutsideCheck {
 
@@ -115,7 +116,7 @@ public final class OutsideCheck {
                 test())
             + "\n";
     Path folder = Path.of(System.getProperty("seamstead.checks", "target/outside-checks"));
-    Path file = folder.resolve(calculation + ".tsv");
+    Path file = folder.resolve(calculation + "-" + test() + ".tsv");
     synchronized (OutsideCheck.class) {
       try {
         Files.createDirectories(folder);
