@@ -57,6 +57,16 @@ interface Kind<T> {
   }
 
   /**
+   * Describes the quantity that a value is: its dimension, its units, the unit of a bare number and
+   * its limits.
+   *
+   * @return the description; empty if the values are no quantities
+   */
+  default Optional<Map<String, Object>> quantity() {
+    return Optional.empty();
+  }
+
+  /**
    * Describes the kind in JSON Schema.
    *
    * @param definitions receives the shapes of objects by name

@@ -97,6 +97,11 @@ final class Quantities {
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return scale.schema(false);
     }
+
+    @Override
+    public Optional<Map<String, Object>> quantity() {
+      return Optional.of(scale.described());
+    }
   }
 
   private record Written(Scale scale) implements Kind<WrittenQuantity> {
@@ -120,6 +125,11 @@ final class Quantities {
     @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return scale.schema(true);
+    }
+
+    @Override
+    public Optional<Map<String, Object>> quantity() {
+      return Optional.of(scale.described());
     }
   }
 
@@ -260,6 +270,20 @@ final class Quantities {
 
     private String unitName() {
       return unit.equals("1") ? "parts of one" : unit;
+    }
+
+    Map<String, Object> described() {
+      Map<String, Object> form = new LinkedHashMap<>();
+      form.put("dimension", dimension.label());
+      form.put("units", List.copyOf(QuantityText.symbols(dimension)));
+      if (needsUnit()) {
+        form.put("range", shown(least) + " to " + shown(greatest));
+      } else {
+        form.put("bare", unit);
+        form.put("least", least);
+        form.put("most", greatest);
+      }
+      return form;
     }
 
     Map<String, Object> schema(boolean doubted) {
