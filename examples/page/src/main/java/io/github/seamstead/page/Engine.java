@@ -5,8 +5,10 @@ import org.teavm.jso.JSFunctor;
 import org.teavm.jso.JSObject;
 
 /**
- * The entry of the compiled script. In a worker it answers messages; elsewhere it leaves a function
- * {@code seamsteadEngine(request, reply)} in the global scope, JSON text in and out.
+ * The entry of the compiled script. It leaves a function {@code seamsteadEngine(request, reply)} in
+ * the global scope, JSON text in and out; what is put round it by {@link
+ * io.github.seamstead.page.build.Assemble} ties that to the messages of a worker or to a function
+ * for others.
  */
 public final class Engine {
 
@@ -35,16 +37,6 @@ public final class Engine {
     listen((request, reply) -> Answers.answer(request, reply::say));
   }
 
-  @JSBody(
-      params = "handler",
-      script =
-          "globalThis.seamsteadEngine = handler;"
-              + "if (typeof WorkerGlobalScope !== 'undefined') {"
-              + "  globalThis.onmessage = function(event) {"
-              + "    handler(JSON.stringify(event.data), function(answer) {"
-              + "      globalThis.postMessage(JSON.parse(answer));"
-              + "    });"
-              + "  };"
-              + "}")
+  @JSBody(params = "handler", script = "globalThis.seamsteadEngine = handler;")
   private static native void listen(Handler handler);
 }
