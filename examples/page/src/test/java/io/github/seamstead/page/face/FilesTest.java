@@ -116,6 +116,10 @@ class FilesTest {
     assertThat(page.run("document.querySelector('#diary-lines .count').textContent").asInt())
         .isGreaterThan(20);
     assertThat(face().complaints()).isEmpty();
+    page.run("hand.press('Add a line for today')");
+    assertThat(page.run("document.activeElement.closest('.folded[open]') !== null").asBoolean())
+        .as("the focus is in the new line")
+        .isTrue();
   }
 
   @Test
