@@ -28,16 +28,15 @@ final class MeasureCalculation {
     double inradius = inradius("r", "inradius of the base", "a", a, base.inradius());
     double circumradius =
         circumradius("R", "circumradius of the base", "a", a, base.circumradius());
-    double flats = acrossFlats(base, inradius, circumradius);
-    double corners = acrossCorners(base, circumradius);
-    double perimeter =
-        steps
-            .step("P", "perimeter of the base")
-            .formula("n * a")
-            .with("n", n, "")
-            .with("a", a, "m")
-            .from(FrameSources.POLYGON)
-            .gives(base.perimeter(), "m");
+    acrossFlats(base, inradius, circumradius);
+    acrossCorners(base, circumradius);
+    steps
+        .step("P", "perimeter of the base")
+        .formula("n * a")
+        .with("n", n, "")
+        .with("a", a, "m")
+        .from(FrameSources.POLYGON)
+        .gives(base.perimeter(), "m");
     double baseArea = area("A_b", "area of the base", "a", a, base.area());
 
     steps.section("Edges and slopes");
@@ -103,14 +102,13 @@ final class MeasureCalculation {
                 Math.PI
                     - 2 * StrictMath.asin(StrictMath.sin(Math.PI / n) * StrictMath.sin(faceSlope)),
                 "rad");
-    double openingDihedral =
-        steps
-            .step("omega", "dihedral angle at the opening")
-            .formula("pi - theta")
-            .with("theta", faceSlope, "rad")
-            .from(FrameSources.PYRAMID)
-            .note("The dihedral angle at the base is the face slope itself.")
-            .gives(Math.PI - faceSlope, "rad");
+    steps
+        .step("omega", "dihedral angle at the opening")
+        .formula("pi - theta")
+        .with("theta", faceSlope, "rad")
+        .from(FrameSources.PYRAMID)
+        .note("The dihedral angle at the base is the face slope itself.")
+        .gives(Math.PI - faceSlope, "rad");
     double developed =
         steps
             .step("sigma", "sum of the apex angles")
@@ -160,38 +158,12 @@ final class MeasureCalculation {
             .gives(n * faceArea, "m2");
     return new FrameMeasures(
         pyramid,
-        base,
-        circumradius,
-        inradius,
-        flats,
-        corners,
-        perimeter,
-        baseArea,
-        height,
-        opening.height(),
-        hip,
-        slant,
-        opening.hipLength(),
-        opening.faceHeight(),
-        faceSlope,
-        hipSlope,
-        apexAngle,
-        baseAngle,
-        pyramid.isTruncated() ? Math.PI - baseAngle : apexAngle,
-        dihedral,
-        faceSlope,
-        openingDihedral,
-        b,
-        opening.circumradius(),
-        opening.inradius(),
-        opening.area(),
-        faceArea,
-        cover,
-        volume,
-        centroid,
-        coverCentroid,
-        developed,
-        cone);
+        new FrameMeasures.Edges(
+            hip, slant, opening.hipLength(), opening.faceHeight(), opening.height()),
+        new FrameMeasures.Angles(
+            faceSlope, hipSlope, apexAngle, baseAngle, dihedral, developed, cone),
+        opening.ring(),
+        new FrameMeasures.Sizes(faceArea, cover, volume, centroid, coverCentroid));
   }
 
   private void given() {
@@ -232,7 +204,7 @@ final class MeasureCalculation {
         .gives(gives, "m2");
   }
 
-  private double acrossFlats(RegularPolygon base, double inradius, double circumradius) {
+  private void acrossFlats(RegularPolygon base, double inradius, double circumradius) {
     Steps.Entry entry = steps.step("F", "distance across flats");
     if (base.isEven()) {
       entry.formula("2 * r").with("r", inradius, "m");
@@ -243,10 +215,10 @@ final class MeasureCalculation {
           .with("R", circumradius, "m")
           .note("An odd polygon has no opposite side: from a side to the opposite corner.");
     }
-    return entry.from(FrameSources.POLYGON).gives(base.acrossFlats(), "m");
+    entry.from(FrameSources.POLYGON).gives(base.acrossFlats(), "m");
   }
 
-  private double acrossCorners(RegularPolygon base, double circumradius) {
+  private void acrossCorners(RegularPolygon base, double circumradius) {
     Steps.Entry entry = steps.step("K", "distance across corners");
     if (base.isEven()) {
       entry.formula("2 * R").with("R", circumradius, "m");
@@ -257,17 +229,12 @@ final class MeasureCalculation {
           .with("n", n, "")
           .note("An odd polygon has no opposite corner: between the two furthest corners.");
     }
-    return entry.from(FrameSources.POLYGON).gives(base.acrossCorners(), "m");
+    entry.from(FrameSources.POLYGON).gives(base.acrossCorners(), "m");
   }
 
   /** The frame's upper end; a whole pyramid has an opening of nothing at its apex. */
   private record Opening(
-      double height,
-      double hipLength,
-      double faceHeight,
-      double inradius,
-      double circumradius,
-      double area) {}
+      double height, double hipLength, double faceHeight, FrameMeasures.Opening ring) {}
 
   private Opening opening(double slant, double hip) {
     if (!pyramid.isTruncated()) {
@@ -278,7 +245,7 @@ final class MeasureCalculation {
           .formula("s")
           .with("s", slant, "m")
           .gives(slant, "m");
-      return new Opening(height, hip, slant, 0, 0, 0);
+      return new Opening(height, hip, slant, new FrameMeasures.Opening(0, 0, 0));
     }
     steps.section("Opening");
     RegularPolygon ring = new RegularPolygon(n, b);
@@ -320,13 +287,12 @@ final class MeasureCalculation {
         cut,
         hipLength,
         faceHeight,
-        in,
-        out,
-        area("A_o", "area of the opening", "b", b, ring.area()));
+        new FrameMeasures.Opening(
+            in, out, area("A_o", "area of the opening", "b", b, ring.area())));
   }
 
   private double volume(double baseArea, Opening opening) {
-    double top = opening.area();
+    double top = opening.ring().area();
     return steps
         .step("V", "volume")
         .formula("z / 3 * (A_b + A_o + sqrt(A_b * A_o))")
@@ -338,7 +304,7 @@ final class MeasureCalculation {
   }
 
   private double centroid(double baseArea, Opening opening) {
-    double top = opening.area();
+    double top = opening.ring().area();
     double mean = Math.sqrt(baseArea * top);
     return steps
         .step("z_v", "height of the centroid of the volume")

@@ -75,6 +75,34 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
   }
 
   /** By the law of total variance: the variance of the mean clay over what may be seen. */
+  /** What a test by hand would show at a clay share; cells of a row have two shares in turn. */
+  private static final class RowOfClay {
+    private final SharedPlasticity shared;
+    private final List<ClayLikelihood> outcomes;
+    private double here = Double.NaN;
+    private double before = Double.NaN;
+    private double[] chancesHere = {};
+    private double[] chancesBefore = {};
+
+    RowOfClay(SharedPlasticity shared, List<ClayLikelihood> outcomes) {
+      this.shared = shared;
+      this.outcomes = outcomes;
+    }
+
+    double[] given(double clay) {
+      if (clay == before) {
+        return chancesBefore;
+      }
+      if (clay != here) {
+        before = here;
+        chancesBefore = chancesHere;
+        here = clay;
+        chancesHere = shared.given(clay, outcomes);
+      }
+      return chancesHere;
+    }
+  }
+
   private static double cut(
       TestKind kind, double[] weights, TextureGrid grid, SharedPlasticity shared) {
     List<SoilEvidence> outcomes = kind.outcomes();
@@ -82,6 +110,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
     List<TextureLikelihood> likelihoods = outcomes.stream().map(SoilEvidence::likelihood).toList();
     List<ClayLikelihood> byClay =
         felt ? likelihoods.stream().map(ClayLikelihood.class::cast).toList() : List.of();
+    RowOfClay byRow = new RowOfClay(shared, byClay);
     double[] probability = new double[outcomes.size()];
     double[] clay = new double[outcomes.size()];
     double mean = 0;
@@ -91,7 +120,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
         continue;
       }
       double here = grid.clay(cell);
-      double[] chances = felt ? shared.given(here, byClay) : chances(likelihoods, grid, cell);
+      double[] chances = felt ? byRow.given(here) : chances(likelihoods, grid, cell);
       mean += weights[cell] * here;
       square += weights[cell] * here * here;
       for (int k = 0; k < chances.length; k++) {

@@ -56,7 +56,7 @@ public record Plasticity(
   private static final int HALVINGS = 24;
 
   /** A logistic of this scale times the deviation follows the normal within 0.01. */
-  private static final double LOGISTIC_PER_NORMAL = 1 / 1.702;
+  private static final double SCALE = LIMIT_LOG_DEVIATION / 1.702;
 
   static Plasticity of(TexturePosterior texture, Optional<ConsistencyLimits> limits) {
     if (limits.isEmpty()) {
@@ -77,22 +77,31 @@ public record Plasticity(
             : Optional.empty());
   }
 
-  /** Quantiles of the index over texture and activity, below {@link #GREATEST_INDEX}. */
+  /**
+   * Quantiles of the index over texture and activity, below {@link #GREATEST_INDEX}. The chance
+   * that the index lies below {@code e^x} is the mean of {@code 1 / (1 + e^(L/s) e^(-x/s))} over
+   * the texture, with {@code L} the logarithm of the index expected of it: {@code e^(L/s)} is
+   * reckoned once for each texture, not at each halving.
+   */
   private static Range drawn(TexturePosterior texture) {
-    return new Range(quantile(texture, 0.05), quantile(texture, 0.5), quantile(texture, 0.95));
+    double[] odds =
+        texture.values(
+            (c, si, sa) ->
+                StrictMath.exp(StrictMath.log(ConsistencyLimits.expectedIndex(c, si)) / SCALE));
+    return new Range(
+        quantile(texture, odds, 0.05), quantile(texture, odds, 0.5), quantile(texture, odds, 0.95));
   }
 
-  private static double quantile(TexturePosterior texture, double level) {
+  private static double quantile(TexturePosterior texture, double[] odds, double level) {
     double low = StrictMath.log(LEAST_INDEX);
     double high = StrictMath.log(GREATEST_INDEX);
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      double below =
-          texture.expectation(
-              (c, si, sa) ->
-                  Densities.logistic(
-                      (middle - StrictMath.log(ConsistencyLimits.expectedIndex(c, si)))
-                          / (LIMIT_LOG_DEVIATION * LOGISTIC_PER_NORMAL)));
+      double unit = StrictMath.exp(-middle / SCALE);
+      double below = 0;
+      for (int cell = 0; cell < odds.length; cell++) {
+        below += texture.weight(cell) / (1 + odds[cell] * unit);
+      }
       if (below < level) {
         low = middle;
       } else {

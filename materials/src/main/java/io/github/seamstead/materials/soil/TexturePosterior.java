@@ -147,6 +147,17 @@ public final class TexturePosterior {
     return sum;
   }
 
+  /** Gives a function's value in each cell of the texture triangle that has any weight, else 0. */
+  double[] values(TextureLikelihood function) {
+    double[] values = new double[weights.length];
+    for (int cell = 0; cell < weights.length; cell++) {
+      if (weights[cell] > 0) {
+        values[cell] = function.at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
+      }
+    }
+    return values;
+  }
+
   /**
    * Gives the probability of each texture class.
    *
