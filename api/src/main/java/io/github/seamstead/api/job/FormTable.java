@@ -45,6 +45,11 @@ public final class FormTable {
     return all().<Class<?>>map(Shape::type).filter(Class::isRecord).distinct().toList();
   }
 
+  /** Writes the entry of one shape. */
+  static String text(Shape<?> shape) {
+    return JsonWriter.text(described(shape));
+  }
+
   private static Stream<Shape<?>> all() {
     return Stream.concat(
         Shapes.DOCUMENT.reachable().stream(), DiaryShapes.diaryDocument().reachable().stream());

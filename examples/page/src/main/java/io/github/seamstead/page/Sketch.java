@@ -2,6 +2,8 @@ package io.github.seamstead.page;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Recall;
+import io.github.seamstead.api.chapter.Series;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.soil.SoilPart;
@@ -39,6 +41,9 @@ final class Sketch {
 
   /** Each try leaves at least one section aside. */
   private static final int MOST_TRIES = 8;
+
+  /** What was worked out for one key press is most often wanted for the next. */
+  private static final Recall RECALL = Recall.of(50);
 
   private Sketch() {}
 
@@ -90,7 +95,8 @@ final class Sketch {
             job,
             PlanOptions.defaults()
                 .on(Runnable::run)
-                .only(Chapter.FRAME, Chapter.SOIL, Chapter.MIX, Chapter.FLOOR));
+                .only(Chapter.FRAME, Chapter.SOIL, Chapter.MIX, Chapter.FLOOR),
+            new Series(RECALL, Series.alone().supposed(), true));
     plan.frame().ifPresent(frame -> frame(frame, job.document().cover(), said));
     plan.floor().ifPresent(floor -> floor(floor, said));
     if (!plan.soils().isEmpty()) {

@@ -8,12 +8,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A lesson whose numbers a pupil changes: the sum and its picture follow, worked by the same code
  * as the printed lesson.
  */
 public final class LiveLesson {
+
+  private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d+)?|\\.\\d+)");
 
   private final Lesson lesson;
   private final List<Input> inputs;
@@ -114,15 +118,8 @@ public final class LiveLesson {
   /** Reads a number; what stands behind it, such as a unit, is left aside. */
   static Optional<Double> number(String text) {
     String bare = text.strip().replace(',', '.').replace('\u2212', '-');
-    int end = 0;
-    while (end < bare.length() && "+-.0123456789".indexOf(bare.charAt(end)) >= 0) {
-      end++;
-    }
-    try {
-      return Optional.of(Double.parseDouble(bare.substring(0, end)));
-    } catch (NumberFormatException e) {
-      return Optional.empty();
-    }
+    Matcher number = NUMBER.matcher(bare);
+    return number.lookingAt() ? Optional.of(Double.parseDouble(number.group())) : Optional.empty();
   }
 
   /**
