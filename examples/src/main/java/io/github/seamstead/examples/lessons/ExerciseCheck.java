@@ -47,7 +47,7 @@ public record ExerciseCheck(boolean right, Optional<String> wrongStep, String so
   public static ExerciseCheck of(int lesson, int exercise, long seed, String given, Paper paper) {
     Task task = LessonTasks.of(lesson, seed, 0).exercises().get(exercise).task();
     Optional<Double> number = LiveLesson.number(given).map(n -> inSum(n, task.unit()));
-    boolean right = number.isPresent() && meets(number.get(), task.answer());
+    boolean right = number.isPresent() && answers(number.get(), task);
     Optional<String> wrong =
         right
             ? Optional.empty()
@@ -63,6 +63,18 @@ public record ExerciseCheck(boolean right, Optional<String> wrongStep, String so
 
   private static double inSum(double number, String unit) {
     return unit.equals("rad") ? Math.toRadians(number) : number;
+  }
+
+  /** Also a number rounded to the digits that are asked for answers. */
+  private static boolean answers(double given, Task task) {
+    double answer = inDegrees(task.answer(), task.unit());
+    double digit = StrictMath.pow(10, Math.floor(StrictMath.log10(Math.abs(answer))) + 1 - task.digits());
+    double off = Math.abs(inDegrees(given, task.unit()) - answer);
+    return off <= digit / 2 * (1 + ROUNDING) || meets(given, task.answer());
+  }
+
+  private static double inDegrees(double number, String unit) {
+    return unit.equals("rad") ? Math.toDegrees(number) : number;
   }
 
   private static boolean meets(double given, double expected) {
