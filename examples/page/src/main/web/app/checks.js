@@ -48,7 +48,8 @@ const faultText = fault => `Given: ${fault.given}. `
   + (fault.allowed.startsWith('must') ? 'It ' + fault.allowed : capital(fault.allowed));
 
 /** Faults are shown of values; what is missing only once somebody asked for the plan. */
-const shownFaults = () => checks.faults.filter(fault => checks.asked || fault.given !== 'nothing');
+const shownFaults = () => checks.faults.filter(fault =>
+  checks.asked || !/^(nothing$|none of )/.test(fault.given));
 
 const clearMarks = () => {
   for (const [place, field] of drawn) {

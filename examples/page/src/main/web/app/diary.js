@@ -60,6 +60,7 @@ const addLine = () => {
   ensureDiary();
   const count = open.record.diary.diary.length;
   change(DIARY, '$.diary+' + count, diary => diary.diary.push({date: dayOf(Date.now())}));
+  opened.add(idOf(DIARY, `$.diary[${count}]`));
   showDiary();
   const line = nearest(DIARY, `$.diary[${count}]`);
   if (line) {

@@ -33,7 +33,7 @@ const texturePicture = soils => {
 const bucketText = count => String(Math.round(count * 10) / 10);
 
 const bucketsPicture = mixes => figure('Mixes in buckets', make('ul', {class: 'mixes'}, mixes.map(mix =>
-  make('li', {}, make('b', {}, mix.id), mix.text ? ' ' + mix.text : '', mix.parts.map((part, i) => {
+  make('li', {}, make('b', {}, mix.id), mix.parts.map((part, i) => {
     const whole = Math.min(Math.floor(part.buckets + 1e-9), MOST_BUCKETS);
     const rest = whole < MOST_BUCKETS ? part.buckets - whole : 0;
     const pails = [...Array(whole).fill(1), ...(rest > 0.04 ? [rest] : [])];

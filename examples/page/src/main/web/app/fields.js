@@ -91,16 +91,18 @@ const typedField = (source, path, field, options) => {
   const label = options.label || labelOf(field, path);
   const parts = partsOf(source, path, field);
   const value = at(source.doc(), path);
+  const isDay = field.day && (value === undefined || /^\d{4}-\d\d-\d\d$/.test(value));
+  const isName = field.pattern && field.pattern.includes('A-Za-z0-9');
   const input = make('input', {
-    id: idOf(source, path), type: 'text', value: value === undefined ? '' : String(value),
+    id: idOf(source, path), type: isDay ? 'date' : 'text', value: value === undefined ? '' : String(value),
     autocomplete: 'off', spellcheck: field.kind === 'text' && !field.pattern ? 'true' : 'false',
     autocapitalize: 'off', enterkeyhint: 'next', 'aria-describedby': described(source, path),
     inputmode: field.kind === 'whole' ? 'numeric' : null,
     'aria-required': field.required ? 'true' : null,
-    maxlength: field.longest || 100, list: field.pattern ? 'names' : null,
-    class: field.kind === 'text' && !field.pattern ? 'wide' : '',
+    maxlength: field.longest || 100, list: isName ? 'names' : null,
+    class: field.kind === 'text' && !field.pattern && !field.day ? 'wide' : '',
     input: () => state(source, path, typedValue(input.value, field)),
-    focus: field.pattern ? offerNames : null,
+    focus: isName ? offerNames : null,
   });
   input.value = value === undefined ? '' : String(value);
   parts.inputs = [input];

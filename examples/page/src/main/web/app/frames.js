@@ -41,8 +41,12 @@ const linksStayInside = inside => inside.addEventListener('click', event => {
   }
 });
 
+/** A part of a page as a page of its own. */
+const whole = html => (/^\s*<!doctype/i.test(html) ? html : '<!doctype html><meta charset="utf-8">'
+  + '<style>body{margin:.6rem;font:1rem/1.5 system-ui,sans-serif;overflow-wrap:anywhere}</style>' + html);
+
 /** A frame as high as what it shows. */
-const tallFrame = (html, title) => pageFrame(html, title, (inside, frame) => {
+const tallFrame = (html, title) => pageFrame(whole(html), title, (inside, frame) => {
   inside.documentElement.style.fontSize =
     document.documentElement.classList.contains('projector') ? '150%' : '';
   const fitHeight = () => {

@@ -1,6 +1,10 @@
 // The jobs on this device, the demo jobs, and the way into and out of files.
 
-const demos = JSON.parse(byId('demos').textContent);
+const readDemos = async () => {
+  const part = byId('demos');
+  return JSON.parse(part.type === 'application/json' ? part.textContent
+    : await new Response(await unpack(part.textContent)).text());
+};
 
 const startJob = async () => {
   if (await mayReplace()) {
@@ -54,8 +58,14 @@ const showJobs = () => {
   const list = keptJobs();
   replace(byId('kept'), list.length ? list.map(jobRow)
     : make('li', {}, store.refused ? 'This device keeps nothing for this page.' : 'None yet.'));
-  if (!byId('demo-list').childElementCount) {
-    replace(byId('demo-list'), demos.map(demo => make('li', {class: 'job'},
+  showDemos();
+};
+
+const showDemos = async () => {
+  const place = byId('demo-list');
+  if (!place.childElementCount) {
+    const demos = await readDemos();
+    replace(place, demos.map(demo => make('li', {class: 'job'},
       button(demo.title, () => openJob(demo.title, demo.job, demo.diary), {class: 'name'}))));
   }
 };

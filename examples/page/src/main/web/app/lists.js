@@ -148,7 +148,7 @@ const drawList = (source, path, field, options = {}) => {
       options.remove && button('Remove all', options.remove, {'aria-label': 'Remove ' + label})));
   parts.element.addEventListener('keydown', event => {
     // Enter in the last field of the last item starts the next item.
-    const inputs = [...rows.querySelectorAll('input[type=text]')];
+    const inputs = [...rows.querySelectorAll('input[type=text], input[type=date]')];
     if (event.key === 'Enter' && event.target === inputs[inputs.length - 1]) {
       event.preventDefault();
       event.stopPropagation();

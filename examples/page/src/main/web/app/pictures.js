@@ -1,16 +1,17 @@
 // The pictures of a section: which they are, and how they follow the numbers.
 
-/** By the part of a sketch: the sections it is shown in, and what draws it. */
+/** By the part of a sketch: where its numbers come from, the sections it is shown in, what draws it. */
 const PICTURES = {
-  frame: {sections: ['frame', 'cover'], paint: framePicture},
-  face: {sections: ['frame', 'cover'], paint: facePicture},
-  sheets: {sections: ['stock'], paint: sheetsPicture},
-  texture: {sections: ['soils', 'trialMixes'], paint: texturePicture},
-  sectors: {sections: ['floor', 'weather'], paint: sectorsPicture},
-  buckets: {sections: ['floor', 'trialMixes', 'aggregates', 'plant'], paint: bucketsPicture},
+  frame: {of: '$.frame', sections: ['frame', 'cover'], paint: framePicture},
+  face: {of: '$.frame', sections: ['frame', 'cover'], paint: facePicture},
+  sheets: {of: '$.stock', sections: ['stock'], paint: sheetsPicture},
+  texture: {of: '$.soils', sections: ['soils', 'trialMixes'], paint: texturePicture},
+  sectors: {of: '$.floor', sections: ['floor', 'weather'], paint: sectorsPicture},
+  buckets: {of: '$.floor', sections: ['floor', 'trialMixes', 'aggregates', 'plant'], paint: bucketsPicture},
 };
 
-const sketches = {last: {}};
+/** The last sketch, and which of its parts are older than the numbers in the form. */
+const sketches = {last: {}, old: new Set()};
 
 const isEmptyPart = part => !part || (Array.isArray(part) && part.length === 0);
 
@@ -26,7 +27,12 @@ const showPictures = () => {
   for (const [part, picture] of Object.entries(PICTURES)) {
     const data = sketches.last[part];
     if (picture.sections.includes(view.part) && !isEmptyPart(data)) {
-      figures.push(picture.paint(data));
+      const drawing = picture.paint(data);
+      if (drawing && sketches.old.has(part)) {
+        drawing.classList.add('old');
+        drawing.append(make('p', {class: 'help'}, 'As before the last change: a value is to mend.'));
+      }
+      figures.push(drawing);
     }
   }
   const shown = figures.filter(Boolean);
@@ -39,10 +45,22 @@ const showPictures = () => {
   }
 };
 
+/** A number that is half typed must not make its picture vanish. */
+const takeSketch = sketch => {
+  const old = new Set();
+  for (const [part, picture] of Object.entries(PICTURES)) {
+    if (isEmptyPart(sketch[part]) && isThere(JOB, picture.of) && !isEmptyPart(sketches.last[part])) {
+      sketch[part] = sketches.last[part];
+      old.add(part);
+    }
+  }
+  sketches.last = sketch;
+  sketches.old = old;
+};
+
 const sketch = newest(() => helper.call({kind: 'sketch', job: jobText()}), answer => {
   if (answer.kind === 'done') {
-    // A number that is half typed must not make the picture vanish: what is known stays.
-    sketches.last = answer;
+    takeSketch(answer);
     showPictures();
   }
 });

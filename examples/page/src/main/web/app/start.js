@@ -113,6 +113,7 @@ listeners.opened.push(() => {
   opened.clear();
   Object.assign(checks, {faults: [], understood: new Map(), assumed: null, asked: false, done: false});
   sketches.last = {};
+  sketches.old.clear();
   replace(byId('summary'));
   replace(byId('refused'));
   document.title = jobTitle(open.record);

@@ -105,7 +105,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions withWorkedSteps() {
-    return new PlanOptions(effort, seed, true, chapters, timeLimit, progress, cancellation, executor);
+    return new PlanOptions(
+        effort, seed, true, chapters, timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -116,7 +117,8 @@ public record PlanOptions(
    * @throws IllegalArgumentException if the effort is out of range
    */
   public PlanOptions withEffort(int other) {
-    return new PlanOptions(other, seed, worked, chapters, timeLimit, progress, cancellation, executor);
+    return new PlanOptions(
+        other, seed, worked, chapters, timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -126,7 +128,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions withSeed(long other) {
-    return new PlanOptions(effort, other, worked, chapters, timeLimit, progress, cancellation, executor);
+    return new PlanOptions(
+        effort, other, worked, chapters, timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -160,7 +163,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions heardBy(Progress listener) {
-    return new PlanOptions(effort, seed, worked, chapters, timeLimit, listener, cancellation, executor);
+    return new PlanOptions(
+        effort, seed, worked, chapters, timeLimit, listener, cancellation, executor);
   }
 
   /**
@@ -181,13 +185,6 @@ public record PlanOptions(
    */
   public PlanOptions on(Executor threads) {
     return new PlanOptions(
-        effort,
-        seed,
-        worked,
-        chapters,
-        timeLimit,
-        progress,
-        cancellation,
-        Optional.of(threads));
+        effort, seed, worked, chapters, timeLimit, progress, cancellation, Optional.of(threads));
   }
 }

@@ -25,7 +25,8 @@ public final class FormTable {
    */
   public static String text() {
     Map<String, Object> shapes = new LinkedHashMap<>();
-    all().filter(shape -> shape.type() != Map.class)
+    all()
+        .filter(shape -> shape.type() != Map.class)
         .forEach(shape -> shapes.put(name(shape), described(shape)));
     Map<String, Object> table = new LinkedHashMap<>();
     table.put("version", Forms.NEWEST);
@@ -171,7 +172,8 @@ public final class FormTable {
     StringBuilder words = new StringBuilder();
     for (int i = 0; i < key.length(); i++) {
       char c = key.charAt(i);
-      boolean begins = Character.isUpperCase(c) && i > 0 && !Character.isUpperCase(key.charAt(i - 1));
+      boolean begins =
+          Character.isUpperCase(c) && i > 0 && !Character.isUpperCase(key.charAt(i - 1));
       words.append(begins ? " " : "").append(begins ? Character.toLowerCase(c) : c);
     }
     return words.toString();

@@ -67,6 +67,16 @@ interface Kind<T> {
   }
 
   /**
+   * Says how a quantity was understood.
+   *
+   * @param value the value as it is written
+   * @return the number with the unit of the key; empty if it is no quantity or cannot be read
+   */
+  default Optional<String> echo(Json value) {
+    return Optional.empty();
+  }
+
+  /**
    * Describes the kind in JSON Schema.
    *
    * @param definitions receives the shapes of objects by name

@@ -42,7 +42,7 @@ public final class Answers {
 
   private static Map<String, Object> done(Request request, Consumer<String> reply) {
     return switch (request.kind()) {
-      case "check" -> of("done", JobAnswers.check(request));
+      case "check" -> checked(request);
       case "plan" ->
           of(
               "done",
@@ -52,6 +52,17 @@ public final class Answers {
       case "answer" -> of("done", LessonAnswers.answer(request));
       default -> throw new IllegalArgumentException("unknown kind of request: " + request.kind());
     };
+  }
+
+  private static Map<String, Object> checked(Request request) {
+    Map<String, Object> answer;
+    try {
+      answer = of("done", JobAnswers.check(request));
+    } catch (JobFaultsException e) {
+      answer = faults(e);
+    }
+    answer.put("understood", JobAnswers.understood(request));
+    return answer;
   }
 
   /** An answer of a kind. */

@@ -5,6 +5,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.Diary;
 import io.github.seamstead.api.job.DiaryReader;
+import io.github.seamstead.api.job.Echoes;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.job.JobWriter;
@@ -44,6 +45,13 @@ final class JobAnswers {
       said.put("job", JobWriter.text(job));
     }
     return said;
+  }
+
+  /** How each quantity was understood, also beside faults. */
+  static List<Map<String, String>> understood(Request request) {
+    return Echoes.of(request.text("job")).entrySet().stream()
+        .map(echo -> Map.of("path", echo.getKey(), "text", echo.getValue()))
+        .toList();
   }
 
   private static boolean isOlder(String text) {

@@ -10,6 +10,7 @@ import java.util.SortedSet;
 import org.jspecify.annotations.Nullable;
 
 /** A few edges of a stock item in ascending order, once each. Immutable. */
+@SuppressWarnings("JdkObsolete") // A stock item has shown its edges as this type from the start.
 final class EdgeSet extends AbstractSet<Integer> implements SortedSet<Integer> {
 
   private final List<Integer> edges;

@@ -45,9 +45,10 @@ class EveryReaderTest {
   }
 
   private static final String NAMELESS =
-      "[...document.querySelectorAll('input:not([hidden]),select,button,textarea,iframe')].filter(e =>"
-          + " !((e.labels && [...e.labels].some(l => l.textContent.trim())) || e.getAttribute('aria-label')"
-          + " || e.textContent.trim() || e.title)).map(e => e.outerHTML)";
+      "[...document.querySelectorAll('input:not([hidden]),select,button,textarea,iframe')].filter(e"
+          + " => !((e.labels && [...e.labels].some(l => l.textContent.trim())) ||"
+          + " e.getAttribute('aria-label') || e.textContent.trim() || e.title)).map(e =>"
+          + " e.outerHTML)";
 
   static List<Arguments> views() {
     List<Arguments> views = new ArrayList<>();
@@ -75,11 +76,13 @@ class EveryReaderTest {
     Browser page = face().openNew(width);
     face().choose(Face.JOBS.resolve("seed-loft.json"));
     page.run("hand.until(() => hand.text('title') === 'Seed-drying loft', 'the job')");
-    page.run("hand.until(() => [...document.querySelectorAll('#sections small')]"
-        + ".every(s => s.textContent === 'sound'), 'a sound job')");
+    page.run(
+        "hand.until(() => [...document.querySelectorAll('#sections small')]"
+            + ".every(s => s.textContent === 'sound'), 'a sound job')");
     // Pictures of the sketch.
-    page.run("hand.go('job/frame').then(() => hand.until(() => document.querySelector('#picture svg'),"
-        + " 'a picture'))");
+    page.run(
+        "hand.go('job/frame').then(() => hand.until(() => document.querySelector('#picture svg'),"
+            + " 'a picture'))");
     return page;
   }
 
@@ -99,8 +102,13 @@ class EveryReaderTest {
       assertThat(faults(page, "targets(44)")).as("small targets of %s", place).isEmpty();
       assertThat(faults(page, "ids()")).as("ids used twice in %s", place).isEmpty();
       assertThat(page.texts(NAMELESS)).as("controls without a name in %s", place).isEmpty();
-      assertThat(page.run("[...document.querySelectorAll('h1')].filter(h => h.checkVisibility()).length")
-          .asInt()).as("titles of %s", place).isEqualTo(1);
+      assertThat(
+              page.run(
+                      "[...document.querySelectorAll('h1')].filter(h =>"
+                          + " h.checkVisibility()).length")
+                  .asInt())
+          .as("titles of %s", place)
+          .isEqualTo(1);
     }
     page.call("Emulation.setEmulatedMedia", Map.of("features", List.of()));
   }
@@ -123,7 +131,8 @@ class EveryReaderTest {
     face().write("By keys");
     face().tabTo("Frame →");
     face().key("Enter");
-    page.run("hand.until(() => document.querySelector('#section h1').textContent === 'Frame', 'frame')");
+    page.run(
+        "hand.until(() => document.querySelector('#section h1').textContent === 'Frame', 'frame')");
     face().tabTo("Add frame");
     face().key("Enter");
     face().write("2");
@@ -134,16 +143,22 @@ class EveryReaderTest {
     page.run("document.getElementById('sections').querySelector('a').focus()");
     face().tabTo("Plan the book");
     face().key("Enter");
-    page.run("hand.until(() => document.activeElement.className === 'summary', 'focus on the summary')");
+    page.run(
+        "hand.until(() => document.activeElement.className === 'summary', 'focus on the summary')");
     assertThat(page.run("document.activeElement.innerText").asText())
         .contains("Frame, sides: Given: 2. It must be a whole number from 3 to 64");
     assertThat(page.run("document.title").asText()).startsWith("To mend: ");
     face().tabTo("Frame, sides");
     face().key("Enter");
     assertThat(page.run("document.activeElement.id").asText()).isEqualTo("job$.frame.sides");
-    assertThat(page.run("document.activeElement.getAttribute('aria-invalid')").asText()).isEqualTo("true");
-    assertThat(page.run("document.getElementById(document.activeElement.getAttribute('aria-describedby')"
-        + ".split(' ').pop()).textContent").asText()).contains("from 3 to 64");
+    assertThat(page.run("document.activeElement.getAttribute('aria-invalid')").asText())
+        .isEqualTo("true");
+    assertThat(
+            page.run(
+                    "document.getElementById(document.activeElement.getAttribute('aria-describedby').split('"
+                        + " ').pop()).textContent")
+                .asText())
+        .contains("from 3 to 64");
   }
 
   @Test
@@ -165,6 +180,9 @@ class EveryReaderTest {
     assertThat(page.run(edges).asInt()).isEqualTo(12);
     page.run("hand.type(hand.at('$.frame.sides'), '7'); 0");
     page.run("hand.until(() => " + edges + " === 7, 'seven sides')");
+    page.run("hand.type(hand.at('$.frame.sides'), '1'); 0");
+    page.run("hand.until(() => /As before the last change/.test(hand.text('picture')), 'the note')");
+    assertThat(page.run(edges).asInt()).isEqualTo(7);
   }
 
   @Test
@@ -184,7 +202,8 @@ class EveryReaderTest {
   void whatIsAssumedIsSaidAndStatedByOneTap() throws IOException {
     Browser page = face().openNew(360);
     page.run("hand.press('Add crew')");
-    assertThat(page.run("document.querySelector('.assumed').innerText").asText()).contains("assumed");
+    assertThat(page.run("document.querySelector('.assumed').innerText").asText())
+        .contains("assumed");
     page.run("hand.press('State Teams')");
     assertThat(page.run("hand.at('$.site.crew.teams').value").asText()).isEqualTo("1");
   }
@@ -193,14 +212,20 @@ class EveryReaderTest {
   void theFormStandsBeforeThePlannerIsUnpacked() throws IOException {
     Browser page = face().openNew(360);
     page.run("globalThis.name = 'x'");
-    face().before("globalThis.workersAtReady = null; (Own => { let made = 0; globalThis.Worker ="
-        + " class extends Own { constructor(...a) { super(...a); made++; } };"
-        + " new MutationObserver(() => { if (document.documentElement.dataset.ready"
-        + " && globalThis.workersAtReady === null) globalThis.workersAtReady = made; })"
-        + ".observe(document, {subtree: true, attributes: true}); })(Worker)");
+    face()
+        .before(
+            "globalThis.workersAtReady = null; (Own => { let made = 0; globalThis.Worker ="
+                + " class extends Own { constructor(...a) { super(...a); made++; } };"
+                + " new MutationObserver(() => { if (document.documentElement.dataset.ready"
+                + " && globalThis.workersAtReady === null) globalThis.workersAtReady = made; })"
+                + ".observe(document, {subtree: true, attributes: true}); })(Worker)");
     page = face().open(360);
-    assertThat(page.run("hand.until(() => globalThis.workersAtReady !== null, 'ready')"
-        + ".then(() => globalThis.workersAtReady)").asInt(-1)).isZero();
+    assertThat(
+            page.run(
+                    "hand.until(() => globalThis.workersAtReady !== null, 'ready')"
+                        + ".then(() => globalThis.workersAtReady)")
+                .asInt(-1))
+        .isZero();
     assertThat(page.run("hand.at('$.site.name').checkVisibility()").asBoolean()).isTrue();
   }
 }

@@ -95,7 +95,8 @@ final class Face implements AutoCloseable {
             .path("result")
             .path("objectId")
             .asText();
-    List<String> paths = Stream.of(files).map(file -> file.toAbsolutePath().normalize().toString()).toList();
+    List<String> paths =
+        Stream.of(files).map(file -> file.toAbsolutePath().normalize().toString()).toList();
     browser.call("DOM.setFileInputFiles", Map.of("files", paths, "objectId", input));
   }
 

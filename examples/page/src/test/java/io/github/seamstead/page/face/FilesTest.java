@@ -57,7 +57,8 @@ class FilesTest {
     face().choose(file("torn.json", "{\n\"seamstead\": 2,\n\"site\": {\"name\": \"Torn\"\n"));
     assertThat(refusal(page)).contains("“torn.json” was not opened").contains("Line ");
     assertThat(page.run("hand.text('title')").asText()).isEqualTo("Job without a name");
-    assertThat(page.run("document.activeElement.closest('#refused') !== null").asBoolean()).isTrue();
+    assertThat(page.run("document.activeElement.closest('#refused') !== null").asBoolean())
+        .isTrue();
 
     String unknown =
         "{\n\"seamstead\": 2,\n\"site\": {\"name\": \"Odd\"},\n\"frame\": {\"sides\": 6,\n"
@@ -65,7 +66,8 @@ class FilesTest {
     face().choose(file("odd.json", unknown));
     page.run("hand.until(() => /odd.json/.test(hand.text('refused')), 'the next refusal')");
     assertThat(refusal(page)).contains("Line 5").contains("colour").contains("Line 6");
-    assertThat(page.texts("[...document.querySelectorAll('#refused button')].map(b => b.textContent)"))
+    assertThat(
+            page.texts("[...document.querySelectorAll('#refused button')].map(b => b.textContent)"))
         .containsExactly("Close");
     assertThat(page.run("hand.text('title')").asText()).isEqualTo("Job without a name");
   }
@@ -82,8 +84,9 @@ class FilesTest {
     page.run("hand.press('Open it to mend it')");
     page.run("hand.until(() => hand.text('title') === 'Half', 'the job')");
     page.run("hand.go('job/frame')");
-    page.run("hand.until(() => /from 3 to 64/.test(hand.at('$.frame.sides', 'fault').textContent),"
-        + " 'the fault beside its field')");
+    page.run(
+        "hand.until(() => /from 3 to 64/.test(hand.at('$.frame.sides', 'fault').textContent),"
+            + " 'the fault beside its field')");
   }
 
   @Test
@@ -93,8 +96,9 @@ class FilesTest {
     assertThat(Files.readString(old)).contains("\"seamstead\": 1").contains("\"fall\"");
     face().choose(old);
     page.run("hand.until(() => hand.text('title') === 'Seed-drying loft', 'the job')");
-    page.run("hand.until(() => [...document.querySelectorAll('#sections small')]"
-        + ".every(s => s.textContent === 'sound'), 'a sound job')");
+    page.run(
+        "hand.until(() => [...document.querySelectorAll('#sections small')]"
+            + ".every(s => s.textContent === 'sound'), 'a sound job')");
     assertThat(page.run("hand.text('saved')").asText()).startsWith("Job last saved to a file");
   }
 
@@ -112,6 +116,10 @@ class FilesTest {
     assertThat(page.run("document.querySelector('#diary-lines .count').textContent").asInt())
         .isGreaterThan(20);
     assertThat(face().complaints()).isEmpty();
+    page.run("hand.press('Add a line for today')");
+    assertThat(page.run("document.activeElement.closest('.folded[open]') !== null").asBoolean())
+        .as("the focus is in the new line")
+        .isTrue();
   }
 
   @Test
@@ -133,9 +141,11 @@ class FilesTest {
   void aChangeInAnotherWindowIsSaid() throws IOException {
     Browser page = face().openNew(360);
     page.run("hand.type(hand.at('$.site.name'), 'Twice'); 0");
-    page.run("hand.until(() => Object.keys(localStorage).some(k => k.includes('-job-')), 'keeping')");
-    page.run("dispatchEvent(new StorageEvent('storage', {newValue: '{}',"
-        + " key: Object.keys(localStorage).find(k => k.includes('-job-'))})); 0");
+    page.run(
+        "hand.until(() => Object.keys(localStorage).some(k => k.includes('-job-')), 'keeping')");
+    page.run(
+        "dispatchEvent(new StorageEvent('storage', {newValue: '{}',"
+            + " key: Object.keys(localStorage).find(k => k.includes('-job-'))})); 0");
     assertThat(page.run("hand.text('notes')").asText()).contains("open in another window");
   }
 

@@ -17,6 +17,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
@@ -25,7 +26,6 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The way of a job on a phone: filled from an empty form, planned, printed, ticked, left, gone on
@@ -73,15 +73,17 @@ class FillPlanTickTest {
   void theFormIsFilledByItsOwnControlsAndSavedAsTheSameJob() throws IOException {
     Browser page = face().browser();
     page.run("hand.fillJob(JSON.parse(" + face().quoted(JobWriter.text(seedLoft())) + "))");
-    page.run("hand.until(() => [...document.querySelectorAll('#sections small')]"
-        + ".every(s => s.textContent === 'sound'), 'a sound job')");
+    page.run(
+        "hand.until(() => [...document.querySelectorAll('#sections small')]"
+            + ".every(s => s.textContent === 'sound'), 'a sound job')");
     assertThat(page.run("hand.text('saved')").asText()).contains("Job not yet saved to a file");
     page.run("hand.press('Save')");
     Job saved = JobReader.read(savedJob());
     assertThat(saved.document()).isEqualTo(seedLoft().document());
     assertThat(saved.assumptions()).isEqualTo(seedLoft().assumptions());
-    page.run("hand.until(() => /Job last saved to a file at \\d\\d:\\d\\d\\./"
-        + ".test(hand.text('saved')), 'the time of saving')");
+    page.run(
+        "hand.until(() => /Job last saved to a file at \\d\\d:\\d\\d\\./"
+            + ".test(hand.text('saved')), 'the time of saving')");
     assertThat(face().complaints()).isEmpty();
   }
 
@@ -99,8 +101,7 @@ class FillPlanTickTest {
             + " return copy.textContent; }; 0");
     JsonNode shown = page.run("hand.book().then(words)");
     JsonNode expected =
-        page.run(
-            "words(new DOMParser().parseFromString(" + face().quoted(own) + ", 'text/html'))");
+        page.run("words(new DOMParser().parseFromString(" + face().quoted(own) + ", 'text/html'))");
     assertThat(shown.asText()).isNotBlank().isEqualTo(expected.asText());
     assertThat(face().complaints()).isEmpty();
   }
@@ -109,8 +110,9 @@ class FillPlanTickTest {
   @Order(3)
   void printingPrintsTheWholeBook() {
     Browser page = face().browser();
-    page.run("hand.frame().contentWindow.print = () => { globalThis.printed = "
-        + "hand.frame().contentDocument.querySelectorAll('details:not([open])').length; }");
+    page.run(
+        "hand.frame().contentWindow.print = () => { globalThis.printed = "
+            + "hand.frame().contentDocument.querySelectorAll('details:not([open])').length; }");
     page.run("hand.press('Print')");
     assertThat(page.run("globalThis.printed").asInt(-1)).isZero();
   }
@@ -119,15 +121,21 @@ class FillPlanTickTest {
   @Order(4)
   void ticksAndBookAreThereAfterReloading() throws IOException {
     Browser page = face().browser();
-    page.run("hand.book().then(book => { [...book.querySelectorAll('[data-diary]')].slice(0, 3)"
-        + ".forEach(box => box.click()); const line = book.querySelector('.blank');"
-        + " line.value = '9:15 AB'; line.dispatchEvent(new Event('change', {bubbles: true})); })");
+    page.run(
+        "hand.book().then(book => { [...book.querySelectorAll('[data-diary]')].slice(0,"
+            + " 3).forEach(box => box.click()); const line = book.querySelector('.blank');"
+            + " line.value = '9:15 AB'; line.dispatchEvent(new Event('change', {bubbles: true}));"
+            + " })");
     page.run("hand.pause(600)");
     face().open(PHONE);
     assertThat(page.run("hand.text('title')").asText()).isEqualTo("Seed-drying loft");
     page.run("hand.go('book')");
-    assertThat(page.run("hand.book().then(book => book.querySelectorAll('[data-diary]:checked').length)")
-            .asInt()).isEqualTo(3);
+    assertThat(
+            page.run(
+                    "hand.book().then(book =>"
+                        + " book.querySelectorAll('[data-diary]:checked').length)")
+                .asInt())
+        .isEqualTo(3);
     assertThat(page.run("hand.frame().contentDocument.querySelector('.blank').value").asText())
         .isEqualTo("9:15 AB");
   }
@@ -154,7 +162,8 @@ class FillPlanTickTest {
       "plan", savedJob().toString(), "--diary", diary.toString(), "--out", book.toString()
     };
     assertThat(Main.run(command, new PrintWriter(new StringWriter()), new PrintWriter(err)))
-        .as(err.toString()).isZero();
+        .as(err.toString())
+        .isZero();
     assertThat(Files.readString(book.resolve("book.html"))).contains("The job so far");
     assertThat(face().complaints()).isEmpty();
   }

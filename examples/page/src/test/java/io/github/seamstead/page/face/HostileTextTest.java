@@ -45,10 +45,15 @@ class HostileTextTest {
   @Test
   void namesStayText() throws IOException {
     Browser page = face().openNew(360);
-    Path job = Files.writeString(folder.resolve("evil.json"),
-        "{\"seamstead\": 2, \"site\": {\"name\": " + face().quoted(EVIL) + ", \"note\": "
-            + face().quoted(EVIL) + "}, \"frame\": {\"sides\": 5, \"measures\": {\"baseSide\":"
-            + " \"20 cm\", \"height\": \"30 cm\"}}}");
+    Path job =
+        Files.writeString(
+            folder.resolve("evil.json"),
+            "{\"seamstead\": 2, \"site\": {\"name\": "
+                + face().quoted(EVIL)
+                + ", \"note\": "
+                + face().quoted(EVIL)
+                + "}, \"frame\": {\"sides\": 5, \"measures\": {\"baseSide\":"
+                + " \"20 cm\", \"height\": \"30 cm\"}}}");
     page.run("globalThis.alert = () => { globalThis.alarm = true; }; 0");
     face().choose(job);
     page.run("hand.until(() => hand.text('title').startsWith('</script>'), 'the job')");
@@ -56,9 +61,14 @@ class HostileTextTest {
     assertThat(page.run("hand.text('kept')").asText()).contains(EVIL);
     page.run("hand.go('job').then(() => hand.press('Plan the book'))");
     page.run("hand.book()");
-    assertThat(page.run("hand.frame().contentDocument.querySelectorAll('img,script,[onload],[onerror]')"
-        + ".length").asInt(-1)).isZero();
-    assertThat(page.run("document.querySelectorAll('img,[onload],[onerror]').length").asInt(-1)).isZero();
+    assertThat(
+            page.run(
+                    "hand.frame().contentDocument.querySelectorAll('img,script,[onload],[onerror]')"
+                        + ".length")
+                .asInt(-1))
+        .isZero();
+    assertThat(page.run("document.querySelectorAll('img,[onload],[onerror]').length").asInt(-1))
+        .isZero();
     assertThat(page.run("globalThis.alarm === true").asBoolean()).isFalse();
     page.run("hand.go('job').then(() => hand.press('Save'))");
     assertThat(face().complaints()).isEmpty();
@@ -67,10 +77,12 @@ class HostileTextTest {
   @Test
   void aFrameRunsNoScript() throws IOException {
     Browser page = face().openNew(360);
-    page.run("(f => { f.srcdoc = '<body onload=\"parent.alarm = 1\"><script>parent.alarm = 1</'"
-        + " + 'script>'; document.body.append(f); })(document.createElement('iframe'))");
+    page.run(
+        "(f => { f.srcdoc = '<body onload=\"parent.alarm = 1\"><script>parent.alarm = 1</'"
+            + " + 'script>'; document.body.append(f); })(document.createElement('iframe'))");
     page.run("hand.pause(300)");
     assertThat(page.run("globalThis.alarm === undefined").asBoolean())
-        .as("the content policy stops what a frame would run").isTrue();
+        .as("the content policy stops what a frame would run")
+        .isTrue();
   }
 }

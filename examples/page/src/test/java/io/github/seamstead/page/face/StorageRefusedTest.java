@@ -45,14 +45,18 @@ class StorageRefusedTest {
   void allWorksAndThePageSaysThatNothingIsKept() throws IOException {
     Browser page = face().open(360);
     page.run("hand.type(hand.at('$.site.name'), 'Nowhere'); 0");
-    page.run("hand.until(() => /This device keeps nothing: save to a file/.test(hand.text('saved')),"
-        + " 'the note')");
+    page.run(
+        "hand.until(() => /This device keeps nothing: save to a file/.test(hand.text('saved')),"
+            + " 'the note')");
     page.run("hand.press('Save')");
     assertThat(face().saved("nowhere.json")).content().contains("\"name\": \"Nowhere\"");
     page.run("hand.type(hand.at('$.site.name'), 'Nowhere else'); 0");
     page.run("hand.go('jobs').then(() => hand.press('Start a job'))");
-    assertThat(page.run("hand.until(() => document.querySelector('dialog'), 'the question')"
-            + ".then(box => box.innerText)").asText())
+    assertThat(
+            page.run(
+                    "hand.until(() => document.querySelector('dialog'), 'the question')"
+                        + ".then(box => box.innerText)")
+                .asText())
         .contains("Opening another throws them away");
     page.run("hand.press('Go back and save')");
     assertThat(page.run("hand.text('title')").asText()).isEqualTo("Nowhere else");

@@ -81,7 +81,8 @@ const hand = (() => {
 
   /** Fills every section of a job in the order of the form. */
   const fillJob = async job => {
-    for (const key of keysOf({shape: table.root}).filter(k => job[k.key] !== undefined)) {
+    for (const key of keysOf({shape: table.root})) {
+      if (key.key === 'seamstead' || job[key.key] === undefined) continue;
       location.hash = '#job/' + key.key;
       await until(() => document.querySelector('#section h1').textContent === capital(key.label), key.key);
       const absent = document.querySelector('#section .absent button');
