@@ -3,7 +3,8 @@ package io.github.seamstead.shared.work;
 import java.util.random.RandomGenerator;
 
 /**
- * The generator SplitMix64: a counter that grows by an odd constant, each count mixed into a number.
+ * The generator SplitMix64: a counter that grows by an odd constant, each count mixed into a
+ * number.
  *
  * <p>Written out here, as not every platform that the library is compiled for has one. The numbers
  * are those of {@link java.util.SplittableRandom} from the same seed. Source: G. L. Steele, D. Lea

@@ -42,7 +42,8 @@ public final class OneThread implements ClassHolderTransformer {
     for (BasicBlock block : program.getBasicBlocks()) {
       for (Instruction instruction : block) {
         if (instruction instanceof MonitorEnterInstruction
-            || instruction instanceof MonitorExitInstruction) {
+            || instruction instanceof MonitorExitInstruction
+            || isNotify(instruction)) {
           instruction.delete();
         } else if (instruction instanceof InvokeInstruction call && isWait(call)) {
           call.setType(InvocationType.SPECIAL);
@@ -52,6 +53,14 @@ public final class OneThread implements ClassHolderTransformer {
         }
       }
     }
+  }
+
+  /** Nobody waits to be told. */
+  private static boolean isNotify(Instruction instruction) {
+    return instruction instanceof InvokeInstruction call
+        && call.getMethod().getClassName().equals("java.lang.Object")
+        && (call.getMethod().getName().equals("notify")
+            || call.getMethod().getName().equals("notifyAll"));
   }
 
   private static boolean isWait(InvokeInstruction call) {
