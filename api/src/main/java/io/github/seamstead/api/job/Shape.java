@@ -66,6 +66,11 @@ final class Shape<R> implements Kind<R> {
     former.add(key, name);
   }
 
+  /** The present name of a key, which may be given by its former one. */
+  String present(String name) {
+    return former.present(name);
+  }
+
   /** States that a key is not assumed where another tells it, and that both are not stated. */
   void either(Key<?> assumed, Key<?> instead) {
     told.put(assumed, instead);

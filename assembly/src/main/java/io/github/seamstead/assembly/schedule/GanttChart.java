@@ -132,6 +132,7 @@ public record GanttChart(
   }
 
   /** A unit of a resource, in the clocks of all units of its kind. */
+  @SuppressWarnings("ArrayRecordComponent") // The clock is shared: to take a unit is to set it.
   private record Taken(double[] clock, int number) {}
 
   private static GanttChart chart(

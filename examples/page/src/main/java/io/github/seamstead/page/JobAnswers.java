@@ -8,7 +8,7 @@ import io.github.seamstead.api.job.DiaryReader;
 import io.github.seamstead.api.job.Echoes;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.job.JobWriter;
+import io.github.seamstead.api.job.Renewal;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
@@ -26,7 +26,6 @@ import java.util.function.Consumer;
 final class JobAnswers {
 
   private static final long MILLIS_BETWEEN = 100;
-  private static final int NEWEST_FORM = 2;
 
   private JobAnswers() {}
 
@@ -41,10 +40,19 @@ final class JobAnswers {
         job.assumptions().stream()
             .map(a -> Map.of("path", a.path(), "text", a.value() + " (" + a.ground() + ")"))
             .toList());
-    if (isOlder(text)) {
-      said.put("job", JobWriter.text(job));
-    }
+    renewed("job", text, Renewal.job(text), said);
+    request
+        .maybeText("diary")
+        .filter(diary -> !diary.isBlank())
+        .ifPresent(diary -> renewed("diary", diary, Renewal.diary(diary), said));
     return said;
+  }
+
+  /** A document of an earlier version comes back in the newest, which the form is drawn for. */
+  private static void renewed(String key, String was, String is, Map<String, Object> said) {
+    if (!was.equals(is)) {
+      said.put(key, is);
+    }
   }
 
   /** How each quantity was understood, also beside faults. */
@@ -52,10 +60,6 @@ final class JobAnswers {
     return Echoes.of(request.text("job")).entrySet().stream()
         .map(echo -> Map.of("path", echo.getKey(), "text", echo.getValue()))
         .toList();
-  }
-
-  private static boolean isOlder(String text) {
-    return text.matches("(?s).*\"seamstead\"\\s*:\\s*[0-" + (NEWEST_FORM - 1) + "]\\b.*");
   }
 
   private static String title(Job job) {

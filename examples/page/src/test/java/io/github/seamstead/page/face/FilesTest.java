@@ -100,6 +100,13 @@ class FilesTest {
         "hand.until(() => [...document.querySelectorAll('#sections small')]"
             + ".every(s => s.textContent === 'sound'), 'a sound job')");
     assertThat(page.run("hand.text('saved')").asText()).startsWith("Job last saved to a file");
+
+    face().choose(Face.JOBS.resolve("hill-hide.json"));
+    page.run("hand.until(() => hand.text('title') === 'Hill hide', 'the job')");
+    page.run("hand.go('job/frame')");
+    assertThat(page.run("hand.at('$.frame.measures.circumradius').value").asText())
+        .as("as it was written")
+        .contains("ft");
   }
 
   @Test
