@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 
 /** What the soil is held to be, the next test, the tiles to make with room for what they show. */
 final class SoilCard {
@@ -138,10 +139,9 @@ final class SoilCard {
             Basis.LOOSE_VOLUME,
             1,
             MOST_TILES);
-    List<String> texts = new ArrayList<>();
-    for (int rung = 0; rung < ladder.sandParts().size(); rung++) {
-      texts.add("1 : " + Sizes.number(ladder.sandParts().get(rung)));
-    }
-    return texts;
+    TreeSet<Double> parts = new TreeSet<>(ladder.sandParts());
+    // What the tiles so far ask for next has a row of its own.
+    desk.plan().trials().forEach(t -> t.reading().nextSandParts().ifPresent(parts::add));
+    return parts.stream().map(part -> "1 : " + Sizes.number(part)).toList();
   }
 }

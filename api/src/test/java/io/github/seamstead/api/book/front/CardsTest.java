@@ -186,6 +186,8 @@ class CardsTest {
         // The soil alone is the first rung; it shows what the sand does.
         .contains("1. 1 : 0")
         .contains("2. 1 : 1");
+    double next = desk.plan().trials().get(0).reading().nextSandParts().orElseThrow();
+    assertThat(card).containsPattern("\\d\\. 1 : " + Sizes.number(next));
   }
 
   @Test
