@@ -240,9 +240,7 @@ public final class ComparePage {
           row.lever().on().word(),
           saved(row, Measure.MONEY),
           saved(row, Measure.HOURS),
-          row.after().isFeasible()
-              ? elsewhere(row)
-              : "cannot be met: " + row.after().whyNot().get(0),
+          row.after().isFeasible() ? elsewhere(row) : shortBy(row) + row.after().whyNot().get(0),
           row.lever().price());
     }
     if (table.isEmpty()) {
@@ -250,6 +248,15 @@ public final class ComparePage {
     }
     table.write(m);
     return m;
+  }
+
+  /** A lever that is not enough alone may still shorten what lacks. */
+  private String shortBy(LeverRow row) {
+    return row.saved(Measure.CLOTH_SHORT)
+        .map(
+            less ->
+                "not enough alone, cloth short " + text.change(Measure.CLOTH_SHORT, -less) + ": ")
+        .orElse("cannot be met: ");
   }
 
   private String saved(LeverRow row, Measure measure) {

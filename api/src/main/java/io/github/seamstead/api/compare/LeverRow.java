@@ -13,9 +13,13 @@ import java.util.Optional;
  */
 public record LeverRow(Lever lever, VariantRow before, VariantRow after) {
 
-  /** What saves most money first, then most hours; what cannot be met last. */
+  /**
+   * What lacks the least cloth first, then what saves most money, then most hours; what cannot be
+   * met last.
+   */
   static final Comparator<LeverRow> MOST_SAVED_FIRST =
       Comparator.comparing((LeverRow row) -> !row.after().isFeasible())
+          .thenComparing(row -> -row.saved(Measure.CLOTH_SHORT).orElse(0.0))
           .thenComparing(row -> -row.saved(Measure.MONEY).orElse(0.0))
           .thenComparing(row -> -row.saved(Measure.HOURS).orElse(0.0))
           .thenComparing(row -> -row.saved(Measure.CLOTH_AREA).orElse(0.0))
@@ -28,7 +32,15 @@ public record LeverRow(Lever lever, VariantRow before, VariantRow after) {
    * @return before less after, in the measure's unit; empty if one of the plans does not have it
    */
   public Optional<Double> saved(Measure measure) {
-    return before.value(measure).flatMap(b -> after.value(measure).map(a -> b - a));
+    return before.value(measure).flatMap(b -> after(measure).map(a -> b - a));
+  }
+
+  /** A plan that can be met lacks no cloth, also where it does not state so. */
+  private Optional<Double> after(Measure measure) {
+    Optional<Double> stated = after.value(measure);
+    return measure == Measure.CLOTH_SHORT && stated.isEmpty() && !after.values().isEmpty()
+        ? Optional.of(0.0)
+        : stated;
   }
 
   /**

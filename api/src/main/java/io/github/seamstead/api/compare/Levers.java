@@ -7,6 +7,7 @@ import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.FloorLayer;
 import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.FrameMeasure;
+import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.JobChange;
 import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobValue;
@@ -29,6 +30,9 @@ public final class Levers {
   private static final double LEAST_PACK = 0.03;
   private static final double PART = 0.5;
 
+  /** Allowance of a turned hem, in metres; common practice: two turns of a peg's loop. */
+  private static final double TURNED = 0.05;
+
   private final JobPlan plan;
   private final JobDocument job;
   private final List<Lever> found = new ArrayList<>();
@@ -47,6 +51,9 @@ public final class Levers {
   public static List<Lever> of(JobPlan plan) {
     Levers levers = new Levers(plan);
     levers.job.cover().ifPresent(levers::cover);
+    if (levers.job.stock().isPresent()) {
+      levers.job.cover().ifPresent(levers::together);
+    }
     if (levers.job.cover().isPresent()) {
       levers.job.frame().ifPresent(levers::frame);
     }
@@ -67,6 +74,13 @@ public final class Levers {
           "wind and water come in under the hem, and the hem is not weighed down",
           none("cover.skirt"));
     }
+    if (cover.cap().isPresent()) {
+      add(
+          "Cap cut from other cloth",
+          Lever.On.COVER,
+          "the other cloth's price, and the time to cut and close the cap, are not in the plan",
+          none("cover.cap"));
+    }
     if (cover.lining().isPresent()) {
       add(
           "No lining",
@@ -76,11 +90,43 @@ public final class Levers {
     }
   }
 
+  /** A lower edge on the band of a sheet is straight, so that it keeps the faces apart. */
+  private void together(Cover cover) {
+    if (cover.hem().isAnywhere(HemKind.REINFORCED) && cover.hem().faces().isEmpty()) {
+      found.add(
+          new Lever(
+              "Lower edges turned, not kept on the band",
+              Lever.On.COVER,
+              "the band is lost to the hem; faces may then stay in one piece",
+              List.of(
+                  new JobChange("cover.hem.kind", JobValue.text(HemKind.TURNED.word())),
+                  length("cover.hem.allowance", TURNED))));
+    } else if (!cover.keepTogether()) {
+      add(
+          "Neighbouring faces in one piece where a sheet takes them",
+          Lever.On.COVER,
+          "larger pieces are heavier to handle, and one that is spoiled costs more cloth",
+          none("cover.keepTogether"));
+    }
+  }
+
   private void frame(Frame frame) {
     if (frame.survey().isPresent()) {
       return;
     }
     frame.measures().ifPresent(measures -> sides(frame, measures));
+    for (FrameMeasure across : List.of(FrameMeasure.BASE_SIDE, FrameMeasure.CIRCUMRADIUS)) {
+      frame
+          .measures()
+          .map(m -> m.get(across))
+          .ifPresent(
+              size ->
+                  add(
+                      "A tenth narrower",
+                      Lever.On.COVER,
+                      "a fifth less floor; steeper faces catch more wind from the side",
+                      length("frame.measures." + across.word(), size * 9 / 10)));
+    }
     frame
         .measures()
         .map(m -> m.get(FrameMeasure.HEIGHT))

@@ -8,6 +8,8 @@ import java.util.Optional;
 public enum Measure {
   /** Cloth in all pieces of the cover. */
   CLOTH_AREA("clothArea", "cloth", "m2", Better.LESS, Chapter.PATTERN),
+  /** Cloth of the pieces that found no place on the stock. */
+  CLOTH_SHORT("clothShort", "cloth short", "m2", Better.LESS, Chapter.LAYOUT),
   /** Length of all seams. */
   SEAM_LENGTH("seamLength", "seams", "m", Better.LESS, Chapter.JOINING),
   /** Staples, stitches or screws. */

@@ -29,7 +29,7 @@ public final class MeasureText {
    */
   public String of(Measure measure, double value) {
     return switch (measure) {
-      case CLOTH_AREA, FLOOR_AREA -> words.area(value);
+      case CLOTH_AREA, CLOTH_SHORT, FLOOR_AREA -> words.area(value);
       case SEAM_LENGTH, HEADROOM -> value < 0 ? "-" + words.length(-value) : words.length(value);
       case SEAM_MISFIT -> value < 0 ? "-" + words.small(-value) : words.small(value);
       case HANDLED_MASS -> words.mass(value);

@@ -56,6 +56,9 @@ public final class Measures {
     plan.frame().ifPresent(f -> all.put(Measure.HEADROOM, f.measures().frameHeight()));
     plan.frame().ifPresent(f -> all.put(Measure.FLOOR_AREA, f.measures().baseArea()));
     plan.cover().ifPresent(c -> all.put(Measure.CLOTH_AREA, c.clothArea()));
+    plan.layout()
+        .filter(l -> !l.result().unplaced().isEmpty())
+        .ifPresent(l -> all.put(Measure.CLOTH_SHORT, l.areaWithoutPlace()));
     plan.joining().ifPresent(j -> all.put(Measure.SEAM_LENGTH, j.seams().metres()));
     plan.joining()
         .flatMap(JoiningPart::order)

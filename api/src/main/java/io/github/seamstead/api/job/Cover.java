@@ -20,6 +20,8 @@ import java.util.Set;
  * @param joining how the crew joins, if stated
  * @param spliceLap how much two parts of one panel lap where the stock is too small, in metres
  * @param staggerSplices whether splices of neighbouring panels are kept apart
+ * @param keepTogether whether neighbouring faces stay in one piece where a sheet takes them and no
+ *     more cloth is used
  */
 public record Cover(
     Fabric fabric,
@@ -34,7 +36,8 @@ public record Cover(
     Optional<Fixings> fixings,
     Optional<Joining> joining,
     double spliceLap,
-    boolean staggerSplices) {
+    boolean staggerSplices,
+    boolean keepTogether) {
 
   public Cover {
     vents = List.copyOf(vents);
@@ -210,6 +213,18 @@ public record Cover(
      */
     public Builder staggerSplices(boolean staggerSplices) {
       state("staggerSplices", staggerSplices);
+      return this;
+    }
+
+    /**
+     * States keepTogether.
+     *
+     * @param keepTogether whether neighbouring faces stay in one piece where a sheet takes them and
+     *     no more cloth is used; true is assumed if left out
+     * @return this builder
+     */
+    public Builder keepTogether(boolean keepTogether) {
+      state("keepTogether", keepTogether);
       return this;
     }
   }

@@ -1,7 +1,9 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.shared.quantity.Dimension;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The shapes of the cover section. */
 final class CoverShapes {
@@ -52,17 +54,54 @@ final class CoverShapes {
 
   static Shape<Hem> hem() {
     Shape<Hem> s = Shape.of(Hem.class, "the lower edge");
-    Shape.Key<HemKind> kind =
-        s.required("kind", Kinds.choice(HemKind.class, HemKind::word), "turned, reinforced or raw");
-    Shape.Key<Double> allowance =
-        s.assumed(
-            "allowance",
-            Quantities.length("mm", 0, 1000),
-            "fabric added along the lower edge",
-            0.0,
-            "0 mm",
-            "no allowance stated");
-    return s.makes(v -> new Hem(v.get(kind), v.get(allowance)));
+    Shape.Key<HemKind> kind = hemKind(s);
+    Shape.Key<Double> allowance = hemAllowance(s);
+    Shape.Key<List<FaceHem>> faces =
+        s.or(
+            "faces",
+            Kinds.list(faceHem(), 1, 64),
+            "faces whose lower edge differs, such as those that keep the band of a sheet",
+            List.of());
+    s.rule(
+        (v, faults) -> {
+          Set<Integer> met = new HashSet<>();
+          for (int i = 0; i < v.get(faces).size(); i++) {
+            int face = v.get(faces).get(i).face();
+            if (!met.add(face)) {
+              faults.note(
+                  "faces[" + i + "].face",
+                  "face " + face + " a second time",
+                  "must stand once in the list");
+            }
+          }
+        });
+    return s.makes(v -> new Hem(v.get(kind), v.get(allowance), v.get(faces)));
+  }
+
+  private static Shape<FaceHem> faceHem() {
+    Shape<FaceHem> s =
+        Shape.of(FaceHem.class, "the lower edge of one face, where it differs from the others");
+    Shape.Key<Integer> face =
+        s.required(
+            "face", Kinds.count(1, 64), "the face, counted counter-clockwise seen from above");
+    Shape.Key<HemKind> kind = hemKind(s);
+    Shape.Key<Double> allowance = hemAllowance(s);
+    return s.makes(v -> new FaceHem(v.get(face), v.get(kind), v.get(allowance)));
+  }
+
+  private static Shape.Key<HemKind> hemKind(Shape<?> s) {
+    return s.required(
+        "kind", Kinds.choice(HemKind.class, HemKind::word), "turned, reinforced or raw");
+  }
+
+  private static Shape.Key<Double> hemAllowance(Shape<?> s) {
+    return s.assumed(
+        "allowance",
+        Quantities.length("mm", 0, 1000),
+        "fabric added along the lower edge",
+        0.0,
+        "0 mm",
+        "no allowance stated");
   }
 
   static Shape<Point> point() {
@@ -204,6 +243,15 @@ final class CoverShapes {
             true,
             "true",
             "common practice: four layers never meet at one point");
+    Shape.Key<Boolean> keepTogether =
+        s.assumed(
+            "keepTogether",
+            Kinds.flag(),
+            "whether neighbouring faces stay in one piece where a sheet takes them and no more"
+                + " cloth is used",
+            true,
+            "true",
+            "common practice: a seam that is not made does not leak");
     return s.makes(
         v ->
             new Cover(
@@ -219,6 +267,7 @@ final class CoverShapes {
                 v.find(fixings),
                 v.find(joining),
                 v.get(spliceLap),
-                v.get(staggerSplices)));
+                v.get(staggerSplices),
+                v.get(keepTogether)));
   }
 }

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -7,8 +8,45 @@ import java.util.Set;
  *
  * @param kind turned, reinforced or raw
  * @param allowance fabric added along the lower edge, in metres
+ * @param faces faces whose lower edge differs
  */
-public record Hem(HemKind kind, double allowance) {
+public record Hem(HemKind kind, double allowance, List<FaceHem> faces) {
+
+  public Hem {
+    faces = List.copyOf(faces);
+  }
+
+  /**
+   * Gives the lower edge of one face.
+   *
+   * @param face the face, counted from 1
+   * @return its own edge if one is stated, else that of all
+   */
+  public FaceHem of(int face) {
+    return faces.stream()
+        .filter(own -> own.face() == face)
+        .findFirst()
+        .orElseGet(() -> new FaceHem(face, kind, allowance));
+  }
+
+  /**
+   * Tells whether some face may have a kind of edge.
+   *
+   * @param sought the kind
+   * @return whether it is stated for all faces or for one
+   */
+  public boolean isAnywhere(HemKind sought) {
+    return kind == sought || faces.stream().anyMatch(own -> own.kind() == sought);
+  }
+
+  /**
+   * Gives the greatest allowance.
+   *
+   * @return of all faces, in metres
+   */
+  public double largestAllowance() {
+    return Math.max(allowance, faces.stream().mapToDouble(FaceHem::allowance).max().orElse(0));
+  }
 
   /**
    * Starts a builder, for {@link Job#builder()}.
@@ -56,6 +94,17 @@ public record Hem(HemKind kind, double allowance) {
      */
     public Builder allowance(double allowance) {
       state("allowance", allowance);
+      return this;
+    }
+
+    /**
+     * States faces.
+     *
+     * @param faces faces whose lower edge differs
+     * @return this builder
+     */
+    public Builder faces(List<FaceHem.Builder> faces) {
+      state("faces", faces);
       return this;
     }
   }

@@ -46,6 +46,10 @@ final class JobRules {
     for (int i = 0; i < cover.vents().size(); i++) {
       opening("cover.vents[" + i + "]", cover.vents().get(i), frame, names, faults);
     }
+    List<FaceHem> hems = cover.hem().faces();
+    for (int i = 0; i < hems.size(); i++) {
+      face("cover.hem.faces[" + i + "]", hems.get(i).face(), frame, faults);
+    }
     if (cover.cap().isPresent() && frame.opening().isEmpty() && frame.survey().isEmpty()) {
       faults.note(
           "cover.cap",
@@ -56,12 +60,16 @@ final class JobRules {
 
   private static void opening(
       String path, FaceOpening opening, Frame frame, Set<String> names, Shape.Faults faults) {
-    if (opening.face() > frame.sides()) {
+    face(path, opening.face(), frame, faults);
+    StockRules.once(path + ".id", opening.id(), names, faults);
+  }
+
+  private static void face(String path, int face, Frame frame, Shape.Faults faults) {
+    if (face > frame.sides()) {
       faults.note(
           path + ".face",
-          "face " + opening.face(),
+          "face " + face,
           "must be from 1 to " + frame.sides() + ", the number of sides");
     }
-    StockRules.once(path + ".id", opening.id(), names, faults);
   }
 }

@@ -11,12 +11,13 @@ final class StockRules {
   private StockRules() {}
 
   /** Every flaw lies on its sheet or roll. */
-  static void flaws(List<StockFlaw> flaws, double length, double width, Shape.Faults faults) {
+  static void flaws(
+      String path, List<StockFlaw> flaws, double length, double width, Shape.Faults faults) {
     for (int i = 0; i < flaws.size(); i++) {
       StockFlaw flaw = flaws.get(i);
       if (flaw.x() + flaw.width() > length || flaw.y() + flaw.height() > width) {
         faults.note(
-            "flaws[" + i + "]",
+            path + "flaws[" + i + "]",
             "a flaw that ends at "
                 + Numbers.plain(flaw.x() + flaw.width())
                 + " m, "
@@ -24,6 +25,13 @@ final class StockRules {
                 + " m",
             "must end within " + Numbers.plain(length) + " m by " + Numbers.plain(width) + " m");
       }
+    }
+  }
+
+  /** Every flaw of a copy lies on it. */
+  static void copyFlaws(List<SheetCopy> copies, double length, double width, Shape.Faults faults) {
+    for (int i = 0; i < copies.size(); i++) {
+      flaws("copies[" + i + "].", copies.get(i).flaws(), length, width, faults);
     }
   }
 
@@ -35,6 +43,10 @@ final class StockRules {
     Set<String> names = new HashSet<>();
     for (int i = 0; i < sheets.size(); i++) {
       once("sheets[" + i + "].id", sheets.get(i).id(), names, faults);
+      List<SheetCopy> copies = sheets.get(i).copies();
+      for (int j = 0; j < copies.size(); j++) {
+        once("sheets[" + i + "].copies[" + j + "].id", copies.get(j).id(), names, faults);
+      }
     }
     for (int i = 0; i < rolls.size(); i++) {
       once("rolls[" + i + "].id", rolls.get(i).id(), names, faults);

@@ -51,32 +51,94 @@ final class StockShapes {
     return s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
   }
 
+  private static Shape<SheetCorner> sheetCorner() {
+    Shape<SheetCorner> s = Shape.of(SheetCorner.class, "a corner of a sheet of any outline");
+    Shape.Key<Double> x =
+        s.required(
+            "x",
+            Quantities.length("m", 0, 200),
+            "along the length, from the left edge of the rectangle that the sheet lies in");
+    Shape.Key<Double> y =
+        s.required(
+            "y",
+            Quantities.length("m", 0, 200),
+            "along the width, from the lower edge of that rectangle");
+    return s.makes(v -> new SheetCorner(v.get(x), v.get(y)));
+  }
+
+  private static Shape<SheetCopy> sheetCopy() {
+    Shape<SheetCopy> s = Shape.of(SheetCopy.class, "one of several sheets of the same shape");
+    Shape.Key<String> id = s.required("id", Kinds.id(), "its own name, written on it");
+    Shape.Key<List<StockFlaw>> flaws =
+        s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts of it not to be used", List.of());
+    return s.makes(v -> new SheetCopy(v.get(id), v.get(flaws)));
+  }
+
   private static Shape.Key<Integer> preference(Shape<?> s) {
     return s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
   }
 
   static Shape<StockSheet> stockSheet() {
-    Shape<StockSheet> s = Shape.of(StockSheet.class, "sheets of one size, measured as they are");
+    Shape<StockSheet> s = Shape.of(StockSheet.class, "sheets of one shape, measured as they are");
     Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the sheet");
     Shape.Key<Double> length =
-        s.required("length", Quantities.length("m", 0.01, 200), "measured length, along x");
+        s.required(
+            "length",
+            Quantities.length("m", 0.01, 200),
+            "measured length, along x; of the rectangle that an odd sheet lies in");
     Shape.Key<Double> width =
-        s.required("width", Quantities.length("m", 0.01, 200), "measured width, along y");
+        s.required(
+            "width",
+            Quantities.length("m", 0.01, 200),
+            "measured width, along y; of the rectangle that an odd sheet lies in");
+    Shape.Key<List<SheetCorner>> outline =
+        s.or(
+            "outline",
+            Kinds.list(sheetCorner(), 3, 50),
+            "corners of an odd sheet in order along its edge",
+            List.of());
     Shape.Key<Integer> count = count(s, "sheet");
+    Shape.Key<List<SheetCopy>> copies =
+        s.or(
+            "copies",
+            Kinds.list(sheetCopy(), 1, 500),
+            "the copies by name instead of their count, each with its own flaws",
+            List.of());
+    s.either(count, copies);
     Shape.Key<List<SheetEdge>> reinforced = reinforced(s);
+    Shape.Key<List<Integer>> bands =
+        s.or(
+            "bands",
+            Kinds.list(Kinds.count(1, 50), 1, 50),
+            "edges of the outline with a reinforced border; edge 1 runs from the first corner to"
+                + " the second",
+            List.of());
     Shape.Key<List<StockFlaw>> flaws = flaws(s);
     Shape.Key<Double> cost =
         s.optional("cost", Quantities.money(), "price of one sheet, in the money of the site");
     Shape.Key<Integer> preference = preference(s);
-    s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
+    s.rule((v, faults) -> StockRules.flaws("", v.get(flaws), v.get(length), v.get(width), faults));
+    s.rule((v, faults) -> StockRules.copyFlaws(v.get(copies), v.get(length), v.get(width), faults));
+    s.rule(
+        (v, faults) ->
+            OddSheetRules.check(
+                v.get(outline),
+                v.get(length),
+                v.get(width),
+                v.get(bands),
+                v.has(reinforced),
+                faults));
     return s.makes(
         v ->
             new StockSheet(
                 v.get(id),
                 v.get(length),
                 v.get(width),
+                v.get(outline),
                 v.get(count),
+                v.get(copies),
                 v.get(reinforced),
+                v.get(bands),
                 v.get(flaws),
                 v.find(cost),
                 v.get(preference)));
@@ -98,7 +160,7 @@ final class StockShapes {
             Quantities.money(),
             "price of one metre off the roll, in the money of the site");
     Shape.Key<Integer> preference = preference(s);
-    s.rule((v, faults) -> StockRules.flaws(v.get(flaws), v.get(length), v.get(width), faults));
+    s.rule((v, faults) -> StockRules.flaws("", v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->
             new StockRoll(

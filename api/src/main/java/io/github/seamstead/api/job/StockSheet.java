@@ -1,18 +1,23 @@
 package io.github.seamstead.api.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * Sheets of one size, measured as they are.
+ * Sheets of one shape, measured as they are.
  *
  * @param id its name, written on the sheet
- * @param length measured length, along x, in metres
- * @param width measured width, along y, in metres
- * @param count how many there are
- * @param reinforced edges with a reinforced border worth keeping for the hem
- * @param flaws parts that must not be used
+ * @param length measured length, along x, in metres; of the rectangle that an odd sheet lies in
+ * @param width measured width, along y, in metres; of the rectangle that an odd sheet lies in
+ * @param outline corners in order along the edge; empty for a rectangle
+ * @param count how many there are, if the copies are not named
+ * @param copies the copies by name, each with its own flaws; empty if all are alike
+ * @param reinforced edges of a rectangle with a reinforced border worth keeping for the hem
+ * @param bands edges of an outline with a reinforced border, counted from 1: edge 1 runs from the
+ *     first corner to the second
+ * @param flaws parts that must not be used, on every copy
  * @param cost price of one sheet, in the money of the site, if stated
  * @param preference order of use, lowest first
  */
@@ -20,15 +25,37 @@ public record StockSheet(
     String id,
     double length,
     double width,
+    List<SheetCorner> outline,
     int count,
+    List<SheetCopy> copies,
     List<SheetEdge> reinforced,
+    List<Integer> bands,
     List<StockFlaw> flaws,
     Optional<Double> cost,
     int preference) {
 
   public StockSheet {
+    outline = List.copyOf(outline);
+    copies = List.copyOf(copies);
     reinforced = List.copyOf(reinforced);
+    bands = List.copyOf(bands);
     flaws = List.copyOf(flaws);
+  }
+
+  /**
+   * Gives the sheets under the names that are written on them.
+   *
+   * @return this, if all copies are alike; else one for each copy, with its own flaws
+   */
+  public List<StockSheet> named() {
+    return copies.isEmpty() ? List.of(this) : copies.stream().map(this::copy).toList();
+  }
+
+  private StockSheet copy(SheetCopy copy) {
+    List<StockFlaw> all = new ArrayList<>(flaws);
+    all.addAll(copy.flaws());
+    return new StockSheet(
+        copy.id(), length, width, outline, 1, List.of(), reinforced, bands, all, cost, preference);
   }
 
   /**
@@ -72,7 +99,7 @@ public record StockSheet(
     /**
      * States length.
      *
-     * @param length measured length, along x, in metres
+     * @param length measured length, along x, in metres; of the rectangle that an odd sheet lies in
      * @return this builder
      */
     public Builder length(double length) {
@@ -83,7 +110,7 @@ public record StockSheet(
     /**
      * States width.
      *
-     * @param width measured width, along y, in metres
+     * @param width measured width, along y, in metres; of the rectangle that an odd sheet lies in
      * @return this builder
      */
     public Builder width(double width) {
@@ -92,9 +119,20 @@ public record StockSheet(
     }
 
     /**
+     * States outline.
+     *
+     * @param outline corners in order along the edge; empty for a rectangle
+     * @return this builder
+     */
+    public Builder outline(List<SheetCorner> outline) {
+      state("outline", outline);
+      return this;
+    }
+
+    /**
      * States count.
      *
-     * @param count how many there are; 1 is assumed if left out
+     * @param count how many there are, if the copies are not named; 1 is assumed if left out
      * @return this builder
      */
     public Builder count(int count) {
@@ -103,9 +141,20 @@ public record StockSheet(
     }
 
     /**
+     * States copies.
+     *
+     * @param copies the copies by name, each with its own flaws; empty if all are alike
+     * @return this builder
+     */
+    public Builder copies(List<SheetCopy.Builder> copies) {
+      state("copies", copies);
+      return this;
+    }
+
+    /**
      * States reinforced.
      *
-     * @param reinforced edges with a reinforced border worth keeping for the hem
+     * @param reinforced edges of a rectangle with a reinforced border worth keeping for the hem
      * @return this builder
      */
     public Builder reinforced(List<SheetEdge> reinforced) {
@@ -114,9 +163,21 @@ public record StockSheet(
     }
 
     /**
+     * States bands.
+     *
+     * @param bands edges of an outline with a reinforced border, counted from 1: edge 1 runs from
+     *     the first corner to the second
+     * @return this builder
+     */
+    public Builder bands(List<Integer> bands) {
+      state("bands", bands);
+      return this;
+    }
+
+    /**
      * States flaws.
      *
-     * @param flaws parts that must not be used
+     * @param flaws parts that must not be used, on every copy
      * @return this builder
      */
     public Builder flaws(List<StockFlaw.Builder> flaws) {

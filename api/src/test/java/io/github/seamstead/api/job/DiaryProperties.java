@@ -74,7 +74,18 @@ class DiaryProperties {
                 (i, l, w, e) ->
                     new DiaryEntry.ClothBought(
                         Optional.of(
-                            new StockSheet(i, l, w, 2, List.of(e), List.of(), Optional.of(3.5), 2)),
+                            new StockSheet(
+                                i,
+                                l,
+                                w,
+                                List.of(),
+                                2,
+                                List.of(),
+                                List.of(e),
+                                List.of(),
+                                List.of(),
+                                Optional.of(3.5),
+                                2)),
                         Optional.empty())));
   }
 

@@ -18,7 +18,7 @@ public final class SmallJob {
                   "opening": {"radius": "0.2 m"}},
         "cover": {"fabric": {"name": "canvas", "massPerArea": "500 g/m2", "thickness": "0.6 mm"},
                   "seam": {"kind": "fin", "allowance": "40 mm"},
-                  "hem": {"kind": "raw"},
+                  "hem": {"kind": "raw"}, "keepTogether": false,
                   "cap": {"overlap": "200 mm", "lap": "40 mm"}},
         "stock": {"sheets": [{"id": "tarp", "length": "4 m", "width": "2.6 m", "count": 3}],
                   "spacing": "5 mm", "edgeMargin": "10 mm"},

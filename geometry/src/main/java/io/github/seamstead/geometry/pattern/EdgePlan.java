@@ -34,10 +34,23 @@ public record EdgePlan(
    * @return one allowance for each edge, in the order of the edges
    */
   public List<EdgeAllowance> forFace(Outline face) {
-    List<EdgeAllowance> allowances = new ArrayList<>(face.size());
-    allowances.add(base);
+    return forFaces(face, 1);
+  }
+
+  /**
+   * Spreads the plan over the edges of faces side by side.
+   *
+   * @param fan one outline round the faces: their bases, the right hip, the tops, the left hip
+   * @param faces how many faces, 1 or more
+   * @return one allowance for each edge, in the order of the edges
+   */
+  public List<EdgeAllowance> forFaces(Outline fan, int faces) {
+    List<EdgeAllowance> allowances = new ArrayList<>(fan.size());
+    for (int i = 0; i < faces; i++) {
+      allowances.add(base);
+    }
     allowances.add(right);
-    for (int i = 2; i < face.size() - 1; i++) {
+    for (int i = faces + 1; i < fan.size() - 1; i++) {
       allowances.add(top);
     }
     allowances.add(left);

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.pattern;
 
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,8 @@ import java.util.List;
  * }</pre>
  *
  * @param id the panel's id
- * @param face the finished face, in metres
+ * @param face the finished face, or the faces side by side, in metres
+ * @param faces how many faces it goes over, 1 or more
  * @param parts the face in one piece, or its spliced parts from the base up and from left to right;
  *     one or more
  * @param extras patches and flaps of its openings
@@ -30,6 +32,7 @@ import java.util.List;
 public record Panel(
     String id,
     Outline face,
+    int faces,
     List<PatternPiece> parts,
     List<PatternPiece> extras,
     List<Splice> splices) {
@@ -74,10 +77,70 @@ public record Panel(
     String label = spec.marks().panel();
     // Drawn first even where it is spliced: it refuses allowances that do not fit the face.
     PatternPiece one = PieceMaker.ofPart(spec.id(), label, spec.kind(), face, whole, spec, holes);
+    Args.require(
+        spec.faces() == 1 || spec.splices().isEmpty(),
+        "panel " + spec.id(),
+        "splices in a panel over " + spec.faces() + " faces",
+        "must be cut whole");
     if (spec.splices().isEmpty()) {
-      return new Panel(spec.id(), face, List.of(one), extras, List.of());
+      return new Panel(spec.id(), face, spec.faces(), List.of(one), extras, List.of());
     }
     return Splicer.splice(face, one, whole, spec, spec.splices().get(), extras, cancellation);
+  }
+
+  /**
+   * Says which edge of the outline is the right hip; the bases come before it.
+   *
+   * @return the index of the edge, which is the number of faces
+   */
+  public int rightHip() {
+    return faces;
+  }
+
+  /**
+   * Says which edge of the outline is the left hip.
+   *
+   * @return the index of the last edge
+   */
+  public int leftHip() {
+    return face.size() - 1;
+  }
+
+  /**
+   * Gives the length of the lower edge.
+   *
+   * @return along the bases of all its faces, in metres
+   */
+  public double baseLength() {
+    return length(0, faces);
+  }
+
+  /**
+   * Gives the length of what lies between the hips at the top.
+   *
+   * @return in metres; 0 if the faces end in a point
+   */
+  public double topLength() {
+    return length(faces + 1, leftHip());
+  }
+
+  private double length(int from, int to) {
+    double length = 0;
+    for (int edge = from; edge < to; edge++) {
+      length += face.edgeLength(edge);
+    }
+    return length;
+  }
+
+  /**
+   * Puts other pieces beside the parts, such as patches that are marked in a face's own
+   * coordinates.
+   *
+   * @param others patches and flaps
+   * @return the panel with them
+   */
+  public Panel withExtras(List<PatternPiece> others) {
+    return new Panel(id, face, faces, parts, others, splices);
   }
 
   /**

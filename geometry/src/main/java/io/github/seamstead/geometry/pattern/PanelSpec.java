@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param kind what the pieces are for
  * @param count how many alike are wanted; 1 or more
  * @param edges the allowances
+ * @param faces over how many faces side by side the panel goes, 1 or more; see {@link Fan}
  * @param marks the texts
  * @param notchSpacing from match notch to match notch along the hips, in metres; greater than 0
  * @param mitreLimit greatest reach of a sharp corner as a multiple of the wider allowance; 1 or
@@ -25,6 +26,7 @@ public record PanelSpec(
     PieceKind kind,
     int count,
     EdgePlan edges,
+    int faces,
     PanelMarks marks,
     double notchSpacing,
     double mitreLimit,
@@ -33,10 +35,12 @@ public record PanelSpec(
     Optional<SpliceRule> splices) {
 
   private static final double USUAL_NOTCH_SPACING = 0.5;
+  private static final int MOST_FACES = 64;
 
   public PanelSpec {
     Args.notBlank("panel id", id);
     Args.within("panel count", count, 1, Integer.MAX_VALUE);
+    Args.within("faces of a panel", faces, 1, MOST_FACES);
     Args.positive("notch spacing", notchSpacing, "m");
     Mitre.requireLimit(mitreLimit);
     Args.finite("grain direction", grain, "rad");
@@ -58,6 +62,7 @@ public record PanelSpec(
         PieceKind.PANEL,
         1,
         edges,
+        1,
         PanelMarks.of(Args.notBlank("panel id", id)),
         USUAL_NOTCH_SPACING,
         Mitre.USUAL_LIMIT,
@@ -74,7 +79,17 @@ public record PanelSpec(
    */
   public PanelSpec as(PieceKind purpose) {
     return new PanelSpec(
-        id, purpose, count, edges, marks, notchSpacing, mitreLimit, grain, openings, splices);
+        id,
+        purpose,
+        count,
+        edges,
+        faces,
+        marks,
+        notchSpacing,
+        mitreLimit,
+        grain,
+        openings,
+        splices);
   }
 
   /**
@@ -86,7 +101,29 @@ public record PanelSpec(
    */
   public PanelSpec times(int wanted) {
     return new PanelSpec(
-        id, kind, wanted, edges, marks, notchSpacing, mitreLimit, grain, openings, splices);
+        id, kind, wanted, edges, faces, marks, notchSpacing, mitreLimit, grain, openings, splices);
+  }
+
+  /**
+   * Lets the panel go over several faces side by side.
+   *
+   * @param sideBySide how many, 1 or more
+   * @return the specification with it
+   * @throws IllegalArgumentException if the number is less than 1 or more than 64
+   */
+  public PanelSpec over(int sideBySide) {
+    return new PanelSpec(
+        id,
+        kind,
+        count,
+        edges,
+        sideBySide,
+        marks,
+        notchSpacing,
+        mitreLimit,
+        grain,
+        openings,
+        splices);
   }
 
   /**
@@ -97,7 +134,7 @@ public record PanelSpec(
    */
   public PanelSpec withMarks(PanelMarks texts) {
     return new PanelSpec(
-        id, kind, count, edges, texts, notchSpacing, mitreLimit, grain, openings, splices);
+        id, kind, count, edges, faces, texts, notchSpacing, mitreLimit, grain, openings, splices);
   }
 
   /**
@@ -109,7 +146,7 @@ public record PanelSpec(
    */
   public PanelSpec withNotchSpacing(double spacing) {
     return new PanelSpec(
-        id, kind, count, edges, marks, spacing, mitreLimit, grain, openings, splices);
+        id, kind, count, edges, faces, marks, spacing, mitreLimit, grain, openings, splices);
   }
 
   /**
@@ -121,7 +158,7 @@ public record PanelSpec(
    */
   public PanelSpec withMitreLimit(double limit) {
     return new PanelSpec(
-        id, kind, count, edges, marks, notchSpacing, limit, grain, openings, splices);
+        id, kind, count, edges, faces, marks, notchSpacing, limit, grain, openings, splices);
   }
 
   /**
@@ -133,7 +170,17 @@ public record PanelSpec(
    */
   public PanelSpec withGrain(double direction) {
     return new PanelSpec(
-        id, kind, count, edges, marks, notchSpacing, mitreLimit, direction, openings, splices);
+        id,
+        kind,
+        count,
+        edges,
+        faces,
+        marks,
+        notchSpacing,
+        mitreLimit,
+        direction,
+        openings,
+        splices);
   }
 
   /**
@@ -144,7 +191,17 @@ public record PanelSpec(
    */
   public PanelSpec withOpenings(List<Opening> doorsAndVents) {
     return new PanelSpec(
-        id, kind, count, edges, marks, notchSpacing, mitreLimit, grain, doorsAndVents, splices);
+        id,
+        kind,
+        count,
+        edges,
+        faces,
+        marks,
+        notchSpacing,
+        mitreLimit,
+        grain,
+        doorsAndVents,
+        splices);
   }
 
   /**
@@ -159,6 +216,7 @@ public record PanelSpec(
         kind,
         count,
         edges,
+        faces,
         marks,
         notchSpacing,
         mitreLimit,

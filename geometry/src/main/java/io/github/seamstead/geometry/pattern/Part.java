@@ -20,7 +20,7 @@ record Part(List<Vector2D> corners, List<Side> sides) {
   record Side(int faceEdge, String letter, String joint, EdgeAllowance allowance) {}
 
   static Part whole(Outline face, PanelSpec spec) {
-    List<EdgeAllowance> allowances = spec.edges().forFace(face);
+    List<EdgeAllowance> allowances = spec.edges().forFaces(face, spec.faces());
     List<Side> sides = new ArrayList<>();
     for (int i = 0; i < face.size(); i++) {
       sides.add(new Side(i, spec.marks().edge(i), spec.marks().joint(i), allowances.get(i)));

@@ -27,7 +27,7 @@ final class PieceMaker {
     List<Notch> notches = new ArrayList<>();
     for (int i = 0; i < stitch.size(); i++) {
       Part.Side side = part.sides().get(i);
-      double fromBase = fromBase(face, side.faceEdge(), stitch, i);
+      double fromBase = fromBase(face, spec.faces(), side.faceEdge(), stitch, i);
       edges.add(
           new PieceEdge(
               side.letter(),
@@ -36,8 +36,8 @@ final class PieceMaker {
               side.allowance(),
               stitch.edgeLength(i),
               fromBase));
-      if (isHip(face, side.faceEdge()) && side.allowance().role().isJoined()) {
-        notch(notches, face, edges.get(i), i, spec.notchSpacing());
+      if (isHip(face, spec.faces(), side.faceEdge()) && side.allowance().role().isJoined()) {
+        notch(notches, face, spec, edges.get(i), i);
       }
     }
     return new PatternPiece(
@@ -87,13 +87,15 @@ final class PieceMaker {
   }
 
   private static void notch(
-      List<Notch> notches, Outline face, PieceEdge edge, int index, double spacing) {
-    boolean right = edge.faceEdge() == 1;
-    Vector2D base = face.vertex(right ? 1 : 0);
-    Vector2D top = face.vertex(right ? 2 : face.size() - 1);
+      List<Notch> notches, Outline face, PanelSpec spec, PieceEdge edge, int index) {
+    int hip = spec.faces();
+    boolean right = edge.faceEdge() == hip;
+    Vector2D base = face.vertex(right ? hip : 0);
+    Vector2D top = face.vertex(right ? hip + 1 : face.size() - 1);
     Vector2D up = top.subtract(base).normalize();
     Vector2D outward = Vector2D.of(up.getY(), -up.getX()).multiply(right ? 1 : -1);
-    List<Double> distances = Notches.distances(face.edgeLength(edge.faceEdge()), spacing);
+    List<Double> distances =
+        Notches.distances(face.edgeLength(edge.faceEdge()), spec.notchSpacing());
     for (int k = 0; k < distances.size(); k++) {
       double d = distances.get(k);
       // Half open, so that a notch on a splice line belongs to one part, the upper.
@@ -105,15 +107,16 @@ final class PieceMaker {
     }
   }
 
-  private static boolean isHip(Outline face, int faceEdge) {
-    return faceEdge == 1 || faceEdge == face.size() - 1;
+  private static boolean isHip(Outline face, int rightHip, int faceEdge) {
+    return faceEdge == rightHip || faceEdge == face.size() - 1;
   }
 
-  private static double fromBase(Outline face, int faceEdge, Outline stitch, int index) {
-    if (!isHip(face, faceEdge)) {
+  private static double fromBase(
+      Outline face, int rightHip, int faceEdge, Outline stitch, int index) {
+    if (!isHip(face, rightHip, faceEdge)) {
       return 0;
     }
-    Vector2D base = face.vertex(faceEdge == 1 ? 1 : 0);
+    Vector2D base = face.vertex(faceEdge == rightHip ? rightHip : 0);
     return Math.min(base.distance(stitch.vertex(index)), base.distance(stitch.vertex(index + 1)));
   }
 }

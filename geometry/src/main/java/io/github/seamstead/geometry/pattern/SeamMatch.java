@@ -28,7 +28,7 @@ public record SeamMatch(
    * @return lengths and notches of both
    */
   public static SeamMatch between(Panel left, Panel right) {
-    return between(left, 1, right, right.face().size() - 1);
+    return between(left, left.rightHip(), right, right.leftHip());
   }
 
   /**

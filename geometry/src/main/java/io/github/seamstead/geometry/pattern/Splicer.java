@@ -59,7 +59,7 @@ final class Splicer {
       Cancellation cancellation) {
     Bounds bounds = one.cut().bounds();
     if (bounds.height() <= rule.maxHeight() && bounds.width() <= rule.maxWidth()) {
-      return new Panel(spec.id(), face, List.of(one), extras, List.of());
+      return new Panel(spec.id(), face, 1, List.of(one), extras, List.of());
     }
     Args.require(
         face.isConvex(), where(spec) + ": given a face with an inward corner, cannot be spliced");
@@ -67,7 +67,7 @@ final class Splicer {
     Splicer splicer = divided(face, whole, spec, rule, 1, cancellation);
     List<PatternPiece> pieces = splicer.pieces(one.holes());
     return new Panel(
-        spec.id(), face, pieces, extras, SplicePairs.of(pieces, () -> cancellation.goOn(DOING)));
+        spec.id(), face, 1, pieces, extras, SplicePairs.of(pieces, () -> cancellation.goOn(DOING)));
   }
 
   /** Refuses at once what would take minutes to cut into parts that nobody wants. */

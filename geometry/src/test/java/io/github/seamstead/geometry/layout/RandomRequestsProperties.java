@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -27,8 +28,20 @@ class RandomRequestsProperties {
   @ParameterizedTest(name = "hemmed: {0}")
   @ValueSource(booleans = {false, true})
   void layoutsHold(boolean hemmed) {
+    hold(hemmed, 0, REQUESTS);
+  }
+
+  /** Two thousand in all, none of them one of those above. */
+  @ParameterizedTest(name = "hemmed: {0}")
+  @ValueSource(booleans = {false, true})
+  @Tag("soak")
+  void manyLayoutsHold(boolean hemmed) {
+    hold(hemmed, 1000, 1000);
+  }
+
+  private static void hold(boolean hemmed, long first, int requests) {
     int laid = 0;
-    for (long seed = 0; seed < REQUESTS; seed++) {
+    for (long seed = first; seed < first + requests; seed++) {
       LayoutRequest request = hemmed ? RandomRequests.hemmed(seed) : RandomRequests.of(seed);
       try {
         laid += plan(request, seed).used().isEmpty() ? 0 : 1;
@@ -37,6 +50,6 @@ class RandomRequestsProperties {
       }
     }
     // Most of the requests can be met in part at least, so that the check has something to see.
-    assertThat(laid).isGreaterThan(REQUESTS / 2);
+    assertThat(laid).isGreaterThan(requests / 2);
   }
 }

@@ -229,7 +229,7 @@ final class CoverDays {
     }
     on(day, SeamKind.FLAP, "Hem each flap, fix it above its opening, free at sides and foot:");
     on(day, SeamKind.HEM, "Fold the hem to the inside, so that no pocket holds water:");
-    if (stated.hem().kind() == HemKind.REINFORCED) {
+    if (stated.hem().isAnywhere(HemKind.REINFORCED)) {
       day.step("Mend the kept edge where it is torn: it is the hem.");
     }
     on(
@@ -242,7 +242,7 @@ final class CoverDays {
         SeamKind.SKIRT_ENDS,
         "Join the strips of the skirt end to end; leave the last end open:");
     day.home(
-        "all panels whole: as many as the frame has sides",
+        "all panels whole: " + cover.panels().size() + ", as they are to be joined",
         "openings and flaps on the panel that the map says");
     return day.stops("adhesive still wet under a fold, a splice that slides by hand.");
   }

@@ -1,7 +1,11 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.survey.TapingRound;
+import java.util.HashSet;
+import java.util.Set;
 
 /** A blank form for the tape: which distances to read, and what they should be. */
 final class SurveyForm {
@@ -13,14 +17,12 @@ final class SurveyForm {
     if (cloth && desk.plan().survey().isEmpty()) {
       desk.plan()
           .frame()
-          .ifPresent(
-              f ->
-                  desk.add(
-                      "Survey form", "Survey form", Sheet.Kind.CARD, form(desk, f.measures())));
+          .ifPresent(f -> desk.add("Survey form", "Survey form", Sheet.Kind.CARD, form(desk, f)));
     }
   }
 
-  private static Markup form(Desk desk, FrameMeasures m) {
+  private static Markup form(Desk desk, FramePart frame) {
+    FrameMeasures m = frame.measures();
     Sizes w = desk.sizes();
     int n = m.pyramid().sides();
     Markup to = new Markup();
@@ -30,31 +32,32 @@ final class SurveyForm {
             + n
             + ", top T, counter-clockwise from above; face 1 is between B"
             + n
-            + " and B1. Pole centre to pole centre. Wanted: base side ");
+            + " and B1. Pole centre to pole centre; in this order the ladder is moved least. A rise"
+            + " is how much higher the second point is. Wanted: base side ");
     to.element("b", w.length(m.base().side())).text(", hip ");
     to.element("b", w.length(m.hipLength())).text(", across ");
     to.element("b", w.length(m.acrossCorners())).text(".").closeLine();
-    to.open("div", "class", "form");
-    for (int i = 1; i <= n; i++) {
-      reading(to, "B" + i + "–B" + (i % n + 1));
+    TapingRound round = TapingRound.of(frame.surveyShape());
+    Set<String> known = new HashSet<>();
+    for (TapingRound.Stand stand : round.stands()) {
+      to.element(
+          "h3",
+          stand.at().map(node -> "Ladder at " + node.name()).orElse("Standing on the ground"));
+      to.open("div", "class", "form");
+      stand.readings().forEach(wanted -> reading(to, wanted, known));
+      to.closeLine();
     }
-    for (int i = 1; i <= n; i++) {
-      reading(to, m.pyramid().isTruncated() ? "B" + i + "–T" + i : "B" + i + "–top");
-    }
-    for (int i = 1; i <= n; i++) {
-      int far = (i - 1 + Math.max(2, n / 2)) % n + 1;
-      boolean twice = n % 2 == 0 && n > 4 && far < i;
-      if (n > 3 && !twice && !(n == 4 && i > 2)) {
-        reading(to, "B" + i + "–B" + far);
-      }
-    }
-    to.closeLine();
     return to;
   }
 
-  private static void reading(Markup to, String pair) {
-    to.open("p").element("span", pair);
-    Ticks.number(to, "tape-" + pair, "distance " + pair);
+  /** A pair that is read a second time, from its other end or anew, is a reading of its own. */
+  private static void reading(Markup to, TapingRound.Wanted wanted, Set<String> known) {
+    boolean rise = wanted.quantity() == TapingRound.Quantity.RISE;
+    String pair = wanted.from().name() + "–" + wanted.to().name();
+    String name = (rise ? "rise " : "tape ") + pair;
+    String key = (rise ? "rise-" : "tape-") + pair;
+    to.open("p").element("span", rise ? "rise " + pair : pair);
+    Ticks.number(to, known.add(key) ? key : key + "-again", name);
     to.closeLine();
   }
 }

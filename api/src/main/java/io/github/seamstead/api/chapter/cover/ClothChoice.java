@@ -33,8 +33,8 @@ final class ClothChoice {
   private final Stock stock;
   private final PanelDrawer drawer;
   private final List<PatternPiece> trims;
-  private final List<ClothKind> kinds;
-  private final List<Integer> faces;
+  private final List<ClothKind> kinds = new ArrayList<>();
+  private final List<Group> groups = new ArrayList<>();
   private final Map<Integer, Optional<Panel>> drawn = new HashMap<>();
 
   private ClothChoice(
@@ -44,12 +44,32 @@ final class ClothChoice {
     this.stock = stock;
     this.drawer = drawer;
     this.trims = trims;
-    kinds = ClothKind.of(cover, stock, drawer.largest());
-    faces =
+    group(false);
+    group(true);
+  }
+
+  /**
+   * Faces that the same kinds of cloth come into question for.
+   *
+   * @param faces the faces, the largest first
+   * @param first the first of their kinds
+   * @param count how many kinds
+   */
+  private record Group(List<Integer> faces, int first, int count) {}
+
+  /** Gathers the faces whose hem is the band of a sheet, or the others. */
+  private void group(boolean onBand) {
+    List<Integer> faces =
         IntStream.rangeClosed(1, drawer.faces())
+            .filter(face -> drawer.isOnBand(face) == onBand)
             .boxed()
             .sorted(Comparator.comparingDouble(face -> -drawer.area(face)))
             .toList();
+    if (!faces.isEmpty()) {
+      List<ClothKind> more = ClothKind.of(cover, stock, onBand, drawer.largest());
+      groups.add(new Group(faces, kinds.size(), more.size()));
+      kinds.addAll(more);
+    }
   }
 
   /**
@@ -64,14 +84,26 @@ final class ClothChoice {
   private record Way(List<Panel> panels, int splices) {}
 
   /** Draws the panels; a face that cannot be drawn is noted and missing. */
-  static Chosen panels(Run run, Cover cover, PanelDrawer drawer, List<PatternPiece> trims) {
+  static Chosen panels(
+      Run run,
+      Cover cover,
+      PanelDrawer drawer,
+      List<PatternPiece> trims,
+      Optional<List<Integer>> cut) {
+    if (cut.isPresent() && cut.get().size() < drawer.faces()) {
+      // What is cut in one piece stays so; the rest keeps the names that are written on it.
+      return new Chosen(
+          run.attempt("$.cover", () -> drawer.together(cut.get()).orElse(List.of()))
+              .orElse(List.of()),
+          Optional.empty());
+    }
     Optional<Stock> stock = run.document().stock();
     if (stock.isEmpty()) {
       return new Chosen(
           all(run, cover, drawer, face -> drawer.panel(face, Optional.empty())), Optional.empty());
     }
     return run.attempt("$.stock", () -> new ClothChoice(run, cover, stock.get(), drawer, trims))
-        .map(ClothChoice::chosen)
+        .map(choice -> cut.isPresent() ? choice.chosen() : choice.together())
         .orElseGet(() -> new Chosen(List.of(), Optional.empty()));
   }
 
@@ -91,7 +123,7 @@ final class ClothChoice {
   private Chosen chosen() {
     List<Way> ways = ways();
     if (ways.isEmpty()) {
-      return new Chosen(all(run, cover, drawer, face -> draw(face, 0)), Optional.empty());
+      return new Chosen(all(run, cover, drawer, this::drawFirst), Optional.empty());
     }
     if (ways.size() == 1) {
       return new Chosen(ways.get(0).panels, Optional.empty());
@@ -100,6 +132,15 @@ final class ClothChoice {
         LayoutChoice.among(ways.stream().map(this::asked).iterator(), run.work(1));
     int index = layout.map(LayoutChoice::index).orElse(0);
     return new Chosen(ways.get(index).panels, layout);
+  }
+
+  /** What was chosen, or panels over several faces if they need no more cloth. */
+  private Chosen together() {
+    Chosen apart = chosen();
+    if (!cover.keepTogether() || stock.keepGrain() || apart.panels.size() < drawer.faces()) {
+      return apart;
+    }
+    return new FanChoice(run, drawer, trims, stock).instead(apart);
   }
 
   private LayoutChoice.Way asked(Way way) {
@@ -125,26 +166,41 @@ final class ClothChoice {
     return a.splices == 0 && b.splices == 0;
   }
 
+  /** Every choice for one group of faces with every choice for the other. */
   private List<List<Integer>> choices() {
-    int count = drawer.faces();
-    List<List<Integer>> choices = new ArrayList<>();
-    for (int kind = 0; kind < kinds.size(); kind++) {
-      choices.add(Collections.nCopies(count, kind));
+    List<List<Integer>> choices = List.of(Collections.nCopies(drawer.faces(), 0));
+    for (Group group : groups) {
+      List<List<Integer>> more = new ArrayList<>();
+      choices.forEach(choice -> more.addAll(choices(group, choice)));
+      choices = more;
     }
-    for (int one = 0; one < kinds.size(); one++) {
-      for (int other = one + 1; other < kinds.size(); other++) {
+    return choices;
+  }
+
+  private static List<List<Integer>> choices(Group group, List<Integer> others) {
+    int end = group.first + group.count;
+    int count = group.faces.size();
+    List<List<Integer>> choices = new ArrayList<>();
+    for (int kind = group.first; kind < end; kind++) {
+      choices.add(mixed(group, others, kind, kind, count));
+    }
+    for (int one = group.first; one < end; one++) {
+      for (int other = one + 1; other < end; other++) {
         for (int part = 1; part < QUARTERS; part++) {
-          choices.add(mixed(one, other, (part * count + QUARTERS / 2) / QUARTERS));
+          choices.add(mixed(group, others, one, other, (part * count + QUARTERS / 2) / QUARTERS));
         }
       }
     }
     return choices;
   }
 
-  /** The largest faces for one kind, the others for another. */
-  private List<Integer> mixed(int one, int other, int ofOne) {
-    List<Integer> choice = new ArrayList<>(Collections.nCopies(drawer.faces(), other));
-    faces.subList(0, ofOne).forEach(face -> choice.set(face - 1, one));
+  /** The largest faces of a group for one kind, its others for another. */
+  private static List<Integer> mixed(
+      Group group, List<Integer> others, int one, int other, int ofOne) {
+    List<Integer> choice = new ArrayList<>(others);
+    for (int i = 0; i < group.faces.size(); i++) {
+      choice.set(group.faces.get(i) - 1, i < ofOne ? one : other);
+    }
     return choice;
   }
 
@@ -175,6 +231,15 @@ final class ClothChoice {
       panels.add(panel.get());
     }
     return Optional.of(panels);
+  }
+
+  /** Draws a face for the first kind that comes into question for it. */
+  private Panel drawFirst(int face) {
+    return groups.stream()
+        .filter(group -> group.faces.contains(face) && group.count > 0)
+        .findFirst()
+        .map(group -> draw(face, group.first))
+        .orElseThrow();
   }
 
   private Panel draw(int face, int kind) {

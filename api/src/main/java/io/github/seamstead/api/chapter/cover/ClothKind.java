@@ -1,10 +1,13 @@
 package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.job.Cover;
-import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.SheetEdge;
 import io.github.seamstead.api.job.Stock;
+import io.github.seamstead.api.job.StockRoll;
+import io.github.seamstead.api.job.StockSheet;
 import io.github.seamstead.geometry.pattern.SpliceRule;
+import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.geometry.stock.HeldRectangle;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,19 +43,23 @@ record ClothKind(double width, double height, int count) {
   /**
    * Gives the kinds of a stock that can hold part of a panel, that of which there is most first.
    *
+   * @param onBand whether the panel's hem is to be the band of a sheet
    * @param largest what no panel is larger than in any direction: what exceeds it counts for as
    *     much, so that the same kind comes of every sheet that is large enough, in metres
    */
-  static List<ClothKind> of(Cover cover, Stock stock, double largest) {
-    boolean onBand = cover.hem().kind() == HemKind.REINFORCED;
-    double margin = stock.edgeMargin();
+  static List<ClothKind> of(Cover cover, Stock stock, boolean onBand, double largest) {
     List<ClothKind> all = new ArrayList<>();
-    stock
-        .sheets()
-        .forEach(s -> add(all, s.length(), s.width(), s.count(), s.reinforced(), onBand, margin));
-    stock
-        .rolls()
-        .forEach(r -> add(all, r.length(), r.width(), r.count(), r.reinforced(), onBand, margin));
+    for (StockSheet sheet : stock.sheets()) {
+      int count = Math.max(sheet.count(), sheet.copies().size());
+      if (sheet.outline().isEmpty()) {
+        add(all, sheet.length(), sheet.width(), count, sheet.reinforced(), onBand, stock);
+      } else {
+        addOdd(all, sheet, count, onBand, stock);
+      }
+    }
+    for (StockRoll roll : stock.rolls()) {
+      add(all, roll.length(), roll.width(), roll.count(), roll.reinforced(), onBand, stock);
+    }
     if (all.isEmpty()) {
       throw ArgumentFault.of(
           "hem", "reinforced, but no stock has a reinforced edge", "must be turned or raw", "", "");
@@ -91,7 +98,8 @@ record ClothKind(double width, double height, int count) {
       int count,
       List<SheetEdge> bands,
       boolean onBand,
-      double margin) {
+      Stock stock) {
+    double margin = stock.edgeMargin();
     if (!onBand) {
       kinds.add(
           new ClothKind(
@@ -103,6 +111,28 @@ record ClothKind(double width, double height, int count) {
     }
     if (bands.contains(SheetEdge.LEFT) || bands.contains(SheetEdge.RIGHT)) {
       kinds.add(new ClothKind(width - 2 * margin, length - margin, count));
+    }
+  }
+
+  /**
+   * An odd sheet holds what lies in its box, if that is of its shape, and surely what lies in the
+   * rectangle within it; the layout finds which.
+   */
+  private static void addOdd(
+      List<ClothKind> kinds, StockSheet sheet, int count, boolean onBand, Stock stock) {
+    Outline outline = StockCloth.outline(sheet);
+    if (!onBand) {
+      HeldRectangle within = HeldRectangle.within(outline);
+      add(kinds, sheet.length(), sheet.width(), count, List.of(), false, stock);
+      add(kinds, within.along(), within.up(), count, List.of(), false, stock);
+      return;
+    }
+    for (int edge : StockCloth.bands(sheet)) {
+      List<SheetEdge> band = List.of(SheetEdge.BOTTOM);
+      HeldRectangle box = HeldRectangle.upFrom(outline, edge);
+      HeldRectangle on = HeldRectangle.on(outline, edge);
+      add(kinds, box.along(), box.up(), count, band, true, stock);
+      add(kinds, on.along(), on.up(), count, band, true, stock);
     }
   }
 }

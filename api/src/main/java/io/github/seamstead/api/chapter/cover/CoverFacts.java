@@ -30,7 +30,7 @@ final class CoverFacts {
     return new Facts<CoverPart>()
         .number("clothArea_m2", "cloth in all pieces", CoverPart::clothArea)
         .number("clothMass_kg", "mass of all pieces", CoverPart::clothMass)
-        .many("panels", "one panel for each face", panel(), CoverPart::panels)
+        .many("panels", "the panels in the order of the faces", panel(), CoverPart::panels)
         .many("shapes", "the shapes to cut", shape(), CoverPart::cuts)
         .maybe("lining", "the lining", lining(), CoverPart::lining)
         .many("misfits", "what is cut and no longer fits", misfit(), CoverPart::misfits);
@@ -54,8 +54,12 @@ final class CoverFacts {
   private static Facts<Panel> panel() {
     return new Facts<Panel>()
         .text("id", "its name", Panel::id)
-        .points("face_m", "corners of the finished face", p -> Corners.data(p.face()))
-        .number("faceArea_m2", "area of the finished face", p -> p.face().area())
+        .whole("faces", "over how many neighbouring faces it goes in one piece", Panel::faces)
+        .points(
+            "face_m",
+            "corners of the finished face, or of the faces laid flat together",
+            p -> Corners.data(p.face()))
+        .number("faceArea_m2", "area of the finished faces", p -> p.face().area())
         .number("clothArea_m2", "cloth in its pieces", Panel::clothArea)
         .many("splices", "where it is put together of parts", splice(), Panel::splices);
   }

@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Table;
+import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceEdge;
 import io.github.seamstead.geometry.plane.Bounds;
@@ -49,12 +50,34 @@ final class CoverPages {
             + " the folder drawings each shape stands true to size in millimetres;"
             + " print-sheets.html, where there is one, has pieces of a model's size ready to"
             + " print.");
+    fans(book, part);
     part.misfits().forEach(misfit -> book.note(misfit.text() + "."));
     for (CutShape shape : part.cuts()) {
       shape(book, shape);
     }
     part.lining().ifPresent(lining -> lining(book, lining));
     book.end(Chapter.PATTERN);
+  }
+
+  /** Where faces stay in one piece, the cloth is bent over the pole instead of sewn. */
+  private static void fans(BookContext book, CoverPart part) {
+    for (int i = 0; i < part.panels().size(); i++) {
+      Panel panel = part.panels().get(i);
+      if (panel.faces() > 1) {
+        book.note(
+            "Panel "
+                + part.names().get(i)
+                + " goes over "
+                + panel.faces()
+                + " faces in one piece, with "
+                + (panel.faces() - 1)
+                + " seams fewer. Chalk a line from each corner of its lower edge to the corner"
+                + " above it: there the cloth bends over the pole."
+                + (panel.topLength() > 0
+                    ? " Snip the turn-in of the upper edge at these lines, so that it lies flat."
+                    : ""));
+      }
+    }
   }
 
   private static void shape(BookContext book, CutShape shape) {
@@ -64,7 +87,7 @@ final class CoverPages {
     String sizes =
         shape.pieces().size() + " to cut, " + w.length(b.width()) + " by " + w.length(b.height());
     book.heading(shape.name());
-    book.figure(PieceDrawing.forBook(piece, sizes));
+    book.figure(PieceDrawing.forBook(piece, sizes, w));
     book.keep(PieceDrawing.trueSize(piece, sizes));
     Table edges =
         new Table(

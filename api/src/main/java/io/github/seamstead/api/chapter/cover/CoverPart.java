@@ -10,7 +10,9 @@ import java.util.Optional;
 /**
  * The pieces of the cover.
  *
- * @param panels one panel for each face, in the order of the faces
+ * @param faces the finished faces without allowances, in metres
+ * @param panels the panels in the order of the faces; each goes over one face or over neighbouring
+ *     ones that stay in one piece
  * @param trims the cap and the skirt, each with its count
  * @param cuts the shapes to cut: panels, extras and trims of equal outline gathered
  * @param clothArea area of cloth in all pieces, in square metres
@@ -21,6 +23,7 @@ import java.util.Optional;
  *     fits
  */
 public record CoverPart(
+    List<Outline> faces,
     List<Panel> panels,
     List<PatternPiece> trims,
     List<CutShape> cuts,
@@ -31,6 +34,7 @@ public record CoverPart(
     List<Misfit> misfits) {
 
   public CoverPart {
+    faces = List.copyOf(faces);
     panels = List.copyOf(panels);
     trims = List.copyOf(trims);
     cuts = List.copyOf(cuts);
@@ -38,12 +42,31 @@ public record CoverPart(
   }
 
   /**
-   * Gives the finished face of a panel.
+   * Gives a finished face.
    *
    * @param face the face, counted from 1
    * @return its outline without allowances, in metres
    */
   public Outline face(int face) {
-    return panels.get(face - 1).face();
+    return faces.get(face - 1);
+  }
+
+  /**
+   * Names the panels as they are called on the cloth.
+   *
+   * @return for each panel its face, such as {@code 3}, or its faces, such as {@code 4 to 6}
+   */
+  public List<String> names() {
+    return EdgeMarks.names(panels.stream().map(Panel::faces).toList());
+  }
+
+  /**
+   * Gives the first face that a panel goes over.
+   *
+   * @param panel the panel, counted from 1
+   * @return the face, counted from 1
+   */
+  public int firstFace(int panel) {
+    return 1 + panels.subList(0, panel - 1).stream().mapToInt(Panel::faces).sum();
   }
 }

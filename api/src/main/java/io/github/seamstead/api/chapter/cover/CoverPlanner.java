@@ -8,7 +8,6 @@ import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.pattern.Panel;
-import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -45,17 +44,16 @@ final class CoverPlanner {
     if (!openingsAreSimple(run, cover)) {
       return Optional.empty();
     }
-    List<PanelMarks> marks = EdgeMarks.of(faces);
     KeptPieces kept = new KeptPieces(run);
     List<PatternPiece> trims = kept.trims(TrimPlanner.pieces(run, cover, frame));
-    PanelDrawer drawer = new PanelDrawer(cover, faces, marks, run.options().cancellation());
+    PanelDrawer drawer = new PanelDrawer(cover, faces, run.options().cancellation());
     Optional<List<Panel>> all = kept.all(faces);
     ClothChoice.Chosen chosen =
         all.isPresent()
             ? new ClothChoice.Chosen(all.get(), Optional.empty())
-            : ClothChoice.panels(run, cover, drawer, trims);
+            : ClothChoice.panels(run, cover, drawer, trims, kept.spans());
     List<Panel> drawn = chosen.panels();
-    if (drawn.size() < faces.size()) {
+    if (drawn.stream().mapToInt(Panel::faces).sum() < faces.size()) {
       return Optional.empty();
     }
     List<Panel> panels = kept.settle(drawn, faces);
@@ -65,6 +63,7 @@ final class CoverPlanner {
             + trims.stream().mapToDouble(t -> t.clothArea() * t.count()).sum();
     return Optional.of(
         new CoverPart(
+            faces,
             panels,
             trims,
             CutShape.of(panels, trims),

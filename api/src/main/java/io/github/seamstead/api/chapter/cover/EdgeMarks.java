@@ -1,6 +1,8 @@
 package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.Load;
+import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.plane.Outline;
@@ -13,24 +15,43 @@ final class EdgeMarks {
 
   private EdgeMarks() {}
 
+  /** The names of panels that each go over some neighbouring faces: {@code 3}, {@code 4 to 6}. */
+  static List<String> names(List<Integer> spans) {
+    List<String> names = new ArrayList<>();
+    int face = 1;
+    for (int span : spans) {
+      names.add(span == 1 ? Integer.toString(face) : face + " to " + (face + span - 1));
+      face += span;
+    }
+    return names;
+  }
+
   /**
    * The marks that go on the panels: edge letters and joint names. They depend on the count of
-   * faces alone, so they are known before the panels are drawn.
+   * panels alone, so they are known before the panels are drawn.
+   *
+   * @param spans over how many faces each panel goes, from face 1 on
    */
-  static List<PanelMarks> of(List<Outline> faces) {
-    PieceRing ring = PieceRing.ofEqualPieces(faces.size(), 1, 1);
+  static List<PanelMarks> of(List<Outline> faces, List<Integer> spans) {
+    List<String> names = names(spans);
+    List<Piece> pieces = names.stream().map(name -> Piece.of(name, Load.ofMass(1))).toList();
+    PieceRing ring = PieceRing.ring(pieces, Collections.nCopies(spans.size(), 1.0));
     List<PanelMarks> marks = new ArrayList<>();
-    for (int face = 1; face <= faces.size(); face++) {
-      int corners = faces.get(face - 1).size();
-      Joint right = ring.joint(face);
-      Joint left = ring.joint(face == 1 ? faces.size() : face - 1);
-      List<String> edges = new ArrayList<>(Collections.nCopies(corners, ""));
-      List<String> joints = new ArrayList<>(Collections.nCopies(corners, ""));
-      edges.set(1, right.first().label());
-      joints.set(1, right.mark().text());
-      edges.set(corners - 1, left.second().label());
-      joints.set(corners - 1, left.mark().text());
-      marks.add(new PanelMarks(Integer.toString(face), edges, joints));
+    int face = 1;
+    for (int panel = 1; panel <= spans.size(); panel++) {
+      int span = spans.get(panel - 1);
+      // Beside its hips a panel has a base and, unless it ends in a point, a top for each face.
+      int edges = span * (faces.get(face - 1).size() - 2) + 2;
+      Joint right = ring.joint(panel);
+      Joint left = ring.joint(panel == 1 ? spans.size() : panel - 1);
+      List<String> letters = new ArrayList<>(Collections.nCopies(edges, ""));
+      List<String> joints = new ArrayList<>(Collections.nCopies(edges, ""));
+      letters.set(span, right.first().label());
+      joints.set(span, right.mark().text());
+      letters.set(edges - 1, left.second().label());
+      joints.set(edges - 1, left.mark().text());
+      marks.add(new PanelMarks(names.get(panel - 1), letters, joints));
+      face += span;
     }
     return marks;
   }

@@ -6,6 +6,7 @@ import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.job.SurveyReadings;
 import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.pattern.FaceDifference;
+import io.github.seamstead.geometry.pattern.Fan;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SameCut;
@@ -13,6 +14,7 @@ import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -37,15 +39,25 @@ final class KeptPieces {
             .orElse(MarkOut.HAND_TOLERANCE);
   }
 
-  /** The panels if every face has one that stays; empty if one must be drawn. */
+  /** Over how many faces each panel goes once pieces are cut; empty before. */
+  Optional<List<Integer>> spans() {
+    List<Integer> spans = new ArrayList<>();
+    for (int panel = 1; done.earlier().containsKey(panel); panel++) {
+      spans.add(Objects.requireNonNull(done.earlier().get(panel)).faces());
+    }
+    return spans.isEmpty() ? Optional.empty() : Optional.of(spans);
+  }
+
+  /** The panels if every one stays; empty if one must be drawn. */
   Optional<List<Panel>> all(List<Outline> faces) {
     List<Panel> panels = new ArrayList<>();
-    for (int face = 1; face <= faces.size(); face++) {
-      Optional<Panel> kept = kept(face, faces.get(face - 1));
+    for (int face = 1; face <= faces.size(); ) {
+      Optional<Panel> kept = kept(panels.size() + 1, face, faces);
       if (kept.isEmpty()) {
         return Optional.empty();
       }
       panels.add(kept.get());
+      face += kept.get().faces();
     }
     return Optional.of(panels);
   }
@@ -53,18 +65,29 @@ final class KeptPieces {
   /** Puts the panels that stay in the place of those drawn anew. */
   List<Panel> settle(List<Panel> drawn, List<Outline> faces) {
     List<Panel> panels = new ArrayList<>();
-    for (int face = 1; face <= drawn.size(); face++) {
-      panels.add(kept(face, faces.get(face - 1)).orElse(drawn.get(face - 1)));
+    int face = 1;
+    for (Panel fresh : drawn) {
+      panels.add(kept(panels.size() + 1, face, faces).orElse(fresh));
+      face += fresh.faces();
     }
     return panels;
   }
 
-  private Optional<Panel> kept(int face, Outline now) {
-    Optional<Panel> cut = Optional.ofNullable(done.panels().get(face));
+  private Optional<Panel> kept(int panel, int face, List<Outline> faces) {
+    Optional<Panel> cut = Optional.ofNullable(done.panels().get(panel));
     return cut.isPresent()
         ? cut
-        : Optional.ofNullable(done.earlier().get(face))
-            .filter(p -> SameCut.sameOutline(p.face(), now));
+        : Optional.ofNullable(done.earlier().get(panel))
+            .filter(p -> SameCut.sameOutline(p.face(), wanted(p, face, faces)));
+  }
+
+  /** The face, or the faces side by side, as they are to be now. */
+  private static Outline wanted(Panel panel, int face, List<Outline> faces) {
+    return panel.faces() == 1
+        ? faces.get(face - 1)
+        : Fan.of(faces.subList(face - 1, face - 1 + panel.faces()))
+            .map(Fan::outline)
+            .orElse(faces.get(face - 1));
   }
 
   /** Keeps a piece beside the panels of which one is cut, for all that are alike. */
@@ -80,14 +103,23 @@ final class KeptPieces {
 
   /** What no longer fits, said in words as something that cannot be met. */
   List<Misfit> misfits(List<Outline> faces) {
-    for (int face = 1; face <= faces.size(); face++) {
-      Panel cut = done.panels().get(face);
+    int face = 1;
+    for (int panel = 1; face <= faces.size(); panel++) {
+      Panel cut = done.panels().get(panel);
+      Panel there = cut == null ? done.earlier().get(panel) : cut;
       if (cut != null) {
-        compare("panel " + face, cut.face(), faces.get(face - 1));
+        compare(name(face, cut), cut.face(), wanted(cut, face, faces));
       }
+      face += there == null ? 1 : there.faces();
     }
     misfits.forEach(m -> run.unmet(Chapter.PATTERN, m.text()));
     return List.copyOf(misfits);
+  }
+
+  private static String name(int face, Panel panel) {
+    return panel.faces() == 1
+        ? "panel " + face
+        : "panel " + face + " to " + (face + panel.faces() - 1);
   }
 
   private void compare(String name, Outline made, Outline wanted) {

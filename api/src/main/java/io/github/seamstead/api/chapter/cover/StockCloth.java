@@ -60,14 +60,16 @@ public final class StockCloth {
 
   private static List<StockItem> items(Stock stock) {
     List<StockItem> items = new ArrayList<>();
-    for (StockSheet sheet : stock.sheets()) {
-      items.add(
-          Sheet.rectangle(sheet.id(), sheet.length(), sheet.width())
-              .withCount(sheet.count())
-              .withPreference(sheet.preference())
-              .withFlaws(flaws(sheet.flaws()))
-              .withReinforcedEdges(edges(sheet.reinforced()))
-              .withCost(sheet.cost().orElse(0.0)));
+    for (StockSheet kind : stock.sheets()) {
+      for (StockSheet sheet : kind.named()) {
+        items.add(
+            Sheet.of(sheet.id(), outline(sheet))
+                .withCount(sheet.count())
+                .withPreference(sheet.preference())
+                .withFlaws(flaws(sheet.flaws()))
+                .withReinforcedEdges(bands(sheet))
+                .withCost(sheet.cost().orElse(0.0)));
+      }
     }
     for (StockRoll roll : stock.rolls()) {
       items.add(
@@ -79,6 +81,30 @@ public final class StockCloth {
               .withCostPerMetre(roll.costPerMetre().orElse(0.0)));
     }
     return items;
+  }
+
+  /** The shape of a sheet, its lower left corner where its box begins. */
+  static Outline outline(StockSheet sheet) {
+    return sheet.outline().isEmpty()
+        ? Outline.rectangle(sheet.length(), sheet.width())
+        : new Outline(corners(sheet));
+  }
+
+  private static List<Vector2D> corners(StockSheet sheet) {
+    return sheet.outline().stream().map(c -> Vector2D.of(c.x(), c.y())).toList();
+  }
+
+  /** The edges with a band, counted from 0 in the order of the outline. */
+  static Integer[] bands(StockSheet sheet) {
+    if (sheet.outline().isEmpty()) {
+      return edges(sheet.reinforced());
+    }
+    int corners = sheet.outline().size();
+    // A clockwise list is turned round, and its edges with it.
+    boolean asWritten = outline(sheet).vertices().equals(corners(sheet));
+    return sheet.bands().stream()
+        .map(edge -> asWritten ? edge - 1 : Math.floorMod(corners - 1 - edge, corners))
+        .toArray(Integer[]::new);
   }
 
   private static Outline[] flaws(List<StockFlaw> flaws) {

@@ -48,13 +48,13 @@ final class JoiningPlanner {
   private static PieceRing ring(CoverPart cover, Cover stated) {
     List<Piece> pieces = new ArrayList<>();
     List<Double> joints = new ArrayList<>();
-    for (int face = 1; face <= cover.panels().size(); face++) {
-      Panel panel = cover.panels().get(face - 1);
+    for (int i = 0; i < cover.panels().size(); i++) {
+      Panel panel = cover.panels().get(i);
       double mass = panel.clothArea() * stated.fabric().massPerArea();
       double bulk = panel.clothArea() * stated.fabric().thickness();
       Load load = new Load(mass, bulk, 0, panel.clothArea());
-      pieces.add(Piece.of(Integer.toString(face), load).cutBy(panel.id()));
-      joints.add(panel.face().edgeLength(1));
+      pieces.add(Piece.of(cover.names().get(i), load).cutBy(panel.id()));
+      joints.add(panel.face().edgeLength(panel.rightHip()));
     }
     return PieceRing.ring(pieces, joints);
   }

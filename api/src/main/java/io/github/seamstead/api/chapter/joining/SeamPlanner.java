@@ -22,13 +22,15 @@ final class SeamPlanner {
 
   static SeamBill bill(CoverPart cover, Cover stated, PieceRing ring) {
     List<SeamRun> runs = new ArrayList<>();
-    cover.panels().forEach(panel -> onPanel(runs, panel, stated));
+    for (int panel = 1; panel <= cover.panels().size(); panel++) {
+      onPanel(runs, cover.panels().get(panel - 1), cover.firstFace(panel), stated);
+    }
     for (Joint joint : ring.joints()) {
       runs.add(new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1));
     }
     cover.trims().forEach(trim -> trim(runs, trim));
     if (stated.skirt().isPresent()) {
-      cover.panels().forEach(p -> add(runs, SeamKind.SKIRT, p, p.face().edgeLength(0)));
+      cover.panels().forEach(p -> add(runs, SeamKind.SKIRT, p, p.baseLength()));
     }
     cover
         .lining()
@@ -43,7 +45,7 @@ final class SeamPlanner {
     return new SeamBill(runs);
   }
 
-  private static void onPanel(List<SeamRun> runs, Panel panel, Cover stated) {
+  private static void onPanel(List<SeamRun> runs, Panel panel, int face, Cover stated) {
     panel
         .splices()
         .forEach(
@@ -64,11 +66,11 @@ final class SeamPlanner {
                 SeamKind.FLAP, extra.label(), extra.stitch().bounds().width(), extra.count()));
       }
     }
-    if (stated.hem().kind() == HemKind.TURNED) {
-      add(runs, SeamKind.HEM, panel, panel.face().edgeLength(0));
+    if (stated.hem().of(face).kind() == HemKind.TURNED) {
+      add(runs, SeamKind.HEM, panel, panel.baseLength());
     }
-    if (stated.topTurnIn() > 0 && panel.face().size() > 3) {
-      add(runs, SeamKind.TOP, panel, panel.face().edgeLength(2));
+    if (stated.topTurnIn() > 0 && panel.topLength() > 0) {
+      add(runs, SeamKind.TOP, panel, panel.topLength());
     }
   }
 

@@ -55,7 +55,7 @@ final class LayoutPages {
                         + why.name().toLowerCase(Locale.ROOT).replace("_", " ")
                         + "): best so far."));
     result.unplaced().forEach(s -> book.note(s.message()));
-    result.furtherStock().ifPresent(need -> book.note(needed(need, w)));
+    result.furtherStock().ifPresent(need -> book.note(needed(need, part, w)));
     List<List<String>> csv = new ArrayList<>();
     csv.add(List.of("stock", "copy", "piece", "x_m", "y_m", "turn_degrees", "on_reinforced_edge"));
     for (StockUse use : result.used()) {
@@ -79,13 +79,22 @@ final class LayoutPages {
   }
 
   /** What would be enough was found by laying what is left over on it. */
-  private static String needed(StockNeed need, Words w) {
+  private static String needed(StockNeed need, LayoutPart part, Words w) {
+    String width =
+        part.stock().stream()
+            .filter(item -> item.id().equals(need.stockId()))
+            .map(item -> w.length(item.outline().bounds().height()))
+            .findFirst()
+            .orElseThrow();
     String amount =
         need.length() > 0
-            ? w.length(need.length()) + " more of " + need.stockId()
+            ? w.length(need.length()) + " more of " + need.stockId() + ", " + width + " wide"
             : need.items() + " more of " + need.stockId();
-    return need.cost() > 0
-        ? "Buy besides: " + amount + ", for " + BookContext.number(need.cost(), 2) + "."
+    if (need.cost() > 0) {
+      return "Buy besides: " + amount + ", for " + BookContext.number(need.cost(), 2) + ".";
+    }
+    return need.length() > 0
+        ? "Buy besides, of this or a like width: " + amount + "; no price is stated."
         : "Needed besides, if more like it can be had: " + amount + ".";
   }
 
@@ -95,7 +104,7 @@ final class LayoutPages {
     Outline whole = item.outline();
     Bounds b = whole.bounds();
     double right = item instanceof Roll ? Math.min(b.maxX(), use.usedLength() * 1.03) : b.maxX();
-    Canvas canvas = Canvas.fit(b.minX(), b.minY(), right, b.maxY(), 12, 420);
+    Canvas canvas = Canvas.fit(b.minX(), b.minY(), right, b.maxY(), 24, 420);
     if (item instanceof Roll) {
       canvas.path(
           List.of(
@@ -139,6 +148,7 @@ final class LayoutPages {
           names.name(p.pieceId(), p.copy()),
           (x, y) -> placed.contains(Vector2D.of(x, y)));
     }
+    canvas.scaleBar(w.scaleUnit(), w::scale);
     String name = use.stockId() + (item.count() > 1 ? " no. " + use.copy() : "");
     return canvas.drawing(
         "layout-" + Markup.anchor(use.stockId() + "-" + use.copy()),

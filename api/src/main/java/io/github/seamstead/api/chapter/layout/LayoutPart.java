@@ -32,4 +32,16 @@ public record LayoutPart(
   public Outline placed(Placement placement) {
     return placement.place(Objects.requireNonNull(outlines.get(placement.pieceId())));
   }
+
+  /**
+   * Gives the cloth of the pieces that found no place.
+   *
+   * @return the area inside their cut lines, in square metres; 0 if every piece is placed
+   */
+  public double areaWithoutPlace() {
+    return result.unplaced().stream()
+        .mapToDouble(
+            lack -> lack.count() * Objects.requireNonNull(outlines.get(lack.pieceId())).area())
+        .sum();
+  }
 }

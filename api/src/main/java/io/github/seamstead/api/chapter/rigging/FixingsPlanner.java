@@ -75,7 +75,7 @@ final class FixingsPlanner {
         "at most 0.6 m apart round the hem",
         "common practice; local ground and wind may need them closer");
     double side = cover.face(1).edgeLength(0);
-    HemPegs pegs = new HemPegs(cover.panels().size(), side, HemPegs.USUAL_SPACING);
+    HemPegs pegs = new HemPegs(cover.faces().size(), side, HemPegs.USUAL_SPACING);
     run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
     List<ShoppingItem> items = new ArrayList<>();
     StackPart through = through(run, stated, thickness(run), seams.metres());

@@ -28,7 +28,9 @@ final class StockSizes {
     this.stated = stock.isPresent();
     stock.ifPresent(
         all -> {
-          all.sheets().forEach(s -> sizes.put(s.id(), new Size(s.length(), s.width(), s.count())));
+          all.sheets().stream()
+              .flatMap(s -> s.named().stream())
+              .forEach(s -> sizes.put(s.id(), new Size(s.length(), s.width(), s.count())));
           all.rolls().forEach(r -> sizes.put(r.id(), new Size(r.length(), r.width(), r.count())));
         });
   }
@@ -44,7 +46,12 @@ final class StockSizes {
     }
     entry
         .sheet()
-        .ifPresent(s -> add("sheet.id", s.id(), new Size(s.length(), s.width(), s.count())));
+        .ifPresent(
+            sheet ->
+                sheet
+                    .named()
+                    .forEach(
+                        s -> add("sheet.id", s.id(), new Size(s.length(), s.width(), s.count()))));
     entry.roll().ifPresent(r -> add("roll.id", r.id(), new Size(r.length(), r.width(), r.count())));
   }
 
