@@ -57,9 +57,12 @@ public record Book(
             plan.parts(), plan.cautions(), words, page, plan.job().document().doorFace());
     Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
     plan.changes().ifPresent(changes -> ChangePages.write(book, changes));
+    SumLinks sums = new SumLinks(plan.derivations());
     for (ChapterOf<?> chapter : Chapters.all()) {
+      book.linkNumbers(text -> sums.anchorOf(chapter.chapter(), text));
       write(chapter, book);
     }
+    book.linkNumbers(text -> Optional.empty());
     Overview.assumed(book, plan.assumptions());
     if (!plan.derivations().isEmpty()) {
       WorkedChapter.write(book, plan.derivations());

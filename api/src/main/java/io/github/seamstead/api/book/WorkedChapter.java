@@ -18,11 +18,28 @@ public final class WorkedChapter {
             + " source. Shown to "
             + Typeset.SHOWN_DIGITS
             + " figures; computed with all of them.");
-    for (Derivation derivation : derivations) {
-      book.heading(derivation.title());
+    for (int i = 0; i < derivations.size(); i++) {
+      Derivation derivation = derivations.get(i);
+      book.body().element("h3", derivation.title(), "id", SumLinks.anchor(i)).raw("\n");
+      place(book.body(), derivation.id());
       write(book.body(), derivation);
     }
     book.end("The sums, worked");
+  }
+
+  /** Where the sum is used, its name in the library, and which lesson teaches it. */
+  private static void place(Markup body, String id) {
+    body.open("p", "class", "src");
+    SumLinks.chapter(id)
+        .ifPresent(
+            chapter ->
+                body.text("Chapter: ")
+                    .element("a", chapter.title(), "href", "#" + Markup.anchor(chapter.title()))
+                    .text(". "));
+    body.text("Calculation " + id + ".");
+    SumLinks.lesson(id)
+        .ifPresent(title -> body.text(" Lesson: " + title + (title.endsWith("?") ? "" : ".")));
+    body.closeLine();
   }
 
   /**

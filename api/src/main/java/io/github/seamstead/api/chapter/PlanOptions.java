@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Executor;
 
 /**
  * The terms on which a job is planned.
@@ -21,6 +22,8 @@ import java.util.Set;
  * @param progress who hears how far the run is
  * @param cancellation the switch that makes searches stop with their best so far and leaves out the
  *     chapters that were not done; the copies that the {@code with} methods make share it
+ * @param executor where the parallel parts run beside the caller's own thread; empty for threads of
+ *     their own. The plan is the same with any
  */
 public record PlanOptions(
     int effort,
@@ -29,7 +32,8 @@ public record PlanOptions(
     Set<Chapter> chapters,
     Optional<Duration> timeLimit,
     Progress progress,
-    Cancellation cancellation) {
+    Cancellation cancellation,
+    Optional<Executor> executor) {
 
   /** The effort used when none is stated: the layout then takes about a second at most. */
   public static final int DEFAULT_EFFORT = 1;
@@ -43,6 +47,29 @@ public record PlanOptions(
         "no time",
         "must be longer than zero");
     chapters = Set.copyOf(chapters);
+  }
+
+  /**
+   * Terms whose parallel parts run on threads of their own.
+   *
+   * @param effort how hard the layout search tries, 1 (least) to 9
+   * @param seed the seed of all searches and simulations
+   * @param worked whether the worked steps of each calculation are kept
+   * @param chapters the chapters asked for, at least one
+   * @param timeLimit how long each search may take at most, if there is a limit
+   * @param progress who hears how far the run is
+   * @param cancellation the switch that makes searches stop
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public PlanOptions(
+      int effort,
+      long seed,
+      boolean worked,
+      Set<Chapter> chapters,
+      Optional<Duration> timeLimit,
+      Progress progress,
+      Cancellation cancellation) {
+    this(effort, seed, worked, chapters, timeLimit, progress, cancellation, Optional.empty());
   }
 
   /**
@@ -78,7 +105,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions withWorkedSteps() {
-    return new PlanOptions(effort, seed, true, chapters, timeLimit, progress, cancellation);
+    return new PlanOptions(
+        effort, seed, true, chapters, timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -89,7 +117,8 @@ public record PlanOptions(
    * @throws IllegalArgumentException if the effort is out of range
    */
   public PlanOptions withEffort(int other) {
-    return new PlanOptions(other, seed, worked, chapters, timeLimit, progress, cancellation);
+    return new PlanOptions(
+        other, seed, worked, chapters, timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -99,7 +128,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions withSeed(long other) {
-    return new PlanOptions(effort, other, worked, chapters, timeLimit, progress, cancellation);
+    return new PlanOptions(
+        effort, other, worked, chapters, timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -111,7 +141,7 @@ public record PlanOptions(
    */
   public PlanOptions only(Chapter first, Chapter... more) {
     return new PlanOptions(
-        effort, seed, worked, EnumSet.of(first, more), timeLimit, progress, cancellation);
+        effort, seed, worked, EnumSet.of(first, more), timeLimit, progress, cancellation, executor);
   }
 
   /**
@@ -123,7 +153,7 @@ public record PlanOptions(
    */
   public PlanOptions withTimeLimit(Duration limit) {
     return new PlanOptions(
-        effort, seed, worked, chapters, Optional.of(limit), progress, cancellation);
+        effort, seed, worked, chapters, Optional.of(limit), progress, cancellation, executor);
   }
 
   /**
@@ -133,7 +163,8 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions heardBy(Progress listener) {
-    return new PlanOptions(effort, seed, worked, chapters, timeLimit, listener, cancellation);
+    return new PlanOptions(
+        effort, seed, worked, chapters, timeLimit, listener, cancellation, executor);
   }
 
   /**
@@ -143,6 +174,17 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions stoppedBy(Cancellation other) {
-    return new PlanOptions(effort, seed, worked, chapters, timeLimit, progress, other);
+    return new PlanOptions(effort, seed, worked, chapters, timeLimit, progress, other, executor);
+  }
+
+  /**
+   * The same options with the caller's own threads for the parallel parts.
+   *
+   * @param threads where to run them; {@code Runnable::run} for no thread but the caller's
+   * @return the new options
+   */
+  public PlanOptions on(Executor threads) {
+    return new PlanOptions(
+        effort, seed, worked, chapters, timeLimit, progress, cancellation, Optional.of(threads));
   }
 }

@@ -1,10 +1,9 @@
 package io.github.seamstead.api.chapter;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.work.Later;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 
 /**
@@ -16,7 +15,7 @@ import java.util.function.Supplier;
 public final class Recall {
 
   private final int most;
-  private final Map<Object, CompletableFuture<Object>> kept = new LinkedHashMap<>();
+  private final Map<Object, Later<?>> kept = new LinkedHashMap<>();
 
   private Recall(int most) {
     this.most = most;
@@ -55,33 +54,30 @@ public final class Recall {
     if (most == 0) {
       return calculation.get();
     }
-    CompletableFuture<Object> mine = new CompletableFuture<>();
-    CompletableFuture<Object> before = put(key, mine);
+    Later<T> mine = Later.whenAsked(calculation);
+    Later<?> before = put(key, mine);
     if (before != mine) {
-      return type.cast(joined(before, calculation));
+      return type.cast(asked(before, calculation));
     }
     try {
-      T result = calculation.get();
-      mine.complete(result);
-      return result;
+      return mine.get();
     } catch (RuntimeException e) {
-      forget(key);
-      mine.completeExceptionally(e);
+      forget(key, mine);
       throw e;
     }
   }
 
   /** Waits for another plan's result; a failure was that plan's, this one meets it itself. */
-  private static Object joined(CompletableFuture<Object> before, Supplier<?> calculation) {
+  private static Object asked(Later<?> before, Supplier<?> calculation) {
     try {
-      return before.join();
-    } catch (CompletionException e) {
+      return before.get();
+    } catch (RuntimeException e) {
       return calculation.get();
     }
   }
 
-  private synchronized CompletableFuture<Object> put(Object key, CompletableFuture<Object> mine) {
-    CompletableFuture<Object> before = kept.putIfAbsent(key, mine);
+  private synchronized Later<?> put(Object key, Later<?> mine) {
+    Later<?> before = kept.putIfAbsent(key, mine);
     if (before != null) {
       return before;
     }
@@ -91,7 +87,7 @@ public final class Recall {
     return mine;
   }
 
-  private synchronized void forget(Object key) {
-    kept.remove(key);
+  private synchronized void forget(Object key, Later<?> mine) {
+    kept.remove(key, mine);
   }
 }

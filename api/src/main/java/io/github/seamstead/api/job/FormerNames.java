@@ -18,6 +18,12 @@ final class FormerNames {
     return keys.containsKey(name);
   }
 
+  /** The present name of what had a former one. */
+  String present(String name) {
+    Shape.Key<?> key = keys.get(name);
+    return key == null ? name : key.name();
+  }
+
   /** The name of a key in the version of the form that is read. */
   String written(Shape.Key<?> key, Walk walk) {
     if (walk.form() >= Forms.RENAMED) {

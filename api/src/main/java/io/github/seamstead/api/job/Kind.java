@@ -57,6 +57,26 @@ interface Kind<T> {
   }
 
   /**
+   * Describes the quantity that a value is: its dimension, its units, the unit of a bare number and
+   * its limits.
+   *
+   * @return the description; empty if the values are no quantities
+   */
+  default Optional<Map<String, Object>> quantity() {
+    return Optional.empty();
+  }
+
+  /**
+   * Says how a quantity was understood.
+   *
+   * @param value the value as it is written
+   * @return the number with the unit of the key; empty if it is no quantity or cannot be read
+   */
+  default Optional<String> echo(Json value) {
+    return Optional.empty();
+  }
+
+  /**
    * Describes the kind in JSON Schema.
    *
    * @param definitions receives the shapes of objects by name

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -10,9 +11,19 @@ import java.util.Set;
  * @param sand share of sand in dry mass, as a part of one
  * @param limits the limits between clay, silt and sand
  * @param uncertainty standard uncertainty of each share, as a part of one
+ * @param organicMatter organic matter as a share of dry mass, as a part of one; empty if it was not
+ *     looked for
+ * @param solubleSalts salts that dissolve in water as a share of dry mass, as a part of one; empty
+ *     if they were not looked for
  */
 public record LaboratorySheet(
-    double clay, double silt, double sand, SizeSystem limits, double uncertainty) {
+    double clay,
+    double silt,
+    double sand,
+    SizeSystem limits,
+    double uncertainty,
+    Optional<Double> organicMatter,
+    Optional<Double> solubleSalts) {
 
   /**
    * Starts a builder, for {@link Job#builder()}.
@@ -94,6 +105,28 @@ public record LaboratorySheet(
      */
     public Builder uncertainty(double uncertainty) {
       state("uncertainty", uncertainty);
+      return this;
+    }
+
+    /**
+     * States organicMatter.
+     *
+     * @param organicMatter organic matter as a share of dry mass, as a part of one
+     * @return this builder
+     */
+    public Builder organicMatter(double organicMatter) {
+      state("organicMatter", organicMatter);
+      return this;
+    }
+
+    /**
+     * States solubleSalts.
+     *
+     * @param solubleSalts salts that dissolve in water as a share of dry mass, as a part of one
+     * @return this builder
+     */
+    public Builder solubleSalts(double solubleSalts) {
+      state("solubleSalts", solubleSalts);
       return this;
     }
   }

@@ -12,13 +12,22 @@ import org.jspecify.annotations.Nullable;
 /** The kinds of value that are moments: a day, or a time of day. */
 final class Moments {
 
+  private static final String DAY = "[0-9]{4}-[0-9]{2}-[0-9]{2}";
+
+  /** By this the schema tells a day from other texts. */
+  static final String DAY_SCHEMA = schema(DAY);
+
   private Moments() {}
+
+  private static String schema(String pattern) {
+    return "^" + pattern + "$";
+  }
 
   /** A day, written year-month-day. */
   static Kind<LocalDate> day() {
     return new Moment<>(
         LocalDate::parse,
-        "[0-9]{4}-[0-9]{2}-[0-9]{2}",
+        DAY,
         "must be a day that exists, written year-month-day, such as 2031-05-17");
   }
 
@@ -56,7 +65,7 @@ final class Moments {
     public Map<String, Object> schema(Map<String, Object> definitions) {
       Map<String, Object> schema = new LinkedHashMap<>();
       schema.put("type", "string");
-      schema.put("pattern", "^" + pattern + "$");
+      schema.put("pattern", Moments.schema(pattern));
       return schema;
     }
   }

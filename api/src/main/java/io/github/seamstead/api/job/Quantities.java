@@ -27,6 +27,9 @@ final class Quantities {
   /** More than any tape or scale gives, fewer than the noise of a conversion touches. */
   private static final int WRITTEN_DIGITS = 12;
 
+  /** A tenth of a millimetre in ten metres. */
+  private static final int ECHOED_DIGITS = 6;
+
   private Quantities() {}
 
   /**
@@ -97,6 +100,16 @@ final class Quantities {
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return scale.schema(false);
     }
+
+    @Override
+    public Optional<Map<String, Object>> quantity() {
+      return Optional.of(scale.described());
+    }
+
+    @Override
+    public Optional<String> echo(Json value) {
+      return scale.echo(value, false);
+    }
   }
 
   private record Written(Scale scale) implements Kind<WrittenQuantity> {
@@ -120,6 +133,16 @@ final class Quantities {
     @Override
     public Map<String, Object> schema(Map<String, Object> definitions) {
       return scale.schema(true);
+    }
+
+    @Override
+    public Optional<Map<String, Object>> quantity() {
+      return Optional.of(scale.described());
+    }
+
+    @Override
+    public Optional<String> echo(Json value) {
+      return scale.echo(value, true);
     }
   }
 
@@ -147,7 +170,7 @@ final class Quantities {
       double high = toSi(greatest);
       double si = read.value();
       if (si < low - LIMIT_SLACK * Math.abs(low) || si > high + LIMIT_SLACK * Math.abs(high)) {
-        walk.fault(path, value, allowed() + meant(value));
+        walk.fault(path, value, allowed(value) + meant(value));
         return null;
       }
       return read;
@@ -250,6 +273,32 @@ final class Quantities {
       return "must be from " + shown(least) + " to " + shown(greatest);
     }
 
+    /** The limits in the unit that was written, where that is another than the limits' own. */
+    private String allowed(Json value) {
+      if (!(value instanceof Json.Text text)) {
+        return allowed();
+      }
+      String written = text.text().strip();
+      return QuantityText.symbols(dimension).stream()
+          .filter(symbol -> !symbol.equals(unit) && endsWith(written, symbol))
+          .findFirst()
+          .map(symbol -> "must be from " + in(least, symbol) + " to " + in(greatest, symbol))
+          .orElseGet(this::allowed);
+    }
+
+    /** A unit stands at the end, after a number or a blank: 3 m ends with m, 3 mm does not. */
+    private static boolean endsWith(String written, String symbol) {
+      int before = written.length() - symbol.length() - 1;
+      return before >= 0
+          && written.endsWith(symbol)
+          && (written.charAt(before) == ' ' || Character.isDigit(written.charAt(before)));
+    }
+
+    private String in(double limit, String symbol) {
+      double number = QuantityText.toUnit(toSi(limit), dimension, symbol);
+      return Numbers.plain(rounded(number)) + " " + symbol;
+    }
+
     private String shown(double number) {
       return unit.equals("1") ? Numbers.plain(number) : Numbers.plain(number) + " " + unit;
     }
@@ -260,6 +309,45 @@ final class Quantities {
 
     private String unitName() {
       return unit.equals("1") ? "parts of one" : unit;
+    }
+
+    /** What was read, in the unit of the key and with as many digits as a tape or a scale gives. */
+    Optional<String> echo(Json value, boolean doubted) {
+      Uncertain read = read(value, "$", new Walk(), doubted);
+      if (read == null) {
+        return Optional.empty();
+      }
+      String text = inUnit(read.value());
+      double doubt = read.standardUncertainty();
+      return Optional.of(doubt > 0 ? text + " ± " + inUnit(si(read.value(), doubt)) : text);
+    }
+
+    /** A difference counts from nothing, also where the unit's zero lies elsewhere. */
+    private double si(double value, double doubt) {
+      double difference = toUnit(value + doubt) - toUnit(value);
+      return toSi(difference);
+    }
+
+    private double toUnit(double si) {
+      return unit.equals("1") ? si : QuantityText.toUnit(si, dimension, unit);
+    }
+
+    private String inUnit(double si) {
+      return shown(Double.parseDouble(Numbers.significant(toUnit(si), ECHOED_DIGITS)));
+    }
+
+    Map<String, Object> described() {
+      Map<String, Object> form = new LinkedHashMap<>();
+      form.put("dimension", dimension.label());
+      form.put("units", List.copyOf(QuantityText.symbols(dimension)));
+      if (needsUnit()) {
+        form.put("range", shown(least) + " to " + shown(greatest));
+      } else {
+        form.put("bare", unit);
+        form.put("least", least);
+        form.put("most", greatest);
+      }
+      return form;
     }
 
     Map<String, Object> schema(boolean doubted) {

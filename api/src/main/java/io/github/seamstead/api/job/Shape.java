@@ -1,6 +1,5 @@
 package io.github.seamstead.api.job;
 
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -67,6 +66,11 @@ final class Shape<R> implements Kind<R> {
     former.add(key, name);
   }
 
+  /** The present name of a key, which may be given by its former one. */
+  String present(String name) {
+    return former.present(name);
+  }
+
   /** States that a key is not assumed where another tells it, and that both are not stated. */
   void either(Key<?> assumed, Key<?> instead) {
     told.put(assumed, instead);
@@ -117,6 +121,10 @@ final class Shape<R> implements Kind<R> {
 
   Class<R> type() {
     return type;
+  }
+
+  String about() {
+    return about;
   }
 
   List<String> names() {
@@ -276,7 +284,7 @@ final class Shape<R> implements Kind<R> {
   Map<String, Object> stated(R value, String path, Set<String> assumed) {
     Map<String, Object> stated = new LinkedHashMap<>();
     for (Key<?> key : keys) {
-      Object component = component(value, key.name);
+      Object component = Components.of(value, key.name);
       Object inner = component instanceof Optional<?> o ? o.orElse(null) : component;
       if (inner == null) {
         continue;
@@ -295,19 +303,6 @@ final class Shape<R> implements Kind<R> {
         .filter(key -> Objects.equals(stated.get(key.name), key.fallback))
         .forEach(key -> stated.remove(key.name));
     return stated;
-  }
-
-  private @Nullable Object component(R value, String name) {
-    for (RecordComponent component : type.getRecordComponents()) {
-      if (component.getName().equals(name)) {
-        try {
-          return component.getAccessor().invoke(value);
-        } catch (ReflectiveOperationException e) {
-          throw new IllegalStateException("a record shows its components", e);
-        }
-      }
-    }
-    throw new IllegalStateException(type.getSimpleName() + " has no component " + name);
   }
 
   @Override
@@ -429,6 +424,11 @@ final class Shape<R> implements Kind<R> {
     /** The value taken when the key is left out, in words; empty if none is assumed. */
     String shown() {
       return shown;
+    }
+
+    /** Why that value is taken; empty if none is assumed. */
+    String ground() {
+      return ground;
     }
   }
 }

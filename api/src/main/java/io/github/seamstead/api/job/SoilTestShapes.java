@@ -109,6 +109,14 @@ final class SoilTestShapes {
             0.02,
             "2 %",
             "common practice: hydrometer or pipette in a routine laboratory");
+    Shape.Key<Double> organicMatter =
+        s.optional(
+            "organicMatter", Quantities.ratio(0, 1), "organic matter as a share of dry mass");
+    Shape.Key<Double> solubleSalts =
+        s.optional(
+            "solubleSalts",
+            Quantities.ratio(0, 1),
+            "salts that dissolve in water as a share of dry mass");
     s.rule(
         (v, faults) -> {
           double sum = v.get(clay) + v.get(silt) + v.get(sand);
@@ -123,7 +131,13 @@ final class SoilTestShapes {
     return s.makes(
         v ->
             new LaboratorySheet(
-                v.get(clay), v.get(silt), v.get(sand), v.get(limits), v.get(uncertainty)));
+                v.get(clay),
+                v.get(silt),
+                v.get(sand),
+                v.get(limits),
+                v.get(uncertainty),
+                v.find(organicMatter),
+                v.find(solubleSalts)));
   }
 
   private static Shape<SieveReading> sieveReading() {

@@ -13,10 +13,10 @@ public final class Chart {
   private static final double LEFT = 44;
 
   /** The upright label of the vertical axis and the gaps beside it. */
-  private static final double VERTICAL_LABEL = 22;
+  private static final double VERTICAL_LABEL = 30;
 
   /** Width of a digit over the height of letters. */
-  private static final double DIGIT = 0.56;
+  private static final double DIGIT = 0.62;
 
   private static final double RIGHT = 14;
   private static final double TOP = 14;

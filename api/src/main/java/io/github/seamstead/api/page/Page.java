@@ -49,7 +49,8 @@ public final class Page {
       .card{border:3px solid #161616;padding:1rem;font-size:1.35rem}
       .chain{display:flex;flex-wrap:wrap;gap:.2rem .5rem;align-items:center;margin:.2rem 0 .1rem 1rem;
         overflow:auto hidden}
-      .chain math{font-size:1.05rem}
+      .chain math{font-size:1.05rem;math-style:normal}
+      .chain mfrac>*{math-style:normal}
       .chain math.long{font-size:.85rem}
       .src{font-size:.85rem;color:#4a4a4a;margin:0 0 .6rem 1rem}
       code{font-size:.92em}
@@ -71,8 +72,7 @@ public final class Page {
         .scroll{padding:0 1px}
         table{font-size:.86em}
         .step{break-inside:avoid}
-        .chain math{font-size:.9em}
-        .chain math.long{font-size:.6em}
+        .chain math,.chain math.long{font-size:1em}
         a{color:inherit;text-decoration:none}
         .card{break-before:page;break-after:page;font-size:1.7rem}
       }

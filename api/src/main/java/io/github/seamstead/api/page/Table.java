@@ -2,6 +2,8 @@ package io.github.seamstead.api.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** A table that scrolls inside its own box on a narrow screen. Not thread-safe. */
 public final class Table {
@@ -62,28 +64,36 @@ public final class Table {
    * @param to where to
    */
   public void write(Markup to) {
+    write(to, text -> Optional.empty());
+  }
+
+  /**
+   * Writes the table with links from its cells.
+   *
+   * @param to where to
+   * @param links the id to which a cell's text leads; empty for no link
+   */
+  public void write(Markup to, Function<String, Optional<String>> links) {
     String kind = rows.size() > SHORT ? "scroll" : "scroll short";
     to.open("div", "class", kind, "tabindex", "0", "role", "region", "aria-label", caption);
     to.open("table").element("caption", caption).open("thead").open("tr");
     for (int i = 0; i < columns.size(); i++) {
-      cell(to, "th", i, columns.get(i));
+      to.element("th", columns.get(i), "scope", "col", "class", numeric[i] ? "n" : "t");
     }
     to.close().close().open("tbody");
     for (List<String> row : rows) {
       to.open("tr");
       for (int i = 0; i < row.size(); i++) {
-        cell(to, "td", i, row.get(i));
+        String text = row.get(i);
+        String kindOf = numeric[i] ? "n" : "t";
+        links
+            .apply(text)
+            .ifPresentOrElse(
+                id -> to.open("td", "class", kindOf).element("a", text, "href", "#" + id).close(),
+                () -> to.element("td", text, "class", kindOf));
       }
       to.closeLine();
     }
     to.close().close().closeLine();
-  }
-
-  private void cell(Markup to, String tag, int column, String text) {
-    if (tag.equals("th")) {
-      to.element(tag, text, "scope", "col", "class", numeric[column] ? "n" : "t");
-    } else {
-      to.element(tag, text, "class", numeric[column] ? "n" : "t");
-    }
   }
 }

@@ -70,7 +70,8 @@ final class DiaryRun {
         chapters,
         options.timeLimit(),
         options.progress(),
-        options.cancellation());
+        options.cancellation(),
+        options.executor());
   }
 
   /** The chapters that a diary looks at; nobody hears of the plans between. */
@@ -82,7 +83,8 @@ final class DiaryRun {
         READ,
         options.timeLimit(),
         Progress.NONE,
-        options.cancellation());
+        options.cancellation(),
+        options.executor());
   }
 
   static JobPlan run(Job job, Done done, PlanOptions options) {

@@ -105,8 +105,7 @@ public record GanttChart(
       for (Link link : placed.task().after()) {
         ready = Math.max(ready, end.getOrDefault(link.task(), startSeconds) + link.lagSeconds());
       }
-      List<double[]> taken = new ArrayList<>();
-      List<Integer> units = new ArrayList<>();
+      List<Taken> taken = new ArrayList<>();
       for (Map.Entry<String, Integer> need : placed.task().needs().entrySet()) {
         double[] work = freeInWork.getOrDefault(need.getKey(), new double[0]);
         double[] clock = freeByClock.getOrDefault(need.getKey(), new double[0]);
@@ -116,22 +115,25 @@ public record GanttChart(
             missing--;
             work[unit] = Math.max(work[unit], placed.finishSeconds());
             ready = Math.max(ready, clock[unit]);
-            taken.add(clock);
-            units.add(unit);
+            taken.add(new Taken(clock, unit));
           }
         }
       }
       List<WorkCalendar.Span> parts =
           calendar.lay(ready, placed.finishSeconds() - placed.startSeconds());
       double done = parts.get(parts.size() - 1).endSeconds();
-      for (int i = 0; i < taken.size(); i++) {
-        taken.get(i)[units.get(i)] = done;
+      for (Taken unit : taken) {
+        unit.clock()[unit.number()] = done;
       }
       end.put(placed.task().id(), done);
       spans.add(parts);
     }
     return chart(schedule, capacities, spans, true);
   }
+
+  /** A unit of a resource, in the clocks of all units of its kind. */
+  @SuppressWarnings("ArrayRecordComponent") // The clock is shared: to take a unit is to set it.
+  private record Taken(double[] clock, int number) {}
 
   private static GanttChart chart(
       ResourceSchedule schedule,

@@ -25,6 +25,7 @@ final class Commands {
     all.put("fill", FillCommand::new);
     all.put("schema", SchemaCommand::new);
     all.put("lessons", LessonsCommand::new);
+    all.put("page", PageCommand::new);
     all.put("references", ReferencesCommand::new);
     all.put("layout", LayoutCommand::new);
     all.put("layout-table", LayoutTableCommand::new);

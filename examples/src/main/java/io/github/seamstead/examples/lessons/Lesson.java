@@ -193,7 +193,12 @@ public final class Lesson {
    * @return a drawing with the letters and numbers of {@link #example()}
    */
   public Drawing figure() {
-    return figure.apply(example());
+    return figure(example());
+  }
+
+  /** Draws any task of the first kind. */
+  Drawing figure(Task task) {
+    return figure.apply(task);
   }
 
   /**

@@ -43,7 +43,10 @@ final class Parts {
   }
 
   static void figure(Markup to, Lesson lesson, String copy) {
-    Drawing drawn = lesson.figure();
+    figure(to, lesson.figure(), copy);
+  }
+
+  static void figure(Markup to, Drawing drawn, String copy) {
     Drawing named =
         new Drawing(
             drawn.name() + copy,

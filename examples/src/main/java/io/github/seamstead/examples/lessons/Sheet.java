@@ -49,7 +49,8 @@ final class Sheet {
       double low,
       double high) {
     double grid = StrictMath.pow(10, -decimals);
-    return printed(symbol, name, unit, decimals, draws.of(shelter, low, high, grid));
+    double drawn = draws.named(symbol, shelter, low, high, grid);
+    return printed(symbol, name, unit, decimals, drawn);
   }
 
   /** Prints a number that follows from others or is always the same. */

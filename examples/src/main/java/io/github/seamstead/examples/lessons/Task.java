@@ -126,15 +126,17 @@ public record Task(
   public String fill(String text) {
     Matcher places = PLACE.matcher(text);
     StringBuilder filled = new StringBuilder();
+    int end = 0;
     while (places.find()) {
       String symbol = places.group(1);
       String number =
           places.group(2) == null
               ? text(symbol)
               : Figures.quantity(Long.toString(Shelter.modelMillimetres(value(symbol))), "mm");
-      places.appendReplacement(filled, Matcher.quoteReplacement(number));
+      filled.append(text, end, places.start()).append(number);
+      end = places.end();
     }
-    return places.appendTail(filled).toString();
+    return filled.append(text, end, text.length()).toString();
   }
 
   private Step step(String symbol) {

@@ -67,7 +67,7 @@ public final class ReferencePage {
               table.row(kind.title(), status, Integer.toString(rows.size()), missed(rows)));
     }
     table.write(lead);
-    long without = coverage.stream().filter(row -> row.own() == 0).count();
+    long without = coverage.stream().filter(row -> row.text().equals("none")).count();
     lead.element(
         "p",
         without
@@ -130,8 +130,13 @@ public final class ReferencePage {
     return table;
   }
 
-  /** How many comparisons stand in tests that use a calculation's class, and in its package. */
-  private record Coverage(String id, long own, long around) {}
+  /** How many comparisons name a calculation, stand in tests that use its class, in its package. */
+  private record Coverage(String id, long named, long own, long around) {
+
+    String text() {
+      return named > 0 ? Long.toString(named) : own > 0 ? "at most " + own : "none";
+    }
+  }
 
   private static List<Coverage> coverage(
       List<CheckedValue> values,
@@ -145,7 +150,8 @@ public final class ReferencePage {
               List<CheckedValue> around =
                   values.stream().filter(v -> isWithin(v.calculation(), inside)).toList();
               long own = around.stream().filter(v -> uses.test(v.test(), type)).count();
-              coverage.add(new Coverage(id, own, around.size()));
+              long named = around.stream().filter(v -> v.calculation().equals(id)).count();
+              coverage.add(new Coverage(id, named, own, around.size()));
             });
     return coverage;
   }
@@ -158,21 +164,18 @@ public final class ReferencePage {
     Markup chapter = new Markup();
     chapter.element(
         "p",
-        "A test compares what it names, which the tests record by package and not by calculation."
-            + " So the first column is an upper bound: comparisons of the package in test classes"
-            + " that use the class that computes. None there means none at all. Other comparisons"
-            + " of the package may reach a calculation through sums that use it; they prove less.");
+        "A plain number counts comparisons that name the calculation. Where tests name its package"
+            + " only, at most says how many of those stand in test classes that use the class that"
+            + " computes. None means none at all. Other comparisons of the package may reach a"
+            + " calculation through sums that use it; they prove less.");
     Table table =
         new Table(
             "Comparisons of each published calculation",
             "calculation",
-            "in tests that use its class, at most",
+            "compared",
             "#in its package");
     for (Coverage row : coverage) {
-      table.row(
-          row.id(),
-          row.own() == 0 ? "none" : Long.toString(row.own()),
-          Long.toString(row.around()));
+      table.row(row.id(), row.text(), Long.toString(row.around()));
     }
     table.write(chapter);
     return chapter;

@@ -29,7 +29,7 @@ import java.util.stream.Stream;
  * A headless browser with one page, driven over its own debugging protocol, so that the tests need
  * no driver beside the browser.
  */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
 
   private static final List<String> NAMES =
       List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome");
@@ -58,7 +58,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Finds a browser on the path, or where {@code SEAMSTEAD_BROWSER} says. */
-  static Optional<Path> find() {
+  public static Optional<Path> find() {
     String stated = System.getenv("SEAMSTEAD_BROWSER");
     if (stated != null) {
       return Optional.of(Path.of(stated));
@@ -71,7 +71,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Starts a browser with an empty profile. */
-  static Browser start(Path program, Path profile) throws IOException, InterruptedException {
+  public static Browser start(Path program, Path profile) throws IOException, InterruptedException {
     Path log = profile.resolve("messages.txt");
     Process process =
         new ProcessBuilder(
@@ -115,7 +115,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Opens a page and waits until it is loaded. Forgets what the last page reported. */
-  void open(Path page) {
+  public void open(Path page) {
     events.clear();
     JsonNode answer = call("Page.navigate", Map.of("url", page.toUri().toString()));
     if (answer.has("errorText")) {
@@ -127,29 +127,29 @@ final class Browser implements AutoCloseable {
         throw new IllegalStateException(page + " did not load");
       }
       // Not by a timer of the page: it stands still where scripts are switched off.
-      LockSupport.parkNanos(20_000_000);
+      LockSupport.parkNanos(2_000_000);
     }
   }
 
   /** Sets the size of the window, in CSS pixels. */
-  void size(int width, int height) {
+  public void size(int width, int height) {
     call(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
   }
 
   /** Lets pages run their scripts, or not. */
-  void scripts(boolean run) {
+  public void scripts(boolean run) {
     call("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
   /** Shows the page as on paper or, with an empty text, as on a screen. */
-  void media(String media) {
+  public void media(String media) {
     call("Emulation.setEmulatedMedia", Map.of("media", media));
   }
 
   /** Runs a script in the page, waits for its promise, and gives its value. */
-  JsonNode run(String script) {
+  public JsonNode run(String script) {
     JsonNode answer =
         call(
             "Runtime.evaluate",
@@ -161,14 +161,14 @@ final class Browser implements AutoCloseable {
   }
 
   /** Runs a script that gives a list of texts. */
-  List<String> texts(String script) {
+  public List<String> texts(String script) {
     List<String> texts = new ArrayList<>();
     run(script).forEach(text -> texts.add(text.asText()));
     return texts;
   }
 
   /** Prints the page; sizes in inches, as the protocol has them. */
-  byte[] print(double width, double height) throws IOException {
+  public byte[] print(double width, double height) throws IOException {
     return call(
             "Page.printToPDF",
             Map.of("paperWidth", width, "paperHeight", height, "preferCSSPageSize", false))
@@ -177,11 +177,12 @@ final class Browser implements AutoCloseable {
   }
 
   /** Gives what the page reported under a name since it was opened. */
-  List<JsonNode> events(String method) {
+  public List<JsonNode> events(String method) {
     return events.stream().filter(e -> e.path("method").asText().equals(method)).toList();
   }
 
-  private JsonNode call(String method, Map<String, Object> parameters) {
+  /** Calls the page over the protocol, and gives the answer. */
+  public JsonNode call(String method, Map<String, Object> parameters) {
     return send(method, json.valueToTree(parameters), session);
   }
 

@@ -12,12 +12,13 @@ import java.nio.charset.StandardCharsets;
  * @param kind how it was made
  * @param text the document
  */
-record FuzzCase(int number, String kind, byte[] text) {
+public record FuzzCase(int number, String kind, byte[] text) {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final JobKeys KEYS = new JobKeys();
 
-  static FuzzCase of(long seed, int number) {
+  /** The case of a number; equal seeds and numbers give equal cases. */
+  public static FuzzCase of(long seed, int number) {
     Draw draw = new Draw(seed, number);
     Mutator mutator = new Mutator(KEYS, draw);
     double kind = draw.between(0, 1);
@@ -46,7 +47,8 @@ record FuzzCase(int number, String kind, byte[] text) {
     }
   }
 
-  String document() {
+  /** The document as text; a broken byte becomes a mark. */
+  public String document() {
     return new String(text, StandardCharsets.UTF_8);
   }
 }

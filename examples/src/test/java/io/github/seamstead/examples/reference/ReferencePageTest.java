@@ -93,8 +93,23 @@ class ReferencePageTest {
             (test, type) -> test.equals("MitreTest") && type.equals("Mitre"));
     assertThat(html)
         .containsPattern(Pattern.quote("m.p.cap</td><td class=\"t\">none</td><td class=\"n\">1"))
-        .containsPattern(Pattern.quote("m.p.reach</td><td class=\"t\">1</td><td class=\"n\">1"))
+        .containsPattern(
+            Pattern.quote("m.p.reach</td><td class=\"t\">at most 1</td><td class=\"n\">1"))
         .contains("1 of 2 published calculations have no comparison");
+  }
+
+  @Test
+  void aComparisonThatNamesACalculationCountsForIt() {
+    CheckedValue named =
+        CheckedValue.parse("m.p.reach\tcase\tsource\tfound\t1.5\t1.49\t0.02\tOtherTest");
+    String html =
+        ReferencePage.html(
+            List.of(value("found", "1.5", "1.49", "0.02"), named),
+            Map.of("m.p.reach", "Mitre", "m.p.cap", "Cap"),
+            (test, type) -> false);
+    assertThat(html)
+        .containsPattern(Pattern.quote("m.p.reach</td><td class=\"t\">1</td><td class=\"n\">2"))
+        .containsPattern(Pattern.quote("m.p.cap</td><td class=\"t\">none</td><td class=\"n\">2"));
   }
 
   @Test

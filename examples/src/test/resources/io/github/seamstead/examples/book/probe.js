@@ -236,6 +236,18 @@ const probe = (() => {
     return faults;
   }
 
+  // Letters that are smaller than so many points.
+  function small(selector, points) {
+    return texts().filter(node => node.parentElement.matches(selector))
+      .map(node => [parseFloat(getComputedStyle(node.parentElement).fontSize) * 0.75, node])
+      .filter(([size]) => size < points - 0.01)
+      .map(([size, node]) => `${size.toFixed(1)} pt: ${short(node.data)}`);
+  }
+
+  function errors() {
+    return all('math merror').map(e => short(e.textContent));
+  }
+
   return {contrast, wide, links, outside, headings, ids, alternatives, targets, labels, letters,
-    hidden, sheets};
+    hidden, sheets, small, errors};
 })();

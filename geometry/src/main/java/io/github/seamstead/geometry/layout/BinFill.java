@@ -154,8 +154,8 @@ final class BinFill {
     some.load(start);
     Strew.put(setup, some, its, region, random);
     boolean apart =
-        new Separator(some, random)
-            .separate(60, 2, () -> some.work >= units || stop.getAsBoolean());
+        new Separator(some, random, Tuning.CHOSEN)
+            .separate(() -> some.work >= units || stop.getAsBoolean());
     work += some.work;
     if (!apart) {
       return Optional.empty();

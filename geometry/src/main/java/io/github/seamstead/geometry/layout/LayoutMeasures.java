@@ -40,8 +40,9 @@ public final class LayoutMeasures {
    * @param width of the strip, in metres
    * @param longest greatest over the pieces of the least length that a piece takes up along the
    *     strip in any turn allowed, in metres
-   * @param stacked sum of the least chords along the strip's middle line of all pieces too tall to
-   *     miss it, in metres
+   * @param stacked length that pieces need because of those beside which there is no room: the sum
+   *     of the least chords along the strip's middle line of all pieces too tall to miss it, or
+   *     what the sections across the strip add up to under a dual feasible function, in metres
    * @param margin to the strip's edges, in metres
    * @param steps takes the worked steps
    * @return the bound, in metres
@@ -65,7 +66,7 @@ public final class LayoutMeasures {
             .with("p", longest, "m")
             .with("q", stacked, "m")
             .from(Source.derived("a piece is no shorter than in its shortest turn"))
-            .note("q: pieces taller than half the width all cross the middle line, side by side")
+            .note("q: pieces with no room beside them across the strip lie one behind the other")
             .gives(Math.max(longest, stacked), "m");
     return steps
         .step("LB", "lower bound")

@@ -4,10 +4,10 @@ import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.derivation.Steps;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /** The sums of a finished layout, worked again from its request for those who want to see them. */
 public final class LayoutSums {
@@ -98,7 +98,8 @@ public final class LayoutSums {
   }
 
   private static List<Piece> placed(LayoutRequest request, LayoutResult result) {
-    Map<String, Integer> counts = new LinkedHashMap<>();
+    // In the order of a plan's own sums, so that both come to the same bits.
+    Map<String, Integer> counts = new TreeMap<>();
     for (StockUse use : result.used()) {
       use.placements().forEach(p -> counts.merge(p.pieceId(), 1, Integer::sum));
     }

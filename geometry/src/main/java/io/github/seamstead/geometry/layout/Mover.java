@@ -1,14 +1,15 @@
 package io.github.seamstead.geometry.layout;
 
 /**
- * Finds a better place for one piece: samples over all that its kind may choose from, samples near
- * where it lies and corner-to-corner touches, then lets the best few descend. A piece that may lie
- * at any angle is turned as well: along the stock, along a neighbour's edge, at random, and in ever
- * smaller steps as it descends.
+ * Finds a better place for one piece: looks at places over all that its kind may choose from, near
+ * where it lies and corner to corner with others, then lets it slide on from the best few ({@link
+ * Faces}). A piece that may lie at any angle is turned as well: along the stock, along a
+ * neighbour's edge, at random, and in ever smaller steps as it slides.
  */
 final class Mover {
 
-  private static final int KEEP = 3;
+  /** A piece that still slides after so many rounds has left where it was let go. */
+  private static final int ROUNDS = 6;
 
   /** Few pieces need a wider look, for many the next pass is worth more. */
   private static final int MANY = 60;
@@ -27,19 +28,21 @@ final class Mover {
   private final Touches touches;
   private final double[] exit = new double[2];
   private final int[] around;
-  private final Kept kept = new Kept(KEEP);
+  private final Kept kept;
+  private final Faces faces = new Faces();
   private double clampedX;
   private double clampedY;
 
-  Mover(Nest nest, FastRandom random) {
+  Mover(Nest nest, FastRandom random, Tuning tuning) {
     this.nest = nest;
     this.random = random;
     touches = new Touches(nest, random);
     around = new int[nest.all];
     int part = nest.pieces > MANY ? 2 : 1;
-    wide = 40 / part;
-    near = 20 / part;
-    touch = 30 / part;
+    wide = tuning.wide() / part;
+    near = tuning.near() / part;
+    touch = tuning.touch() / part;
+    kept = new Kept(tuning.kept());
   }
 
   /** Moves a piece to the best place found; false if none is better than where it lies. */
@@ -78,7 +81,10 @@ final class Mover {
     int best = -1;
     double least = now;
     for (int k = 0; k < kept.count && least > 0; k++) {
-      double loss = descend(i, k, size);
+      double loss = settle(i, k);
+      if (nest.isFree(kept.region[k])) {
+        loss = turned(i, k);
+      }
       if (loss < least) {
         least = loss;
         best = k;
@@ -155,86 +161,75 @@ final class Mover {
     }
   }
 
-  /** Walks downhill from a kept place by axis and diagonal steps, turns and clean exits. */
-  private double descend(int i, int k, double size) {
+  /**
+   * Lets a kept place slide to where its loss is least around it. The loss is linear between the
+   * faces of the no-fit regions, so that it is least where two of them cross, or one and a side of
+   * the region: the faces through which the piece can leave what it overlaps are gathered on the
+   * way, and their crossings tried.
+   */
+  private double settle(int i, int k) {
     int r = kept.region[k];
     int o = nest.turnIn(i, r);
-    boolean free = nest.isFree(r);
-    double px = kept.x[k];
-    double py = kept.y[k];
-    double angle = kept.angle[k];
-    double loss = kept.loss[k];
-    double stepX = 0.05 * size;
-    double stepY = stepX;
-    double stepTurn = free ? TURN : 0;
-    double least = 1e-3 * size;
-    turn(i, r, angle);
-    while (loss > 0 && (stepX > least || stepY > least || stepTurn > LEAST_TURN)) {
-      int axis = random.below(free ? 5 : 4);
-      double sx = axis == 1 || axis == 4 ? 0 : stepX;
-      double sy = axis == 0 || axis == 4 ? 0 : axis == 3 ? -stepY : stepY;
-      double ox = px;
-      double oy = py;
-      double from = angle;
-      boolean better = false;
-      for (int sign = 1; sign >= -1; sign -= 2) {
-        double turned = axis == 4 ? from + sign * stepTurn : from;
-        if (axis == 4) {
-          nest.turns.turn(o, turned);
-          if (!nest.hasRoom(r, o)) {
-            continue;
-          }
-        }
-        clamp(r, o, ox + sign * sx, oy + sign * sy);
-        double tx = clampedX;
-        double ty = clampedY;
-        double l = nest.evaluate(i, o, tx, ty, loss);
-        if (l < loss) {
-          loss = l;
-          px = tx;
-          py = ty;
-          angle = turned;
-          better = true;
-        }
-      }
-      double factor = better ? 1.1 : 0.5;
-      if (axis == 4) {
-        nest.turns.turn(o, angle);
-        stepTurn *= factor;
-      }
-      if (sx != 0) {
-        stepX *= axis >= 2 && !better ? Math.sqrt(factor) : factor;
-      }
-      if (sy != 0) {
-        stepY *= axis >= 2 && !better ? Math.sqrt(factor) : factor;
-      }
-    }
-    kept.set(k, loss, px, py, angle);
-    return leave(i, k, o);
-  }
-
-  /** Tries the clean exits from each overlap left, the shortest way first to zero overlap. */
-  private double leave(int i, int k, int o) {
-    int r = kept.region[k];
-    for (int round = 0; round < 6 && kept.loss[k] > 0; round++) {
-      double baseX = kept.x[k];
-      double baseY = kept.y[k];
-      boolean better = false;
+    turn(i, r, kept.angle[k]);
+    faces.begin(nest, r, o);
+    for (int round = 0; round < ROUNDS && kept.loss[k] > 0; round++) {
+      double px = kept.x[k];
+      double py = kept.y[k];
+      double before = kept.loss[k];
+      int known = faces.count();
       double sumX = 0;
       double sumY = 0;
-      int count = nest.meet(i, o, baseX, baseY, around);
+      int count = nest.meet(i, o, px, py, around);
       for (int m = 0; m < count; m++) {
-        if (nest.exit(around[m], o, baseX, baseY, exit) > 0) {
+        double deep = nest.exit(around[m], o, px, py, exit);
+        if (deep > 0) {
           sumX += exit[0];
           sumY += exit[1];
-          better |= slide(i, k, r, o, baseX + exit[0], baseY + exit[1]);
+          slide(i, k, r, o, px + exit[0], py + exit[1]);
+          if (deep > NoFit.TOUCH) {
+            faces.add(px, py, exit[0] / deep, exit[1] / deep, deep);
+          }
         }
       }
-      better |= slide(i, k, r, o, baseX + sumX, baseY + sumY);
-      if (!better) {
+      slide(i, k, r, o, px + sumX, py + sumY);
+      for (int f = known; f < faces.count() && kept.loss[k] > 0; f++) {
+        int crossings = faces.cross(f);
+        for (int c = 0; c < crossings; c++) {
+          slide(i, k, r, o, faces.x(c), faces.y(c));
+        }
+      }
+      if (kept.loss[k] >= before) {
         break;
       }
     }
+    return kept.loss[k];
+  }
+
+  /** Turns a kept place by ever smaller steps, sliding after each turn that helps. */
+  private double turned(int i, int k) {
+    int r = kept.region[k];
+    int o = nest.turnIn(i, r);
+    double step = TURN;
+    while (kept.loss[k] > 0 && step > LEAST_TURN) {
+      double from = kept.angle[k];
+      double before = kept.loss[k];
+      for (int sign = 1; sign >= -1 && kept.loss[k] >= before; sign -= 2) {
+        nest.turns.turn(o, from + sign * step);
+        if (nest.hasRoom(r, o)) {
+          clamp(r, o, kept.x[k], kept.y[k]);
+          double l = nest.evaluate(i, o, clampedX, clampedY, before);
+          if (l < before) {
+            kept.set(k, l, clampedX, clampedY, from + sign * step);
+          }
+        }
+      }
+      if (kept.loss[k] < before) {
+        settle(i, k);
+      } else {
+        step /= 2;
+      }
+    }
+    turn(i, r, kept.angle[k]);
     return kept.loss[k];
   }
 

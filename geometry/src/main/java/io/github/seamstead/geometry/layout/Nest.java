@@ -287,6 +287,18 @@ final class Nest {
         i, px + turns.minX[o], px + turns.maxX[o], py + turns.minY[o], py + turns.maxY[o], found);
   }
 
+  /** Finds the shapes whose boxes come within a distance of a piece's box where it lies. */
+  int meetWithin(int i, double far, int[] found) {
+    int o = orientation[i];
+    return boxes.find(
+        i,
+        x[i] + turns.minX[o] - far,
+        x[i] + turns.maxX[o] + far,
+        y[i] + turns.minY[o] - far,
+        y[i] + turns.maxY[o] + far,
+        found);
+  }
+
   private double pairDepth(int j, int o, double px, double py) {
     int oj = orientation[j];
     double dx = px - x[j];

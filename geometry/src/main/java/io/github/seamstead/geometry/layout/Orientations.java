@@ -193,6 +193,24 @@ final class Orientations {
     maxY[o] = box.maxY();
   }
 
+  /** Area of a shape's parts, in square units of the search. */
+  double area(int o) {
+    double area = 0;
+    for (double[] part : shapes.get(shape[o])) {
+      int n = part.length;
+      for (int k = 0; k < n; k += 2) {
+        area += part[k] * part[(k + 3) % n] - part[(k + 2) % n] * part[k + 1];
+      }
+    }
+    return area / 2;
+  }
+
+  /** Whether one orientation is another turned by half a turn. */
+  boolean isHalfTurn(int o, int other) {
+    double off = Math.IEEEremainder(angle[o] - angle[other] - Math.PI, 2 * Math.PI);
+    return shape[o] == shape[other] && Math.abs(off) < 1e-9;
+  }
+
   /** Ends the adding. */
   void close() {
     given = count;

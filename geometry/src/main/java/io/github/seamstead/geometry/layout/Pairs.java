@@ -9,10 +9,6 @@ import java.util.Arrays;
  */
 final class Pairs {
 
-  private static final double GROW_LEAST = 1.2;
-  private static final double GROW_MOST = 2.0;
-  private static final double FADE = 0.95;
-
   /** Keeps sums of weighted depths finite however long a pair resists. */
   private static final double MOST_WEIGHT = 1e100;
 
@@ -116,8 +112,12 @@ final class Pairs {
     return sum;
   }
 
-  /** Raises the weights of pairs that overlap, the deeper the more, and lets the others fade. */
-  void grow() {
+  /**
+   * Raises the weights of pairs that overlap in proportion to their depth beside the deepest, and
+   * lets the others fade (the proportional rule is that of Umetani and others 2009, who add where
+   * this multiplies: from memory).
+   */
+  void grow(Tuning tuning) {
     double most = 0;
     for (int i = 0; i < pieces; i++) {
       for (int m = 0; m < partners[i]; m++) {
@@ -127,7 +127,7 @@ final class Pairs {
     if (most <= 0) {
       return;
     }
-    fade();
+    fade(tuning.fade());
     for (int i = 0; i < pieces; i++) {
       for (int m = 0; m < partners[i]; m++) {
         int j = partner[i][m];
@@ -136,19 +136,19 @@ final class Pairs {
           if (weight[k] <= 1) {
             raise(k);
           }
-          double by = GROW_LEAST + (GROW_MOST - GROW_LEAST) * depth[k] / most;
-          setWeight(i, j, Math.min(MOST_WEIGHT, weight[k] * by));
+          double w = weight[k] * (1 + tuning.growth() * depth[k] / most);
+          setWeight(i, j, Math.min(MOST_WEIGHT, w));
         }
       }
     }
   }
 
-  private void fade() {
+  private void fade(double part) {
     int left = 0;
     for (int r = 0; r < raisedCount; r++) {
       int k = raised[r];
       if (depth[k] <= 0) {
-        setWeight(k / all, k % all, Math.max(1, weight[k] * FADE));
+        setWeight(k / all, k % all, Math.max(1, weight[k] * part));
       }
       if (weight[k] > 1) {
         raised[left++] = k;

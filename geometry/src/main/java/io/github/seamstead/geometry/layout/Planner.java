@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,6 +19,22 @@ final class Planner {
   private static final long PRESS_PARTS = 20;
 
   private static final long LEAST_PRESS = 100;
+
+  /** The same where all pieces have a place already and fewer items might do. */
+  private static final long TIGHTER_PARTS = 100;
+
+  private static final long MOST_PRESS = 10_000;
+
+  /** Work units for each piece without which it is not worth trying to do with less stock. */
+  private static final long TRY = 500;
+
+  /** What part of all work a try may take. */
+  private static final long TRIES = 16;
+
+  /** Part of the work that goes to doing with less stock, at most. */
+  private static final double THINNING = 0.7;
+
+  private static final int MOST_REFUSALS = 24;
 
   private final LayoutRequest request;
   private final Work terms;
@@ -82,6 +99,7 @@ final class Planner {
     // Pressing finds no place for what has none, so that time is left to say what would.
     int[] placed = Reporter.placed(setup, best);
     Shortfalls lacks = new Shortfalls(request, setup, placed, clock.ended());
+    thinOut();
     press();
     LayoutResult.Method method = fromRows ? LayoutResult.Method.ROWS : LayoutResult.Method.SEARCH;
     return new Reporter(request, setup, best).result(lacks, method, work, clock.stop());
@@ -106,6 +124,26 @@ final class Planner {
     }
     work += choice.work();
     choice.found().ifPresent(found -> take(found.cuts()));
+    if (complete && terms.budget().workUnits() >= patience() && !isLeast()) {
+      fillTighter(choice);
+    }
+  }
+
+  /** Fills again, pressing more into each item than has room at once, so that fewer may do. */
+  private void fillTighter(StockTree choice) {
+    long units = terms.budget().workUnits();
+    long before = choice.work();
+    boolean timed = units == Long.MAX_VALUE;
+    choice.search(
+        Math.max(LEAST_PRESS, Math.min(MOST_PRESS, units / TIGHTER_PARTS)),
+        timed ? TIGHTER_PARTS * patience() : units / 2);
+    work += choice.work() - before;
+    choice.found().ifPresent(found -> take(found.cuts()));
+  }
+
+  /** Work without which it is not worth trying to do with less stock. */
+  private long patience() {
+    return Math.max(1, setup.kind.length) * TRY;
   }
 
   private void take(List<StockTree.Cut> cuts) {
@@ -152,6 +190,42 @@ final class Planner {
       bestScore = score;
       fromRows = rows;
     }
+  }
+
+  /** Does with less stock as long as that succeeds and part of the work is left for pressing. */
+  private void thinOut() {
+    long units = terms.budget().workUnits();
+    long patience = patience();
+    if (units < patience) {
+      return;
+    }
+    FastRandom random = new FastRandom(Seeds.stream(terms.seed(), "evacuation", 0).nextLong());
+    Evacuation evacuation = new Evacuation(setup, random, clock.ended());
+    int refusals = 0;
+    while (refusals < MOST_REFUSALS && spent() < THINNING && !isLeast()) {
+      Optional<boolean[]> fewer = evacuation.fewer(best, refusals);
+      refusals++;
+      if (fewer.isPresent()) {
+        long before = evacuation.work();
+        long most = Math.max(patience, units == Long.MAX_VALUE ? 0 : units / TRIES);
+        Optional<Poses> laid = evacuation.onto(fewer.get(), best, most);
+        work += evacuation.work() - before;
+        Score score = bestScore;
+        laid.ifPresent(poses -> offer(poses, false));
+        refusals = bestScore.betterThan(score) ? 0 : refusals;
+      }
+    }
+  }
+
+  /** Whether no layout can do with less stock. */
+  private boolean isLeast() {
+    double area = 0;
+    for (int i = 0; i < best.region.length; i++) {
+      area += best.region[i] == Poses.PARKED ? 0 : setup.pieces.get(setup.kind[i]).outline().area();
+    }
+    double[] reach = Score.reach(setup, best);
+    long used = Arrays.stream(reach).filter(r -> r > 0).count();
+    return used <= StockBounds.of(Objective.FEWEST_ITEMS, setup.bins, area);
   }
 
   /** Presses the pieces of each item used towards its start, the last used first. */

@@ -38,7 +38,7 @@ final class Remnants {
 
   private static void keep(List<Outline> out, List<Vector2D> corners, Bin bin) {
     double least = LEAST_PART * bin.item().outline().area();
-    if (corners.size() < 3 || area(corners) < least) {
+    if (corners.size() < 3 || Outline.signedArea(corners) < least) {
       return;
     }
     Outline remnant = new Outline(corners);
@@ -68,13 +68,5 @@ final class Remnants {
       }
     }
     return out;
-  }
-
-  private static double area(List<Vector2D> p) {
-    double twice = 0;
-    for (int i = 1; i < p.size() - 1; i++) {
-      twice += p.get(i).subtract(p.get(0)).signedArea(p.get(i + 1).subtract(p.get(0)));
-    }
-    return twice / 2;
   }
 }

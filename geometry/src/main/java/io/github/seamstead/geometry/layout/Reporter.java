@@ -61,14 +61,13 @@ final class Reporter {
               Remnants.of(bin, reach[b], outlines(placements))));
       length += reach[b];
       cost += itsCost;
-      stockArea += LayoutSums.areaOf(bin.item(), reach[b]);
     }
     used.sort(Comparator.comparingInt(u -> preference(u.stockId())));
-    double placedArea = 0;
-    int[] placed = placed(setup, best);
-    for (int k = 0; k < placed.length; k++) {
-      placedArea += placed[k] * setup.pieces.get(k).outline().area();
+    for (StockUse use : used) {
+      stockArea += LayoutSums.areaOf(item(use.stockId()), use.usedLength());
     }
+    int[] placed = placed(setup, best);
+    double placedArea = StripLayout.area(counted(placed));
     double value =
         switch (request.objective()) {
           case FEWEST_ITEMS -> used.size();
@@ -76,7 +75,13 @@ final class Reporter {
           case LEAST_LENGTH -> length;
         };
     double lengthBound = Math.min(length, lengthBound(usedBins, placed, placedArea));
-    double bound = Math.min(value, StockBounds.of(request.objective(), setup.bins, placedArea));
+    double bound = StockBounds.of(request.objective(), setup.bins, placedArea);
+    if (request.objective() == Objective.FEWEST_ITEMS) {
+      double needed =
+          SectionBounds.items(counted(placed), setup.bins, request.spacing(), request.edgeMargin());
+      bound = Math.max(bound, needed);
+    }
+    bound = Math.min(value, bound);
     if (request.objective() == Objective.LEAST_LENGTH && setup.bins.size() == 1) {
       bound = lengthBound;
     }
@@ -99,11 +104,11 @@ final class Reporter {
   }
 
   private int preference(String stockId) {
-    return request.stock().stream()
-        .filter(s -> s.id().equals(stockId))
-        .mapToInt(s -> s.preference())
-        .findFirst()
-        .orElse(0);
+    return item(stockId).preference();
+  }
+
+  private StockItem item(String stockId) {
+    return request.stock().stream().filter(s -> s.id().equals(stockId)).findFirst().orElseThrow();
   }
 
   private List<Placement> placements(int bin) {
@@ -135,13 +140,19 @@ final class Reporter {
     if (usedBins.isEmpty()) {
       return 0;
     }
+    List<Piece> counted = counted(placed);
+    List<StockItem> items = usedBins.stream().map(Bin::item).toList();
+    return LayoutSums.lengthBound(request, items, counted, placedArea, Steps.none());
+  }
+
+  /** The pieces that have a place, with their counts. */
+  private List<Piece> counted(int[] placed) {
     List<Piece> counted = new ArrayList<>();
     for (int k = 0; k < placed.length; k++) {
       if (placed[k] > 0) {
         counted.add(setup.pieces.get(k).withCount(placed[k]));
       }
     }
-    List<StockItem> items = usedBins.stream().map(Bin::item).toList();
-    return LayoutSums.lengthBound(request, items, counted, placedArea, Steps.none());
+    return counted;
   }
 }

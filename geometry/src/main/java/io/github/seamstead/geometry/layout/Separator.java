@@ -10,6 +10,7 @@ import java.util.function.BooleanSupplier;
  */
 final class Separator {
 
+  private final Tuning tuning;
   private final Nest nest;
   private final FastRandom random;
   final Mover mover;
@@ -17,11 +18,11 @@ final class Separator {
   private final Poses best;
   private double bestOverlap;
 
-  private int patience;
-  private int strikes;
-  private int strike;
-  private int idle;
-  private double atStart;
+  /** Work at the start and at the last record, and what is granted to reach the next. */
+  private long begunAt;
+
+  private long recordAt;
+  private long grace;
 
   /** Pieces of the running pass, and which of them comes next; no pass runs where it is -1. */
   private int count;
@@ -29,10 +30,11 @@ final class Separator {
   private int next;
   private boolean over;
 
-  Separator(Nest nest, FastRandom random) {
+  Separator(Nest nest, FastRandom random, Tuning tuning) {
+    this.tuning = tuning;
     this.nest = nest;
     this.random = random;
-    mover = new Mover(nest, random);
+    mover = new Mover(nest, random, tuning);
     order = new int[nest.pieces];
     best = new Poses(nest.pieces);
   }
@@ -45,33 +47,29 @@ final class Separator {
   /**
    * Tries to end all overlap. Afterwards the nest holds the state of least overlap seen.
    *
-   * @param patience passes without progress before a strike
-   * @param strikes how often to go back to the best state and try again
    * @param stop asked before every move; true ends the search
    * @return true if no overlap is left
    */
-  boolean separate(int patience, int strikes, BooleanSupplier stop) {
-    begin(patience, strikes);
+  boolean separate(BooleanSupplier stop) {
+    begin();
     goOn(stop, () -> false);
     return bestOverlap <= 0;
   }
 
   /** Takes up the state that the nest holds; {@link #goOn} then works on it. */
-  void begin(int patience, int strikes) {
-    this.patience = patience;
-    this.strikes = strikes;
+  void begin() {
     Pairs pairs = nest.pairs();
     pairs.reset();
     nest.refreshAll();
     bestOverlap = pairs.overlap();
     nest.save(best);
+    begunAt = nest.work;
+    recordAt = nest.work;
+    grace = tuning.grace() * nest.pieces;
     // Counted as work, so that even tries that need no move use up the budget.
     nest.work += nest.pieces;
-    strike = 0;
-    idle = 0;
     count = -1;
-    atStart = bestOverlap;
-    over = strikes <= 0 || patience <= 0 || bestOverlap <= 0;
+    over = bestOverlap <= 0;
   }
 
   /**
@@ -121,27 +119,20 @@ final class Separator {
     nest.work += nest.pieces;
   }
 
-  /** After a pass: keeps its state if it is the best, and begins anew or ends where it stalls. */
+  /**
+   * After a pass: keeps its state if it is the best. A search without a record in the second half
+   * of its life is over: what it learns by going on is worth less than what a new one would.
+   */
   private void judge() {
     double overlap = nest.pairs().overlap();
     if (overlap < bestOverlap) {
-      idle = overlap < 0.98 * bestOverlap ? 0 : idle + 1;
+      if (overlap < tuning.record() * bestOverlap) {
+        recordAt = nest.work;
+      }
       bestOverlap = overlap;
       nest.save(best);
-    } else {
-      idle++;
     }
-    nest.pairs().grow();
-    if (idle < patience && bestOverlap > 0) {
-      return;
-    }
-    strike = bestOverlap < 0.98 * atStart ? 0 : strike + 1;
-    over = strike >= strikes || bestOverlap <= 0;
-    atStart = bestOverlap;
-    idle = 0;
-    if (!over && strike > 0) {
-      nest.load(best);
-      nest.refreshAll();
-    }
+    nest.pairs().grow(tuning);
+    over = bestOverlap <= 0 || nest.work - recordAt > Math.max(grace, recordAt - begunAt);
   }
 }

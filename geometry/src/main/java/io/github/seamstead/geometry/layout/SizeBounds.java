@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.plane.Outline;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -56,8 +57,8 @@ final class SizeBounds {
     return least == Double.POSITIVE_INFINITY ? 0 : Math.max(0, least * (1 - 1e-6));
   }
 
-  private static List<Outline> turned(Piece piece, boolean over) {
-    List<Outline> out = new java.util.ArrayList<>();
+  static List<Outline> turned(Piece piece, boolean over) {
+    List<Outline> out = new ArrayList<>();
     for (double angle : PieceTurns.of(piece, false)) {
       out.add(Turns.placed(piece.outline(), angle, Vector2D.ZERO));
     }

@@ -41,6 +41,7 @@ final class StockTree {
   private long squeeze;
   private long most = MOST_TRIED;
   private long tried;
+  private long workLimit = Long.MAX_VALUE;
   private Optional<Found> best = Optional.empty();
   private Optional<Worth> limit;
   private boolean cut;
@@ -145,8 +146,14 @@ final class StockTree {
 
   /** Looks at every choice again and tries to press further pieces in. */
   void search(long unitsEach) {
+    search(unitsEach, Long.MAX_VALUE);
+  }
+
+  /** Looks at choices again, pressing pieces in, until so much work more is done. */
+  void search(long unitsEach, long mostWork) {
     squeeze = unitsEach;
     tried = 0;
+    workLimit = mostWork == Long.MAX_VALUE ? mostWork : work() + mostWork;
     walkAll(false);
   }
 
@@ -195,7 +202,7 @@ final class StockTree {
     if (!first && !isWorthIt(at, copy, left, sum)) {
       return;
     }
-    if (ended.getAsBoolean() || (tried > most && !first)) {
+    if (ended.getAsBoolean() || (tried > most && !first) || work() > workLimit) {
       cut = true;
       offer(left, sum);
       return;

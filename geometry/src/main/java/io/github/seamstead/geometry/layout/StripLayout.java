@@ -15,14 +15,14 @@ import java.util.stream.IntStream;
 /**
  * The search on one strip of free length.
  *
- * <p>Shortens the strip step by step and takes the overlaps out each time, by guided local search
- * over exact no-fit regions. A piece that may lie at any angle is turned as it moves, without
- * steps; its overlaps, and those of pieces of more kinds than regions could be built for in
- * seconds, are found from convex parts instead. The last fifth of the budget presses the best
- * layout together. Two threads search apart and meet at fixed counts of work. It can be stopped at
- * any time and returns the best layout so far, which is always valid. A work unit is one placement
- * evaluated, O(k) for k pieces near it. The result depends on the seed and the work units alone if
- * there is no time limit.
+ * <p>Shortens the strip, takes the overlaps out by guided local search over exact no-fit regions
+ * and presses all pieces together at once by linear programming, again and again. A piece that may
+ * lie at any angle is turned as it moves, without steps; its overlaps, and those of pieces of more
+ * kinds than regions could be built for in seconds, are found from convex parts instead, and such
+ * layouts are not pressed. Two threads search apart and meet at fixed counts of work. It can be
+ * stopped at any time and returns the best layout so far, which is always valid. A work unit is one
+ * placement evaluated, O(k) for k pieces near it. The result depends on the seed and the work units
+ * alone if there is no time limit.
  */
 public final class StripLayout {
 
@@ -43,6 +43,11 @@ public final class StripLayout {
    *     is too small for its size to be told beside the strip's width
    */
   public static StripResult solve(StripProblem problem, Work work) {
+    return solve(problem, work, Tuning.CHOSEN);
+  }
+
+  /** As the other, with other numbers than those chosen. */
+  static StripResult solve(StripProblem problem, Work work, Tuning tuning) {
     Roll roll = Roll.of("strip", problem.width(), longestUseful(problem));
     Bin bin = new Bin(roll, 1, new Bounds(0, 0, roll.length(), roll.width()), 0);
     for (Piece piece : problem.pieces()) {
@@ -56,7 +61,7 @@ public final class StripLayout {
     Nest first = setup.nest();
     Poses start = start(setup, first, clock);
     Work rest = work.within(clock.share(first.work, 1));
-    StripRun run = StripRun.from(setup::nest, start, 0, floor, rest);
+    StripRun run = StripRun.from(setup::nest, start, 0, floor, rest, tuning);
     List<Placement> placements = new ArrayList<>();
     for (int i = 0; i < setup.kind.length; i++) {
       placements.add(setup.placement(i, run.poses()));
@@ -89,8 +94,14 @@ public final class StripLayout {
       longest = Math.max(longest, Double.isFinite(least) ? least : 0);
       stacked += piece.count() * SizeBounds.leastMiddleChord(piece, inside, piece.mayMirror());
     }
+    double sections = SectionBounds.length(problem.pieces(), inside, problem.spacing());
     return LayoutMeasures.lowerBound(
-        area(problem.pieces()), problem.width(), longest, stacked, problem.margin(), steps);
+        area(problem.pieces()),
+        problem.width(),
+        longest,
+        Math.max(stacked, sections),
+        problem.margin(),
+        steps);
   }
 
   /** The shorter of boxes in columns and of corner-to-corner touches, those while time allows. */

@@ -42,6 +42,12 @@ record StripRun(Poses poses, double length, long work) {
    * @param floor no layout can reach less far; the search ends there
    */
   static StripRun from(Supplier<Nest> nests, Poses start, double origin, double floor, Work terms) {
+    return from(nests, start, origin, floor, terms, Tuning.CHOSEN);
+  }
+
+  /** As the other, with other numbers than those chosen. */
+  static StripRun from(
+      Supplier<Nest> nests, Poses start, double origin, double floor, Work terms, Tuning tuning) {
     Nest first = nests.get();
     double reach = reach(first, start);
     Clock clock = new Clock(terms, WORKERS);
@@ -52,7 +58,7 @@ record StripRun(Poses poses, double length, long work) {
     for (int i = 0; i < WORKERS; i++) {
       FastRandom random = new FastRandom(Seeds.stream(terms.seed(), "layout", i).nextLong());
       Nest nest = i == 0 ? first : nests.get();
-      crew.add(new StripWorker(nest, random, clock, start, reach, origin, floor));
+      crew.add(new StripWorker(nest, random, clock, start, reach, origin, floor, tuning));
     }
     Epochs epochs = new Epochs(terms.executor().orElse(OWN_THREADS), clock);
     List<StripWorker> working = new ArrayList<>(crew);

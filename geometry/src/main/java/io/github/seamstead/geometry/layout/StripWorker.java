@@ -1,13 +1,10 @@
 package io.github.seamstead.geometry.layout;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
- * One worker of the strip search. It shortens the strip a little, takes the overlaps out, and so
- * on; where that fails it goes back to one of the least overlapping states seen at this length,
- * exchanges two large pieces and tries again. In the last part of the budget it only presses the
- * best layout together in ever smaller steps.
+ * One worker of the strip search. It shortens the strip, parts the pieces that then overlap ({@link
+ * Separator}) and presses all together at once ({@link Press}); how much it shortens follows from
+ * how its tries end ({@link Stride}). Where even the smallest step fails it shakes a state in which
+ * a try has ended ({@link Shake}, {@link Reserve}) and parts the pieces again.
  *
  * <p>It works from one epoch to the next and then gives the thread back, so that workers may run on
  * threads of their own or one after the other with the same outcome.
@@ -15,13 +12,22 @@ import java.util.List;
 final class StripWorker {
 
   private static final long EPOCH = 100_000;
-  private static final double EXPLORE = 0.8;
+
+  /** What a press must gain, as a part of the length, for the next to be worth its cost. */
+  private static final double WORTH_IT = 2e-5;
 
   private final Nest nest;
   private final FastRandom random;
   private final Separator separator;
+  private final Press press;
+  private final boolean presses;
+  private final double reach;
+  private final Stride stride;
+  private final Reserve reserve;
+  private final Shake shake;
   private final Clock clock;
   private final Poses best;
+  private final Poses tried;
   private final double origin;
   private final double floor;
 
@@ -31,15 +37,9 @@ final class StripWorker {
   private final double[] lineEnd;
   private double bestLength;
   private double target;
-  private double shrink = 0.02;
   private long nextEpoch = EPOCH;
-  private long begunAt;
   private boolean overtaken;
-  private boolean exploring = true;
   private boolean separating;
-  private final List<Tried> pool = new ArrayList<>();
-
-  private record Tried(Poses poses, double overlap) {}
 
   StripWorker(
       Nest nest,
@@ -48,7 +48,8 @@ final class StripWorker {
       Poses start,
       double startLength,
       double origin,
-      double floor) {
+      double floor,
+      Tuning tuning) {
     this.origin = origin;
     this.floor = floor;
     this.nest = nest;
@@ -57,10 +58,17 @@ final class StripWorker {
     lineStart = nest.regions.x0.clone();
     lineEnd = nest.regions.x1.clone();
     best = start.copy();
+    tried = start.copy();
     bestLength = startLength;
     nest.load(start);
-    separator = new Separator(nest, random);
-    shorten(shrink);
+    reach = tuning.reach();
+    stride = new Stride(tuning);
+    reserve = new Reserve(tuning);
+    separator = new Separator(nest, random, tuning);
+    shake = new Shake(nest, random, separator.mover, tuning);
+    press = new Press(nest);
+    presses = press.isPossible();
+    shorten();
   }
 
   double bestLength() {
@@ -91,17 +99,17 @@ final class StripWorker {
 
   /** Works until the next epoch; false once the budget is used up. */
   boolean goOn() {
-    while (separating || begin()) {
-      double until = exploring ? EXPLORE : 1;
-      if (!separator.goOn(() -> overtaken || spent() >= until, this::epoch)) {
+    while (separating || spent() < 1) {
+      if (!separating) {
+        separator.begin();
+        separating = true;
+      }
+      if (!separator.goOn(() -> overtaken || spent() >= 1, this::epoch)) {
         return true;
       }
       separating = false;
-      boolean done = separator.bestOverlap() <= 0;
-      if (exploring) {
-        explored(done);
-      } else if (done) {
-        accept();
+      if (spent() < 1 || separator.bestOverlap() <= 0) {
+        judge();
       }
     }
     return false;
@@ -115,66 +123,66 @@ final class StripWorker {
     return true;
   }
 
-  /** Begins the next try; false if the budget is used up. */
-  private boolean begin() {
-    double spent = spent();
-    exploring &= spent < EXPLORE;
-    if (!exploring && spent >= 1) {
-      return false;
+  /** What to try next after a try at the strip's present length. */
+  private void judge() {
+    double before = bestLength;
+    if (separator.bestOverlap() <= 0) {
+      accept(nest.reach());
+    } else if (!overtaken) {
+      nest.save(tried);
+    }
+    if (presses) {
+      pressOn();
+    }
+    if (bestLength < before) {
+      if (bestLength <= target) {
+        stride.succeeded();
+      }
+      reserve.clear();
+      nest.load(best);
+      shorten();
+    } else if (overtaken) {
+      reserve.clear();
+      nest.load(best);
+      shorten();
+    } else if (!stride.isLeast()) {
+      stride.failed();
+      nest.load(best);
+      shorten();
+    } else {
+      reserve.keep(tried, separator.bestOverlap());
+      nest.load(reserve.draw(random));
+      shake.shake(origin, target);
     }
     overtaken = false;
-    separating = true;
-    begunAt = nest.work;
-    if (exploring) {
-      separator.begin(100, 3);
-      return true;
-    }
-    double from = 0.0005;
-    double to = 0.00001;
-    double part = Math.max(0, (spent - EXPLORE) / (1 - EXPLORE));
-    nest.load(best);
-    shorten(from * StrictMath.pow(to / from, part));
-    separator.begin(60, 1);
-    return true;
   }
 
-  /** What to try next after a try at the strip's present length. */
-  private void explored(boolean done) {
-    if (done) {
-      accept();
-      pool.clear();
-      boolean easy = nest.work - begunAt < 40L * EPOCH / 10;
-      shrink = easy ? Math.min(0.03, shrink * 1.5) : Math.max(0.001, shrink * 0.5);
-      shorten(shrink);
-    } else if (overtaken) {
-      pool.clear();
-      nest.load(best);
-      shorten(shrink);
-    } else if (spent() < EXPLORE && shrink > 0.001) {
-      shrink = Math.max(0.001, shrink * 0.25);
-      nest.load(best);
-      shorten(shrink);
-    } else if (spent() < EXPLORE) {
-      remember();
-      nest.load(pick());
-      disrupt();
+  /** Presses as long as it helps; from a state with overlaps only if that makes a new best. */
+  private void pressOn() {
+    double limit = bestLength * (1 - 1e-9);
+    while (press.press(reach, limit)) {
+      double gain = bestLength - press.least();
+      accept(press.least());
+      if (gain < WORTH_IT * bestLength) {
+        break;
+      }
+      limit = bestLength * (1 - 1e-9);
     }
   }
 
-  private void accept() {
-    double reach = nest.reach();
-    if (reach < bestLength) {
-      bestLength = reach;
+  private void accept(double length) {
+    if (length < bestLength) {
+      bestLength = length;
       nest.save(best);
     }
   }
 
   /**
-   * Makes the strip shorter than the best layout by a part of its length; pieces right of a random
+   * Makes the strip shorter than the best layout by the present stride; pieces right of a random
    * cut move left by as much.
    */
-  private void shorten(double part) {
-    double by = (bestLength - origin) * part;
+  private void shorten() {
+    double by = (bestLength - origin) * stride.part();
     target = bestLength - by;
     setEnd(target);
     double cut = origin + random.next() * (target - origin);
@@ -202,66 +210,9 @@ final class StripWorker {
     }
   }
 
-  private void remember() {
-    Poses poses = new Poses(nest.pieces);
-    nest.save(poses);
-    double overlap = separator.bestOverlap();
-    int at = 0;
-    while (at < pool.size() && pool.get(at).overlap() <= overlap) {
-      at++;
-    }
-    pool.add(at, new Tried(poses, overlap));
-    if (pool.size() > 50) {
-      pool.remove(pool.size() - 1);
-    }
-  }
-
-  /** A state tried at this length, the better ones more often. */
-  private Poses pick() {
-    double u = random.next();
-    return pool.get((int) (u * u * u * pool.size())).poses();
-  }
-
-  /** Exchanges the places of two large pieces of different kinds. */
-  private void disrupt() {
-    double largest = 0;
-    for (int i = 0; i < nest.pieces; i++) {
-      largest = Math.max(largest, size(i));
-    }
-    double least = largest * (0.3 + 0.4 * random.next());
-    int a = anyLarge(least, -1);
-    int b = anyLarge(least, nest.kind[a]);
-    double ax = nest.x[a];
-    double ay = nest.y[a];
-    clamped(a, nest.x[b], nest.y[b]);
-    clamped(b, ax, ay);
-  }
-
   private void clamped(int i, double px, double py) {
     int r = nest.region[i];
     separator.mover.clamp(r, nest.orientation[i], px, py);
     nest.place(i, r, separator.mover.clampedX(), separator.mover.clampedY());
-  }
-
-  private double size(int i) {
-    int o = nest.orientation[i];
-    return (nest.turns.maxX[o] - nest.turns.minX[o]) * (nest.turns.maxY[o] - nest.turns.minY[o]);
-  }
-
-  /** A random piece of at least a size, of another kind than given if there is one. */
-  private int anyLarge(double least, int notKind) {
-    int found = -1;
-    int seen = 0;
-    for (int round = 0; round < 2 && found < 0; round++) {
-      for (int i = 0; i < nest.pieces; i++) {
-        if ((round == 1 || size(i) >= least) && nest.kind[i] != notKind) {
-          seen++;
-          if (random.below(seen) == 0) {
-            found = i;
-          }
-        }
-      }
-    }
-    return found < 0 ? random.below(nest.pieces) : found;
   }
 }

@@ -19,7 +19,7 @@ final class Worth implements Comparable<Worth> {
 
   /** Whether the first so many terms are less than another's. */
   boolean isLess(Worth than, int first) {
-    return Arrays.compare(terms, 0, first, than.terms, 0, first) < 0;
+    return compared(than, first) < 0;
   }
 
   long rank() {
@@ -43,7 +43,18 @@ final class Worth implements Comparable<Worth> {
 
   @Override
   public int compareTo(Worth other) {
-    return Arrays.compare(terms, other.terms);
+    int shared = compared(other, Math.min(terms.length, other.terms.length));
+    return shared != 0 ? shared : Integer.compare(terms.length, other.terms.length);
+  }
+
+  /** Compares so many terms, the weightiest first. */
+  private int compared(Worth other, int first) {
+    for (int i = 0; i < first; i++) {
+      if (terms[i] != other.terms[i]) {
+        return Long.compare(terms[i], other.terms[i]);
+      }
+    }
+    return 0;
   }
 
   @Override

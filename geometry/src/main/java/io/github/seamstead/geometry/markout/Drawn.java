@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.markout;
 
+import io.github.seamstead.geometry.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -69,18 +70,10 @@ final class Drawn {
         sideError,
         shortness,
         fullness,
-        area(drawn) - area(places));
+        Outline.signedArea(drawn) - Outline.signedArea(places));
   }
 
   private static double error(List<Vector2D> places, List<Vector2D> drawn, int corner) {
     return drawn.get(corner).distance(places.get(corner));
-  }
-
-  private static double area(List<Vector2D> corners) {
-    double twice = 0;
-    for (int i = 0; i < corners.size(); i++) {
-      twice += corners.get(i).signedArea(corners.get((i + 1) % corners.size()));
-    }
-    return twice / 2;
   }
 }

@@ -277,7 +277,15 @@ public record Outline(List<Vector2D> vertices) {
     return text.append(']').toString();
   }
 
-  private static double signedArea(List<Vector2D> vertices) {
+  /**
+   * Gives the area of any closed polygon by the shoelace formula, relative to its first corner so
+   * that a small figure far from the origin keeps its digits.
+   *
+   * @param vertices the corners in metres, the last joined to the first; one or more
+   * @return in square metres: above 0 counter-clockwise, below 0 clockwise, 0 for fewer than three
+   *     corners
+   */
+  public static double signedArea(List<Vector2D> vertices) {
     Vector2D origin = vertices.get(0);
     double twice = 0;
     for (int i = 1; i < vertices.size() - 1; i++) {

@@ -1,9 +1,7 @@
 package io.github.seamstead.geometry.stock;
 
 import io.github.seamstead.shared.check.Args;
-import java.util.Collections;
 import java.util.SortedSet;
-import java.util.TreeSet;
 
 /** Checks that both kinds of stock share. */
 final class StockChecks {
@@ -17,6 +15,6 @@ final class StockChecks {
     for (int edge : edges) {
       Args.within("stock " + id + ": reinforced edge", edge, 0, edgeCount - 1);
     }
-    return Collections.unmodifiableSortedSet(new TreeSet<>(edges));
+    return new EdgeSet(edges);
   }
 }

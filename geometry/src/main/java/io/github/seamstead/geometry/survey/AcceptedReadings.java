@@ -93,7 +93,8 @@ final class AcceptedReadings {
     }
     readings.addAll(standIns.values());
     terms.adjusts(survey);
-    return Adjuster.attempt(new Survey(survey.shape(), readings, survey.sigmaBasis()))
+    return Adjuster.attempt(
+            new Survey(survey.shape(), readings, survey.sigmaBasis()), terms.cancellation())
         .filter(outcome -> outcome instanceof Adjustment)
         .map(SurveyOutcome::orThrow);
   }

@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,20 +13,20 @@ final class Adjuster {
 
   private Adjuster() {}
 
-  static SurveyOutcome adjust(Survey survey) {
-    return attempt(survey).orElseThrow(() -> ArgumentFault.finding(message(survey)));
+  static SurveyOutcome adjust(Survey survey, Cancellation cancellation) {
+    return attempt(survey, cancellation).orElseThrow(() -> ArgumentFault.finding(message(survey)));
   }
 
   /** Adjusts; empty if the steps do not settle. */
-  static Optional<SurveyOutcome> attempt(Survey survey) {
+  static Optional<SurveyOutcome> attempt(Survey survey, Cancellation cancellation) {
     List<Node> nodes = survey.nodes();
     Map<Node, Integer> places = new HashMap<>();
     NetworkModel model = model(survey, nodes, places);
-    List<double[]> loose = LooseMotions.of(model);
+    List<double[]> loose = LooseMotions.of(model, cancellation);
     if (!loose.isEmpty()) {
       return Optional.of(DeficiencyFinder.describe(survey, nodes, model, loose));
     }
-    return GaussNewton.solve(model)
+    return GaussNewton.solve(model, cancellation)
         .map(solution -> new Adjustment(survey, nodes, places, model, solution));
   }
 

@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.survey;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Uncertain;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -283,7 +284,18 @@ public final class Adjustment implements SurveyOutcome {
    * @return the control
    */
   public SurveyControl control() {
-    return ControlPlanner.of(this);
+    return control(new Cancellation());
+  }
+
+  /**
+   * As {@link #control()}, with a switch that ends it.
+   *
+   * @param cancellation ends the search for readings to take
+   * @return the control
+   * @throws java.util.concurrent.CancellationException if it is cancelled
+   */
+  public SurveyControl control(Cancellation cancellation) {
+    return ControlPlanner.of(this, cancellation);
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.List;
 
 /**
@@ -25,6 +26,17 @@ public record BlunderReport(
    */
   public SurveyControl control() {
     return accepted.control();
+  }
+
+  /**
+   * As {@link #control()}, with a switch that ends it.
+   *
+   * @param cancellation ends the search for readings to take
+   * @return the control of the accepted adjustment
+   * @throws java.util.concurrent.CancellationException if it is cancelled
+   */
+  public SurveyControl control(Cancellation cancellation) {
+    return accepted.control(cancellation);
   }
 
   public BlunderReport {

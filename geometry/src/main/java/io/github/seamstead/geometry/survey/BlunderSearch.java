@@ -75,7 +75,7 @@ final class BlunderSearch {
 
   static BlunderReport run(Survey survey, SearchTerms terms) {
     terms.adjusts(survey);
-    Adjustment first = survey.adjust().orThrow();
+    Adjustment first = survey.adjust(terms.cancellation()).orThrow();
     BlunderSearch search = new BlunderSearch(survey, terms);
     return search.search(survey, first);
   }

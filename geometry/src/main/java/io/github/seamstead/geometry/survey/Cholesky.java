@@ -1,27 +1,35 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.Optional;
 
 /**
  * Dense Cholesky factor {@code N = L L'} of a symmetric positive definite matrix, on rows of the
- * lower triangle. Factor n³/6, inverse n³/3 multiplications, all loops along rows.
+ * lower triangle. Factor n³/6, inverse n³/3 multiplications, all loops along rows. Every row asks
+ * whether to go on: a row of a thousand unknowns takes a millisecond.
  */
 final class Cholesky {
 
   /** A pivot below this part of its diagonal has lost all its digits. */
   private static final double LEAST_PIVOT = 1e-14;
 
-  private final double[][] lower;
+  /** What is under way, for a run that is cancelled. */
+  static final String ADJUSTING = "readings were adjusted";
 
-  private Cholesky(double[][] lower) {
+  private final double[][] lower;
+  private final Cancellation cancellation;
+
+  private Cholesky(double[][] lower, Cancellation cancellation) {
     this.lower = lower;
+    this.cancellation = cancellation;
   }
 
   /** Factors a copy; empty if the matrix is not positive definite to working precision. */
-  static Optional<Cholesky> of(double[][] matrix) {
+  static Optional<Cholesky> of(double[][] matrix, Cancellation cancellation) {
     int n = matrix.length;
     double[][] l = new double[n][];
     for (int i = 0; i < n; i++) {
+      cancellation.goOn(ADJUSTING);
       double[] row = java.util.Arrays.copyOf(matrix[i], i + 1);
       l[i] = row;
       for (int j = 0; j < i; j++) {
@@ -33,7 +41,7 @@ final class Cholesky {
       }
       row[i] = Math.sqrt(pivot);
     }
-    return Optional.of(new Cholesky(l));
+    return Optional.of(new Cholesky(l, cancellation));
   }
 
   double[] solve(double[] right) {
@@ -56,6 +64,7 @@ final class Cholesky {
     int n = lower.length;
     double[][] inverseLower = new double[n][];
     for (int i = 0; i < n; i++) {
+      cancellation.goOn(ADJUSTING);
       double[] row = new double[i + 1];
       for (int k = 0; k < i; k++) {
         addScaled(row, lower[i][k], inverseLower[k], k + 1);
@@ -68,6 +77,7 @@ final class Cholesky {
     }
     double[][] inverse = new double[n][n];
     for (int k = 0; k < n; k++) {
+      cancellation.goOn(ADJUSTING);
       double[] row = inverseLower[k];
       for (int i = 0; i <= k; i++) {
         addScaled(inverse[i], row[i], row, i + 1);

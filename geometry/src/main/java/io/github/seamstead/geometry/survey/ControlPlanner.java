@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.geometry.survey.Deficiency.Quantity;
 import io.github.seamstead.geometry.survey.SurveyShape.PanelEdge;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -28,19 +29,23 @@ final class ControlPlanner {
   /** An error that moves no line of a panel by this part of itself does no harm. */
   private static final double LEAST_EFFECT = 0.05;
 
+  private static final String CONTROLLING = "it was looked for what no other reading controls";
+
   private final int original;
   private final List<CheckReading> proposed = new ArrayList<>();
   private final List<Reading> readings;
+  private final Cancellation cancellation;
   private Adjustment current;
 
-  private ControlPlanner(Adjustment adjustment) {
+  private ControlPlanner(Adjustment adjustment, Cancellation cancellation) {
+    this.cancellation = cancellation;
     this.current = adjustment;
     this.readings = new ArrayList<>(adjustment.survey().readings());
     this.original = readings.size();
   }
 
-  static SurveyControl of(Adjustment adjustment) {
-    ControlPlanner planner = new ControlPlanner(adjustment);
+  static SurveyControl of(Adjustment adjustment, Cancellation cancellation) {
+    ControlPlanner planner = new ControlPlanner(adjustment, cancellation);
     List<ReadingResult> uncontrolled = planner.weak();
     planner.propose();
     return new SurveyControl(adjustment.degreesOfFreedom(), uncontrolled, planner.proposed);
@@ -65,6 +70,7 @@ final class ControlPlanner {
 
   /** An error e in a reading moves a line by {@code p (a Q b') e}. */
   private boolean movesAPanel(ReadingResult result) {
+    cancellation.goOn(CONTROLLING);
     DesignRow own = new DesignRow(9);
     DesignRow edge = new DesignRow(6);
     current.readingRow(result.number() - 1, own);
@@ -122,6 +128,7 @@ final class ControlPlanner {
     double mostGain = LEAST_GAIN;
     PanelEdge best = null;
     for (PanelEdge pair : ReadingPlanner.pairs(current.nodeNames())) {
+      cancellation.goOn(CONTROLLING);
       if (read.contains(Set.of(pair.from(), pair.to()))) {
         continue;
       }
@@ -203,7 +210,7 @@ final class ControlPlanner {
   private void adjust() {
     Survey survey = new Survey(current.survey().shape(), readings, current.survey().sigmaBasis());
     current =
-        Adjuster.attempt(survey)
+        Adjuster.attempt(survey, cancellation)
             .filter(outcome -> outcome instanceof Adjustment)
             .map(SurveyOutcome::orThrow)
             .orElse(current);

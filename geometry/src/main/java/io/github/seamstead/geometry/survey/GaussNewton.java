@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -33,9 +34,11 @@ final class GaussNewton {
   private final ObservationModel model;
   private final DesignRow row;
   private final int unknowns;
+  private final Cancellation cancellation;
 
-  private GaussNewton(ObservationModel model) {
+  private GaussNewton(ObservationModel model, Cancellation cancellation) {
     this.model = model;
+    this.cancellation = cancellation;
     this.row = new DesignRow(model.mostPerObservation());
     this.unknowns = model.unknowns();
   }
@@ -75,8 +78,8 @@ final class GaussNewton {
   }
 
   /** Solves; empty if the normal matrix is singular or the iteration does not settle. */
-  static Optional<Solution> solve(ObservationModel model) {
-    return new GaussNewton(model).run();
+  static Optional<Solution> solve(ObservationModel model, Cancellation cancellation) {
+    return new GaussNewton(model, cancellation).run();
   }
 
   private Optional<Solution> run() {
@@ -88,7 +91,7 @@ final class GaussNewton {
       boolean accepted = false;
       boolean settled = false;
       while (!accepted) {
-        Optional<Cholesky> factor = Cholesky.of(normal.damped(damping));
+        Optional<Cholesky> factor = Cholesky.of(normal.damped(damping), cancellation);
         if (factor.isPresent()) {
           double[] d = factor.get().solve(normal.right);
           double[] tried = x.clone();
@@ -122,7 +125,7 @@ final class GaussNewton {
 
   private Optional<Solution> finish(double[] x, double cost, int steps) {
     Normal normal = normal(x, false);
-    return Cholesky.of(normal.damped(0))
+    return Cholesky.of(normal.damped(0), cancellation)
         .map(
             factor -> {
               double[][] q = factor.inverse();

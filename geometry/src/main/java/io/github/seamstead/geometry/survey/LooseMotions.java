@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,7 +19,7 @@ final class LooseMotions {
   private LooseMotions() {}
 
   /** Orthonormal loose motions; empty for a sound set. O(u³). */
-  static List<double[]> of(NetworkModel model) {
+  static List<double[]> of(NetworkModel model, Cancellation cancellation) {
     double[] x = model.start();
     int n = x.length;
     double[][] matrix = new double[n][n];
@@ -50,11 +51,12 @@ final class LooseMotions {
         matrix[j][i] = lower[i][j];
       }
     }
-    return nullSpace(matrix, LEAST_PIVOT * scale);
+    return nullSpace(matrix, LEAST_PIVOT * scale, cancellation);
   }
 
   /** Pivoted elimination in place on a full symmetric matrix. */
-  private static List<double[]> nullSpace(double[][] matrix, double least) {
+  private static List<double[]> nullSpace(
+      double[][] matrix, double least, Cancellation cancellation) {
     int n = matrix.length;
     int[] order = new int[n];
     for (int i = 0; i < n; i++) {
@@ -62,6 +64,7 @@ final class LooseMotions {
     }
     int rank = 0;
     while (rank < n) {
+      cancellation.goOn(Cholesky.ADJUSTING);
       int best = rank;
       for (int i = rank + 1; i < n; i++) {
         if (matrix[order[i]][order[i]] > matrix[order[best]][order[best]]) {
@@ -88,6 +91,7 @@ final class LooseMotions {
     }
     List<double[]> vectors = new ArrayList<>();
     for (int free = rank; free < n; free++) {
+      cancellation.goOn(Cholesky.ADJUSTING);
       double[] vector = new double[n];
       vector[order[free]] = 1;
       // Row k of the eliminated system: pivot x_k + the later entries = 0.

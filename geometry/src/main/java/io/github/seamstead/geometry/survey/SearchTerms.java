@@ -19,6 +19,10 @@ final class SearchTerms {
     this.cancellation = cancellation;
   }
 
+  Cancellation cancellation() {
+    return cancellation;
+  }
+
   /** Counts an adjustment that begins. */
   void adjusts(Survey survey) {
     cancellation.goOn("blunders were looked for");

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.templates;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -37,9 +38,14 @@ final class ConflictColouring {
   private final int[] colour;
   private final int[][] blocked;
   private final int[] degree;
+  private final Cancellation cancellation;
+  private final long deadline;
   private long budget;
 
-  private ConflictColouring(boolean[][] clash, int colours, long budget) {
+  private ConflictColouring(
+      boolean[][] clash, int colours, long budget, Cancellation cancellation, long deadline) {
+    this.cancellation = cancellation;
+    this.deadline = deadline;
     this.clash = clash;
     this.colours = colours;
     this.budget = budget;
@@ -54,8 +60,11 @@ final class ConflictColouring {
     }
   }
 
-  static Answer solve(boolean[][] clash, int colours, long budget) {
-    ConflictColouring search = new ConflictColouring(clash, colours, budget);
+  /** Colours; a question that is cancelled, or not answered by the nano time, is left open. */
+  static Answer solve(
+      boolean[][] clash, int colours, long budget, Cancellation cancellation, long deadline) {
+    ConflictColouring search =
+        new ConflictColouring(clash, colours, budget, cancellation, deadline);
     boolean done = search.colour(0, 0);
     return done
         ? new Answer(Optional.of(search.colour), true)
@@ -66,7 +75,8 @@ final class ConflictColouring {
     if (done == colour.length) {
       return true;
     }
-    if (budget <= 0) {
+    if (budget <= 0 || cancellation.isCancelled() || isLate()) {
+      budget = 0;
       return false;
     }
     budget--;
@@ -82,6 +92,11 @@ final class ConflictColouring {
       }
     }
     return false;
+  }
+
+  /** The clock is dear beside a branch, so it is looked at every so often. */
+  private boolean isLate() {
+    return (budget & 255) == 0 && System.nanoTime() > deadline;
   }
 
   private int hardest(int used) {

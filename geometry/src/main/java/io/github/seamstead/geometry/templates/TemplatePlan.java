@@ -12,9 +12,11 @@ import java.util.Optional;
  * @param confidence one-sided confidence with which each measure of each panel is not short
  * @param floor the worst misfit with a template for every face: the survey's own uncertainty. A
  *     tolerance below it asks for better readings, not for more templates. In metres
+ * @param stopped whether the search was asked to stop, or ran out of time, before a set was within
+ *     the tolerance: that none is does then not mean that none can be
  */
 public record TemplatePlan(
-    List<TemplateSet> sets, double tolerance, double confidence, double floor) {
+    List<TemplateSet> sets, double tolerance, double confidence, double floor, boolean stopped) {
 
   public TemplatePlan {
     sets = List.copyOf(sets);

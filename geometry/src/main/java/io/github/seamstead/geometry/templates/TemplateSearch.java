@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.templates;
 
 import io.github.seamstead.shared.uncertainty.Uncertain;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -22,8 +23,13 @@ final class TemplateSearch {
   private final double[][] conflict;
   private final double[] thresholds;
   private final double quantile;
+  private final Work work;
+  private final long deadline;
 
-  TemplateSearch(AsBuilt frame, double quantile) {
+  TemplateSearch(AsBuilt frame, double quantile, Work work) {
+    this.work = work;
+    this.deadline =
+        work.budget().time().map(t -> System.nanoTime() + t.toNanos()).orElse(Long.MAX_VALUE);
     this.frame = frame;
     this.quantile = quantile;
     this.size = frame.faces().size();
@@ -67,6 +73,11 @@ final class TemplateSearch {
     return describe(size, own, thresholds[0]).worstMisfit();
   }
 
+  /** Whether the search was asked to stop, or its time is up. */
+  boolean isStopped() {
+    return work.cancellation().isCancelled() || System.nanoTime() > deadline;
+  }
+
   TemplateSet best(int k) {
     int low = 0;
     int high = thresholds.length - 1;
@@ -97,8 +108,8 @@ final class TemplateSearch {
         clash[i][j] = i != j && conflict[i][j] > threshold;
       }
     }
-    long budget = size <= EXACT_FACES ? Long.MAX_VALUE : Templates.COLOURING_BUDGET;
-    return ConflictColouring.solve(clash, k, budget);
+    long budget = size <= EXACT_FACES ? Long.MAX_VALUE : work.budget().workUnits();
+    return ConflictColouring.solve(clash, k, budget, work.cancellation(), deadline);
   }
 
   private TemplateSet describe(int k, int[] groups, double lowerBound) {

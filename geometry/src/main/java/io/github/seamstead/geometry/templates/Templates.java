@@ -7,6 +7,8 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Uncertain;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -59,6 +61,20 @@ public final class Templates {
   }
 
   /**
+   * As {@link #plan(AsBuilt, double)}, on stated terms.
+   *
+   * @param frame the frame as built
+   * @param tolerance the fullness the builder accepts, in metres, 0 or more
+   * @param work branches per question beyond 24 faces, time limit and switch; a search that is
+   *     stopped ends with the sets made so far, one at least, and leaves its last bound open
+   * @return sets for k = 1, 2, … to the first within the tolerance, or to one per face
+   * @throws IllegalArgumentException if the tolerance is negative
+   */
+  public static TemplatePlan plan(AsBuilt frame, double tolerance, Work work) {
+    return plan(frame, tolerance, USUAL_CONFIDENCE, frame.faces().size(), work);
+  }
+
+  /**
    * Plans templates.
    *
    * @param frame the frame as built
@@ -70,14 +86,21 @@ public final class Templates {
    */
   public static TemplatePlan plan(
       AsBuilt frame, double tolerance, double confidence, int mostTemplates) {
+    Work usual = Work.of(Budget.ofWork(COLOURING_BUDGET), 0);
+    return plan(frame, tolerance, confidence, mostTemplates, usual);
+  }
+
+  private static TemplatePlan plan(
+      AsBuilt frame, double tolerance, double confidence, int mostTemplates, Work work) {
     Args.notNegative("tolerance", tolerance, "m");
     Args.within("confidence", confidence, 0.5, 0.999999, "");
     Args.within("most templates", mostTemplates, 1, Integer.MAX_VALUE);
-    TemplateSearch search = new TemplateSearch(frame, quantile(confidence));
+    TemplateSearch search = new TemplateSearch(frame, quantile(confidence), work);
     double floor = search.floor();
     List<TemplateSet> sets = new ArrayList<>();
     int most = Math.min(mostTemplates, frame.faces().size());
-    for (int k = 1; k <= most; k++) {
+    boolean stopped = false;
+    for (int k = 1; k <= most && !stopped; k++) {
       TemplateSet set = search.best(k);
       TemplateSet before = sets.isEmpty() ? set : sets.get(sets.size() - 1);
       // Lengthened templates may make a finer grouping the worse; fewer templates then serve.
@@ -86,8 +109,9 @@ public final class Templates {
       if (sets.get(sets.size() - 1).worstMisfit() <= Math.max(tolerance, floor)) {
         break;
       }
+      stopped = k < most && search.isStopped();
     }
-    return new TemplatePlan(sets, tolerance, confidence, floor);
+    return new TemplatePlan(sets, tolerance, confidence, floor, stopped);
   }
 
   /**

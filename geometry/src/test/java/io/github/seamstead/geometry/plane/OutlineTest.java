@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
@@ -130,5 +131,19 @@ class OutlineTest {
 
   private static Vector2D v(double x, double y) {
     return Vector2D.of(x, y);
+  }
+
+  @Test
+  void theSignOfAnAreaIsTheWayRound() {
+    Outline rectangle = Outline.rectangle(3, 2);
+    assertThat(Outline.signedArea(rectangle.vertices())).isEqualTo(6);
+    List<Vector2D> turned = new ArrayList<>(rectangle.vertices());
+    Collections.reverse(turned);
+    assertThat(Outline.signedArea(turned)).isEqualTo(-6);
+    // Far out: 3 m by 2 m a thousand kilometres away keeps all its digits.
+    List<Vector2D> far =
+        rectangle.vertices().stream().map(v -> v.add(Vector2D.of(1e6, -1e6))).toList();
+    assertThat(Outline.signedArea(far)).isEqualTo(6);
+    assertThat(Outline.signedArea(turned.subList(0, 2))).isZero();
   }
 }

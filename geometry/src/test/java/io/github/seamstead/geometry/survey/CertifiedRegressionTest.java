@@ -2,6 +2,7 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.Arrays;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
@@ -97,7 +98,7 @@ class CertifiedRegressionTest {
   @MethodSource("starts")
   void certifiedValues(Dataset set, int start, double[] from) {
     Regression regression = new Regression(set, from);
-    GaussNewton.Solution solution = GaussNewton.solve(regression).orElseThrow();
+    GaussNewton.Solution solution = GaussNewton.solve(regression, new Cancellation()).orElseThrow();
     double s = Math.sqrt(solution.weightedSquares() / (regression.observations() - from.length));
     String label = set.name + ", start " + start + ", ";
     for (int i = 0; i < from.length; i++) {

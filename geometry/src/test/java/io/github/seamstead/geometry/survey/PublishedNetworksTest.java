@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.source.SourceStatus;
 import io.github.seamstead.shared.testing.OutsideCheck;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -81,7 +82,7 @@ class PublishedNetworksTest {
     rise(d, r, -21.10, 1);
     rise(q, r, -12.47, 1);
     NetworkModel model = model();
-    GaussNewton.Solution solution = GaussNewton.solve(model).orElseThrow();
+    GaussNewton.Solution solution = GaussNewton.solve(model, new Cancellation()).orElseThrow();
     check("level net A, height Q, ft", MAHUN)
         .expect(815.418)
         .within(0.0005)
@@ -134,7 +135,7 @@ class PublishedNetworksTest {
     rise(a, r, -3.56, 1);
     rise(c, r, -17.12, 1);
     rise(d, r, -21.10, 1);
-    GaussNewton.Solution solution = GaussNewton.solve(model()).orElseThrow();
+    GaussNewton.Solution solution = GaussNewton.solve(model(), new Cancellation()).orElseThrow();
     Source chapterB =
         Source.found("J. Mahun", "Least squares lite, chapter B: brute force", "", "");
     check("seven lines, Q, ft", chapterB).expect(815.415).within(5e-4).got(solution.unknowns()[0]);
@@ -161,7 +162,7 @@ class PublishedNetworksTest {
     rise(three, four, 0.842, u);
     rise(four, one, 1.231, u);
     NetworkModel model = model();
-    GaussNewton.Solution solution = GaussNewton.solve(model).orElseThrow();
+    GaussNewton.Solution solution = GaussNewton.solve(model, new Cancellation()).orElseThrow();
     double[] heights = {999.27487, 997.93325, 998.77513};
     double[] sd = {3.1, 3.5, 3.1};
     for (int i = 0; i < 3; i++) {
@@ -202,7 +203,7 @@ class PublishedNetworksTest {
     rise(three, one, -0.003, 0.002);
     NetworkModel model = model();
     assertThat(model.freeMotions(model.start()).length).isEqualTo(1);
-    GaussNewton.Solution solution = GaussNewton.solve(model).orElseThrow();
+    GaussNewton.Solution solution = GaussNewton.solve(model, new Cancellation()).orElseThrow();
     double sum = solution.unknowns()[0] + solution.unknowns()[1] + solution.unknowns()[2];
     assertThat(sum).isCloseTo(0, within(1e-12));
     assertThat(solution.unknowns()[1] - solution.unknowns()[0]).isCloseTo(0.009, within(1e-12));
@@ -218,7 +219,7 @@ class PublishedNetworksTest {
     readings.add(Reading.distance(b, u, 4736.83, 1));
     readings.add(Reading.distance(c, u, 5446.49, 1));
     NetworkModel model = model();
-    GaussNewton.Solution solution = GaussNewton.solve(model).orElseThrow();
+    GaussNewton.Solution solution = GaussNewton.solve(model, new Cancellation()).orElseThrow();
     check("trilateration, x, ft", GHILANI)
         .expect(6861.3168)
         .within(1e-3)
@@ -254,11 +255,11 @@ class PublishedNetworksTest {
     Node u = plan(Node.APEX, -2000, 0, false);
     readings.add(Reading.distance(a, u, 6049.00, 1));
     readings.add(Reading.distance(b, u, 4736.83, 1));
-    GaussNewton.Solution west = GaussNewton.solve(model()).orElseThrow();
+    GaussNewton.Solution west = GaussNewton.solve(model(), new Cancellation()).orElseThrow();
     assertThat(west.weightedSquares()).isCloseTo(0, within(1e-9));
     assertThat(west.unknowns()[0]).isLessThan(0);
     coordinates.set(2, new double[] {6800, 3700, 0});
-    GaussNewton.Solution east = GaussNewton.solve(model()).orElseThrow();
+    GaussNewton.Solution east = GaussNewton.solve(model(), new Cancellation()).orElseThrow();
     assertThat(east.weightedSquares()).isCloseTo(0, within(1e-9));
     assertThat(east.unknowns()[0]).isGreaterThan(6000);
   }

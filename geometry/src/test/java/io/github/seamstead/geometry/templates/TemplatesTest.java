@@ -9,9 +9,14 @@ import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.geometry.survey.ResidualPlot;
 import io.github.seamstead.geometry.survey.Survey;
 import io.github.seamstead.geometry.survey.TestFrames;
+import io.github.seamstead.shared.work.Budget;
+import io.github.seamstead.shared.work.Cancellation;
+import io.github.seamstead.shared.work.Work;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -134,16 +139,51 @@ class TemplatesTest {
       clash[i][next] = true;
       clash[next][i] = true;
     }
-    ConflictColouring.Answer open = ConflictColouring.solve(clash, 2, 3);
+    ConflictColouring.Answer open = solve(clash, 3);
     assertThat(open.colouring()).isEmpty();
     assertThat(open.isCertain()).isFalse();
-    ConflictColouring.Answer found = ConflictColouring.solve(clash, 2, 1000);
+    ConflictColouring.Answer found = solve(clash, 1000);
     assertThat(found.colouring()).isPresent();
     // A chord makes a triangle: two colours cannot do.
     clash[0][2] = true;
     clash[2][0] = true;
-    ConflictColouring.Answer none = ConflictColouring.solve(clash, 2, 1000);
+    ConflictColouring.Answer none = solve(clash, 1000);
     assertThat(none.colouring()).isEmpty();
+    assertThat(none.isCertain()).isTrue();
+  }
+
+  private static ConflictColouring.Answer solve(boolean[][] clash, long budget) {
+    return ConflictColouring.solve(clash, 2, budget, new Cancellation(), Long.MAX_VALUE);
+  }
+
+  @Test
+  void aSearchThatIsCancelledEndsWithTheSetsItHasAndSaysSo() {
+    AsBuilt frame = built(TestFrames.bent(6, false, 3, 3.5, 0.02, 1), 6, false);
+    TemplatePlan whole = Templates.plan(frame, 0);
+    Work work = Work.of(Budget.ofWork(Templates.COLOURING_BUDGET), 0);
+    TemplatePlan same = Templates.plan(frame, 0, work);
+    assertThat(same.stopped()).isFalse();
+    assertThat(same.sets()).hasSameSizeAs(whole.sets());
+    work.cancellation().cancel();
+    TemplatePlan cut = Templates.plan(frame, 0, work);
+    assertThat(cut.stopped()).isTrue();
+    assertThat(cut.sets()).hasSize(1);
+    assertThat(cut.sets().get(0).worstMisfit()).isEqualTo(whole.sets().get(0).worstMisfit());
+    assertThat(cut.recommended()).isEmpty();
+    Work late = Work.of(new Budget(1000, Optional.of(Duration.ZERO)), 0);
+    assertThat(Templates.plan(frame, 0, late).stopped()).isTrue();
+  }
+
+  @Test
+  void aColouringThatIsCancelledLeavesTheQuestionOpen() {
+    boolean[][] clash = {{false, true}, {true, false}};
+    Cancellation cancellation = new Cancellation();
+    cancellation.cancel();
+    ConflictColouring.Answer open =
+        ConflictColouring.solve(clash, 1, Long.MAX_VALUE, cancellation, Long.MAX_VALUE);
+    assertThat(open.isCertain()).isFalse();
+    ConflictColouring.Answer none =
+        ConflictColouring.solve(clash, 1, Long.MAX_VALUE, new Cancellation(), Long.MAX_VALUE);
     assertThat(none.isCertain()).isTrue();
   }
 

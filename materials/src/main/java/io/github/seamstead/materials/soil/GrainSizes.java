@@ -45,11 +45,11 @@ final class GrainSizes {
   /**
    * Share of grains, spread evenly over the logarithm of the diameter between two limits, that lie
    * on the bottom when grains of a diameter have just fallen the whole depth: of a smaller grain
-   * the part (s/d)^2 began low enough to arrive.
+   * the part (s/d)^2 began low enough to arrive, and of these the share early is counted.
    */
-  static double settled(double from, double to, double justFallen) {
+  static double settled(double from, double to, double justFallen, double early) {
     double split = Math.min(to, Math.max(from, justFallen));
     double smaller = (split * split - from * from) / (2 * justFallen * justFallen);
-    return (smaller + StrictMath.log(to / split)) / StrictMath.log(to / from);
+    return (early * smaller + StrictMath.log(to / split)) / StrictMath.log(to / from);
   }
 }

@@ -34,69 +34,120 @@ final class JarLayers {
 
   private static final int LAST = 2;
 
+  /** Two points that stand for a part which may be anything from none to all (Gauss, Legendre). */
+  private static final double[] ANY_PART = {
+    (1 - 1 / Math.sqrt(3)) / 2, (1 + 1 / Math.sqrt(3)) / 2,
+  };
+
+  /** Least and greatest part of the clay in flocs without a dispersant (common practice). */
+  private static final double LEAST_FLOCS = 0.3;
+
+  private static final double MOST_FLOCS = 0.9;
+
+  /** Into how many the range of flocs is cut, each with two points. */
+  private static final int FLOC_CELLS = 2;
+
+  /** Greatest part of the flocs that is down at the sand mark already (common practice). */
+  private static final double MOST_EARLY_FLOCS = 1 / 3.0;
+
+  /**
+   * Probability that a dispersed jar is clear at its last mark, as it should be (common practice).
+   */
+  private static final double CLEAR = 2 / 3.0;
+
+  private final double weight;
   private final double[] clay = new double[3];
   private final double[] silt = new double[3];
   private final double[] sand = new double[3];
 
-  /** How the clay is taken to have sunk. */
-  private enum ClaySinks {
-    /** Grain by grain, of all sizes alike; what floats at the last mark floats. */
-    SINGLY,
-    /** Grain by grain, all down at the last mark. */
-    SINGLY_TO_THE_END,
-    /** All too fine to be down at the silt mark, down at the last. */
-    FINE
-  }
+  /**
+   * How a jar may have settled.
+   *
+   * @param early how much of what began low has come down before its size is due, and how much of
+   *     the soil hinders sand that sinks: 1 from water stirred evenly in which all of it
+   *     stays, 0 for layers as sharp as those who read the marks straight take them
+   * @param flocs part of the clay that sinks in flocs, which are down at the silt mark
+   * @param afloat part of the clay that by Stokes' law alone is up at the last mark and still is
+   */
+  private record Sinking(double early, double flocs, double afloat) {}
 
-  /** Part of the clay in flocs without a dispersant: 30 to 90 % (common practice). */
-  private static final double[] FLOC_SHARES = {0.3, 0.5, 0.7, 0.9};
-
-  /** Part of the flocs that is down at the sand mark already: none to a third. */
-  private static final double[] EARLY_FLOCS = {0, 1 / 3.0};
-
-  private JarLayers(JarTest jar, JarTiming timing, Settled set, ClaySinks sinks) {
+  private JarLayers(JarTest jar, JarTiming timing, Settled set, Sinking sinks, double weight) {
+    this.weight = weight;
     double[] times = {timing.sandSeconds(), timing.siltSeconds(), timing.totalSeconds()};
     for (int i = 0; i < times.length; i++) {
-      double d = jar.smallestSettled(times[i]);
-      clay[i] = GrainSizes.settled(GrainSizes.CLAY_FROM, GrainSizes.CLAY_TO, d) / set.clay();
-      silt[i] = GrainSizes.settled(GrainSizes.CLAY_TO, GrainSizes.SILT_TO, d) / set.silt();
-      sand[i] = GrainSizes.settled(GrainSizes.SILT_TO, GrainSizes.SAND_TO, d) / set.sand();
-    }
-    if (sinks == ClaySinks.FINE) {
-      clay[0] = 0;
-      clay[1] = 0;
-    }
-    if (sinks != ClaySinks.SINGLY) {
-      clay[LAST] = 1 / set.clay();
+      double d = jar.smallestSettled(times[i], 1);
+      // Sand is the first to leave the water, and what has left it hinders no more.
+      double coarse = jar.smallestSettled(times[i], sinks.early);
+      clay[i] = clayDown(i, d, sinks) / set.clay();
+      silt[i] = down(GrainSizes.CLAY_TO, GrainSizes.SILT_TO, d, sinks) / set.silt();
+      sand[i] = down(GrainSizes.SILT_TO, GrainSizes.SAND_TO, coarse, sinks) / set.sand();
     }
   }
 
-  /** The same with a part of the clay in flocs, which are down at the silt mark. */
-  private JarLayers(JarTest jar, JarTiming timing, Settled set, double flocs, double early) {
-    this(jar, timing, set, ClaySinks.SINGLY_TO_THE_END);
-    clay[0] = (1 - flocs) * clay[0] + flocs * early / set.clay();
-    clay[1] = (1 - flocs) * clay[1] + flocs / set.clay();
+  private static double clayDown(int mark, double justFallen, Sinking sinks) {
+    double singly = down(GrainSizes.CLAY_FROM, GrainSizes.CLAY_TO, justFallen, sinks);
+    return switch (mark) {
+      case 0 -> (1 - sinks.flocs) * singly + sinks.flocs * sinks.early * MOST_EARLY_FLOCS;
+      case LAST -> 1 - sinks.afloat * (1 - singly);
+      default -> (1 - sinks.flocs) * singly + sinks.flocs;
+    };
   }
 
-  /** All readings that the doubt of a jar is averaged over. */
+  private static double down(double from, double to, double justFallen, Sinking sinks) {
+    return GrainSizes.settled(from, to, justFallen, sinks.early);
+  }
+
+  /** All readings that the doubt of a jar is averaged over; their weights add to one. */
   static JarLayers[] readings(JarTest jar) {
+    List<Sinking> ways = jar.dispersed() ? singly() : inFlocs();
+    double each = 1.0 / (jar.timings().size() * SETS.size());
     List<JarLayers> list = new ArrayList<>();
     for (JarTiming timing : jar.timings()) {
       for (Settled set : SETS) {
-        if (jar.dispersed()) {
-          for (ClaySinks sinks : ClaySinks.values()) {
-            list.add(new JarLayers(jar, timing, set, sinks));
-          }
-          continue;
-        }
-        for (double flocs : FLOC_SHARES) {
-          for (double early : EARLY_FLOCS) {
-            list.add(new JarLayers(jar, timing, set, flocs, early));
-          }
+        for (Sinking way : ways) {
+          list.add(new JarLayers(jar, timing, set, way, each * odds(jar, way)));
         }
       }
     }
     return list.toArray(new JarLayers[0]);
+  }
+
+  private static double odds(JarTest jar, Sinking way) {
+    if (!jar.dispersed()) {
+      return 1.0 / (FLOC_CELLS * ANY_PART.length * ANY_PART.length);
+    }
+    return way.afloat == 0
+        ? CLEAR / ANY_PART.length
+        : (1 - CLEAR) / (ANY_PART.length * ANY_PART.length);
+  }
+
+  private static List<Sinking> singly() {
+    List<Sinking> ways = new ArrayList<>();
+    for (double early : ANY_PART) {
+      ways.add(new Sinking(early, 0, 0));
+      for (double afloat : ANY_PART) {
+        ways.add(new Sinking(early, 0, afloat));
+      }
+    }
+    return ways;
+  }
+
+  private static List<Sinking> inFlocs() {
+    List<Sinking> ways = new ArrayList<>();
+    double width = (MOST_FLOCS - LEAST_FLOCS) / FLOC_CELLS;
+    for (int cell = 0; cell < FLOC_CELLS; cell++) {
+      for (double part : ANY_PART) {
+        for (double early : ANY_PART) {
+          ways.add(new Sinking(early, LEAST_FLOCS + width * (cell + part), 0));
+        }
+      }
+    }
+    return ways;
+  }
+
+  /** Probability of this reading. */
+  double weight() {
+    return weight;
   }
 
   /** Height for one kilogram of soil on one square metre, in metres, at mark 0, 1 or 2. */

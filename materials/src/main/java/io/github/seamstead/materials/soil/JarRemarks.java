@@ -89,7 +89,7 @@ final class JarRemarks {
   }
 
   private static double grain(JarTest jar, double seconds) {
-    return jar.smallestSettled(seconds);
+    return jar.smallestSettled(seconds, 1);
   }
 
   private static double due(JarTest jar, double diameter) {

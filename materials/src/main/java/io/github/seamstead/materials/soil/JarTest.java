@@ -14,16 +14,20 @@ import java.util.List;
  * all. What has really settled at a time follows from Stokes' law for the fall height and the
  * temperature, so a mark made too early or too late is read for what it is. Heights become masses
  * by the dry density of freshly settled layers (two published sets, their spread kept): the clay
- * layer is by far the loosest, so its share of the height is not its share of the mass. Whether all
- * clay is down at the last mark is not known; with a dispersant both are kept. Without one 30 to 90
- * % of the clay is taken to sink in flocs, before the silt mark, which is no silt. In a full jar
- * the grains hinder one another: times count by {@link #settlingFactor()}.
+ * layer is by far the loosest, so its share of the height is not its share of the mass. In a full
+ * jar the grains hinder one another: times count by {@link #settlingFactor()}.
+ *
+ * <p>What cannot be known is averaged over. From water stirred evenly a sixth of the silt and a
+ * fifth of the clay begin so low that they are down before their size is due; guides that take the
+ * layers for sand, silt and clay leave that out: anything from none to all of it is taken as alike.
+ * With a dispersant two jars of three are clear at the last mark, as they should be; in the third
+ * any part of what should float by Stokes' law does. Without one 30 to 90 % of the clay sinks in
+ * flocs, before the silt mark, up to a third of these before the sand mark: that is no silt.
  *
  * <p>Likelihood: the two height shares (first and second mark over the third) are normal about the
- * prediction with standard deviation {@code sqrt(0.05^2 + (1.5 mm/total)^2)}, its square doubled if
- * no dispersant was used, averaged over timings, density sets and ways of sinking; a mark within
- * 1.5 mm of the bottom or the top tells only that it is no further. With probability 0.08 the test
- * misleads.
+ * prediction with standard deviation {@code sqrt(0.05^2 + (1.5 mm/total)^2)}, averaged over
+ * timings, density sets and ways of sinking; a mark within 1.5 mm of the bottom or the top tells
+ * only that it is no further. With probability 0.08 the test misleads.
  *
  * @param sandTopMetres settled depth at the first mark, in metres; 0 or more
  * @param siltTopMetres settled depth at the second mark, in metres, at least the first
@@ -114,21 +118,20 @@ public record JarTest(
   @Override
   public TextureLikelihood likelihood() {
     double mark = MARK_DEVIATION / totalMetres;
-    double variance = (SHARE_DEVIATION * SHARE_DEVIATION + mark * mark) * (dispersed ? 1 : 2);
-    double deviation = Math.sqrt(variance);
+    double deviation = Math.sqrt(SHARE_DEVIATION * SHARE_DEVIATION + mark * mark);
     double first = sandTopMetres / totalMetres;
     double second = siltTopMetres / totalMetres;
     JarLayers[] readings = JarLayers.readings(this);
-    double scale = (1 - MISLEADS) / readings.length;
     return (clay, silt, sand) -> {
       double sum = 0;
       for (JarLayers marks : readings) {
         double total = marks.heightAt(2, clay, silt, sand);
         sum +=
-            mark(first, marks.heightAt(0, clay, silt, sand) / total, deviation, mark)
+            marks.weight()
+                * mark(first, marks.heightAt(0, clay, silt, sand) / total, deviation, mark)
                 * mark(second, marks.heightAt(1, clay, silt, sand) / total, deviation, mark);
       }
-      return scale * sum + 2 * MISLEADS;
+      return (1 - MISLEADS) * sum + 2 * MISLEADS;
     };
   }
 
@@ -213,12 +216,15 @@ public record JarTest(
         fallMetres, timings.get(0).siltSeconds(), celsius, PARTICLE_DENSITY, steps);
   }
 
-  /** Smallest grain that has fallen the whole depth at a time, its neighbours hindering it. */
-  double smallestSettled(double seconds) {
+  /**
+   * Smallest grain that has fallen the whole depth at a time, if its neighbours hinder it by a part
+   * of {@link #settlingFactor()}: 1 as if all stayed in the water, 0 not at all.
+   */
+  double smallestSettled(double seconds, double hindered) {
     double alone = Stokes.settlingTime(fallMetres, COARSEST_BY_STOKES, celsius, PARTICLE_DENSITY);
     return Stokes.smallestSettled(
         fallMetres,
-        Math.max(seconds * settlingFactor(), Math.min(seconds, alone)),
+        Math.max(seconds * StrictMath.pow(settlingFactor(), hindered), Math.min(seconds, alone)),
         celsius,
         PARTICLE_DENSITY);
   }

@@ -10,10 +10,10 @@ import java.util.List;
  * forefinger, 3 to 5 mm thick, until it breaks under its own weight.
  *
  * <p>Likelihood: the length is normal about each chart's length for the clay content, with a
- * standard deviation of 5 mm plus 15 % (two people rarely agree better: common practice), averaged
- * over the charts; with probability 0.08 the test misleads and any length to 150 mm is alike. The
- * handbook warns that its clay figures must not be turned into laboratory sizes or back, so one
- * ribbon never gives one clay figure.
+ * standard deviation of 5 mm plus 15 % (two people rarely agree better: common practice), cut off
+ * at 0 and 200 mm and scaled to one between them, averaged over the charts; with probability 0.08
+ * the test misleads and any such length is alike. The handbook warns that its clay figures must not
+ * be turned into laboratory sizes or back, so one ribbon never gives one clay figure.
  *
  * @param lengthMetres mean length of the ribbons, 0 to 0.2 m
  * @param charts the charts to read it with, one or more
@@ -22,9 +22,11 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
 
   private static final double LONGEST = 0.2;
   private static final double MISLEADS = 0.08;
-  private static final double ALIKE_TO = 0.15;
   private static final double BASE_DEVIATION = 0.005;
   private static final double RELATIVE_DEVIATION = 0.15;
+
+  /** Scale of the logistic that follows the normal within 0.01. */
+  private static final double LOGISTIC = 1.702;
 
   public RibbonTest {
     Args.require(
@@ -63,14 +65,20 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
         clay -> {
           double sum = 0;
           for (RibbonChart chart : read) {
-            double expected = chart.expectedLength(clay);
-            sum +=
-                Densities.normal(
-                    lengthMetres, expected, BASE_DEVIATION + RELATIVE_DEVIATION * expected);
+            sum += density(chart.expectedLength(clay));
           }
-          return (1 - MISLEADS) * sum / read.length + MISLEADS / ALIKE_TO;
+          return (1 - MISLEADS) * sum / read.length + MISLEADS / LONGEST;
         };
     return byClay;
+  }
+
+  /** Density of the length about an expected one; no ribbon is shorter than 0 or told longer. */
+  private double density(double expected) {
+    double deviation = BASE_DEVIATION + RELATIVE_DEVIATION * expected;
+    double told =
+        Densities.logistic(LOGISTIC * (LONGEST - expected) / deviation)
+            - Densities.logistic(-LOGISTIC * expected / deviation);
+    return Densities.normal(lengthMetres, expected, deviation) / told;
   }
 
   @Override

@@ -18,6 +18,7 @@ public sealed interface SoilEvidence
         ConsistencyLimits,
         DropTest,
         DryStrengthTest,
+        HarmfulContent,
         HydrometerTest,
         JarTest,
         LaboratoryTexture,

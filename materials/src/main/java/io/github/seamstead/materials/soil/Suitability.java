@@ -158,7 +158,8 @@ public record Suitability(
   /** What has to be done before a verdict can be given; empty if it can. */
   private static Optional<String> openQuestion(
       SoilFinding finding, MixLimits limits, Verdict verdict, double required) {
-    if (finding.evidence().stream().allMatch(WarningSign.class::isInstance)) {
+    if (finding.evidence().stream()
+        .allMatch(e -> e instanceof WarningSign || e instanceof HarmfulContent)) {
       return Optional.of(bestTest(finding));
     }
     if (!finding.conflicts().isEmpty() && torn(finding, limits, verdict, required)) {
@@ -223,7 +224,8 @@ public record Suitability(
   }
 
   private static boolean forbids(SoilEvidence evidence) {
-    return evidence instanceof WarningSign sign && sign.kind() != WarningSign.Kind.SWELLING;
+    return (evidence instanceof WarningSign sign && sign.kind() != WarningSign.Kind.SWELLING)
+        || (evidence instanceof HarmfulContent content && content.isTooMuch());
   }
 
   private static String clayReason(SoilFinding finding, SoilUse use, MixLimits limits) {
@@ -247,6 +249,9 @@ public record Suitability(
     for (SoilEvidence evidence : finding.evidence()) {
       if (evidence instanceof WarningSign sign) {
         reasons.add(0, sign.kind().advice());
+      }
+      if (evidence instanceof HarmfulContent content && content.isTooMuch()) {
+        reasons.add(0, content.advice());
       }
       if (evidence instanceof LinearShrinkage shrinkage && shrinkage.ratio() >= TROUBLESOME) {
         reasons.add(

@@ -2,6 +2,7 @@ package io.github.seamstead.materials.soil;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A test that a builder may do next, with its effort (hands-on minutes, common practice). */
@@ -110,15 +111,13 @@ public enum TestKind {
           all(Stream.of(0.007, 0.004, 0.003, 0.002, 0.0013, 0.001, 0.0005).map(RollTest::holding));
       case BEND -> all(Stream.of(BendTest.Outcome.values()).map(BendTest::new));
       case RIBBON ->
-          all(
-              Stream.of(0.0, 0.01, 0.02, 0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.10, 0.12)
-                  .map(RibbonTest::ofLength));
+          all(IntStream.rangeClosed(0, 20).mapToObj(tens -> RibbonTest.ofLength(0.01 * tens)));
       case DRY_STRENGTH ->
           all(Stream.of(DryStrengthTest.Outcome.values()).map(DryStrengthTest::new));
       case JAR -> jars();
       case SHRINKAGE ->
           all(
-              Stream.of(0.002, 0.004, 0.007, 0.012, 0.02, 0.035, 0.06, 0.1, 0.17)
+              Stream.of(0.002, 0.004, 0.007, 0.012, 0.02, 0.035, 0.06, 0.1, 0.17, 0.29, 0.49)
                   .map(gap -> LinearShrinkage.ofGap(0.14, gap * 0.14)));
       case SIEVE -> sieves();
       case LABORATORY -> sheets();

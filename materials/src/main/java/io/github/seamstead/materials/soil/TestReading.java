@@ -19,13 +19,13 @@ public record TestReading(String label, Range clay, boolean felt) {
    *
    * @param finding what the tests say together
    * @return one reading for each test in its order, then one for all that are felt if there are two
-   *     or more; none for warning signs
+   *     or more; none for warning signs and harmful contents
    */
   public static List<TestReading> of(SoilFinding finding) {
     List<TestReading> readings = new ArrayList<>();
     List<SoilEvidence> together = new ArrayList<>();
     for (SoilEvidence test : finding.evidence()) {
-      if (test instanceof WarningSign) {
+      if (test instanceof WarningSign || test instanceof HarmfulContent) {
         continue;
       }
       boolean felt = SharedPlasticity.feels(test);

@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.soil;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.materials.soil.Suitability.Verdict;
@@ -28,6 +29,29 @@ class SuitabilityTest {
     }
     assertThat(judge(SoilUse.FLOOR, new WarningSign(WarningSign.Kind.SWELLING)).verdict())
         .isEqualTo(Verdict.NO_MIX_YET);
+  }
+
+  @Test
+  void whatALaboratoryFoundOfHumusAndSaltsForbidsTheSoilBeyondItsLimitAlone() {
+    for (HarmfulContent.Kind kind : HarmfulContent.Kind.values()) {
+      // Two per cent is the limit that reviews of earth building collect for both.
+      HarmfulContent much = new HarmfulContent(kind, 0.021);
+      HarmfulContent little = new HarmfulContent(kind, 0.02);
+      for (SoilUse use : SoilUse.values()) {
+        Suitability judged = judge(use, sheet(17, 20, 63), much);
+        assertThat(judged.verdict()).isEqualTo(Verdict.NOT_ADVISED);
+        assertThat(judged.reasons().get(0)).contains("2.1 % of " + kind.label());
+        assertThat(judge(use, sheet(17, 20, 63), little).verdict())
+            .isEqualTo(judge(use, sheet(17, 20, 63)).verdict());
+      }
+      // It is no test of the texture.
+      assertThat(judge(SoilUse.FLOOR, little).verdict()).isEqualTo(Verdict.NO_MIX_YET);
+      assertThat(SoilAssessment.texture(List.of(much)).clay().value())
+          .isCloseTo(1 / 3.0, within(1e-9));
+    }
+    assertThatThrownBy(() -> new HarmfulContent(HarmfulContent.Kind.ORGANIC_MATTER, 1.2))
+        .hasMessageContaining("organic matter")
+        .hasMessageContaining("from 0 to 1");
   }
 
   @Test

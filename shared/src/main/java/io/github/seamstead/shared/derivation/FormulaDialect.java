@@ -25,6 +25,16 @@ interface FormulaDialect {
 
   String parentheses(String inside);
 
+  /** A parenthesis that stands apart from its counterpart. */
+  default String opening() {
+    return "(";
+  }
+
+  /** The counterpart of {@link #opening()}. */
+  default String closing() {
+    return ")";
+  }
+
   String call(String function, List<String> arguments);
 
   /** Writes {@code left = right}. */

@@ -6,6 +6,8 @@ import io.github.seamstead.shared.derivation.Formula.Literal;
 import io.github.seamstead.shared.derivation.Formula.Negation;
 import io.github.seamstead.shared.derivation.Formula.Node;
 import io.github.seamstead.shared.derivation.Formula.Symbol;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -39,6 +41,36 @@ final class FormulaWriter {
   }
 
   /** Writes a node, in parentheses if it binds more loosely than its place needs. */
+  /**
+   * Writes a formula in pieces between which a line may end: before a plus or a minus of a sum,
+   * also of one that stands in parentheses behind a factor.
+   */
+  List<String> pieces(Formula formula) {
+    List<String> pieces = new ArrayList<>();
+    addPieces(formula.root(), pieces);
+    return pieces;
+  }
+
+  private void addPieces(Node node, List<String> to) {
+    if (node instanceof Binary b && binding(b) == SUM) {
+      addPieces(b.left(), to);
+      to.add(dialect.infix("", b.operator(), write(b.right(), PRODUCT)));
+    } else if (node instanceof Binary b
+        && b.operator() == '*'
+        && b.right() instanceof Binary sum
+        && binding(sum) == SUM) {
+      List<String> inside = new ArrayList<>();
+      addPieces(sum, inside);
+      int last = inside.size() - 1;
+      inside.set(
+          0, dialect.infix(write(b.left(), PRODUCT), '*', dialect.opening()) + inside.get(0));
+      inside.set(last, inside.get(last) + dialect.closing());
+      to.addAll(inside);
+    } else {
+      to.add(write(node, SUM));
+    }
+  }
+
   private String write(Node node, int needed) {
     String text = bare(node);
     return binding(node) < needed ? dialect.parentheses(text) : text;

@@ -71,6 +71,17 @@ final class MathMlDialect implements FormulaDialect {
     return row("<mo>(</mo>" + inside + "<mo>)</mo>");
   }
 
+  /** The other one stands in another element, so that it cannot grow with what lies between. */
+  @Override
+  public String opening() {
+    return "<mo stretchy=\"false\">(</mo>";
+  }
+
+  @Override
+  public String closing() {
+    return "<mo stretchy=\"false\">)</mo>";
+  }
+
   @Override
   public String call(String function, List<String> arguments) {
     String inside = String.join("<mo>,</mo>", arguments);

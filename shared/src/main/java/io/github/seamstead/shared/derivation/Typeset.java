@@ -30,7 +30,7 @@ public final class Typeset {
   private static final FormulaDialect MATH_ML = new MathMlDialect();
   private static final Pattern TAG = Pattern.compile("<[^>]*>");
 
-  /** Browsers do not break a sum over lines: one of more characters is marked for smaller type. */
+  /** Browsers do not break a sum over lines: one of more characters is written in pieces. */
   private static final int LONG_LINK = 60;
 
   private Typeset() {}
@@ -84,8 +84,9 @@ public final class Typeset {
    * that a narrow page can break between them.
    *
    * @param step the step
-   * @return two to four elements: the symbol first, then each right-hand side with its equals sign;
-   *     one of more than 60 characters has the class {@code long}
+   * @return two to four links: the symbol first, then each right-hand side with its equals sign; a
+   *     sum of more than 60 characters is more than one element, each from a plus or minus on, and
+   *     one that is still longer has the class {@code long}
    */
   public static List<String> mathMlLinks(Step step) {
     return mathMlLinks(step, Shown.IN_FULL);
@@ -96,21 +97,53 @@ public final class Typeset {
    *
    * @param step the step
    * @param shown digits and the unit of angles
-   * @return two to four elements
+   * @return two to four links
    */
   public static List<String> mathMlLinks(Step step, Shown shown) {
     List<String> links = new ArrayList<>();
-    List<String> parts = parts(step, MATH_ML, shown);
-    for (int i = 0; i < parts.size(); i++) {
-      boolean isLong = TAG.matcher(parts.get(i)).replaceAll("").length() > LONG_LINK;
-      links.add(
-          "<math xmlns=\"http://www.w3.org/1998/Math/MathML\""
-              + (isLong ? " class=\"long\"" : "")
-              + "><mrow>"
-              + (i == 0 ? parts.get(0) : MATH_ML.equation("", parts.get(i)))
-              + "</mrow></math>");
+    for (List<String> pieces : pieces(step, shown)) {
+      StringBuilder link = new StringBuilder();
+      String line = "";
+      for (int i = 0; i < pieces.size(); i++) {
+        boolean equals = i == 0 && !links.isEmpty();
+        String piece = equals ? MATH_ML.equation("", pieces.get(i)) : pieces.get(i);
+        if (!line.isEmpty() && length(line + piece) > LONG_LINK) {
+          link.append(inline(line));
+          line = "";
+        }
+        line += piece;
+      }
+      links.add(link.append(inline(line)).toString());
     }
     return links;
+  }
+
+  private static int length(String markup) {
+    return TAG.matcher(markup).replaceAll("").length();
+  }
+
+  private static String inline(String inside) {
+    return "<math xmlns=\"http://www.w3.org/1998/Math/MathML\""
+        + (length(inside) > LONG_LINK ? " class=\"long\"" : "")
+        + "><mrow>"
+        + inside
+        + "</mrow></math>";
+  }
+
+  /** The parts of a step, each in the pieces between which a line may end. */
+  private static List<List<String>> pieces(Step step, Shown shown) {
+    List<List<String>> pieces = new ArrayList<>();
+    for (String part : parts(step, MATH_ML, shown)) {
+      pieces.add(List.of(part));
+    }
+    if (step.formula().isPresent()) {
+      Formula formula = step.formula().get();
+      pieces.set(1, new FormulaWriter(MATH_ML, Map.of()).pieces(formula));
+      if (!formula.symbols().isEmpty()) {
+        pieces.set(2, new FormulaWriter(MATH_ML, digits(step, formula, shown)).pieces(formula));
+      }
+    }
+    return pieces;
   }
 
   /**

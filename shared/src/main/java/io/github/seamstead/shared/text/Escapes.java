@@ -61,7 +61,7 @@ public final class Escapes {
     int[] codes = text.codePoints().filter(c -> isXml(c) && !turnsDirection(c)).toArray();
     int end = -1;
     for (int i = 0; i < codes.length; i++) {
-      if (end < 0 && isRightToLeft(codes[i])) {
+      if (end < 0 && Direction.isRightToLeft(codes[i])) {
         end = lastOfRun(codes, i);
         safe.append(ISOLATE);
       }
@@ -83,19 +83,13 @@ public final class Escapes {
   private static int lastOfRun(int[] codes, int from) {
     int last = from;
     for (int i = from; i < codes.length; i++) {
-      if (isRightToLeft(codes[i])) {
+      if (Direction.isRightToLeft(codes[i])) {
         last = i;
-      } else if (Character.getDirectionality(codes[i]) == Character.DIRECTIONALITY_LEFT_TO_RIGHT) {
+      } else if (Direction.isLeftToRight(codes[i])) {
         return last;
       }
     }
     return last;
-  }
-
-  private static boolean isRightToLeft(int c) {
-    byte direction = Character.getDirectionality(c);
-    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
-        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
   }
 
   /**

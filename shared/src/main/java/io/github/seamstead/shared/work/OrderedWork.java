@@ -7,8 +7,6 @@ import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Spliterator;
 import java.util.Spliterators;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
@@ -28,7 +26,7 @@ public final class OrderedWork<T> implements Iterator<T> {
   private final Executor executor;
   private final int ahead;
   private final Cancellation cancellation;
-  private final Deque<CompletableFuture<T>> underWay = new ArrayDeque<>();
+  private final Deque<Later<T>> underWay = new ArrayDeque<>();
   private int begun;
   private @Nullable T next;
 
@@ -71,24 +69,13 @@ public final class OrderedWork<T> implements Iterator<T> {
     }
     while (begun < count && underWay.size() < ahead && !cancellation.isCancelled()) {
       int number = begun++;
-      underWay.add(CompletableFuture.supplyAsync(() -> work.apply(number), executor));
+      underWay.add(Later.started(() -> work.apply(number), executor));
     }
-    CompletableFuture<T> first = underWay.poll();
-    T result = first == null || cancellation.isCancelled() ? null : joined(first);
+    Later<T> first = underWay.poll();
+    T result = first == null || cancellation.isCancelled() ? null : first.get();
     // What was under way when the switch was turned may have been cut short: it is not given.
     next = cancellation.isCancelled() ? null : result;
     return next != null;
-  }
-
-  private static <T> T joined(CompletableFuture<T> work) {
-    try {
-      return work.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException own) {
-        throw own;
-      }
-      throw e;
-    }
   }
 
   @Override

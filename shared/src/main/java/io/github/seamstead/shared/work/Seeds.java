@@ -1,6 +1,5 @@
 package io.github.seamstead.shared.work;
 
-import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 
 /**
@@ -8,11 +7,9 @@ import java.util.random.RandomGenerator;
  *
  * <p>Streams of one seed with different purposes or indices are independent for all practical use,
  * so adding a new user of randomness never shifts the numbers of another, and parallel parts may
- * each take their own. The generator is SplitMix64, whose sequence the Java platform fixes.
+ * each take their own. The generator is SplitMix64, whose sequence is published.
  */
 public final class Seeds {
-
-  private static final long GOLDEN_GAMMA = 0x9E3779B97F4A7C15L;
 
   private Seeds() {}
 
@@ -25,16 +22,20 @@ public final class Seeds {
    * @return a generator at its beginning; not thread-safe
    */
   public static RandomGenerator stream(long seed, String purpose, long index) {
-    long mixed = mix(seed + GOLDEN_GAMMA);
+    long mixed = SplitMix.mix(seed + SplitMix.GOLDEN_GAMMA);
     // String.hashCode is fixed by the language specification, so streams are portable.
-    mixed = mix(mixed ^ (purpose.hashCode() * GOLDEN_GAMMA));
-    mixed = mix(mixed ^ (index * GOLDEN_GAMMA));
-    return new SplittableRandom(mixed);
+    mixed = SplitMix.mix(mixed ^ (purpose.hashCode() * SplitMix.GOLDEN_GAMMA));
+    mixed = SplitMix.mix(mixed ^ (index * SplitMix.GOLDEN_GAMMA));
+    return new SplitMix(mixed);
   }
 
-  private static long mix(long z) {
-    long a = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-    long b = (a ^ (a >>> 27)) * 0x94D049BB133111EBL;
-    return b ^ (b >>> 31);
+  /**
+   * Opens the plain sequence of a seed, as {@link java.util.SplittableRandom} gives it.
+   *
+   * @param seed any number
+   * @return a generator at its beginning; not thread-safe
+   */
+  public static RandomGenerator plain(long seed) {
+    return new SplitMix(seed);
   }
 }

@@ -83,7 +83,7 @@ final class FrontStyle {
         .bar,.sheet>summary::before,.chapter>summary::before,.count,nav{display:none}
         header h1{font-size:9pt;margin:0 0 1mm}
         body{font-size:10.5pt;line-height:1.3}
-        .sheet{border:0;border-radius:0;margin:0 0 3mm;position:relative}
+        .sheet{border:0;border-radius:0;margin:0 0 2mm;position:relative}
         .sheet>summary{padding:0;min-height:0;background:none;border-top:.7mm solid #161616}
         .sheet>summary h2{font-size:13pt;margin:1.8mm 0 .3mm;break-before:auto}
         .sheet>.in{padding:0}
@@ -106,18 +106,18 @@ final class FrontStyle {
         .two.even{grid-template-columns:1fr 1fr}
         .two.even,.cond{break-inside:avoid}
         figure.pic svg{max-height:none;max-width:100%}
-        .tk{padding:.5mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
+        .tk{padding:.3mm 0;min-height:0;grid-template-columns:7mm minmax(0,1fr)}
         .hit{display:inline;min-width:0;min-height:0}
         .hit input[type=checkbox]{margin:0 1mm 0 0}
         input[type=checkbox]{appearance:none;width:4.4mm;height:4.4mm;border:.35mm solid #111;
           background:#fff;margin:0 1mm 0 0}
         input[type=checkbox]:checked{background:linear-gradient(45deg,#fff 44%,#111 44% 56%,#fff 56%)}
-        .blank{border:0;border-bottom:.25mm solid #111;border-radius:0;width:24mm;min-height:4.8mm;padding:0;font-size:9pt}
+        .blank{border:0;border-bottom:.25mm solid #111;border-radius:0;width:24mm;min-height:4.4mm;padding:0;font-size:9pt}
         table.names input[type=checkbox]{width:3.9mm;height:3.9mm}
-        .cond{margin:1mm 0;line-height:1.2;border-width:.35mm;padding:.8mm 1.5mm;gap:.5mm 4mm}
+        .cond{margin:.8mm 0;border-width:.35mm;padding:.5mm 1.5mm;gap:.5mm 4mm}
         .step-line{break-inside:avoid}
         .warn{font-size:12pt;margin:1mm 0;padding:.6mm 2mm}
-        .pause{border-width:.5mm;padding:.6mm 2mm;margin:1.2mm 0;break-inside:avoid}
+        .pause{border-width:.5mm;padding:.4mm 2mm;margin:1mm 0;break-inside:avoid}
         .list{display:grid;grid-template-columns:24mm minmax(0,1fr);gap:0 2mm}
         .list .ph{line-height:1.2;margin:.5mm 0}
         .pair{display:flex;flex-wrap:wrap;gap:0 3mm}
@@ -127,8 +127,8 @@ final class FrontStyle {
         .seams.splices{columns:4}
         .two.join{grid-template-columns:70mm minmax(0,1fr)}
         .pause ul,.end ul{columns:2;column-gap:4mm}
-        .pause .tk,.end .tk{padding:.4mm 0}
-        .tk,.lead{line-height:1.22}
+        .pause .tk,.end .tk{padding:.2mm 0}
+        .tk,.lead,.cond{line-height:1.16}
         .lead{font-size:10.5pt}
         .end{margin-top:.5mm}.end .stop{margin:.3mm 0}
         table.names{font-size:10pt}
@@ -141,11 +141,11 @@ final class FrontStyle {
         .form p{margin:0;break-inside:avoid;white-space:nowrap}
         .form .blank{width:12mm}
         .sheet.flow{break-inside:auto}
-        .safety{columns:2;column-gap:5mm;font-size:10pt}
-        .safety p{margin:.7mm 0}
+        .safety{columns:2;column-gap:5mm;font-size:12pt}
+        .safety p{margin:.5mm 0}.safety sup{line-height:0;font-size:9pt}
         .safety h3{margin-top:1mm}
         .moment{break-inside:auto}
-        .hazard{margin:.6mm 0;line-height:1.15}
+        .hazard{margin:.4mm 0;line-height:1.1}
         .sources{font-size:8pt;line-height:1.1}
         .back{font-size:10pt}
         .back h2{break-before:auto;border-top:.35mm solid #161616;font-size:12pt;margin:3mm 0 1mm}
@@ -154,7 +154,10 @@ final class FrontStyle {
         .back figure svg{width:90mm;max-height:none}
         .back .card{break-before:auto;break-after:auto;font-size:10pt;border-width:.5mm;padding:2mm}
         .chapter summary{min-height:0}
+        .back details:last-of-type div:last-child tr:nth-last-child(-n+13){break-before:avoid}
+        .back .step:nth-last-child(-n+9){break-before:avoid}
       }
+      @media print and (max-height:285mm){body,.lead{font-size:10pt}}
       """;
 
   private FrontStyle() {}

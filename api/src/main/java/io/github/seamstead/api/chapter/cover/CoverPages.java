@@ -87,7 +87,7 @@ final class CoverPages {
     String sizes =
         shape.pieces().size() + " to cut, " + w.length(b.width()) + " by " + w.length(b.height());
     book.heading(shape.name());
-    book.figure(PieceDrawing.forBook(piece, sizes));
+    book.figure(PieceDrawing.forBook(piece, sizes, w));
     book.keep(PieceDrawing.trueSize(piece, sizes));
     Table edges =
         new Table(

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.chapter.internal.Corners;
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -22,10 +23,11 @@ final class PieceDrawing {
   private PieceDrawing() {}
 
   /** Draws a piece for the book's page. */
-  static Drawing forBook(PatternPiece piece, String sizes) {
+  static Drawing forBook(PatternPiece piece, String sizes, Words w) {
     Bounds b = piece.cut().bounds();
-    Canvas canvas = Canvas.fit(b.minX(), b.minY(), b.maxX(), b.maxY(), 16, 420);
+    Canvas canvas = Canvas.fit(b.minX(), b.minY(), b.maxX(), b.maxY(), 24, 420);
     draw(canvas, piece, canvas.textSize() / canvas.scale());
+    canvas.scaleBar(w.scaleUnit(), w::scale);
     return canvas.drawing("piece-" + Markup.anchor(piece.id()), piece.label(), words(piece, sizes));
   }
 

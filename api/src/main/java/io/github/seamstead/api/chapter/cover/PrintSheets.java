@@ -25,9 +25,13 @@ public final class PrintSheets {
 
   static final int MOST_SHEETS = 16;
 
-  private static final double PIECE_MARGIN_MM = 4;
-  private static final double PRINTER_MARGIN_MM = 10;
-  private static final double OVERLAP_MM = 12;
+  /** Room for half the width of the cut line. */
+  private static final double PIECE_MARGIN_MM = 1;
+
+  /** What an office printer leaves blank. */
+  private static final double PRINTER_MARGIN_MM = 6;
+
+  private static final double OVERLAP_MM = 10;
   private static final double RULER_MM = 50;
 
   private PrintSheets() {}
@@ -41,15 +45,17 @@ public final class PrintSheets {
    */
   public static Optional<String> html(CoverPart cover, PaperSize paper) {
     List<String> sheets = new ArrayList<>();
+    List<PrintSheetMap.Entry> map = new ArrayList<>();
     for (CutShape shape : cover.cuts()) {
       PieceDrawing drawing = PieceDrawing.of(shape.pattern(), PIECE_MARGIN_MM);
       if (isSmall(drawing, paper)) {
         PrintTiles tiles = PrintTiles.plan(drawing, paper, PRINTER_MARGIN_MM, OVERLAP_MM);
         String name = shape.name() + ", " + shape.pieces().size() + " to cut";
+        map.add(new PrintSheetMap.Entry(name, drawing, tiles));
         tiles.tiles().forEach(tile -> sheets.add(sheet(drawing, tiles, tile, shape.id(), name)));
       }
     }
-    return sheets.isEmpty() ? Optional.empty() : Optional.of(page(sheets, paper));
+    return sheets.isEmpty() ? Optional.empty() : Optional.of(page(sheets, map, paper));
   }
 
   private static boolean isSmall(PieceDrawing drawing, PaperSize paper) {
@@ -58,7 +64,7 @@ public final class PrintSheets {
     return across * up <= MOST_SHEETS;
   }
 
-  private static String page(List<String> sheets, PaperSize paper) {
+  private static String page(List<String> sheets, List<PrintSheetMap.Entry> map, PaperSize paper) {
     Markup page = new Markup().raw("<!DOCTYPE html>\n").open("html", "lang", "en").open("head");
     page.empty("meta", "charset", "utf-8");
     page.empty("meta", "http-equiv", "Content-Security-Policy", "content", Page.POLICY);
@@ -84,6 +90,7 @@ public final class PrintSheets {
             + paper.label()
             + ". Print at 100 %, not fitted to the page, and check the bar of 50 mm. Trim two"
             + " sides, lay the crosses over one another, tape.");
+    PrintSheetMap.write(map, paper, page);
     sheets.forEach(page::raw);
     return page.close().close().raw("\n").toString();
   }
@@ -108,6 +115,8 @@ public final class PrintSheets {
         "svg",
         "xmlns",
         "http://www.w3.org/2000/svg",
+        "class",
+        tiles.turned() ? "turned" : "upright",
         "width",
         Canvas.number(width) + "mm",
         "height",
@@ -149,7 +158,9 @@ public final class PrintSheets {
         "d",
         "M"
             + Canvas.number(tiles.margin())
-            + " 5h"
+            + " "
+            + Canvas.number(tiles.margin() + 3)
+            + "h"
             + Canvas.number(RULER_MM)
             + "m0 -1.5v3m-50 0v-3",
         "stroke",
@@ -164,13 +175,19 @@ public final class PrintSheets {
         "x",
         Canvas.number(tiles.margin() + RULER_MM + 3),
         "y",
-        "6.2",
+        Canvas.number(tiles.margin() + 4.2),
         "font-size",
         "3.6",
         "font-family",
         "system-ui, sans-serif",
         "fill",
-        "#111");
+        "#111",
+        "stroke",
+        "#fff",
+        "stroke-width",
+        "1",
+        "paint-order",
+        "stroke");
     return svg.close().raw("\n").toString();
   }
 

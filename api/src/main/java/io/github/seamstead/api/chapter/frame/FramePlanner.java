@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.frame;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.internal.Searched;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.FrameMeasure;
@@ -24,7 +25,6 @@ import io.github.seamstead.geometry.members.FrameMembers;
 import io.github.seamstead.geometry.members.MemberReach;
 import io.github.seamstead.geometry.members.MemberSection;
 import io.github.seamstead.geometry.members.MemberSpec;
-import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -161,21 +161,29 @@ final class FramePlanner {
               .map(count -> BarStock.onHand(name, bar.length(), count))
               .orElseGet(() -> BarStock.unlimited(name, bar.length())));
     }
-    Work work = run.work(BarCutting.DEFAULT_BUDGET.workUnits());
-    Optional<BarPlan> plan =
-        run.attempt(
-            "$.frame.poles.bars",
-            () ->
-                run.worked(
-                    "geometry.bars.plan",
-                    "The bars to cut",
-                    steps -> BarCutting.plan(pieces, stock, poles.kerf(), work, steps)));
+    Searched<Optional<BarPlan>> searched =
+        Searched.of(
+            run,
+            Chapter.FRAME,
+            "the cutting of bars",
+            BarCutting.DEFAULT_BUDGET.workUnits(),
+            work ->
+                run.attempt(
+                    "$.frame.poles.bars",
+                    () ->
+                        run.worked(
+                            "geometry.bars.plan",
+                            "The bars to cut",
+                            steps -> BarCutting.plan(pieces, stock, poles.kerf(), work, steps))));
+    Optional<BarPlan> plan = searched.found();
     plan.filter(p -> !p.missing().isEmpty())
         .ifPresent(
             p ->
                 run.unmet(
                     Chapter.FRAME,
-                    "bars too few or too short for: "
+                    (searched.stopped()
+                            ? "no bar was found before the search was stopped for: "
+                            : "bars too few or too short for: ")
                         + p.missing().stream()
                             .map(m -> m.count() + " × " + m.name())
                             .collect(Collectors.joining(", "))));

@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What the chapters share while a book is written: the plan, its words, and the page, drawings and
@@ -31,6 +33,7 @@ public final class BookContext {
   private final Map<String, String> lists = new LinkedHashMap<>();
   private final Anchors names = new Anchors();
   private Markup body = new Markup();
+  private Function<String, Optional<String>> sums = text -> Optional.empty();
 
   public BookContext(
       Parts parts, List<ChapterCaution> cautions, Words words, Page page, int doorFace) {
@@ -84,6 +87,11 @@ public final class BookContext {
     body = new Markup();
   }
 
+  /** From here on numbers of tables lead to the sums from which they come. */
+  public void linkNumbers(Function<String, Optional<String>> toSums) {
+    sums = toSums;
+  }
+
   public void heading(String title) {
     body.element("h3", title).raw("\n");
   }
@@ -98,7 +106,7 @@ public final class BookContext {
 
   public void table(Table table) {
     if (!table.isEmpty()) {
-      table.write(body);
+      table.write(body, sums);
     }
   }
 

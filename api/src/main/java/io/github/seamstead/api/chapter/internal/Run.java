@@ -211,7 +211,8 @@ public final class Run {
         new Budget(units, options.timeLimit()),
         options.seed(),
         Progress.NONE,
-        options.cancellation());
+        options.cancellation(),
+        options.executor());
   }
 
   /** Gives the terms of the run. */

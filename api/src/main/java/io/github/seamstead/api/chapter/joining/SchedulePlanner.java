@@ -1,6 +1,8 @@
 package io.github.seamstead.api.chapter.joining;
 
+import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.internal.Searched;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.Site;
@@ -55,9 +57,23 @@ final class SchedulePlanner {
             .orElseGet(() -> JoinTasks.of(order, quickest, slowest, cure, Map.of()));
     work(run, order, network, learning);
     Map<String, Integer> capacities = Map.of(JoinTasks.TEAM, teams);
-    ResourceSchedule schedule = ResourceSchedule.of(network, capacities, run.work(SEARCH_NODES));
+    ResourceSchedule schedule =
+        Searched.of(
+                run,
+                Chapter.JOINING,
+                "a shorter order in time",
+                SEARCH_NODES,
+                work -> ResourceSchedule.of(network, capacities, work))
+            .found();
     long runs = RUNS * run.options().effort();
-    Simulation simulation = Simulation.of(network, capacities, run.work(runs));
+    Simulation simulation =
+        Searched.of(
+                run,
+                Chapter.JOINING,
+                "how long the joining may take",
+                runs,
+                work -> Simulation.of(network, capacities, work))
+            .found();
     return new SchedulePart(
         schedule,
         simulation,

@@ -104,7 +104,7 @@ final class LayoutPages {
     Outline whole = item.outline();
     Bounds b = whole.bounds();
     double right = item instanceof Roll ? Math.min(b.maxX(), use.usedLength() * 1.03) : b.maxX();
-    Canvas canvas = Canvas.fit(b.minX(), b.minY(), right, b.maxY(), 12, 420);
+    Canvas canvas = Canvas.fit(b.minX(), b.minY(), right, b.maxY(), 24, 420);
     if (item instanceof Roll) {
       canvas.path(
           List.of(
@@ -148,6 +148,7 @@ final class LayoutPages {
           names.name(p.pieceId(), p.copy()),
           (x, y) -> placed.contains(Vector2D.of(x, y)));
     }
+    canvas.scaleBar(w.scaleUnit(), w::scale);
     String name = use.stockId() + (item.count() > 1 ? " no. " + use.copy() : "");
     return canvas.drawing(
         "layout-" + Markup.anchor(use.stockId() + "-" + use.copy()),

@@ -11,13 +11,11 @@ import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.LayoutSums;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.work.Later;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 
 /** Lays the shapes on the stock. */
@@ -41,32 +39,26 @@ final class LayoutPlanner {
       run.skip(Chapter.LAYOUT, "the document has no stock");
       return Optional::empty;
     }
-    CompletableFuture<Laid> layout =
-        CompletableFuture.supplyAsync(() -> lay(run, cover.get(), stated.get()));
+    Supplier<Laid> work = () -> lay(run, cover.get(), stated.get());
+    Later<Laid> layout =
+        run.options()
+            .executor()
+            .map(threads -> Later.started(work, threads))
+            .orElseGet(() -> Later.started("layout of a plan", work));
     return () -> run.attempt("$.stock", () -> finished(run, layout));
   }
 
   /** What was asked for and what came of it. */
   private record Laid(LayoutRequest request, LayoutPart part) {}
 
-  private static LayoutPart finished(Run run, CompletableFuture<Laid> layout) {
-    try {
-      Laid laid = layout.join();
-      LayoutPart part = laid.part();
-      work(run, laid.request(), part.result());
-      for (Shortfall shortfall : part.result().unplaced()) {
-        run.unmet(Chapter.LAYOUT, shortfall.message());
-      }
-      return part;
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof IllegalArgumentException refused) {
-        throw refused;
-      }
-      if (e.getCause() instanceof CancellationException cancelled) {
-        throw cancelled;
-      }
-      throw e;
+  private static LayoutPart finished(Run run, Later<Laid> layout) {
+    Laid laid = layout.get();
+    LayoutPart part = laid.part();
+    work(run, laid.request(), part.result());
+    for (Shortfall shortfall : part.result().unplaced()) {
+      run.unmet(Chapter.LAYOUT, shortfall.message());
     }
+    return part;
   }
 
   private static void work(Run run, LayoutRequest request, LayoutResult result) {

@@ -13,6 +13,7 @@ import io.github.seamstead.materials.soil.BendTest;
 import io.github.seamstead.materials.soil.ConsistencyLimits;
 import io.github.seamstead.materials.soil.DropTest;
 import io.github.seamstead.materials.soil.DryStrengthTest;
+import io.github.seamstead.materials.soil.HarmfulContent;
 import io.github.seamstead.materials.soil.HydrometerTest;
 import io.github.seamstead.materials.soil.JarTest;
 import io.github.seamstead.materials.soil.JarTiming;
@@ -133,7 +134,20 @@ public final class SoilPlanner {
     sample.shine().map(ShineTest::new).ifPresent(evidence::add);
     sample.dryStrength().map(DryStrengthTest::new).ifPresent(evidence::add);
     sample.jar().map(SoilPlanner::jar).ifPresent(evidence::add);
-    sample.laboratory().map(SoilPlanner::laboratory).ifPresent(evidence::add);
+    sample
+        .laboratory()
+        .ifPresent(
+            sheet -> {
+              evidence.add(laboratory(sheet));
+              sheet
+                  .organicMatter()
+                  .map(r -> new HarmfulContent(HarmfulContent.Kind.ORGANIC_MATTER, r))
+                  .ifPresent(evidence::add);
+              sheet
+                  .solubleSalts()
+                  .map(r -> new HarmfulContent(HarmfulContent.Kind.SOLUBLE_SALTS, r))
+                  .ifPresent(evidence::add);
+            });
     sample.sieve().map(SoilPlanner::sieve).ifPresent(evidence::add);
     sample.hydrometer().map(SoilPlanner::hydrometer).ifPresent(evidence::add);
     sample

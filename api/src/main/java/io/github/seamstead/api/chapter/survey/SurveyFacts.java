@@ -42,16 +42,16 @@ final class SurveyFacts {
         .flag(
             "allControlled",
             "whether an error in any one reading that a panel depends on would show",
-            s -> s.report().control().isAllControlled())
+            s -> s.control().isAllControlled())
         .many("nextReadings", "readings that would help most", next(), SurveyPart::nextReadings)
         .texts(
             "uncontrolled",
             "readings that no other controls: an error there goes unseen",
-            s -> s.report().control().uncontrolled().stream().map(r -> r.reading().name()).toList())
+            s -> s.control().uncontrolled().stream().map(r -> r.reading().name()).toList())
         .texts(
             "takeBeforeCutting",
             "readings after which all are controlled",
-            s -> s.report().control().proposed().stream().map(CheckReading::text).toList())
+            s -> s.control().proposed().stream().map(CheckReading::text).toList())
         .flag(
             "undecided",
             "whether readings contradict each other and no test can tell which is wrong",
@@ -75,6 +75,10 @@ final class SurveyFacts {
             s -> s.asBuilt().levelled() ? s.asBuilt().corners() : List.of())
         .maybe("tape", "corrections of the taped distances", tape(), SurveyPart::tape)
         .many("templateSets", "sets of templates tried", set(), s -> s.templates().sets())
+        .flag(
+            "templatesStopped",
+            "whether the search for templates was stopped before a set was within the tolerance",
+            s -> s.templates().stopped())
         .whole(
             "templatesChosen",
             "templates the panels are cut by",

@@ -97,7 +97,7 @@ final class SurveyPages {
 
   /** Says what was checked, before anyone trusts that nothing stands out. */
   private static void control(BookContext book, SurveyPart part) {
-    SurveyControl control = part.report().control();
+    SurveyControl control = part.control();
     if (!control.isAllControlled()) {
       book.body().open("div", "class", "caution", "role", "note").open("p");
       book.body().element("strong", "Before cutting");

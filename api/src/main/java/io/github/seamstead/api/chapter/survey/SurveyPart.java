@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.survey;
 import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.survey.BlunderReport;
 import io.github.seamstead.geometry.survey.NextReading;
+import io.github.seamstead.geometry.survey.SurveyControl;
 import io.github.seamstead.geometry.templates.AsBuilt;
 import io.github.seamstead.geometry.templates.TemplatePlan;
 import io.github.seamstead.geometry.templates.TemplateSet;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * The frame as it was taped.
  *
  * @param report the adjustment with its tests, and the readings found wrong
+ * @param control what the accepted readings check among themselves
  * @param asBuilt the faces, seams and base corners as they stand
  * @param templates the sets of templates tried
  * @param chosen the set that the panels are cut by
@@ -22,6 +24,7 @@ import java.util.Optional;
  */
 public record SurveyPart(
     BlunderReport report,
+    SurveyControl control,
     AsBuilt asBuilt,
     TemplatePlan templates,
     TemplateSet chosen,

@@ -3,6 +3,7 @@ package io.github.seamstead.api.chapter.survey;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
+import io.github.seamstead.api.chapter.internal.Searched;
 import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.HeightReading;
 import io.github.seamstead.api.job.PlumbReading;
@@ -62,7 +63,7 @@ final class SurveyPlanner {
     for (Blunder blunder : report.blunders()) {
       run.unmet(Chapter.SURVEY, words(blunder));
     }
-    SurveyControl control = report.control();
+    SurveyControl control = report.control(run.options().cancellation());
     if (!control.isAllControlled()) {
       run.unmet(Chapter.SURVEY, control.message());
     }
@@ -70,9 +71,21 @@ final class SurveyPlanner {
       work(run, report.accepted());
     }
     AsBuilt asBuilt = AsBuilt.of(report.accepted());
-    TemplatePlan templates = Templates.plan(asBuilt, stated.tolerance());
+    TemplatePlan templates =
+        Searched.of(
+                run,
+                Chapter.SURVEY,
+                "templates",
+                Templates.COLOURING_BUDGET,
+                work -> Templates.plan(asBuilt, stated.tolerance(), work))
+            .found();
     TemplateSet last = templates.sets().get(templates.sets().size() - 1);
-    if (templates.recommended().isEmpty()) {
+    if (templates.stopped()) {
+      run.unmet(
+          Chapter.SURVEY,
+          "the search for templates was stopped before a set was within the tolerance; the one"
+              + " with the least misfit so far is used");
+    } else if (templates.recommended().isEmpty()) {
       run.unmet(
           Chapter.SURVEY,
           "no set of templates fits within the tolerance of "
@@ -89,7 +102,13 @@ final class SurveyPlanner {
         "readings along the outside of the members",
         "the fabric lies on the surface that was taped");
     return new SurveyPart(
-        report, asBuilt, templates, chosen, report.accepted().nextReadings(NEXT_READINGS), tape);
+        report,
+        control,
+        asBuilt,
+        templates,
+        chosen,
+        report.accepted().nextReadings(NEXT_READINGS),
+        tape);
   }
 
   /** The tests of the adjustment, shown on the reading that stands out the most. */

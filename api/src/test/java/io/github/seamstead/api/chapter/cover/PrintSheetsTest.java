@@ -18,11 +18,22 @@ class PrintSheetsTest {
     Optional<String> page = PrintSheets.html(cover("class-model"), PaperSize.A4);
     assertThat(page).isPresent();
     assertThat(page.get())
-        .contains("width=\"210mm\" height=\"297mm\" viewBox=\"0 0 210 297\"")
+        .contains("class=\"turned\" width=\"297mm\" height=\"210mm\" viewBox=\"0 0 297 210\"")
         .contains("@page{size:A4")
         .contains("sheet 1 of ")
         .doesNotContain("NaN")
         .doesNotContain("<script");
+  }
+
+  /** A class prints a panel on two sheets and finds them by number on a map. */
+  @Test
+  void aPanelOfTheModelTakesTwoSheets() {
+    String page = PrintSheets.html(cover("class-model"), PaperSize.A4).orElseThrow();
+    assertThat(page)
+        .contains("2 sheets of A4", "Map of the sheets", "sheet 2 of 2")
+        .contains(">1</text>", ">2</text>")
+        .doesNotContain("sheet 3 of");
+    assertThat(page.split("<svg", -1)).hasSize(1 + 1 + 2);
   }
 
   @Test

@@ -1,0 +1,167 @@
+package io.github.seamstead.api.book;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.shared.derivation.Derivation;
+import io.github.seamstead.shared.derivation.Step;
+import io.github.seamstead.shared.quantity.Dimension;
+import io.github.seamstead.shared.quantity.QuantityText;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Leads from the numbers of a chapter to the sums of that chapter, and from a sum to its lesson. A
+ * number leads to the first sum with a step of its value, to the digits in which it is written;
+ * fewer than three digits tell too little.
+ */
+public final class SumLinks {
+
+  private static final int LEAST_DIGITS = 3;
+  private static final Pattern METRIC = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
+  private static final Pattern IMPERIAL = Pattern.compile("[\\d /.]+(ft|in)( [\\d /]+in)?");
+
+  /** Half of the sixteenth of an inch to which lengths are written. */
+  private static final double HALF_SIXTEENTH = 0.0254 / 32;
+
+  /** A little more than half of the last digit, for what the writing itself rounded. */
+  private static final double HALF = 0.51;
+
+  private static final Map<String, Dimension> DIMENSIONS =
+      Map.of(
+          "m", Dimension.LENGTH,
+          "m2", Dimension.AREA,
+          "m3", Dimension.VOLUME,
+          "kg", Dimension.MASS,
+          "rad", Dimension.ANGLE);
+
+  /** Which chapter the calculations of a package belong to. */
+  private static final Map<String, Chapter> CHAPTERS =
+      Map.ofEntries(
+          Map.entry("geometry.frame", Chapter.FRAME),
+          Map.entry("geometry.members", Chapter.FRAME),
+          Map.entry("geometry.bars", Chapter.FRAME),
+          Map.entry("geometry.survey", Chapter.SURVEY),
+          Map.entry("geometry.tape", Chapter.SURVEY),
+          Map.entry("geometry.templates", Chapter.SURVEY),
+          Map.entry("geometry.pattern", Chapter.PATTERN),
+          Map.entry("geometry.markout", Chapter.MARKOUT),
+          Map.entry("geometry.layout", Chapter.LAYOUT),
+          Map.entry("assembly.merge", Chapter.JOINING),
+          Map.entry("assembly.ring", Chapter.JOINING),
+          Map.entry("assembly.schedule", Chapter.JOINING),
+          Map.entry("assembly.fixings", Chapter.FIXINGS),
+          Map.entry("assembly.handling", Chapter.HANDLING),
+          Map.entry("assembly.anchor", Chapter.ANCHORING),
+          Map.entry("materials.soil", Chapter.SOIL),
+          Map.entry("materials.mix", Chapter.MIX),
+          Map.entry("materials.floor", Chapter.FLOOR),
+          Map.entry("materials.water", Chapter.FLOOR),
+          Map.entry("materials.drying", Chapter.DRYING));
+
+  /** Which lesson teaches a calculation, by its id or by its package. */
+  private static final Map<String, String> LESSONS =
+      Map.ofEntries(
+          Map.entry("geometry.frame", "How long are the poles?"),
+          Map.entry("geometry.frame.offset", "Why flat panels make a tent"),
+          Map.entry("geometry.members", "Two angles on the saw"),
+          Map.entry("geometry.bars", "Poles from bars"),
+          Map.entry("geometry.survey", "Six tapes between four pegs"),
+          Map.entry("geometry.tape", "Six tapes between four pegs"),
+          Map.entry("geometry.templates", "Six tapes between four pegs"),
+          Map.entry("geometry.pattern", "Allowance at a sharp tip"),
+          Map.entry("geometry.pattern.cone", "Why flat panels make a tent"),
+          Map.entry("geometry.pattern.cap", "Why flat panels make a tent"),
+          Map.entry("geometry.layout", "Least, and how one knows"),
+          Map.entry("assembly.merge", "The order of joining"),
+          Map.entry("materials.soil", "Soil in a jar"),
+          Map.entry("materials.mix", "Parts of sand, buckets of sand"),
+          Map.entry("materials.mix.trials", "A fair test, and the odd tile"),
+          Map.entry("materials.floor", "From millimetres to heaps"),
+          Map.entry("materials.floor.area", "The floor of a many-sided shelter"),
+          Map.entry("materials.floor.regular-area", "The floor of a many-sided shelter"),
+          Map.entry("materials.water", "From millimetres to heaps"),
+          Map.entry("materials.drying", "Shrinking, cracks, and slip to fill them"),
+          Map.entry("shared.sensitivity", "How sure is a volume?"));
+
+  private final List<Derivation> derivations;
+
+  SumLinks(List<Derivation> derivations) {
+    this.derivations = List.copyOf(derivations);
+  }
+
+  /** The id of the heading of a sum by its place. */
+  static String anchor(int place) {
+    return "sum-" + (place + 1);
+  }
+
+  static Optional<Chapter> chapter(String id) {
+    return Optional.ofNullable(CHAPTERS.get(room(id)));
+  }
+
+  /**
+   * Names the lesson that teaches a calculation.
+   *
+   * @param id the calculation's id
+   * @return the lesson's title; empty if none does
+   */
+  public static Optional<String> lesson(String id) {
+    return Optional.ofNullable(LESSONS.get(id))
+        .or(() -> Optional.ofNullable(LESSONS.get(room(id))));
+  }
+
+  private static String room(String id) {
+    return id.substring(0, Math.max(0, id.lastIndexOf('.')));
+  }
+
+  /** Where the sum of a number stands that a chapter writes so. */
+  Optional<String> anchorOf(Chapter chapter, String text) {
+    for (int i = 0; i < derivations.size(); i++) {
+      Derivation sum = derivations.get(i);
+      if (chapter(sum.id()).filter(chapter::equals).isPresent()
+          && sum.steps().stream().anyMatch(step -> is(step, text.strip()))) {
+        return Optional.of(anchor(i));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean is(Step step, String text) {
+    if (step.formula().isEmpty()) {
+      return false;
+    }
+    Matcher metric = METRIC.matcher(text);
+    if (metric.matches()) {
+      return isMetric(step, metric);
+    }
+    return step.unit().equals("m")
+        && IMPERIAL.matcher(text).matches()
+        && Math.abs(QuantityText.parse(text, Dimension.LENGTH) - step.value()) <= HALF_SIXTEENTH;
+  }
+
+  private static boolean isMetric(Step step, Matcher written) {
+    String decimals = Optional.ofNullable(written.group(3)).orElse("");
+    String digits = (written.group(2) + decimals).replaceFirst("^0+", "");
+    double value = Double.parseDouble(written.group(1) + written.group(2) + "." + decimals + "0");
+    double scale = scale(written.group(4).strip(), step.unit());
+    double last = StrictMath.pow(10, -decimals.length());
+    return digits.length() >= LEAST_DIGITS
+        && Math.abs(value * scale - step.value()) <= HALF * last * scale;
+  }
+
+  /** How many of a step's unit a written unit is; not a number if it is of another kind. */
+  private static double scale(String written, String ofStep) {
+    String unit = written.replace('²', '2').replace('³', '3');
+    if (unit.isEmpty() && ofStep.isEmpty()) {
+      return 1;
+    } else if (unit.equals("%") && ofStep.isEmpty()) {
+      return 0.01;
+    }
+    Dimension dimension = DIMENSIONS.get(ofStep);
+    if (dimension == null || !QuantityText.symbols(dimension).contains(unit)) {
+      return unit.equals(ofStep) && !unit.isEmpty() ? 1 : Double.NaN;
+    }
+    return QuantityText.toSi(1, dimension, unit);
+  }
+}

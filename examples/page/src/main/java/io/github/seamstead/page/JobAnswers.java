@@ -1,0 +1,133 @@
+package io.github.seamstead.page;
+
+import io.github.seamstead.api.book.Book;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.job.Diary;
+import io.github.seamstead.api.job.DiaryReader;
+import io.github.seamstead.api.job.Echoes;
+import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.job.Renewal;
+import io.github.seamstead.api.job.Site;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.results.ResultsJson;
+import io.github.seamstead.shared.work.Progress;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Reads and plans jobs. */
+final class JobAnswers {
+
+  private static final long MILLIS_BETWEEN = 100;
+
+  private JobAnswers() {}
+
+  static Map<String, Object> check(Request request) {
+    String text = request.text("job");
+    Job job = JobReader.parse(text);
+    diary(request);
+    Map<String, Object> said = new LinkedHashMap<>();
+    said.put("title", title(job));
+    said.put(
+        "assumed",
+        job.assumptions().stream()
+            .map(a -> Map.of("path", a.path(), "text", a.value() + " (" + a.ground() + ")"))
+            .toList());
+    renewed("job", text, Renewal.job(text), said);
+    request
+        .maybeText("diary")
+        .filter(diary -> !diary.isBlank())
+        .ifPresent(diary -> renewed("diary", diary, Renewal.diary(diary), said));
+    return said;
+  }
+
+  /** A document of an earlier version comes back in the newest, which the form is drawn for. */
+  private static void renewed(String key, String was, String is, Map<String, Object> said) {
+    if (!was.equals(is)) {
+      said.put(key, is);
+    }
+  }
+
+  /** How each quantity was understood, also beside faults. */
+  static List<Map<String, String>> understood(Request request) {
+    return Echoes.of(request.text("job")).entrySet().stream()
+        .map(echo -> Map.of("path", echo.getKey(), "text", echo.getValue()))
+        .toList();
+  }
+
+  private static String title(Job job) {
+    return job.document().site().map(Site::name).orElse("Cover and floor");
+  }
+
+  private static Optional<Diary> diary(Request request) {
+    return request
+        .maybeText("diary")
+        .filter(text -> !text.isBlank())
+        .map(text -> DiaryReader.parse(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  static Map<String, Object> plan(Request request, Consumer<Map<String, Object>> heard) {
+    Job job = JobReader.parse(request.text("job"));
+    Optional<Diary> diary = diary(request);
+    PlanOptions options = options(request).heardBy(new Throttle(heard));
+    JobPlan plan =
+        diary
+            .map(done -> JobPlanner.plan(job, done, options))
+            .orElseGet(() -> JobPlanner.plan(job, options));
+    Book book = Book.of(plan);
+    Map<String, Object> said = new LinkedHashMap<>();
+    said.put("book", book.html());
+    said.put("results", ResultsJson.text(plan));
+    said.put("met", plan.unmet().isEmpty());
+    said.put("unmet", plan.unmet().stream().map(JobAnswers::unmet).toList());
+    said.put("stopped", plan.layout().flatMap(part -> part.result().stopped()).isPresent());
+    return said;
+  }
+
+  private static String unmet(Unmet unmet) {
+    return unmet.what();
+  }
+
+  private static PlanOptions options(Request request) {
+    PlanOptions options = PlanOptions.defaults().on(Runnable::run);
+    Optional<Double> effort = request.number("effort");
+    if (effort.isPresent()) {
+      options = options.withEffort((int) Math.round(effort.get()));
+    }
+    Optional<Double> seconds = request.number("seconds");
+    if (seconds.isPresent()) {
+      options = options.withTimeLimit(Duration.ofMillis(Math.round(seconds.get() * 1000)));
+    }
+    if (List.of("true", "1.0").contains(String.valueOf(request.values().get("worked")))) {
+      options = options.withWorkedSteps();
+    }
+    return options;
+  }
+
+  /** Says progress at most ten times a second. */
+  private static final class Throttle implements Progress {
+
+    private final Consumer<Map<String, Object>> heard;
+    private long last;
+
+    Throttle(Consumer<Map<String, Object>> heard) {
+      this.heard = heard;
+    }
+
+    @Override
+    public void report(double share, String stage) {
+      long now = System.currentTimeMillis();
+      if (now - last >= MILLIS_BETWEEN) {
+        last = now;
+        heard.accept(Map.of("stage", stage, "share", share));
+      }
+    }
+  }
+}

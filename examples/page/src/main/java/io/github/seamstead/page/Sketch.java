@@ -1,0 +1,226 @@
+package io.github.seamstead.page;
+
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Recall;
+import io.github.seamstead.api.chapter.Series;
+import io.github.seamstead.api.chapter.floor.FloorPart;
+import io.github.seamstead.api.chapter.frame.FramePart;
+import io.github.seamstead.api.chapter.soil.SoilPart;
+import io.github.seamstead.api.job.Cover;
+import io.github.seamstead.api.job.FaceOpening;
+import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobFault;
+import io.github.seamstead.api.job.JobFaultsException;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.job.SheetEdge;
+import io.github.seamstead.api.job.Stock;
+import io.github.seamstead.api.job.StockFlaw;
+import io.github.seamstead.api.json.JsonReader;
+import io.github.seamstead.api.json.JsonWriter;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.materials.floor.BatchPart;
+import io.github.seamstead.materials.floor.BatchPlan;
+import io.github.seamstead.materials.floor.Footprint;
+import io.github.seamstead.materials.floor.PlanPoint;
+import io.github.seamstead.materials.soil.Texture;
+import io.github.seamstead.shared.quantity.Numbers;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.geometry.euclidean.threed.Vector3D;
+
+/** The numbers behind the pictures that follow while one types: cheap stages alone. */
+final class Sketch {
+
+  /** Each try leaves at least one section aside. */
+  private static final int MOST_TRIES = 8;
+
+  /** What was worked out for one key press is most often wanted for the next. */
+  private static final Recall RECALL = Recall.of(50);
+
+  private Sketch() {}
+
+  static Map<String, Object> of(Request request) {
+    Map<String, Object> said = new LinkedHashMap<>();
+    Optional<Map<String, Object>> document = document(request.text("job"));
+    for (int i = 0; i < MOST_TRIES && document.isPresent(); i++) {
+      try {
+        Job job = JobReader.parse(JsonWriter.text(document.get()));
+        draw(job, said);
+        return said;
+      } catch (JobFaultsException e) {
+        if (!leaveOut(document.get(), e.faults())) {
+          return said;
+        }
+      }
+    }
+    return said;
+  }
+
+  private static Optional<Map<String, Object>> document(String text) {
+    try {
+      Map<String, Object> document = new LinkedHashMap<>();
+      if (JsonReader.read(text) instanceof Map<?, ?> read) {
+        read.forEach((key, value) -> document.put(String.valueOf(key), value));
+      }
+      return Optional.of(document);
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** Takes the sections with faults away; false if there is none to take. */
+  private static boolean leaveOut(Map<String, Object> document, Collection<JobFault> faults) {
+    int before = document.size();
+    for (JobFault fault : faults) {
+      String[] steps = fault.path().split("[.\\[\\]]+", 3);
+      if (steps.length > 1) {
+        document.remove(steps[1]);
+      }
+    }
+    return document.size() < before;
+  }
+
+  private static void draw(Job job, Map<String, Object> said) {
+    job.document().stock().ifPresent(stock -> said.put("sheets", sheets(stock)));
+    JobPlan plan =
+        JobPlanner.plan(
+            job,
+            PlanOptions.defaults()
+                .on(Runnable::run)
+                .only(Chapter.FRAME, Chapter.SOIL, Chapter.MIX, Chapter.FLOOR),
+            new Series(RECALL, Series.alone().supposed(), true));
+    plan.frame().ifPresent(frame -> frame(frame, job.document().cover(), said));
+    plan.floor().ifPresent(floor -> floor(floor, said));
+    if (!plan.soils().isEmpty()) {
+      said.put("texture", plan.soils().stream().map(Sketch::texture).toList());
+    }
+  }
+
+  private static void frame(FramePart part, Optional<Cover> cover, Map<String, Object> said) {
+    RegularPyramid pyramid = part.pyramid();
+    int sides = pyramid.sides();
+    List<Object> vertices = new ArrayList<>();
+    List<Object> edges = new ArrayList<>();
+    for (int hip = 1; hip <= sides; hip++) {
+      vertices.add(point(pyramid.baseCorner(hip)));
+      edges.add(List.of(hip - 1, hip % sides, "base"));
+    }
+    if (pyramid.isTruncated()) {
+      for (int hip = 1; hip <= sides; hip++) {
+        vertices.add(point(pyramid.topCorner(hip)));
+        edges.add(List.of(hip - 1, sides + hip - 1, "hip"));
+        edges.add(List.of(sides + hip - 1, sides + hip % sides, "top"));
+      }
+    } else {
+      vertices.add(point(pyramid.apex()));
+      for (int hip = 1; hip <= sides; hip++) {
+        edges.add(List.of(hip - 1, sides, "hip"));
+      }
+    }
+    said.put("frame", Map.of("vertices", vertices, "edges", edges));
+    said.put("face", face(pyramid, cover.flatMap(Cover::door)));
+  }
+
+  private static Map<String, Object> face(RegularPyramid pyramid, Optional<FaceOpening> door) {
+    Map<String, Object> face = new LinkedHashMap<>();
+    face.put(
+        "corners",
+        pyramid.faceOutline().vertices().stream()
+            .map(corner -> List.of(corner.getX(), corner.getY()))
+            .toList());
+    door.ifPresent(
+        opening ->
+            face.put(
+                "door", opening.outline().stream().map(p -> List.of(p.x(), p.y())).toList()));
+    face.put("text", pyramid.sides() + " faces");
+    return face;
+  }
+
+  private static List<Double> point(Vector3D at) {
+    return List.of(at.getX(), at.getY(), at.getZ());
+  }
+
+  private static List<Object> sheets(Stock stock) {
+    List<Object> sheets = new ArrayList<>();
+    stock
+        .sheets()
+        .forEach(
+            s -> sheets.add(sheet(s.id(), s.length(), s.width(), s.count(), s.reinforced(), s.flaws())));
+    stock
+        .rolls()
+        .forEach(
+            r -> sheets.add(sheet(r.id(), r.length(), r.width(), r.count(), r.reinforced(), r.flaws())));
+    return sheets;
+  }
+
+  private static Map<String, Object> sheet(
+      String id,
+      double length,
+      double width,
+      int count,
+      List<SheetEdge> reinforced,
+      List<StockFlaw> flaws) {
+    Map<String, Object> sheet = new LinkedHashMap<>();
+    sheet.put("id", id);
+    sheet.put("length", length);
+    sheet.put("width", width);
+    sheet.put("count", count);
+    sheet.put("reinforced", reinforced.stream().map(SheetEdge::word).toList());
+    sheet.put("flaws", flaws.stream().map(Sketch::flaw).toList());
+    return sheet;
+  }
+
+  private static Map<String, Object> flaw(StockFlaw flaw) {
+    return Map.of(
+        "x", flaw.x(),
+        "y", flaw.y(),
+        "width", flaw.width(),
+        "height", flaw.height(),
+        "note", flaw.note().orElse(""));
+  }
+
+  private static void floor(FloorPart floor, Map<String, Object> said) {
+    Footprint footprint = floor.buildUp().footprint();
+    Map<String, Object> sectors = new LinkedHashMap<>();
+    sectors.put("outline", points(footprint.corners()));
+    sectors.put(
+        "parts", floor.sectors().sectors().stream().map(s -> points(s.outline())).toList());
+    sectors.put("gaps", footprint.gaps().stream().map(Sketch::points).toList());
+    sectors.put("text", floor.sectors().sectors().size() + " sectors");
+    said.put("sectors", sectors);
+    said.put("buckets", floor.batches().stream().map(Sketch::buckets).toList());
+  }
+
+  private static Map<String, Object> buckets(BatchPlan plan) {
+    List<Object> parts = new ArrayList<>();
+    List<String> words = new ArrayList<>();
+    for (BatchPart part : plan.batch().parts()) {
+      parts.add(Map.of("name", part.part().name(), "buckets", part.buckets()));
+      words.add(Numbers.plain(part.buckets()) + " " + part.part().name());
+    }
+    return Map.of(
+        "id", plan.quantity().layer().name(), "parts", parts, "text", String.join(", ", words));
+  }
+
+  private static List<Object> points(List<PlanPoint> points) {
+    return points.stream().<Object>map(p -> List.of(p.x(), p.y())).toList();
+  }
+
+  private static Map<String, Object> texture(SoilPart soil) {
+    Texture texture = soil.finding().texture().mean();
+    return Map.of(
+        "id", soil.sample().id(),
+        "sand", texture.sandRatio(),
+        "silt", texture.siltRatio(),
+        "clay", texture.clayRatio(),
+        "name", texture.usdaClass().label());
+  }
+}
