@@ -36,8 +36,8 @@ class RenewalTest {
   @Test
   void keysAreRenamedAndValuesStayAsTheyAreWritten() {
     String jar =
-        "\"soils\": [{\"id\": \"bank\", \"jar\": {\"sandTop\": \"1/2 in\", \"siltTop\": \"1 3/16 in\","
-            + " \"total\": \"4 1/4 in\", \"fall\": \"7 1/2 in\"}}]";
+        "\"soils\": [{\"id\": \"bank\", \"jar\": {\"sandTop\": \"1/2 in\", \"siltTop\": \"1 3/16"
+            + " in\", \"total\": \"4 1/4 in\", \"fall\": \"7 1/2 in\"}}]";
     String renewed = Renewal.job("{\"seamstead\": 1, " + jar + "}");
     assertThat(renewed)
         .contains("\"waterDepth\": \"7 1/2 in\"")

@@ -38,7 +38,8 @@ final class PageCommand implements Callable<Integer> {
     Path built = Path.of(System.getProperty(BUILT, ""));
     if (!Files.isRegularFile(built)) {
       throw ArgumentFault.finding(
-          "the page is not built here", "start this command by examples/seamstead, which builds it");
+          "the page is not built here",
+          "start this command by examples/seamstead, which builds it");
     }
     Outputs.fresh(out);
     try {

@@ -10,8 +10,7 @@ interface Draws {
   double of(double shelter, double low, double high, double step);
 
   /** Gives the number of a symbol; who draws by hand tells them apart by it. */
-  default double named(
-      String symbol, double shelter, double low, double high, double step) {
+  default double named(String symbol, double shelter, double low, double high, double step) {
     return of(shelter, low, high, step);
   }
 

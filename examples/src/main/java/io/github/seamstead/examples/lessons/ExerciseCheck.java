@@ -68,7 +68,8 @@ public record ExerciseCheck(boolean right, Optional<String> wrongStep, String so
   /** Also a number rounded to the digits that are asked for answers. */
   private static boolean answers(double given, Task task) {
     double answer = inDegrees(task.answer(), task.unit());
-    double digit = StrictMath.pow(10, Math.floor(StrictMath.log10(Math.abs(answer))) + 1 - task.digits());
+    double digit =
+        StrictMath.pow(10, Math.floor(StrictMath.log10(Math.abs(answer))) + 1 - task.digits());
     double off = Math.abs(inDegrees(given, task.unit()) - answer);
     return off <= digit / 2 * (1 + ROUNDING) || meets(given, task.answer());
   }

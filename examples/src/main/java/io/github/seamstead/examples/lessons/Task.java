@@ -126,17 +126,17 @@ public record Task(
   public String fill(String text) {
     Matcher places = PLACE.matcher(text);
     StringBuilder filled = new StringBuilder();
-    int end = 0;
+    int from = 0;
     while (places.find()) {
       String symbol = places.group(1);
       String number =
           places.group(2) == null
               ? text(symbol)
               : Figures.quantity(Long.toString(Shelter.modelMillimetres(value(symbol))), "mm");
-      filled.append(text, end, places.start()).append(number);
-      end = places.end();
+      filled.append(text, from, places.start()).append(number);
+      from = places.end();
     }
-    return filled.append(text, end, text.length()).toString();
+    return filled.append(text, from, text.length()).toString();
   }
 
   private Step step(String symbol) {

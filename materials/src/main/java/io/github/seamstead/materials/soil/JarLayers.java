@@ -64,8 +64,8 @@ final class JarLayers {
    * How a jar may have settled.
    *
    * @param early how much of what began low has come down before its size is due, and how much of
-   *     the soil hinders sand that sinks: 1 from water stirred evenly in which all of it
-   *     stays, 0 for layers as sharp as those who read the marks straight take them
+   *     the soil hinders sand that sinks: 1 from water stirred evenly in which all of it stays, 0
+   *     for layers as sharp as those who read the marks straight take them
    * @param flocs part of the clay that sinks in flocs, which are down at the silt mark
    * @param afloat part of the clay that by Stokes' law alone is up at the last mark and still is
    */

@@ -76,8 +76,9 @@ final class PrintSheetMap {
     double across = (paper.width() - 2 * EDGE) / columns;
     double down = (paper.height() - HEAD - EDGE) / rows;
     for (int i = 0; i < entries.size(); i++) {
+      int row = i / columns;
       double x = EDGE + i % columns * across;
-      double y = HEAD + (double) (i / columns) * down;
+      double y = HEAD + row * down;
       entry(page, entries.get(i), x, y, across - GAP, down - GAP);
     }
     page.close().raw("\n");

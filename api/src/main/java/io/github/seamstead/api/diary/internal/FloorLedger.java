@@ -152,7 +152,7 @@ final class FloorLedger {
   }
 
   private void weighed(LocalDateTime when, DiaryEntry.TileWeighed entry, TileLog t) {
-    double time = Duration.between(t.made(), when).getSeconds();
+    double time = Duration.between(t.made(), when).toMillis() / 1e3;
     List<TestTile.Weighing> all = new ArrayList<>(t.weighings());
     double before = all.isEmpty() ? -1 : all.get(all.size() - 1).time();
     if (time < 0 || time <= before) {
