@@ -111,7 +111,8 @@ public record LaboratorySheet(
     /**
      * States organicMatter.
      *
-     * @param organicMatter organic matter as a share of dry mass, as a part of one
+     * @param organicMatter organic matter as a share of dry mass, as a part of one; empty if it was
+     *     not looked for
      * @return this builder
      */
     public Builder organicMatter(double organicMatter) {
@@ -122,7 +123,8 @@ public record LaboratorySheet(
     /**
      * States solubleSalts.
      *
-     * @param solubleSalts salts that dissolve in water as a share of dry mass, as a part of one
+     * @param solubleSalts salts that dissolve in water as a share of dry mass, as a part of one;
+     *     empty if they were not looked for
      * @return this builder
      */
     public Builder solubleSalts(double solubleSalts) {

@@ -32,7 +32,7 @@ final class Press {
   }
 
   /** Whether every pair that may meet has a no-fit region to take sides of. */
-  boolean isPossible() {
+  private boolean isPossible() {
     for (int i = 0; i < nest.pieces; i++) {
       if (nest.region[i] == Poses.PARKED
           || nest.turns.byParts(nest.orientation[i], nest.orientation[i])) {
@@ -45,9 +45,14 @@ final class Press {
   /**
    * Moves all pieces once by at most a reach along each axis.
    *
-   * @return true if they lie apart then and reach less far than a limit; else nothing has moved
+   * @return true if they lie apart then and reach less far than a limit; else, and where a pair has
+   *     no no-fit region, nothing has moved
    */
   boolean press(double reach, double limit) {
+    // Asked each time: a piece that turns freely may have left the angles that have regions.
+    if (!isPossible()) {
+      return false;
+    }
     int n = nest.pieces;
     int[] order =
         IntStream.range(0, n)

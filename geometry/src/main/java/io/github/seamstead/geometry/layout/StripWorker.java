@@ -20,7 +20,6 @@ final class StripWorker {
   private final FastRandom random;
   private final Separator separator;
   private final Press press;
-  private final boolean presses;
   private final double reach;
   private final Stride stride;
   private final Reserve reserve;
@@ -67,7 +66,6 @@ final class StripWorker {
     separator = new Separator(nest, random, tuning);
     shake = new Shake(nest, random, separator.mover, tuning);
     press = new Press(nest);
-    presses = press.isPossible();
     shorten();
   }
 
@@ -131,9 +129,7 @@ final class StripWorker {
     } else if (!overtaken) {
       nest.save(tried);
     }
-    if (presses) {
-      pressOn();
-    }
+    pressOn();
     if (bestLength < before) {
       if (bestLength <= target) {
         stride.succeeded();
