@@ -29,7 +29,7 @@ class ArchitectureTest {
 
   /** What draws and writes holds sizes on the page, which are no numbers of the trade. */
   private static final Pattern DRAWN =
-      Pattern.compile(".*(Drawings?|Pages|Section|Sheets|Words|Sketch|Cards?)");
+      Pattern.compile(".*(Drawings?|Pages|Section|Sheets|SheetMap|Words|Sketch|Cards?)");
 
   /** Functions of Math that may differ by a unit in the last place between machines. */
   private static final Set<String> ELEMENTARY =
