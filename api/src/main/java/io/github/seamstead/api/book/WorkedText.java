@@ -16,7 +16,10 @@ final class WorkedText {
     return text.toString();
   }
 
-  /** A sum that is wider than the text is scaled down: few break well by rule. */
+  /**
+   * A sum that is wider than the text is scaled down: few break well by rule. Raised and lowered
+   * letters are larger than usual, so that they can still be read then.
+   */
   private static final String PREAMBLE =
       """
       \\documentclass{article}
@@ -26,6 +29,7 @@ final class WorkedText {
       \\usepackage{amsmath}
       \\usepackage{graphicx}
       \\usepackage[a4paper,margin=20mm]{geometry}
+      \\DeclareMathSizes{10}{10}{8}{7}
       \\setlength{\\parindent}{0pt}
       \\setlength{\\parskip}{1ex}
       \\newsavebox{\\sumbox}

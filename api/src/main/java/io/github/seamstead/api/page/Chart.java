@@ -28,6 +28,9 @@ public final class Chart {
   private final double left;
   private final Markup body = new Markup();
 
+  /** Where texts stand inside the chart: left and right end, and height. */
+  private final List<double[]> written = new ArrayList<>();
+
   /**
    * Starts a chart.
    *
@@ -171,7 +174,8 @@ public final class Chart {
   }
 
   /**
-   * Writes a text at a point, kept inside the chart.
+   * Writes a text at a point, kept inside the chart; where another stands, on the next free line
+   * above or below it.
    *
    * @param atX value on the horizontal axis
    * @param atY value on the vertical axis
@@ -181,9 +185,28 @@ public final class Chart {
   public Chart text(double atX, double atY, String content) {
     double x = x(atX);
     String anchor = x > Canvas.BOOK_WIDTH * 0.62 ? "end" : "start";
-    double y = Math.max(TOP + 8, Math.min(y(atY) - 8, height - BOTTOM - 6));
+    double width = content.length() * DIGIT * Canvas.TEXT;
+    double from = anchor.equals("end") ? x - 4 - width : x + 4;
+    double y = free(from, width, Math.max(TOP + 8, Math.min(y(atY) - 8, height - BOTTOM - 6)));
+    written.add(new double[] {from, from + width, y});
     label(x + (anchor.equals("end") ? -4 : 4), y, content, anchor, 0);
     return this;
+  }
+
+  /** The height nearest to the one wanted at which a text lies on no other. */
+  private double free(double from, double width, double wanted) {
+    double line = 1.2 * Canvas.TEXT;
+    for (int k = 0; k <= 2 * written.size() + 2; k++) {
+      double y = wanted + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * line;
+      if (y >= TOP + 8
+          && y <= height - BOTTOM - 6
+          && written.stream()
+              .noneMatch(
+                  w -> w[0] < from + width && from < w[1] && Math.abs(w[2] - y) < line - 1e-9)) {
+        return y;
+      }
+    }
+    return wanted;
   }
 
   /**
