@@ -18,7 +18,7 @@ public enum Measure {
   MONEY("money", "money (priced part)", "", Better.LESS, Chapter.FLOOR),
   /** Days of one person's work. */
   CREW_DAYS("crewDays", "crew-days", "d", Better.LESS, Chapter.SITE),
-  /** Hours of all hands on the floor and at the seams of the ring. */
+  /** Hours of all hands on the floor and at all seams. */
   HOURS("hours", "person-hours", "h", Better.LESS, Chapter.SITE),
   /** Weeks from the first day to the end, with drying, as likely. */
   WEEKS("weeks", "weeks (likely)", "weeks", Better.LESS, Chapter.DRYING),

@@ -11,6 +11,7 @@ import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.FloorLayer;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.merge.MergePlan;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -103,13 +104,25 @@ public final class Measures {
         .orElse(0.0);
   }
 
-  /** The seams of the ring, each worked on by a whole team. */
+  /**
+   * All seams, each worked on by a whole team: those of the ring in their order, then the others.
+   */
   private static double seamHours(JobPlan plan) {
     Optional<Crew> crew = plan.job().document().site().flatMap(Site::crew);
     double team = crew.map(c -> (double) c.people() / c.teams()).orElse(0.0);
-    return plan.joining()
-        .flatMap(JoiningPart::order)
-        .map(order -> order.cost().workSeconds() / HOUR * team)
-        .orElse(0.0);
+    double ring =
+        plan.joining()
+            .flatMap(JoiningPart::order)
+            .map(order -> order.cost().workSeconds())
+            .orElse(0.0);
+    double others =
+        plan.joining().stream()
+            .flatMapToDouble(
+                j ->
+                    j.seams().kinds().stream()
+                        .filter(kind -> kind != SeamKind.RING)
+                        .mapToDouble(kind -> j.seams().workSeconds(kind, j.secondsPerMetre())))
+            .sum();
+    return (ring + others) / HOUR * team;
   }
 }
