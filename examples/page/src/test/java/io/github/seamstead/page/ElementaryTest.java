@@ -41,6 +41,7 @@ class ElementaryTest {
     same("cbrt", Elementary::cbrt, StrictMath::cbrt);
     same("rint", Elementary::rint, Math::rint);
     same("round", x -> (double) Elementary.round(x), x -> (double) Math.round(x));
+    same("ulp", Elementary::ulp, Math::ulp);
     same("toRadians", Elementary::toRadians, Math::toRadians);
     same("toDegrees", Elementary::toDegrees, Math::toDegrees);
   }
