@@ -34,6 +34,10 @@ public final class ExactMaths implements ClassHolderTransformer {
   private static final String OWN = Elementary.class.getName();
   private static final String WORDS = "io.github.seamstead.page.maths.Words";
   private static final String BROWSER_WORDS = "io.github.seamstead.page.maths.BrowserWords";
+  private static final String FAST = "org.apache.commons.math3.util.FastMath";
+  private static final String LITERALS = FAST + "LiteralArrays";
+  private static final String CALCULATED = FAST + "Calc";
+  private static final String TABLES = "io.github.seamstead.page.maths.Tables";
   private static final MethodReference ROUND =
       new MethodReference(BigDecimal.class, "round", MathContext.class, BigDecimal.class);
   private static final MethodReference ROUND_HERE =
@@ -109,6 +113,11 @@ public final class ExactMaths implements ClassHolderTransformer {
           REPLACED.contains(method.getDescriptor().toString())
               ? new MethodReference(OWN, method.getDescriptor())
               : method;
+      case LITERALS -> new MethodReference(TABLES, method.getDescriptor());
+      case TABLES ->
+          method.getName().startsWith("load") || method.getName().startsWith("of")
+              ? method
+              : new MethodReference(CALCULATED, method.getDescriptor());
       case WORDS -> new MethodReference(BROWSER_WORDS, method.getDescriptor());
       default -> method;
     };
