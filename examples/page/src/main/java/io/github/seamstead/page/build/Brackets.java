@@ -5,7 +5,9 @@ import org.teavm.backend.javascript.spi.Injector;
 import org.teavm.backend.javascript.spi.InjectorContext;
 import org.teavm.model.MethodReference;
 
-/** Writes an operand so that nothing can be taken out of it: what is more than a name gets brackets. */
+/**
+ * Writes an operand so that nothing can be taken out of it: what is more than a name gets brackets.
+ */
 public final class Brackets implements Injector {
 
   /** For the compiler. */

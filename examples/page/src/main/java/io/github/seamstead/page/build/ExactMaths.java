@@ -25,9 +25,9 @@ import org.teavm.model.instructions.InvocationType;
 import org.teavm.model.instructions.InvokeInstruction;
 
 /**
- * Turns calls of elementary functions, sums of streams and the rounding of decimals to the project's
- * own, which give the same in every browser, and the reading of a double's halves to typed arrays.
- * Run by the compiler of the page.
+ * Turns calls of elementary functions, sums of streams and the rounding of decimals to the
+ * project's own, which give the same in every browser, and the reading of a double's halves to
+ * typed arrays. Run by the compiler of the page.
  */
 public final class ExactMaths implements ClassHolderTransformer {
 

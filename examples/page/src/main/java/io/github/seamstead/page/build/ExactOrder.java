@@ -20,9 +20,9 @@ import org.teavm.model.instructions.InvokeInstruction;
 import org.teavm.model.instructions.NumericOperandType;
 
 /**
- * Keeps the order in which doubles are added and multiplied. The compiler of the page takes both for
- * associative when it puts expressions together, which they are not; see {@link Grouped}. Run by
- * that compiler.
+ * Keeps the order in which doubles are added and multiplied. The compiler of the page takes both
+ * for associative when it puts expressions together, which they are not; see {@link Grouped}. Run
+ * by that compiler.
  */
 public final class ExactOrder implements ClassHolderTransformer {
 

@@ -10,22 +10,16 @@ import org.teavm.model.MethodHolder;
 import org.teavm.model.emit.ProgramEmitter;
 
 /**
- * Leaves out the names of time zones, countries, languages and currencies and the rules of the
- * zones: the library writes its own words and days, and none of these is in them. Run by the
- * compiler of the page.
+ * Leaves out the names of time zones, countries and languages and the rules of the zones: the
+ * library writes its own words and days, and none of these is in them. Run by the compiler of the
+ * page.
  */
 public final class OneLocale implements ClassHolderTransformer {
 
   private static final Map<String, Set<String>> LEFT_OUT =
       Map.of(
           "org.teavm.classlib.impl.unicode.CLDRHelper",
-          Set.of(
-              "getTimeZoneLocalizationMap",
-              "getLanguagesMap",
-              "getCountriesMap",
-              "getCurrencyMap"),
-          "org.teavm.classlib.impl.currency.CurrencyHelper",
-          Set.of("getCurrencies", "getCountryToCurrencyMap"),
+          Set.of("getTimeZoneLocalizationMap", "getLanguagesMap", "getCountriesMap"),
           "org.teavm.classlib.impl.tz.DateTimeZoneProvider",
           Set.of("getResource"));
 

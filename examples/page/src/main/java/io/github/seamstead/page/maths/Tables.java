@@ -1,10 +1,10 @@
 package io.github.seamstead.page.maths;
 
 /**
- * The tables of exponentials and logarithms of {@code FastMath} of Apache Commons Math 3.6.1, worked
- * out at the start as that library itself once did to write them down: 165,000 letters of digits
- * less in the page. They are the same bit for bit, but for the exponentials of whole numbers below
- * -500, whose two parts are split elsewhere.
+ * The tables of exponentials and logarithms of {@code FastMath} of Apache Commons Math 3.6.1,
+ * worked out at the start as that library itself once did to write them down: 165,000 letters of
+ * digits less in the page. They are the same bit for bit, but for the exponentials of whole numbers
+ * below -500, whose two parts are split elsewhere.
  */
 public final class Tables {
 
