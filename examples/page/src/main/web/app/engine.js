@@ -2,6 +2,33 @@
 
 const PIECE = 1 << 17;
 
+const LETTERS = [...Array(94).keys()].map(i => String.fromCharCode(33 + i)).filter(c => !'<"\\'.includes(c));
+
+/** Unpacks gzip written as letters to a stream, piece by piece so that the page never stands still. */
+const unpackEngine = async text => {
+  const packed = text.trim();
+  const space = packed.indexOf(' ');
+  const bytes = new Uint8Array(Number(packed.slice(0, space)));
+  const value = new Uint8Array(128);
+  LETTERS.forEach((letter, i) => {
+    value[letter.charCodeAt(0)] = i;
+  });
+  let held = 0;
+  let count = 0;
+  let at = 0;
+  for (let i = space + 1; i < packed.length; i += 2) {
+    held |= (value[packed.charCodeAt(i)] + 91 * value[packed.charCodeAt(i + 1)]) << count;
+    for (count += 13; count >= 8 && at < bytes.length; count -= 8) {
+      bytes[at++] = held & 255;
+      held >>>= 8;
+    }
+    if (i % PIECE < 2) {
+      await breath();
+    }
+  }
+  return new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'));
+};
+
 /** Unpacks base64 of gzip to a stream, piece by piece so that the page never stands still. */
 const unpack = async text => {
   const packed = text.trim();
@@ -22,7 +49,7 @@ let address = null;
 
 /** The address of the unpacked script, the same for every worker. */
 const engineAddress = () => {
-  address ||= unpack(byId('engine').textContent)
+  address ||= unpackEngine(byId('engine').textContent)
     .then(stream => new Response(stream).blob())
     .then(blob => URL.createObjectURL(new Blob([blob], {type: 'text/javascript'})));
   return address;

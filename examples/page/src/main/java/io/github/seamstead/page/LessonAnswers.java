@@ -1,11 +1,11 @@
 package io.github.seamstead.page;
 
+import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.examples.lessons.ExerciseCheck;
 import io.github.seamstead.examples.lessons.Lesson;
 import io.github.seamstead.examples.lessons.Lessons;
 import io.github.seamstead.examples.lessons.LiveLesson;
 import io.github.seamstead.examples.lessons.Paper;
-import io.github.seamstead.api.page.Markup;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -10,6 +10,8 @@ public final class NoWait {
    *
    * @param monitor what would be waited for
    */
+  // Only the compiler of the page calls it.
+  @SuppressWarnings("DoNotCallSuggester")
   public static void waited(Object monitor) {
     throw new IllegalStateException("nothing in a page runs beside its reader");
   }

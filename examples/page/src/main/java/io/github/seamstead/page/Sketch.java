@@ -138,8 +138,7 @@ final class Sketch {
             .toList());
     door.ifPresent(
         opening ->
-            face.put(
-                "door", opening.outline().stream().map(p -> List.of(p.x(), p.y())).toList()));
+            face.put("door", opening.outline().stream().map(p -> List.of(p.x(), p.y())).toList()));
     face.put("text", pyramid.sides() + " faces");
     return face;
   }
@@ -153,11 +152,15 @@ final class Sketch {
     stock
         .sheets()
         .forEach(
-            s -> sheets.add(sheet(s.id(), s.length(), s.width(), s.count(), s.reinforced(), s.flaws())));
+            s ->
+                sheets.add(
+                    sheet(s.id(), s.length(), s.width(), s.count(), s.reinforced(), s.flaws())));
     stock
         .rolls()
         .forEach(
-            r -> sheets.add(sheet(r.id(), r.length(), r.width(), r.count(), r.reinforced(), r.flaws())));
+            r ->
+                sheets.add(
+                    sheet(r.id(), r.length(), r.width(), r.count(), r.reinforced(), r.flaws())));
     return sheets;
   }
 
@@ -191,8 +194,7 @@ final class Sketch {
     Footprint footprint = floor.buildUp().footprint();
     Map<String, Object> sectors = new LinkedHashMap<>();
     sectors.put("outline", points(footprint.corners()));
-    sectors.put(
-        "parts", floor.sectors().sectors().stream().map(s -> points(s.outline())).toList());
+    sectors.put("parts", floor.sectors().sectors().stream().map(s -> points(s.outline())).toList());
     sectors.put("gaps", footprint.gaps().stream().map(Sketch::points).toList());
     sectors.put("text", floor.sectors().sectors().size() + " sectors");
     said.put("sectors", sectors);

@@ -16,12 +16,55 @@ class ElementaryTest {
   private static final int VALUES = 240_000;
 
   private static final double[] SPECIAL = {
-    0.0, -0.0, 1, -1, 0.5, -0.5, 2, -2, 1.5, 2.5, -2.5, 3, 1e-300, -1e-300, 4.9e-324, 2.2e-308,
-    2.3e-308, 1e300, -1e300, Double.MAX_VALUE, -Double.MAX_VALUE, Double.NaN,
-    Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Math.PI, Math.PI / 2, Math.PI / 4,
-    3 * Math.PI / 4, 16 * Math.PI, 710, -745, -746, 709.78271289338397, 0.41421356, -0.29289323,
-    0x1.0p53, 0x1.0p31, 0x1.0p52, 0x1.0p52 - 0.5, 0.49999999999999994, 1e22, 0.9999999999999999,
-    1.0000000000000002, 1024, -1075, -1074, 0.975, 1e-9, 1e-17
+    0.0,
+    -0.0,
+    1,
+    -1,
+    0.5,
+    -0.5,
+    2,
+    -2,
+    1.5,
+    2.5,
+    -2.5,
+    3,
+    1e-300,
+    -1e-300,
+    4.9e-324,
+    2.2e-308,
+    2.3e-308,
+    1e300,
+    -1e300,
+    Double.MAX_VALUE,
+    -Double.MAX_VALUE,
+    Double.NaN,
+    Double.POSITIVE_INFINITY,
+    Double.NEGATIVE_INFINITY,
+    Math.PI,
+    Math.PI / 2,
+    Math.PI / 4,
+    3 * Math.PI / 4,
+    16 * Math.PI,
+    710,
+    -745,
+    -746,
+    709.78271289338397,
+    0.41421356,
+    -0.29289323,
+    0x1.0p53,
+    0x1.0p31,
+    0x1.0p52,
+    0x1.0p52 - 0.5,
+    0.49999999999999994,
+    1e22,
+    0.9999999999999999,
+    1.0000000000000002,
+    1024,
+    -1075,
+    -1074,
+    0.975,
+    1e-9,
+    1e-17
   };
 
   private final SplittableRandom random = new SplittableRandom(20);
@@ -41,6 +84,7 @@ class ElementaryTest {
     same("cbrt", Elementary::cbrt, StrictMath::cbrt);
     same("rint", Elementary::rint, Math::rint);
     same("round", x -> (double) Elementary.round(x), x -> (double) Math.round(x));
+    same("ulp", Elementary::ulp, Math::ulp);
     same("toRadians", Elementary::toRadians, Math::toRadians);
     same("toDegrees", Elementary::toDegrees, Math::toDegrees);
   }
@@ -79,7 +123,10 @@ class ElementaryTest {
     assertThat(wrong).as(name).isEmpty();
   }
 
-  /** Numbers of every size, of the sizes of shelters, of any bits, and those with rules of their own. */
+  /**
+   * Numbers of every size, of the sizes of shelters, of any bits, and those with rules of their
+   * own.
+   */
   private double value(int i) {
     if (i < SPECIAL.length) {
       return SPECIAL[i];

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** Compares two JSON values: the same keys, the same texts, numbers to a billionth of themselves. */
+/**
+ * Compares two JSON values: the same keys, the same texts, numbers to a billionth of themselves.
+ */
 final class Tree {
 
   private static final double CLOSE = 1e-9;

@@ -11,7 +11,9 @@ import java.util.List;
 /** The documents that cases start from: the demo jobs, whole and in part. */
 final class Bases {
 
-  private static final Path FOLDER = Path.of("jobs");
+  /** Seen from the module of the examples or from one inside it. */
+  private static final Path FOLDER =
+      Path.of("jobs").toFile().isDirectory() ? Path.of("jobs") : Path.of("../jobs");
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private static final List<ObjectNode> ALL = all();

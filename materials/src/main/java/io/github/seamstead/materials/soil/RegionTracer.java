@@ -1,7 +1,7 @@
 package io.github.seamstead.materials.soil;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -18,7 +18,7 @@ final class RegionTracer {
   private final double[] density;
 
   /** For each point, by its key, the points that edges lead to from it. */
-  private final Map<Long, List<Long>> edges = new HashMap<>();
+  private final Map<Long, List<Long>> edges = new LinkedHashMap<>();
 
   private RegionTracer(TextureGrid grid, double[] weights, double threshold) {
     this.steps = grid.steps();

@@ -1,9 +1,14 @@
 package io.github.seamstead.page.build;
 
+import io.github.seamstead.page.maths.Decimals;
 import io.github.seamstead.page.maths.Elementary;
 import io.github.seamstead.page.maths.Sums;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.DoubleStream;
@@ -15,18 +20,29 @@ import org.teavm.model.Instruction;
 import org.teavm.model.MethodHolder;
 import org.teavm.model.MethodReference;
 import org.teavm.model.Program;
+import org.teavm.model.Variable;
 import org.teavm.model.instructions.InvocationType;
 import org.teavm.model.instructions.InvokeInstruction;
 
 /**
- * Turns calls of elementary functions and sums of streams to the project's own, which give the same
- * bits in every browser, and the reading of a double's halves to typed arrays. Run by the compiler of the page.
+ * Turns calls of elementary functions, sums of streams and the rounding of decimals to the
+ * project's own, which give the same in every browser, and the reading of a double's halves to
+ * typed arrays. Run by the compiler of the page.
  */
 public final class ExactMaths implements ClassHolderTransformer {
 
   private static final String OWN = Elementary.class.getName();
   private static final String WORDS = "io.github.seamstead.page.maths.Words";
   private static final String BROWSER_WORDS = "io.github.seamstead.page.maths.BrowserWords";
+  private static final String FAST = "org.apache.commons.math3.util.FastMath";
+  private static final String LITERALS = FAST + "LiteralArrays";
+  private static final String CALCULATED = FAST + "Calc";
+  private static final String TABLES = "io.github.seamstead.page.maths.Tables";
+  private static final MethodReference ROUND =
+      new MethodReference(BigDecimal.class, "round", MathContext.class, BigDecimal.class);
+  private static final MethodReference ROUND_HERE =
+      new MethodReference(
+          Decimals.class, "round", BigDecimal.class, MathContext.class, BigDecimal.class);
   private static final Set<String> REPLACED = replaced();
 
   /** For the compiler. */
@@ -57,7 +73,14 @@ public final class ExactMaths implements ClassHolderTransformer {
       for (Instruction instruction : block) {
         if (instruction instanceof InvokeInstruction call) {
           if (isSum(call)) {
-            sumHere(call);
+            Class<?> gives =
+                call.getMethod().getName().equals("sum") ? double.class : OptionalDouble.class;
+            callHere(
+                call,
+                new MethodReference(
+                    Sums.class, call.getMethod().getName(), DoubleStream.class, gives));
+          } else if (call.getMethod().equals(ROUND)) {
+            callHere(call, ROUND_HERE);
           } else {
             call.setMethod(replaced(call.getMethod()));
           }
@@ -73,13 +96,13 @@ public final class ExactMaths implements ClassHolderTransformer {
         && (name.equals("sum") || name.equals("average"));
   }
 
-  private static void sumHere(InvokeInstruction call) {
-    Class<?> gives =
-        call.getMethod().getName().equals("sum") ? double.class : OptionalDouble.class;
-    MethodReference own =
-        new MethodReference(Sums.class, call.getMethod().getName(), DoubleStream.class, gives);
+  /** Makes the call of an object's method one of a function that is given the object. */
+  private static void callHere(InvokeInstruction call, MethodReference own) {
+    List<Variable> arguments = new ArrayList<>();
+    arguments.add(call.getInstance());
+    arguments.addAll(call.getArguments());
     call.setType(InvocationType.SPECIAL);
-    call.setArguments(call.getInstance());
+    call.setArguments(arguments.toArray(new Variable[0]));
     call.setInstance(null);
     call.setMethod(own);
   }
@@ -90,6 +113,11 @@ public final class ExactMaths implements ClassHolderTransformer {
           REPLACED.contains(method.getDescriptor().toString())
               ? new MethodReference(OWN, method.getDescriptor())
               : method;
+      case LITERALS -> new MethodReference(TABLES, method.getDescriptor());
+      case TABLES ->
+          method.getName().startsWith("load") || method.getName().startsWith("of")
+              ? method
+              : new MethodReference(CALCULATED, method.getDescriptor());
       case WORDS -> new MethodReference(BROWSER_WORDS, method.getDescriptor());
       default -> method;
     };

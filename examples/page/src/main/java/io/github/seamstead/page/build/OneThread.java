@@ -16,9 +16,9 @@ import org.teavm.model.instructions.MonitorEnterInstruction;
 import org.teavm.model.instructions.MonitorExitInstruction;
 
 /**
- * Takes the locks and the waiting out: a plan in the page runs on one thread. With them nearly every
- * function would have to be one that can be left and entered again, three times as large and slow.
- * Run by the compiler of the page.
+ * Takes the locks and the waiting out: a plan in the page runs on one thread. With them nearly
+ * every function would have to be one that can be left and entered again, three times as large and
+ * slow. Run by the compiler of the page.
  */
 public final class OneThread implements ClassHolderTransformer {
 

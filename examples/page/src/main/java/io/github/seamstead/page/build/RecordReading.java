@@ -14,7 +14,8 @@ import org.teavm.model.emit.ValueEmitter;
 
 /**
  * Writes out how the components of the records of a document are read by name: the page has no view
- * of records from outside, which would cost more than all the rest. Run by the compiler of the page.
+ * of records from outside, which would cost more than all the rest. Run by the compiler of the
+ * page.
  */
 public final class RecordReading implements ClassHolderTransformer {
 

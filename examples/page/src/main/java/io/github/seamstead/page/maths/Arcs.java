@@ -15,48 +15,42 @@ package io.github.seamstead.page.maths;
 /** The inverse circular functions. */
 final class Arcs {
 
-  private static final double PIO2_HI = 1.57079632679489655800e+00;
-  private static final double PIO2_LO = 6.12323399573676603587e-17;
-  private static final double PIO4_HI = 7.85398163397448278999e-01;
-  private static final double PI_LO = 1.2246467991473531772E-16;
+  private static final double PIO2_HI = 1.5707963267948966;
+  private static final double PIO2_LO = 6.123233995736766e-17;
+  private static final double PIO4_HI = 0.7853981633974483;
+  private static final double PI_LO = 1.2246467991473532e-16;
 
-  private static final double PS0 = 1.66666666666666657415e-01;
-  private static final double PS1 = -3.25565818622400915405e-01;
-  private static final double PS2 = 2.01212532134862925881e-01;
-  private static final double PS3 = -4.00555345006794114027e-02;
-  private static final double PS4 = 7.91534994289814532176e-04;
-  private static final double PS5 = 3.47933107596021167570e-05;
-  private static final double QS1 = -2.40339491173441421878e+00;
-  private static final double QS2 = 2.02094576023350569471e+00;
-  private static final double QS3 = -6.88283971605453293030e-01;
-  private static final double QS4 = 7.70381505559019352791e-02;
+  private static final double PS0 = 0.16666666666666666;
+  private static final double PS1 = -0.3255658186224009;
+  private static final double PS2 = 0.20121253213486293;
+  private static final double PS3 = -0.04005553450067941;
+  private static final double PS4 = 0.0007915349942898145;
+  private static final double PS5 = 3.479331075960212e-5;
+  private static final double QS1 = -2.403394911734414;
+  private static final double QS2 = 2.0209457602335057;
+  private static final double QS3 = -0.6882839716054533;
+  private static final double QS4 = 0.07703815055590194;
 
   private static final double[] ATANHI = {
-    4.63647609000806093515e-01,
-    7.85398163397448278999e-01,
-    9.82793723247329054082e-01,
-    1.57079632679489655800e+00
+    0.4636476090008061, 0.7853981633974483, 0.982793723247329, 1.5707963267948966
   };
 
   private static final double[] ATANLO = {
-    2.26987774529616870924e-17,
-    3.06161699786838301793e-17,
-    1.39033110312309984516e-17,
-    6.12323399573676603587e-17
+    2.2698777452961687e-17, 3.061616997868383e-17, 1.3903311031230998e-17, 6.123233995736766e-17
   };
 
   private static final double[] AT = {
-    3.33333333333329318027e-01,
-    -1.99999999998764832476e-01,
-    1.42857142725034663711e-01,
-    -1.11111104054623557880e-01,
-    9.09088713343650656196e-02,
-    -7.69187620504482999495e-02,
-    6.66107313738753120669e-02,
-    -5.83357013379057348645e-02,
-    4.97687799461593236017e-02,
-    -3.65315727442169155270e-02,
-    1.62858201153657823623e-02
+    0.3333333333333293,
+    -0.19999999999876483,
+    0.14285714272503466,
+    -0.11111110405462356,
+    0.09090887133436507,
+    -0.0769187620504483,
+    0.06661073137387531,
+    -0.058335701337905735,
+    0.049768779946159324,
+    -0.036531572744216916,
+    0.016285820115365782
   };
 
   private Arcs() {}

@@ -15,36 +15,36 @@ package io.github.seamstead.page.maths;
 /** Sine, cosine and tangent. */
 final class Circular {
 
-  private static final double S1 = -1.66666666666666324348e-01;
-  private static final double S2 = 8.33333333332248946124e-03;
-  private static final double S3 = -1.98412698298579493134e-04;
-  private static final double S4 = 2.75573137070700676789e-06;
-  private static final double S5 = -2.50507602534068634195e-08;
-  private static final double S6 = 1.58969099521155010221e-10;
+  private static final double S1 = -0.16666666666666632;
+  private static final double S2 = 0.00833333333332249;
+  private static final double S3 = -0.0001984126982985795;
+  private static final double S4 = 2.7557313707070068e-6;
+  private static final double S5 = -2.5050760253406863e-8;
+  private static final double S6 = 1.58969099521155e-10;
 
-  private static final double C1 = 4.16666666666666019037e-02;
-  private static final double C2 = -1.38888888888741095749e-03;
-  private static final double C3 = 2.48015872894767294178e-05;
-  private static final double C4 = -2.75573143513906633035e-07;
-  private static final double C5 = 2.08757232129817482790e-09;
-  private static final double C6 = -1.13596475577881948265e-11;
+  private static final double C1 = 0.0416666666666666;
+  private static final double C2 = -0.001388888888887411;
+  private static final double C3 = 2.480158728947673e-5;
+  private static final double C4 = -2.7557314351390663e-7;
+  private static final double C5 = 2.087572321298175e-9;
+  private static final double C6 = -1.1359647557788195e-11;
 
-  private static final double PIO4 = 7.85398163397448278999e-01;
-  private static final double PIO4LO = 3.06161699786838301793e-17;
+  private static final double PIO4 = 0.7853981633974483;
+  private static final double PIO4LO = 3.061616997868383e-17;
   private static final double[] T = {
-    3.33333333333334091986e-01,
-    1.33333333333201242699e-01,
-    5.39682539762260521377e-02,
-    2.18694882948595424599e-02,
-    8.86323982359930005737e-03,
-    3.59207910759131235356e-03,
-    1.45620945432529025516e-03,
-    5.88041240820264096874e-04,
-    2.46463134818469906812e-04,
-    7.81794442939557092300e-05,
-    7.14072491382608190305e-05,
-    -1.85586374855275456654e-05,
-    2.59073051863633712884e-05
+    0.3333333333333341,
+    0.13333333333320124,
+    0.05396825397622605,
+    0.021869488294859542,
+    0.0088632398235993,
+    0.0035920791075913124,
+    0.0014562094543252903,
+    0.0005880412408202641,
+    0.0002464631348184699,
+    7.817944429395571e-5,
+    7.140724913826082e-5,
+    -1.8558637485527546e-5,
+    2.590730518636337e-5
   };
 
   /** High half of the largest number that needs no reduction, pi / 4. */

@@ -225,6 +225,20 @@ public final class Elementary {
   }
 
   /**
+   * The distance to the next greater size.
+   *
+   * @param x any number
+   * @return a positive number; infinity for an infinite one
+   */
+  public static double ulp(double x) {
+    double size = Math.abs(x);
+    if (!(size <= Double.MAX_VALUE)) {
+      return size;
+    }
+    return size == Double.MAX_VALUE ? size - Math.nextDown(size) : Math.nextUp(size) - size;
+  }
+
+  /**
    * Turns degrees into radians.
    *
    * @param degrees an angle in degrees

@@ -15,20 +15,20 @@ package io.github.seamstead.page.maths;
 /** Logarithms. */
 final class Logarithms {
 
-  private static final double LN2_HI = 6.93147180369123816490e-01;
-  private static final double LN2_LO = 1.90821492927058770002e-10;
+  private static final double LN2_HI = 0.6931471803691238;
+  private static final double LN2_LO = 1.9082149292705877e-10;
   private static final double TWO54 = 0x1.0p54;
-  private static final double LG1 = 6.666666666666735130e-01;
-  private static final double LG2 = 3.999999999940941908e-01;
-  private static final double LG3 = 2.857142874366239149e-01;
-  private static final double LG4 = 2.222219843214978396e-01;
-  private static final double LG5 = 1.818357216161805012e-01;
-  private static final double LG6 = 1.531383769920937332e-01;
-  private static final double LG7 = 1.479819860511658591e-01;
+  private static final double LG1 = 0.6666666666666735;
+  private static final double LG2 = 0.3999999999940942;
+  private static final double LG3 = 0.2857142874366239;
+  private static final double LG4 = 0.22222198432149784;
+  private static final double LG5 = 0.1818357216161805;
+  private static final double LG6 = 0.15313837699209373;
+  private static final double LG7 = 0.14798198605116586;
 
-  private static final double IVLN10 = 4.34294481903251816668e-01;
-  private static final double LOG10_2HI = 3.01029995663611771306e-01;
-  private static final double LOG10_2LO = 3.69423907715893078616e-13;
+  private static final double IVLN10 = 0.4342944819032518;
+  private static final double LOG10_2HI = 0.30102999566361177;
+  private static final double LOG10_2LO = 3.694239077158931e-13;
 
   private Logarithms() {}
 
@@ -64,7 +64,7 @@ final class Logarithms {
       if (f == 0) {
         return k == 0 ? 0 : dk * LN2_HI + dk * LN2_LO;
       }
-      double small = f * f * (0.5 - 0.33333333333333333 * f);
+      double small = f * f * (0.5 - 0.3333333333333333 * f);
       return k == 0 ? f - small : dk * LN2_HI - ((small - dk * LN2_LO) - f);
     }
     double s = f / (2.0 + f);
@@ -149,7 +149,7 @@ final class Logarithms {
       if (f == 0) {
         return k == 0 ? 0 : k * LN2_HI + (c + k * LN2_LO);
       }
-      double small = hfsq * (1 - 0.66666666666666666 * f);
+      double small = hfsq * (1 - 0.6666666666666666 * f);
       return k == 0 ? f - small : k * LN2_HI - ((small - (k * LN2_LO + c)) - f);
     }
     double s = f / (2.0 + f);

@@ -16,24 +16,24 @@ package io.github.seamstead.page.maths;
 final class Power {
 
   private static final double[] BP = {1, 1.5};
-  private static final double[] DP_H = {0, 5.84962487220764160156e-01};
-  private static final double[] DP_L = {0, 1.35003920212974897128e-08};
-  private static final double L1 = 5.99999999999994648725e-01;
-  private static final double L2 = 4.28571428578550184252e-01;
-  private static final double L3 = 3.33333329818377432918e-01;
-  private static final double L4 = 2.72728123808534006489e-01;
-  private static final double L5 = 2.30660745775561754067e-01;
-  private static final double L6 = 2.06975017800338417784e-01;
-  private static final double LG2 = 6.93147180559945286227e-01;
-  private static final double LG2_H = 6.93147182464599609375e-01;
-  private static final double LG2_L = -1.90465429995776804525e-09;
-  private static final double OVT = 8.0085662595372944372e-0017;
-  private static final double CP = 9.61796693925975554329e-01;
-  private static final double CP_H = 9.61796700954437255859e-01;
-  private static final double CP_L = -7.02846165095275826516e-09;
-  private static final double IVLN2 = 1.44269504088896338700e+00;
-  private static final double IVLN2_H = 1.44269502162933349609e+00;
-  private static final double IVLN2_L = 1.92596299112661746887e-08;
+  private static final double[] DP_H = {0, 0.5849624872207642};
+  private static final double[] DP_L = {0, 1.350039202129749e-8};
+  private static final double L1 = 0.5999999999999946;
+  private static final double L2 = 0.4285714285785502;
+  private static final double L3 = 0.33333332981837743;
+  private static final double L4 = 0.272728123808534;
+  private static final double L5 = 0.23066074577556175;
+  private static final double L6 = 0.20697501780033842;
+  private static final double LG2 = 0.6931471805599453;
+  private static final double LG2_H = 0.6931471824645996;
+  private static final double LG2_L = -1.904654299957768e-9;
+  private static final double OVT = 8.008566259537294e-17;
+  private static final double CP = 0.9617966939259756;
+  private static final double CP_H = 0.9617967009544373;
+  private static final double CP_L = -7.028461650952758e-9;
+  private static final double IVLN2 = 1.4426950408889634;
+  private static final double IVLN2_H = 1.4426950216293335;
+  private static final double IVLN2_L = 1.9259629911266175e-8;
 
   /** The logarithm to base 2 of the base, as a sum of two doubles. */
   private double t1;
@@ -132,7 +132,7 @@ final class Power {
 
   private void nearOne(double ax) {
     double t = ax - 1;
-    double w = (t * t) * (0.5 - t * (0.3333333333333333333333 - t * 0.25));
+    double w = (t * t) * (0.5 - t * (0.3333333333333333 - t * 0.25));
     double u = IVLN2_H * t;
     double v = t * IVLN2_L - w * IVLN2;
     t1 = Words.cut(u + v);

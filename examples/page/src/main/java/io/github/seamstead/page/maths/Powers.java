@@ -15,25 +15,25 @@ package io.github.seamstead.page.maths;
 /** Powers and roots. */
 final class Powers {
 
-  private static final double P1 = 1.66666666666666019037e-01;
-  private static final double P2 = -2.77777777770155933842e-03;
-  private static final double P3 = 6.61375632143793436117e-05;
-  private static final double P4 = -1.65339022054652515390e-06;
-  private static final double P5 = 4.13813679705723846039e-08;
+  private static final double P1 = 0.16666666666666602;
+  private static final double P2 = -0.0027777777777015593;
+  private static final double P3 = 6.613756321437934e-5;
+  private static final double P4 = -1.6533902205465252e-6;
+  private static final double P5 = 4.1381367970572385e-8;
 
-  private static final double LN2_HI = 6.93147180369123816490e-01;
-  private static final double LN2_LO = 1.90821492927058770002e-10;
-  private static final double INVLN2 = 1.44269504088896338700e+00;
-  private static final double O_THRESHOLD = 7.09782712893383973096e+02;
-  private static final double U_THRESHOLD = -7.45133219101941108420e+02;
+  private static final double LN2_HI = 0.6931471803691238;
+  private static final double LN2_LO = 1.9082149292705877e-10;
+  private static final double INVLN2 = 1.4426950408889634;
+  private static final double O_THRESHOLD = 709.782712893384;
+  private static final double U_THRESHOLD = -745.1332191019411;
 
   private static final int B1 = 715094163;
   private static final int B2 = 696219795;
-  private static final double C = 5.42857142857142815906e-01;
-  private static final double D = -7.05306122448979611050e-01;
-  private static final double E = 1.41428571428571436819e+00;
-  private static final double F = 1.60714285714285720630e+00;
-  private static final double G = 3.57142857142857150787e-01;
+  private static final double C = 0.5428571428571428;
+  private static final double D = -0.7053061224489796;
+  private static final double E = 1.4142857142857144;
+  private static final double F = 1.6071428571428572;
+  private static final double G = 0.35714285714285715;
 
   private Powers() {}
 
@@ -192,13 +192,13 @@ final class Powers {
     if (w > b) {
       double t1 = Words.of(ha, 0);
       double t2 = a - t1;
-      return Math.sqrt(t1 * t1 - (b * (-b) - t2 * (a + t1)));
+      return Math.sqrt(t1 * t1 - (b * -b - t2 * (a + t1)));
     }
     double twice = a + a;
     double y1 = Words.of(hb, 0);
     double y2 = b - y1;
     double t1 = Words.of(ha + 0x00100000, 0);
     double t2 = twice - t1;
-    return Math.sqrt(t1 * y1 - (w * (-w) - (t1 * y2 + t2 * b)));
+    return Math.sqrt(t1 * y1 - (w * -w - (t1 * y2 + t2 * b)));
   }
 }

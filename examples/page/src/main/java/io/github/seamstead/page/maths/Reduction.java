@@ -18,13 +18,13 @@ final class Reduction {
   private static final double TWO24 = 0x1.0p24;
   private static final double TWON24 = 0x1.0p-24;
 
-  private static final double INVPIO2 = 6.36619772367581382433e-01;
-  private static final double PIO2_1 = 1.57079632673412561417e+00;
-  private static final double PIO2_1T = 6.07710050650619224932e-11;
-  private static final double PIO2_2 = 6.07710050630396597660e-11;
-  private static final double PIO2_2T = 2.02226624879595063154e-21;
-  private static final double PIO2_3 = 2.02226624871116645580e-21;
-  private static final double PIO2_3T = 8.47842766036889956997e-32;
+  private static final double INVPIO2 = 0.6366197723675814;
+  private static final double PIO2_1 = 1.5707963267341256;
+  private static final double PIO2_1T = 6.077100506506192e-11;
+  private static final double PIO2_2 = 6.077100506303966e-11;
+  private static final double PIO2_2T = 2.0222662487959506e-21;
+  private static final double PIO2_3 = 2.0222662487111665e-21;
+  private static final double PIO2_3T = 8.4784276603689e-32;
 
   /** The bits of 2 / pi after the binary point, 24 in each. */
   private static final int[] TWO_OVER_PI = {
@@ -40,11 +40,11 @@ final class Reduction {
 
   /** pi / 2, 24 bits in each. */
   private static final double[] PIO2 = {
-    1.57079625129699707031e+00,
-    7.54978941586159635335e-08,
-    5.39030252995776476554e-15,
-    3.28200341580791294123e-22,
-    1.27065575308067607349e-29
+    1.570796251296997,
+    7.549789415861596e-8,
+    5.390302529957765e-15,
+    3.282003415807913e-22,
+    1.270655753080676e-29
   };
 
   private static final int JK = 4;
@@ -94,7 +94,7 @@ final class Reduction {
       return new Reduction(x, 0, 0);
     }
     if (ix >= 0x7ff00000) {
-      return new Reduction(x - x, x - x, 0);
+      return new Reduction(Double.NaN, Double.NaN, 0);
     }
     double t = Math.abs(x);
     Reduction positive = ix < 0x4002d97c ? one(t, ix) : ix <= 0x413921fb ? few(t, ix) : many(t, ix);

@@ -181,7 +181,8 @@ class EveryReaderTest {
     page.run("hand.type(hand.at('$.frame.sides'), '7'); 0");
     page.run("hand.until(() => " + edges + " === 7, 'seven sides')");
     page.run("hand.type(hand.at('$.frame.sides'), '1'); 0");
-    page.run("hand.until(() => /As before the last change/.test(hand.text('picture')), 'the note')");
+    page.run(
+        "hand.until(() => /As before the last change/.test(hand.text('picture')), 'the note')");
     assertThat(page.run(edges).asInt()).isEqualTo(7);
   }
 

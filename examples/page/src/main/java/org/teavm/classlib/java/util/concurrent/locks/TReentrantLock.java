@@ -1,6 +1,8 @@
 package org.teavm.classlib.java.util.concurrent.locks;
 
-/** Stands in for {@code java.util.concurrent.locks.ReentrantLock} in the page, which has one thread. */
+/**
+ * Stands in for {@code java.util.concurrent.locks.ReentrantLock} in the page, which has one thread.
+ */
 public class TReentrantLock {
 
   /** A lock that is always free. */

@@ -1,0 +1,41 @@
+package io.github.seamstead.page.build;
+
+import java.util.Map;
+import java.util.Set;
+import org.teavm.model.ClassHolder;
+import org.teavm.model.ClassHolderTransformer;
+import org.teavm.model.ClassHolderTransformerContext;
+import org.teavm.model.ElementModifier;
+import org.teavm.model.MethodHolder;
+import org.teavm.model.emit.ProgramEmitter;
+
+/**
+ * Leaves out the names of time zones, countries and languages and the rules of the zones: the
+ * library writes its own words and days, and none of these is in them. Run by the compiler of the
+ * page.
+ */
+public final class OneLocale implements ClassHolderTransformer {
+
+  private static final Map<String, Set<String>> LEFT_OUT =
+      Map.of(
+          "org.teavm.classlib.impl.unicode.CLDRHelper",
+          Set.of("getTimeZoneLocalizationMap", "getLanguagesMap", "getCountriesMap"),
+          "org.teavm.classlib.impl.tz.DateTimeZoneProvider",
+          Set.of("getResource"));
+
+  /** For the compiler. */
+  public OneLocale() {}
+
+  @Override
+  public void transformClass(ClassHolder type, ClassHolderTransformerContext context) {
+    Set<String> names = LEFT_OUT.getOrDefault(type.getName(), Set.of());
+    for (MethodHolder method : type.getMethods()) {
+      if (names.contains(method.getName())) {
+        method.getModifiers().remove(ElementModifier.NATIVE);
+        method.getAnnotations().removeAll();
+        ProgramEmitter program = ProgramEmitter.create(method, context.getHierarchy());
+        program.constantNull(method.getResultType()).returnValue();
+      }
+    }
+  }
+}
