@@ -14,6 +14,7 @@ final class Bases {
   /** Seen from the module of the examples or from one inside it. */
   private static final Path FOLDER =
       Path.of("jobs").toFile().isDirectory() ? Path.of("jobs") : Path.of("../jobs");
+
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private static final List<ObjectNode> ALL = all();
