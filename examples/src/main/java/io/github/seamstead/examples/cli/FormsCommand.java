@@ -10,9 +10,6 @@ import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.forms.FieldForms;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.text.Escapes;
-import io.github.seamstead.shared.text.IoReason;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -58,15 +55,15 @@ final class FormsCommand implements Callable<Integer> {
             plan,
             job.document().site().map(Site::name).orElse("Cover and floor"),
             job.document().site().map(Site::units).orElse(UnitSystem.METRIC));
-    try {
-      Files.createDirectories(out);
-      for (Map.Entry<String, String> form : forms.entrySet()) {
-        Files.writeString(out.resolve(form.getKey()), form.getValue());
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(
-          "the forms cannot be written to " + out + ": " + IoReason.of(e), e);
-    }
+    Outputs.written(
+        "the forms",
+        out,
+        () -> {
+          Files.createDirectories(out);
+          for (Map.Entry<String, String> form : forms.entrySet()) {
+            Files.writeString(out.resolve(form.getKey()), form.getValue());
+          }
+        });
     console.out().println("The forms are in " + Escapes.terminal(out.toString()));
     return 0;
   }

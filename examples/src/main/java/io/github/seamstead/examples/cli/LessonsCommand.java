@@ -4,9 +4,8 @@ import io.github.seamstead.examples.lessons.LessonFiles;
 import io.github.seamstead.examples.lessons.LessonPage;
 import io.github.seamstead.examples.lessons.Paper;
 import io.github.seamstead.shared.check.ArgumentFault;
-import io.github.seamstead.shared.text.IoReason;
+import io.github.seamstead.shared.text.Escapes;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -76,13 +75,8 @@ final class LessonsCommand implements Callable<Integer> {
           "",
           "");
     }
-    try {
-      write();
-    } catch (IOException e) {
-      throw new UncheckedIOException(
-          "the lessons cannot be written to " + out + ": " + IoReason.of(e), e);
-    }
-    console.out().println("The lessons are in " + out);
+    Outputs.written("the lessons", out, this::write);
+    console.out().println("The lessons are in " + Escapes.terminal(out.toString()));
     return 0;
   }
 

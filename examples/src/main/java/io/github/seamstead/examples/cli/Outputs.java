@@ -2,6 +2,9 @@ package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.book.BookFolder;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.IoReason;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -9,6 +12,21 @@ import java.nio.file.Path;
 final class Outputs {
 
   private Outputs() {}
+
+  /** What writes an output. */
+  interface Writing {
+    void write() throws IOException;
+  }
+
+  /** Writes an output; a failure says what could not be written, where and why. */
+  static void written(String what, Path out, Writing writing) {
+    try {
+      writing.write();
+    } catch (IOException e) {
+      throw new UncheckedIOException(
+          what + " cannot be written to " + out + ": " + IoReason.of(e), e);
+    }
+  }
 
   /** Refuses a folder that is not new, empty or made by an earlier run, or that holds an input. */
   static void folder(Path out, Path... read) {

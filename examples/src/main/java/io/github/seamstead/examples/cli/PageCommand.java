@@ -1,9 +1,7 @@
 package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.shared.check.ArgumentFault;
-import io.github.seamstead.shared.text.IoReason;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -42,13 +40,10 @@ final class PageCommand implements Callable<Integer> {
           "start this command by examples/seamstead, which builds it");
     }
     Outputs.fresh(out);
-    try {
-      Files.copy(built, out);
-    } catch (IOException e) {
-      throw new UncheckedIOException(
-          "the page cannot be written to " + out + ": " + IoReason.of(e), e);
-    }
-    console.out().println("The page is in " + out + "; open it in a browser");
+    Outputs.written("the page", out, () -> Files.copy(built, out));
+    console
+        .out()
+        .println("The page is in " + Escapes.terminal(out.toString()) + "; open it in a browser");
     return 0;
   }
 }

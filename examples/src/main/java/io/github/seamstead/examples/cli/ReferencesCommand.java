@@ -5,6 +5,8 @@ import io.github.seamstead.examples.reference.PublishedCalculations;
 import io.github.seamstead.examples.reference.ReferenceFiles;
 import io.github.seamstead.examples.reference.ReferencePage;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.text.Escapes;
+import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -58,18 +60,22 @@ final class ReferencesCommand implements Callable<Integer> {
               + String.join(", ", missing)
               + ". Run `mvn verify` there first");
     }
+    String page = page();
+    Outputs.written("the reference page", out, () -> Files.writeString(out, page));
+    console.out().println("The reference page is in " + Escapes.terminal(out.toString()));
+    return 0;
+  }
+
+  private String page() {
     try {
       List<CheckedValue> values = ReferenceFiles.read(project);
-      String page =
-          ReferencePage.html(
-              values,
-              PublishedCalculations.all(),
-              (test, type) -> ReferenceFiles.uses(project, test, type));
-      Files.writeString(out, page);
+      return ReferencePage.html(
+          values,
+          PublishedCalculations.all(),
+          (test, type) -> ReferenceFiles.uses(project, test, type));
     } catch (IOException e) {
-      throw new UncheckedIOException("the reference page cannot be written to " + out, e);
+      throw new UncheckedIOException(
+          "what the tests recorded cannot be read: " + IoReason.of(e), e);
     }
-    console.out().println("The reference page is in " + out);
-    return 0;
   }
 }
