@@ -4,45 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.examples.book.Browser;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Keyboard, screen reader, small and large screens, light and dark. */
-@Tag("browser")
-class EveryReaderTest {
-
-  @TempDir private static Path folder = Path.of("");
-  private static @Nullable Face started;
-
-  @BeforeAll
-  static void start() throws IOException, InterruptedException {
-    started = Face.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    if (started != null) {
-      started.close();
-    }
-  }
-
-  private static Face face() {
-    if (started == null) {
-      throw new IllegalStateException("no browser");
-    }
-    return started;
-  }
+class EveryReaderTest extends InBrowser {
 
   private static final String NAMELESS =
       "[...document.querySelectorAll('input:not([hidden]),select,button,textarea,iframe')].filter(e"

@@ -7,41 +7,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What is opened and what is refused, and the way back. */
-@Tag("browser")
-class FilesTest {
-
-  @TempDir private static Path folder = Path.of("");
-  private static @Nullable Face started;
-
-  @BeforeAll
-  static void start() throws IOException, InterruptedException {
-    started = Face.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    if (started != null) {
-      started.close();
-    }
-  }
-
-  private static Face face() {
-    if (started == null) {
-      throw new IllegalStateException("no browser");
-    }
-    return started;
-  }
+class FilesTest extends InBrowser {
 
   private Path file(String name, String text) throws IOException {
-    return Files.writeString(folder.resolve(name), text);
+    return Files.writeString(folder().resolve(name), text);
   }
 
   private static String refusal(Browser page) {

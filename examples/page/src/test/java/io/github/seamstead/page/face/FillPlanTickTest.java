@@ -17,47 +17,24 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
-import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The way of a job on a phone: filled from an empty form, planned, printed, ticked, left, gone on
  * with, saved, and opened by the command.
  */
-@Tag("browser")
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
-class FillPlanTickTest {
+class FillPlanTickTest extends InBrowser {
 
   private static final int PHONE = 360;
 
-  @TempDir private static Path folder = Path.of("");
-  private static @Nullable Face started;
-
   @BeforeAll
-  static void start() throws IOException, InterruptedException {
-    started = Face.start(folder);
-    started.openNew(PHONE);
-  }
-
-  @AfterAll
-  static void stop() {
-    if (started != null) {
-      started.close();
-    }
-  }
-
-  private static Face face() {
-    if (started == null) {
-      throw new IllegalStateException("no browser");
-    }
-    return started;
+  static void prepare() throws IOException {
+    face().openNew(PHONE);
   }
 
   private static Job seedLoft() {
@@ -157,7 +134,7 @@ class FillPlanTickTest {
         .contains("The job so far");
 
     StringWriter err = new StringWriter();
-    Path book = folder.resolve("book");
+    Path book = folder().resolve("book");
     String[] command = {
       "plan", savedJob().toString(), "--diary", diary.toString(), "--out", book.toString()
     };

@@ -6,38 +6,10 @@ import io.github.seamstead.examples.book.Browser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Text of the user is never read as markup. */
-@Tag("browser")
-class HostileTextTest {
-
-  @TempDir private static Path folder = Path.of("");
-  private static @Nullable Face started;
-
-  @BeforeAll
-  static void start() throws IOException, InterruptedException {
-    started = Face.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    if (started != null) {
-      started.close();
-    }
-  }
-
-  private static Face face() {
-    if (started == null) {
-      throw new IllegalStateException("no browser");
-    }
-    return started;
-  }
+class HostileTextTest extends InBrowser {
 
   private static final String EVIL =
       "</script><img src=x onerror=alert(1)>\"'&<svg onload=alert(2)>";
@@ -47,7 +19,7 @@ class HostileTextTest {
     Browser page = face().openNew(360);
     Path job =
         Files.writeString(
-            folder.resolve("evil.json"),
+            folder().resolve("evil.json"),
             "{\"seamstead\": 2, \"site\": {\"name\": "
                 + face().quoted(EVIL)
                 + ", \"note\": "

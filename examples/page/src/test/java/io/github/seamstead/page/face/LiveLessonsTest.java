@@ -4,40 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.examples.book.Browser;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The lessons follow their numbers and check answers. */
-@Tag("browser")
-class LiveLessonsTest {
-
-  @TempDir private static Path folder = Path.of("");
-  private static @Nullable Face started;
-
-  @BeforeAll
-  static void start() throws IOException, InterruptedException {
-    started = Face.start(folder);
-  }
-
-  @AfterAll
-  static void stop() {
-    if (started != null) {
-      started.close();
-    }
-  }
-
-  private static Face face() {
-    if (started == null) {
-      throw new IllegalStateException("no browser");
-    }
-    return started;
-  }
+class LiveLessonsTest extends InBrowser {
 
   @Test
   void everyLessonOpensAndOneFollowsItsNumbers() throws IOException {

@@ -4,41 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.examples.book.Browser;
 import java.io.IOException;
-import java.nio.file.Path;
-import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The page where the device keeps nothing, or has no room. */
-@Tag("browser")
-class StorageRefusedTest {
-
-  @TempDir private static Path folder = Path.of("");
-  private static @Nullable Face started;
+class StorageRefusedTest extends InBrowser {
 
   @BeforeAll
-  static void start() throws IOException, InterruptedException {
-    started = Face.start(folder);
-    started.before(
-        "Object.defineProperty(window, 'localStorage',"
-            + " {get() { throw new DOMException('refused', 'SecurityError'); }})");
-  }
-
-  @AfterAll
-  static void stop() {
-    if (started != null) {
-      started.close();
-    }
-  }
-
-  private static Face face() {
-    if (started == null) {
-      throw new IllegalStateException("no browser");
-    }
-    return started;
+  static void prepare() {
+    face()
+        .before(
+            "Object.defineProperty(window, 'localStorage',"
+                + " {get() { throw new DOMException('refused', 'SecurityError'); }})");
   }
 
   @Test
