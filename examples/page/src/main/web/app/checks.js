@@ -140,6 +140,8 @@ const checkSoon = later(400, check);
 /** Lists all faults on top with a link to each field, and takes the focus there. */
 const showSummary = focus => {
   const place = byId('summary');
+  // A check that was asked before may answer after: the list is drawn anew, and the focus stays in it.
+  const held = place.contains(document.activeElement);
   replace(place);
   document.title = (checks.faults.length ? 'To mend: ' : '') + jobTitle(open.record);
   if (!checks.faults.length) {
@@ -157,8 +159,10 @@ const showSummary = focus => {
   place.append(make('div', {class: 'summary', role: 'alert', tabindex: '-1'},
     make('h2', {}, count === 1 ? 'One value to mend' : count + ' values to mend'),
     make('ul', {}, items)));
+  if (focus || held) {
+    place.firstChild.focus({preventScroll: true});
+  }
   if (focus) {
-    place.firstChild.focus();
     place.scrollIntoView({block: 'start'});
   }
 };
