@@ -10,6 +10,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.plane.Bounds;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.work.Later;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
@@ -39,11 +40,14 @@ final class FanChoice {
   /** Panels over several faces, or those that each go over one. */
   ClothChoice.Chosen instead(ClothChoice.Chosen apart) {
     LayoutRequest single = StockCloth.request(CutShape.of(apart.panels(), trims), stock);
-    LayoutResult needs =
-        apart
-            .layout()
-            .map(choice -> CuttingLayout.plan(choice, run.work(1)))
-            .orElseGet(() -> CuttingLayout.plan(single, run.work(1)));
+    // Laid out only if some fans have a place: mostly none has.
+    Later<LayoutResult> needs =
+        Later.whenAsked(
+            () ->
+                apart
+                    .layout()
+                    .map(choice -> CuttingLayout.plan(choice, run.work(1)))
+                    .orElseGet(() -> CuttingLayout.plan(single, run.work(1))));
     int seams = seams(apart.panels());
     for (List<Integer> spans : ways()) {
       if (spans.size() >= seams) {
@@ -80,7 +84,7 @@ final class FanChoice {
   }
 
   private Optional<ClothChoice.Chosen> laid(
-      List<Integer> spans, List<StockItem> items, LayoutResult needs) {
+      List<Integer> spans, List<StockItem> items, Later<LayoutResult> needs) {
     Optional<List<Panel>> panels = drawn(spans);
     if (panels.isEmpty() || !panels.get().stream().allMatch(panel -> isHeld(panel, items))) {
       return Optional.empty();
@@ -91,7 +95,7 @@ final class FanChoice {
             List.of(new LayoutChoice.Way(request, spans.size())).iterator(), run.work(1));
     return choice
         .filter(LayoutChoice::isComplete)
-        .filter(c -> needsNoMore(CuttingLayout.plan(c, run.work(1)), needs))
+        .filter(c -> needsNoMore(CuttingLayout.plan(c, run.work(1)), needs.get()))
         .map(c -> new ClothChoice.Chosen(panels.get(), Optional.of(c)));
   }
 
