@@ -8,6 +8,7 @@ import io.github.seamstead.shared.quantity.QuantityText;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -23,7 +24,7 @@ public final class SumLinks {
   private static final Pattern IMPERIAL = Pattern.compile("[\\d /.]+(ft|in)( [\\d /]+in)?");
 
   /** Half of the sixteenth of an inch to which lengths are written. */
-  private static final double HALF_SIXTEENTH = 0.0254 / 32;
+  private static final double HALF_SIXTEENTH = QuantityText.toSi(1, Dimension.LENGTH, "in") / 32;
 
   /** A little more than half of the last digit, for what the writing itself rounded. */
   private static final double HALF = 0.51;
@@ -117,37 +118,43 @@ public final class SumLinks {
 
   /** Where the sum of a number stands that a chapter writes so. */
   Optional<String> anchorOf(Chapter chapter, String text) {
+    Predicate<Step> isWritten = written(text.strip());
     for (int i = 0; i < derivations.size(); i++) {
       Derivation sum = derivations.get(i);
       if (chapter(sum.id()).filter(chapter::equals).isPresent()
-          && sum.steps().stream().anyMatch(step -> is(step, text.strip()))) {
+          && sum.steps().stream().filter(step -> step.formula().isPresent()).anyMatch(isWritten)) {
         return Optional.of(anchor(i));
       }
     }
     return Optional.empty();
   }
 
-  private static boolean is(Step step, String text) {
-    if (step.formula().isEmpty()) {
-      return false;
-    }
+  /** Whether a step has the value of a text; the text is read once for all steps. */
+  private static Predicate<Step> written(String text) {
     Matcher metric = METRIC.matcher(text);
     if (metric.matches()) {
-      return isMetric(step, metric);
+      return metric(metric);
     }
-    return step.unit().equals("m")
-        && IMPERIAL.matcher(text).matches()
-        && Math.abs(QuantityText.parse(text, Dimension.LENGTH) - step.value()) <= HALF_SIXTEENTH;
+    if (!IMPERIAL.matcher(text).matches()) {
+      return step -> false;
+    }
+    double length = QuantityText.parse(text, Dimension.LENGTH);
+    return step -> step.unit().equals("m") && Math.abs(length - step.value()) <= HALF_SIXTEENTH;
   }
 
-  private static boolean isMetric(Step step, Matcher written) {
+  private static Predicate<Step> metric(Matcher written) {
     String decimals = Optional.ofNullable(written.group(3)).orElse("");
     String digits = (written.group(2) + decimals).replaceFirst("^0+", "");
+    if (digits.length() < LEAST_DIGITS) {
+      return step -> false;
+    }
     double value = Double.parseDouble(written.group(1) + written.group(2) + "." + decimals + "0");
-    double scale = scale(written.group(4).strip(), step.unit());
     double last = StrictMath.pow(10, -decimals.length());
-    return digits.length() >= LEAST_DIGITS
-        && Math.abs(value * scale - step.value()) <= HALF * last * scale;
+    String unit = written.group(4).strip();
+    return step -> {
+      double scale = scale(unit, step.unit());
+      return Math.abs(value * scale - step.value()) <= HALF * last * scale;
+    };
   }
 
   /** How many of a step's unit a written unit is; not a number if it is of another kind. */
