@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Says what a soil is from any tests of it.
@@ -129,7 +130,7 @@ public final class SoilAssessment {
         .findFirst();
   }
 
-  /** What the posterior is the product of: a test, or all that feel plasticity together. */
+  /** What the posterior is the product of: a test, or all tests of plasticity together. */
   static final class Factor {
 
     private final String label;
@@ -158,28 +159,26 @@ public final class SoilAssessment {
 
   private static List<Factor> factors(List<? extends SoilEvidence> evidence, TextureGrid grid) {
     List<Factor> factors = new ArrayList<>();
-    List<SoilEvidence> felt = new ArrayList<>();
+    List<SoilEvidence> sharing = new ArrayList<>();
     for (SoilEvidence test : evidence) {
-      if (SharedPlasticity.feels(test)) {
-        felt.add(test);
+      if (SharedPlasticity.shares(test)) {
+        sharing.add(test);
       } else {
-        factors.add(factor(test.label(), test.sources().get(0), test.likelihood(), grid));
+        factors.add(
+            factor(test.label(), test.sources().get(0), grid.evaluate(test.likelihood())));
       }
     }
-    if (!felt.isEmpty()) {
+    if (!sharing.isEmpty()) {
       factors.add(
           factor(
-              felt.stream().map(SoilEvidence::label).collect(Collectors.joining("; ")),
-              felt.size() == 1 ? felt.get(0).sources().get(0) : SharedPlasticity.SOURCE,
-              new SharedPlasticity(felt).together(),
-              grid));
+              sharing.stream().map(SoilEvidence::label).collect(Collectors.joining("; ")),
+              sharing.size() == 1 ? sharing.get(0).sources().get(0) : SharedPlasticity.SOURCE,
+              new SharedPlasticity(sharing, grid).together()));
     }
     return factors;
   }
 
-  private static Factor factor(
-      String label, Source source, TextureLikelihood likelihood, TextureGrid grid) {
-    double[] row = grid.evaluate(likelihood);
+  private static Factor factor(String label, Source source, double[] row) {
     double greatest = 0;
     for (double value : row) {
       greatest = Math.max(greatest, value);
@@ -211,27 +210,20 @@ public final class SoilAssessment {
     }
   }
 
-  /** Mean likelihood over the triangle of the tests that are kept. */
-  private static double evidenceOf(
-      List<? extends SoilEvidence> tests, double[][] rows, TextureGrid grid, IntPredicate kept) {
-    double[] weights = new double[grid.size()];
-    Arrays.fill(weights, 1.0 / grid.size());
-    List<SoilEvidence> felt = new ArrayList<>();
+  /** Mean likelihood over the triangle of the tests that are kept; rows of shared ones are empty. */
+  private static double evidenceOf(double[][] rows, SharedPlasticity shared, IntPredicate kept) {
+    int[] sharing = IntStream.range(0, rows.length).filter(i -> rows[i].length == 0).toArray();
+    double[] weights = shared.together(k -> kept.test(sharing[k]));
     for (int i = 0; i < rows.length; i++) {
-      if (kept.test(i) && SharedPlasticity.feels(tests.get(i))) {
-        felt.add(tests.get(i));
-      } else if (kept.test(i)) {
+      if (rows[i].length > 0 && kept.test(i)) {
         times(weights, rows[i]);
       }
-    }
-    if (!felt.isEmpty()) {
-      times(weights, grid.evaluate(new SharedPlasticity(felt).together()));
     }
     double sum = 0;
     for (double weight : weights) {
       sum += weight;
     }
-    return sum;
+    return sum / weights.length;
   }
 
   private static void times(double[] weights, double[] row) {
@@ -247,17 +239,18 @@ public final class SoilAssessment {
     }
     double[][] rows = new double[evidence.size()][0];
     for (int i = 0; i < rows.length; i++) {
-      if (!SharedPlasticity.feels(evidence.get(i))) {
+      if (!SharedPlasticity.shares(evidence.get(i))) {
         rows[i] = grid.evaluate(evidence.get(i).likelihood());
       }
     }
-    double all = evidenceOf(evidence, rows, grid, i -> true);
+    SharedPlasticity shared = new SharedPlasticity(evidence, grid);
+    double all = evidenceOf(rows, shared, i -> true);
     for (int i = 0; i < evidence.size(); i++) {
       int one = i;
       double support =
           all
-              / (evidenceOf(evidence, rows, grid, k -> k != one)
-                  * evidenceOf(evidence, rows, grid, k -> k == one));
+              / (evidenceOf(rows, shared, k -> k != one)
+                  * evidenceOf(rows, shared, k -> k == one));
       if (support < CONFLICT) {
         String label = evidence.get(i).label();
         conflicts.add(

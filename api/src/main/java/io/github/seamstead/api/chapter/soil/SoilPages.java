@@ -87,18 +87,18 @@ final class SoilPages {
       return;
     }
     Words w = book.words();
-    Table table = new Table("Tests made", "test", "#clay by it alone", "by feel");
+    Table table = new Table("Tests made", "test", "#clay by it alone", "tells plasticity");
     for (TestReading reading : part.readings()) {
       table.row(
           w.said(reading.label()),
           w.range(reading.clay(), w::percent),
-          reading.felt() ? "yes" : "no");
+          reading.plastic() ? "yes" : "no");
     }
     book.table(table);
-    if (part.readings().stream().filter(TestReading::felt).count() > 1) {
+    if (part.readings().stream().filter(TestReading::plastic).count() > 1) {
       book.paragraph(
-          "Tests by feel have one cause in common, how plastic the clay's minerals are, so they"
-              + " err together and each further one tells less.");
+          "Tests of plasticity, felt by hand or measured, have one cause in common, the minerals of"
+              + " the clay, so they err together and each further one tells less.");
     }
   }
 
