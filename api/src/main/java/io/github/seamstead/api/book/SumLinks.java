@@ -20,6 +20,11 @@ import java.util.regex.Pattern;
 public final class SumLinks {
 
   private static final int LEAST_DIGITS = 3;
+
+  /** Ends the id of a sum that adds up the doubt of the result of another. */
+  private static final String DOUBT = "-doubt";
+
+  private static final String DOUBT_LESSON = "How sure is a volume?";
   private static final Pattern METRIC = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
   private static final Pattern IMPERIAL = Pattern.compile("[\\d /.]+(ft|in)( [\\d /]+in)?");
 
@@ -84,7 +89,7 @@ public final class SumLinks {
           Map.entry("materials.floor.regular-area", "The floor of a many-sided shelter"),
           Map.entry("materials.water", "From millimetres to heaps"),
           Map.entry("materials.drying", "Shrinking, cracks, and slip to fill them"),
-          Map.entry("shared.sensitivity", "How sure is a volume?"));
+          Map.entry("shared.sensitivity", DOUBT_LESSON));
 
   private final List<Derivation> derivations;
 
@@ -108,8 +113,25 @@ public final class SumLinks {
    * @return the lesson's title; empty if none does
    */
   public static Optional<String> lesson(String id) {
+    if (id.endsWith(DOUBT)) {
+      return Optional.of(DOUBT_LESSON);
+    }
     return Optional.ofNullable(LESSONS.get(id))
         .or(() -> Optional.ofNullable(LESSONS.get(room(id))));
+  }
+
+  /** Where the doubt of a sum is added up, which is the next sum of its doubt after it. */
+  Optional<String> doubtOf(int place) {
+    String id = derivations.get(place).id();
+    for (int i = place + 1; i < derivations.size(); i++) {
+      String later = derivations.get(i).id();
+      if (later.equals(id + DOUBT)) {
+        return Optional.of(anchor(i));
+      } else if (later.equals(id)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
   }
 
   private static String room(String id) {
@@ -121,7 +143,9 @@ public final class SumLinks {
     Predicate<Step> isWritten = written(text.strip());
     for (int i = 0; i < derivations.size(); i++) {
       Derivation sum = derivations.get(i);
+      // A share of a doubt is of no number that a chapter prints.
       if (chapter(sum.id()).filter(chapter::equals).isPresent()
+          && !sum.id().endsWith(DOUBT)
           && sum.steps().stream().filter(step -> step.formula().isPresent()).anyMatch(isWritten)) {
         return Optional.of(anchor(i));
       }

@@ -33,6 +33,8 @@ final class MixSamples {
             MixDesign.solve(
                     List.of(SOIL, SAND), MixTarget.of(ClayBand.FLOOR), BucketRounding.NONE, steps)
                 .clayRatio());
+    to.add(
+        "materials.mix.clay_blend-doubt", steps -> blend().rounded().clayDoubt(steps).sampled().high());
     to.add("materials.mix.power_curve", steps -> new GradingTarget(0.02, 0.5).finer(0.001, steps));
     to.add("materials.mix.straw", steps -> Fibre.straw(1200, 0.01, steps).mass());
     to.add(

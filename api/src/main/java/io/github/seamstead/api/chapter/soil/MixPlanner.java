@@ -111,6 +111,10 @@ final class MixPlanner {
                         blend,
                         trial.map(TrialPart::reading),
                         spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+    run.workedOnly(
+        "materials.mix.clay_blend-doubt",
+        "How sure is the clay of the mix " + spec.id() + "?",
+        choice.recipe()::clayDoubt);
     choice.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
     return Optional.of(
         new MixPart(
