@@ -18,12 +18,12 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Do the ranges hold the truth as often as they claim, and how often is a verdict wrong? Virtual
  * soils, even over the triangle, are tested with the scatter that the tests state: hands that feel
  * the plasticity of one mineral in every test, limits and shrinkage that it shifts as well, jars whose clay sinks in flocs, jars that are still
- * cloudy at the last mark. Jars are settled here grain by grain. The build takes 50 soils of
+ * cloudy at the last mark. Jars are settled here grain by grain. The build takes 100 soils of
  * each kind, the long run 2000 of each.
  */
 class CoverageTest {
 
-  private static final int SOILS = 50;
+  private static final int SOILS = 100;
   private static final int MANY = 2000;
   private static final double[] LEVELS = {0.5, 0.9, 0.95};
 
