@@ -140,7 +140,8 @@ public final class SumLinks {
 
   /** Where the sum of a number stands that a chapter writes so. */
   Optional<String> anchorOf(Chapter chapter, String text) {
-    Predicate<Step> isWritten = written(text.strip());
+    // On sheets number and unit are held together by a space that does not break.
+    Predicate<Step> isWritten = written(text.replace('\u00a0', ' ').strip());
     for (int i = 0; i < derivations.size(); i++) {
       Derivation sum = derivations.get(i);
       // A share of a doubt is of no number that a chapter prints.

@@ -195,7 +195,7 @@ public final class Propagation {
       own.formula("(x_high - x_low) / 3.29")
           .with("x_high", term.high, term.unit)
           .with("x_low", term.low, term.unit)
-          .note("a range that holds nine of ten values is 2 * 1.645 = 3.29 of them wide");
+          .note("a range that holds nine of ten values is 2 × 1.645 = 3.29 of them wide");
     }
     own.gives(term.u, term.unit);
     Map<String, Double> moved = new HashMap<>(numbers);
