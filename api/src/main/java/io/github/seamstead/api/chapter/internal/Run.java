@@ -340,6 +340,13 @@ public final class Run {
     return result;
   }
 
+  /** Works a sum that stands in the worked steps alone; without them it is not worked at all. */
+  public void workedOnly(String id, String title, Function<Steps, ?> calculation) {
+    if (options.worked()) {
+      worked(id, title, calculation);
+    }
+  }
+
   /** Reports progress; it never falls, whichever thread reports. */
   public synchronized void progress(double doneRatio, String message) {
     reported = Math.max(reported, doneRatio);

@@ -93,7 +93,10 @@ final class SoilFacts {
     return new Facts<TestReading>()
         .text("test", "the test with its outcome", TestReading::label)
         .range("clayRange", "share of clay that it allows", TestReading::clay)
-        .flag("byFeel", "whether it errs together with the other tests by feel", TestReading::felt);
+        .flag(
+            "ofPlasticity",
+            "whether it errs together with the other tests of plasticity",
+            TestReading::plastic);
   }
 
   private static Facts<Map.Entry<TextureClass, Double>> textureClass() {
