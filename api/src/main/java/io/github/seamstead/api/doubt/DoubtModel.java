@@ -34,7 +34,7 @@ final class DoubtModel {
   private final List<Doubt> doubts;
   private final JobPlan base;
   private final PlanOptions terms;
-  private final Series series = new Series(Recall.of(KEPT), Supposed.NOTHING, true);
+  private final Series series = new Series(Recall.of(KEPT), Supposed.NOTHING, true, true);
 
   private DoubtModel(JobDraft job, JobPlan base, PlanOptions terms) {
     this.job = job;
