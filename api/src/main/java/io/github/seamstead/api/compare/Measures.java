@@ -105,7 +105,8 @@ public final class Measures {
   }
 
   /**
-   * All seams left to make, each worked on by a whole team: those of the ring in their order, then the others.
+   * All seams left to make, each worked on by a whole team: those of the ring in their order, then
+   * the others.
    */
   private static double seamHours(JobPlan plan) {
     Optional<Crew> crew = plan.job().document().site().flatMap(Site::crew);

@@ -13,9 +13,9 @@ import io.github.seamstead.api.compare.Measures;
 import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobChange;
+import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobDraft;
 import io.github.seamstead.api.job.JobFaultsException;
-import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobValue;
 import io.github.seamstead.api.job.MixSpec;
 import io.github.seamstead.api.job.StatedDoubt;
@@ -185,7 +185,9 @@ final class DoubtModel {
     }
   }
 
-  /** Runs the plan with all doubts at their middle, which must succeed where the job itself does. */
+  /**
+   * Runs the plan with all doubts at their middle, which must succeed where the job itself does.
+   */
   Map<Measure, Double> planned() {
     return plan(middle(), fullWidths());
   }

@@ -72,8 +72,7 @@ final class Doubts {
   }
 
   /** Numbers that are off by the same draw: one hand, one tool, one season. */
-  void together(
-      String name, String spread, UsualDoubt usual, String remedy, List<Input> all) {
+  void together(String name, String spread, UsualDoubt usual, String remedy, List<Input> all) {
     List<Input> open = open(name, remedy, all);
     if (!open.isEmpty()) {
       add(

@@ -51,8 +51,7 @@ final class Draw {
     if (!mix.matches()) {
       changes.add(number.put(value));
     } else {
-      (mix.group(2).equals("density") ? density : water)
-          .put(Integer.parseInt(mix.group(1)), value);
+      (mix.group(2).equals("density") ? density : water).put(Integer.parseInt(mix.group(1)), value);
     }
   }
 

@@ -83,8 +83,7 @@ final class EarthDoubts {
     List<Input> dried = new ArrayList<>();
     for (int i = 0; i < written.soils().size(); i++) {
       SoilSample soil = written.soils().get(i);
-      Input moisture =
-          doubts.input("soils[" + i + "].moisture", EarthMaterials.moisture(soil));
+      Input moisture = doubts.input("soils[" + i + "].moisture", EarthMaterials.moisture(soil));
       (soil.dried().isPresent() ? dried : judged).add(moisture);
     }
     moisture("moisture of the soil", "soil", MixDoubt.SOIL_MOISTURE, judged, dried);

@@ -136,11 +136,7 @@ public final class MattersSearch {
   }
 
   private static boolean isImperial(JobPlan plan) {
-    return plan.job()
-        .document()
-        .site()
-        .filter(s -> s.units() == UnitSystem.IMPERIAL)
-        .isPresent();
+    return plan.job().document().site().filter(s -> s.units() == UnitSystem.IMPERIAL).isPresent();
   }
 
   private <T> List<T> all(int count, IntFunction<T> work, double from, double to) {
@@ -217,8 +213,7 @@ public final class MattersSearch {
                   : ""));
       return Optional.empty();
     }
-    return Optional.of(
-        new Weighed(measure, value, there, result.indices()));
+    return Optional.of(new Weighed(measure, value, there, result.indices()));
   }
 
   /** The range over both samples. */
@@ -308,16 +303,10 @@ public final class MattersSearch {
               alone.high(),
               alone.open(),
               weighed.indices().get(d),
-              great
-                  ? Optional.of(halved(measure, before, halved.get(d)))
-                  : Optional.empty()));
+              great ? Optional.of(halved(measure, before, halved.get(d))) : Optional.empty()));
     }
     influences.sort(Comparator.comparing(i -> -i.index().total().value()));
     return new NumberInDoubt(
-        measure,
-        weighed.planned(),
-        range(measure, points),
-        weighed.points().size(),
-        influences);
+        measure, weighed.planned(), range(measure, points), weighed.points().size(), influences);
   }
 }

@@ -324,5 +324,16 @@ public final class Job {
       state("weather", weather);
       return this;
     }
+
+    /**
+     * States doubts.
+     *
+     * @param doubts how far values of the job may be off, where whoever measured them says so
+     * @return this builder
+     */
+    public Builder doubts(List<ValueDoubt.Builder> doubts) {
+      state("doubts", doubts);
+      return this;
+    }
   }
 }

@@ -89,8 +89,7 @@ public final class JobDraft {
                 new JobPlaces(json)
                     .kind(p, (given, allowed) -> {})
                     .flatMap(
-                        kind ->
-                            kind.limits().map(l -> new JobNumber(p.numbered(json), kind, l))));
+                        kind -> kind.limits().map(l -> new JobNumber(p.numbered(json), kind, l))));
   }
 
   /**

@@ -125,7 +125,8 @@ public final class VariantsReader {
       fault(at, "\"" + text + "\"", DraftPath.FORM);
       return Optional.empty();
     }
-    return path.filter(p -> places.kind(p, (given, allowed) -> fault(at, given, allowed)).isPresent());
+    return path.filter(
+        p -> places.kind(p, (given, allowed) -> fault(at, given, allowed)).isPresent());
   }
 
   private void value(DraftPath path, String at, JobValue value) {

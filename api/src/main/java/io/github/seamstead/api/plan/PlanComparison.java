@@ -137,9 +137,7 @@ final class PlanComparison {
     plan.fixings()
         .ifPresent(
             f ->
-                f.shopping()
-                    .items()
-                    .forEach(item -> packs.put(pack(item), (double) item.packs())));
+                f.shopping().items().forEach(item -> packs.put(pack(item), (double) item.packs())));
     return packs;
   }
 

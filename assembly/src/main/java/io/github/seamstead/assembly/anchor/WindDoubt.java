@@ -9,11 +9,17 @@ public final class WindDoubt {
 
   /** A gust speed read off a map, for a place between two of its zones. */
   public static final UsualDoubt GUST =
-      new UsualDoubt(Scatter.logNormal(0.10), Source.commonPractice("a gust speed read off a map for the place"));
+      new UsualDoubt(
+          Scatter.logNormal(0.10),
+          Source.commonPractice("a gust speed read off a map for the place"));
 
-  /** A mean wind read off a map, for a place between two of its zones; its pull grows as the square. */
+  /**
+   * A mean wind read off a map, for a place between two of its zones; its pull grows as the square.
+   */
   public static final UsualDoubt MEAN =
-      new UsualDoubt(Scatter.logNormal(0.10), Source.commonPractice("a mean wind speed read off a map for the place"));
+      new UsualDoubt(
+          Scatter.logNormal(0.10),
+          Source.commonPractice("a mean wind speed read off a map for the place"));
 
   private WindDoubt() {}
 }

@@ -9,7 +9,8 @@ public final class ClothDoubt {
 
   /** Mass of an area of reclaimed cloth. */
   public static final UsualDoubt MASS_PER_AREA =
-      new UsualDoubt(Scatter.logNormal(0.05), Source.commonPractice("reclaimed cloth, worn and damp"));
+      new UsualDoubt(
+          Scatter.logNormal(0.05), Source.commonPractice("reclaimed cloth, worn and damp"));
 
   private ClothDoubt() {}
 }

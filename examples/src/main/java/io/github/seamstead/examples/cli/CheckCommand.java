@@ -65,10 +65,10 @@ final class CheckCommand implements Callable<Integer> {
       throw ArgumentFault.finding("--was: given without --diary", "must stand beside it");
     }
     Optional<Job> job = found(JOB, file, () -> JobInput.read(file));
-    Optional<Job> cutBy = was.flatMap(f -> found("job document before", f, () -> JobReader.read(f)));
+    Optional<Job> cutBy =
+        was.flatMap(f -> found("job document before", f, () -> JobReader.read(f)));
     Optional<Diary> done = diary.flatMap(f -> found(DIARY, f, () -> DiaryReader.read(f)));
-    boolean allRead =
-        done.isPresent() == diary.isPresent() && cutBy.isPresent() == was.isPresent();
+    boolean allRead = done.isPresent() == diary.isPresent() && cutBy.isPresent() == was.isPresent();
     Optional<JobPlan> plan = job.flatMap(j -> found(JOB, file, () -> alone(j)));
     if (plan.isPresent() && done.isPresent() && allRead) {
       plan = found(DIARY, diary.orElseThrow(), () -> planOn(cutBy, job.orElseThrow(), done.get()));
@@ -116,8 +116,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private int told(Job job, JobPlan plan) {
     var out = console.out();
-    out.println(
-        plan.unmet().isEmpty() ? "No faults." : "No faults, but not all of it can be met.");
+    out.println(plan.unmet().isEmpty() ? "No faults." : "No faults, but not all of it can be met.");
     Failures.print(plan.unmet(), console.err());
     job.assumptions()
         .forEach(

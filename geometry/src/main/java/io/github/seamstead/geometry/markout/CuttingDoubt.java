@@ -9,7 +9,8 @@ public final class CuttingDoubt {
 
   /** A seam allowance, in metres. */
   public static final UsualDoubt ALLOWANCE =
-      new UsualDoubt(Scatter.normal(0.003), Source.commonPractice("marking out and cutting by hand"));
+      new UsualDoubt(
+          Scatter.normal(0.003), Source.commonPractice("marking out and cutting by hand"));
 
   private CuttingDoubt() {}
 }

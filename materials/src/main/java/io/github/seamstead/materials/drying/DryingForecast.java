@@ -139,12 +139,19 @@ public record DryingForecast(
     Range d = doubt.diffusivity();
     Range e = doubt.exchange();
     DryingCurve likely =
-        run(slab, weather, ventilation, d.likely(), e.likely()).until(march.horizon(), stop, march.detail());
+        run(slab, weather, ventilation, d.likely(), e.likely())
+            .until(march.horizon(), stop, march.detail());
     boolean certain = d.low() == d.high() && e.low() == e.high();
     DryingCurve fast =
-        certain ? likely : run(slab, weather, ventilation, d.high(), e.high()).until(march.horizon(), stop, march.detail());
+        certain
+            ? likely
+            : run(slab, weather, ventilation, d.high(), e.high())
+                .until(march.horizon(), stop, march.detail());
     DryingCurve slow =
-        certain ? likely : run(slab, weather, ventilation, d.low(), e.low()).until(march.horizon(), stop, march.detail());
+        certain
+            ? likely
+            : run(slab, weather, ventilation, d.low(), e.low())
+                .until(march.horizon(), stop, march.detail());
     if (steps.isRecording()) {
       record(slab, weather, likely, steps);
     }

@@ -25,8 +25,7 @@ final class DryingGrid {
   static DryingGrid of(DryingSlab slab, DryingDetail detail, int refinement) {
     double growth = detail.growth();
     double middle = slab.thickness() / detail.middleCells();
-    double first =
-        Math.min(detail.largestAtSurface(), slab.thickness() / detail.surfaceCells());
+    double first = Math.min(detail.largestAtSurface(), slab.thickness() / detail.surfaceCells());
     List<Double> sizes = new ArrayList<>();
     if (slab.baseThickness() == 0) {
       sizes.addAll(graded(slab.thickness(), first, growth));

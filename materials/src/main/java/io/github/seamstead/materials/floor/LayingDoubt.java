@@ -9,11 +9,14 @@ public final class LayingDoubt {
 
   /** Thickness of a mixed layer, in metres. */
   public static final UsualDoubt THICKNESS =
-      new UsualDoubt(Scatter.normal(0.003), Source.commonPractice("screeding by hand over a rough base"));
+      new UsualDoubt(
+          Scatter.normal(0.003), Source.commonPractice("screeding by hand over a rough base"));
 
   /** A price of loose material. */
   public static final UsualDoubt PRICE =
-      new UsualDoubt(Scatter.evenPart(0.15), Source.commonPractice("quotations for loose material at short notice"));
+      new UsualDoubt(
+          Scatter.evenPart(0.15),
+          Source.commonPractice("quotations for loose material at short notice"));
 
   private LayingDoubt() {}
 }

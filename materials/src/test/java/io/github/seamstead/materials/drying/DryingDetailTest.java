@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 /** What the rough march gives away against the fine one. */
 class DryingDetailTest {
 
-  private static final DryingDoubt NONE =
-      new DryingDoubt(Range.exactly(1), Range.exactly(1));
+  private static final DryingDoubt NONE = new DryingDoubt(Range.exactly(1), Range.exactly(1));
 
   private static DryingCriteria until(double... moistures) {
     List<DryingCriteria.State> states = new ArrayList<>();
@@ -85,5 +84,22 @@ class DryingDetailTest {
     assertThat(rough.neverDries()).isTrue().isEqualTo(fine.neverDries());
     assertThat(rough.likely().duration()).isEqualTo(Weather.DAY);
     assertThat(rough.milestones().get(1).horizon()).isEqualTo(365);
+  }
+
+  @Test
+  void aDrawOfThePublishedDoubtIsAsFarOffInACalibratedOne() {
+    DryingDoubt published = DryingDoubt.published();
+    DryingDoubt tile = new DryingDoubt(new Range(0.5, 0.6, 0.9), new Range(1, 1.1, 1.21));
+    assertThat(tile.supposing(published)).isEqualTo(tile);
+    DryingDoubt high =
+        tile.supposing(
+            new DryingDoubt(
+                Range.exactly(published.diffusivity().high()),
+                Range.exactly(published.exchange().low())));
+    assertThat(high.diffusivity().likely()).isCloseTo(0.9, within(1e-12));
+    assertThat(high.exchange().likely()).isCloseTo(1, within(1e-12));
+    DryingDoubt middle = tile.supposing(NONE);
+    assertThat(middle.diffusivity()).isEqualTo(Range.exactly(0.6));
+    assertThat(middle.exchange()).isEqualTo(Range.exactly(1.1));
   }
 }

@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What the seams of a kind that are left to make take: their length, how they lap, what holds them. */
+/**
+ * What the seams of a kind that are left to make take: their length, how they lap, what holds them.
+ */
 final class SeamWork {
 
   private final Sizes sizes;
@@ -21,11 +23,7 @@ final class SeamWork {
     sizes = desk.sizes();
     joining = desk.plan().joining();
     Optional<FixingsPart> fixings = desk.plan().fixings();
-    bill =
-        joining
-            .map(j -> j.left().left())
-            .filter(left -> !left.isEmpty())
-            .map(SeamBill::new);
+    bill = joining.map(j -> j.left().left()).filter(left -> !left.isEmpty()).map(SeamBill::new);
     pattern = fixings.map(f -> f.fixings().pattern());
   }
 

@@ -86,6 +86,7 @@ final class LayerDrying {
     DryingDoubt doubt =
         tile.filter(TileCalibration::plausible)
             .map(TileCalibration::doubt)
+            .map(calibrated -> calibrated.supposing(run.supposed().drying()))
             .orElseGet(() -> run.supposed().drying());
     Forecaster forecaster = new Forecaster(slab, criteria, doubt, air);
     DryingForecast forecast =

@@ -107,7 +107,9 @@ final class JoiningPlanner {
         report.flatMap(r -> Relabelling.of(ring, r)));
   }
 
-  /** A diary names the seams of the ring alone, so that the splices before them are taken for made. */
+  /**
+   * A diary names the seams of the ring alone, so that the splices before them are taken for made.
+   */
   private static SeamsLeft left(
       Run run, CoverPart cover, SeamBill seams, Optional<LogReport> report) {
     List<SeamRun> made = report.map(r -> SeamPlanner.made(cover, r)).orElse(List.of());

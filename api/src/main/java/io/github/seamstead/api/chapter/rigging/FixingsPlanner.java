@@ -90,7 +90,10 @@ final class FixingsPlanner {
     return new FixingsLeft(
         seams.madeFixings(pattern),
         seams.leftFixings(pattern),
-        stated.adhesiveBead().filter(bead -> any).map(bead -> glued(stated, bead, seams.leftLengths())),
+        stated
+            .adhesiveBead()
+            .filter(bead -> any)
+            .map(bead -> glued(stated, bead, seams.leftLengths())),
         Optional.of(seams.leftMetres())
             .filter(metres -> any && stated.method() == FixingMethod.STITCHES)
             .map(metres -> stack.threadMetres(stated.spacing(), metres, stated.rows())));
@@ -101,8 +104,7 @@ final class FixingsPlanner {
   }
 
   /** What holds the seams that are left; nothing if all are made. */
-  private static List<ShoppingItem> items(
-      Fixings stated, FixingPattern pattern, FixingsLeft left) {
+  private static List<ShoppingItem> items(Fixings stated, FixingPattern pattern, FixingsLeft left) {
     List<ShoppingItem> items = new ArrayList<>();
     if (left.open() > 0) {
       items.add(

@@ -33,11 +33,14 @@ final class RiggingFacts {
             "adhesiveLeft_m3",
             "adhesive of the seams left to make",
             f -> f.left().adhesive().map(need -> need.cubicMetres()))
-        .maybeNumber(
-            "threadLeft_m", "thread of the seams left to make", f -> f.left().thread())
+        .maybeNumber("threadLeft_m", "thread of the seams left to make", f -> f.left().thread())
         .maybe("glue", "how it is glued", glue(), FixingsPart::glue)
         .one("through", "what a fixing goes through", through(), FixingsPart::through)
-        .many("shopping", "what to buy for the seams left to make", item(), f -> f.shopping().items());
+        .many(
+            "shopping",
+            "what to buy for the seams left to make",
+            item(),
+            f -> f.shopping().items());
   }
 
   private static Facts<AdhesiveTimes> glue() {
