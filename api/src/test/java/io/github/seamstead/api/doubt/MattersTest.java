@@ -143,10 +143,10 @@ class MattersTest {
         JobDraft.parse(
             withDoubts(
                 "{\"of\": \"site.designWind\", \"standard\": \"1 m/s\"},{\"of\":"
-                    + " \"cover.hem.allowance\", \"low\": \"60 mm\", \"high\": \"90 mm\"}"));
+                    + " \"cover.fabric.thickness\", \"low\": \"0.7 mm\", \"high\": \"0.9 mm\"}"));
     DoubtModel model = DoubtModel.of(stated, points(16));
     List<String> names = model.doubts().stream().map(Doubt::name).toList();
-    assertThat(names).containsOnlyOnce("design wind").contains("cover.hem.allowance");
+    assertThat(names).containsOnlyOnce("design wind").contains("cover.fabric.thickness");
     Doubt wind = model.doubts().get(names.indexOf("design wind"));
     assertThat(wind.spread()).isEqualTo("1 m/s, one standard deviation, as the job states");
     double[] high = model.middle();
@@ -161,7 +161,12 @@ class MattersTest {
   @Test
   void aNumberThatIsAsGoodAsKnownIsNotWeighed() {
     JobDraft sure =
-        JobDraft.parse(withDoubts("{\"of\": \"site.designWind\", \"standard\": \"0.01 m/s\"}"));
+        JobDraft.parse(
+            withDoubts(
+                "{\"of\": \"site.designWind\", \"standard\": \"0.01 m/s\"},"
+                    + "{\"of\": \"cover.fabric.massPerArea\", \"standard\": \"1 g/m2\"},"
+                    + "{\"of\": \"frame.measures.baseSide\", \"standard\": \"0.5 mm\"},"
+                    + "{\"of\": \"frame.measures.height\", \"standard\": \"0.5 mm\"}"));
     Matters matters = MattersSearch.of(sure, points(16), Runnable::run, 1);
     assertThat(matters.numbers()).noneMatch(n -> n.measure() == Measure.PEG_PULL);
     assertThat(matters.still())
