@@ -6,8 +6,8 @@ import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceHole;
-import io.github.seamstead.geometry.plane.Bounds;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 

@@ -2,8 +2,8 @@ package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Placement;
-import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
