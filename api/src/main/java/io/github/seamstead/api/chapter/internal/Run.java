@@ -230,6 +230,11 @@ public final class Run {
     return series.brief();
   }
 
+  /** Whether dear simulations march roughly, since only their differences are looked at. */
+  public boolean isRough() {
+    return series.rough();
+  }
+
   /** Gives what a dear calculation gave before for the same key, or calculates it. */
   public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
     return series.recall().of(key, type, calculation);
