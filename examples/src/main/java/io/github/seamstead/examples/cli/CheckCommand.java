@@ -1,6 +1,9 @@
 package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Recall;
+import io.github.seamstead.api.chapter.Series;
+import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.plan.JobPlanner;
@@ -33,7 +36,9 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Job job = JobInput.read(file);
-    List<Unmet> unmet = JobPlanner.plan(job, PlanOptions.defaults()).unmet();
+    // What else could be done is told by a plan; here it is asked for nothing but what is unmet.
+    Series brief = new Series(Recall.none(), Supposed.NOTHING, true);
+    List<Unmet> unmet = JobPlanner.plan(job, PlanOptions.defaults(), brief).unmet();
     var out = console.out();
     out.println(unmet.isEmpty() ? "No faults." : "No faults, but not all of it can be met.");
     Failures.print(unmet, console.err());

@@ -31,7 +31,7 @@ final class RestOfStock {
       List<LaidPiece> pieces,
       List<Shortfall> unplaced,
       double missing,
-      Optional<StockNeed> further,
+      List<StockNeed> further,
       LayoutResult.Method method,
       long work,
       Optional<LayoutResult.Stop> stopped) {
@@ -41,7 +41,7 @@ final class RestOfStock {
             List.of(),
             List.of(),
             0,
-            Optional.empty(),
+            List.of(),
             LayoutResult.Method.SEARCH,
             0,
             Optional.empty());
@@ -222,7 +222,7 @@ final class RestOfStock {
         laid,
         result.unplaced(),
         missing,
-        result.furtherStock().map(need -> needed(need, on)),
+        result.furtherStock().stream().map(need -> needed(need, on)).toList(),
         result.method(),
         result.workUsed(),
         result.stopped());
