@@ -59,7 +59,8 @@ public record Comparison(
       List<Measure> objectives,
       Executor executor,
       int ahead) {
-    JobPlan base = JobPlanner.plan(
+    JobPlan base =
+        JobPlanner.plan(
             job.with(options.cut()).job(),
             options.planned(),
             // Recalling makes it one of many: where to save is what the levers below are for.

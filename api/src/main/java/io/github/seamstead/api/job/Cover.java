@@ -230,5 +230,17 @@ public record Cover(
       state("keepTogether", keepTogether);
       return this;
     }
+
+    /**
+     * States moreSplices.
+     *
+     * @param moreSplices faces whose panels are put together from a band more than the cloth asks
+     *     for
+     * @return this builder
+     */
+    public Builder moreSplices(List<Integer> moreSplices) {
+      state("moreSplices", moreSplices);
+      return this;
+    }
   }
 }

@@ -24,7 +24,9 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** A plan whose cloth is short says what to fetch and where to save, each from a plan of its own. */
+/**
+ * A plan whose cloth is short says what to fetch and where to save, each from a plan of its own.
+ */
 class ShortClothTest {
 
   private static final String SKIRT = "\"skirt\": {\"drop\": \"300 mm\"},";
@@ -73,7 +75,9 @@ class ShortClothTest {
       LayoutPart laid = alone.layout().orElseThrow();
       String name = saving.lever().name();
       assertThat(laid.withoutPlace()).as(name).isEqualTo(saving.withoutPlace());
-      assertThat(laid.areaWithoutPlace()).as(name).isCloseTo(saving.areaWithoutPlace(), within(1e-9));
+      assertThat(laid.areaWithoutPlace())
+          .as(name)
+          .isCloseTo(saving.areaWithoutPlace(), within(1e-9));
       assertThat(laid.result().furtherStock()).as(name).isEqualTo(saving.furtherStock());
       assertThat(plan.cover().orElseThrow().clothArea() - alone.cover().orElseThrow().clothArea())
           .as(name)
@@ -87,8 +91,7 @@ class ShortClothTest {
     Savings savings = savings(plan);
     assertThat(savings.enough()).isNotEmpty();
     assertThat(savings.tried().subList(0, savings.enough().size())).isEqualTo(savings.enough());
-    List<String> advice =
-        ShortCloth.advice(plan.layout().orElseThrow(), UnitSystem.METRIC);
+    List<String> advice = ShortCloth.advice(plan.layout().orElseThrow(), UnitSystem.METRIC);
     assertThat(advice).hasSize(2);
     assertThat(advice.get(0)).startsWith("Buy besides: ").contains("more of green", "wide, for ");
     assertThat(advice.get(1)).contains(savings.tried().get(0).lever().name() + " is enough");

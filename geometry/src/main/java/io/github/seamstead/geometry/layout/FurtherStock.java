@@ -116,8 +116,7 @@ final class FurtherStock {
   }
 
   private boolean isHeld(Piece piece, StockItem item) {
-    return Filled.fitsEmpty(
-        piece, List.of(item), request.spacing(), request.edgeMargin(), ended);
+    return Filled.fitsEmpty(piece, List.of(item), request.spacing(), request.edgeMargin(), ended);
   }
 
   /**
@@ -168,13 +167,11 @@ final class FurtherStock {
             request.spacing(),
             request.edgeMargin(),
             item instanceof Roll ? Objective.LEAST_LENGTH : Objective.FEWEST_ITEMS);
-    LayoutResult laid =
-        CuttingLayout.plan(rest, Work.of(Budget.ofWork(WORK), 1).on(Runnable::run));
+    LayoutResult laid = CuttingLayout.plan(rest, Work.of(Budget.ofWork(WORK), 1).on(Runnable::run));
     if (!laid.isComplete()) {
       return filled;
     }
-    StockNeed need =
-        need(item, laid.used().stream().mapToDouble(StockUse::usedLength).toArray());
+    StockNeed need = need(item, laid.used().stream().mapToDouble(StockUse::usedLength).toArray());
     boolean isLess =
         need.items() <= filled.items()
             && need.length() <= filled.length()

@@ -38,13 +38,7 @@ final class RestOfStock {
 
     static final Laid NOTHING =
         new Laid(
-            List.of(),
-            List.of(),
-            0,
-            List.of(),
-            LayoutResult.Method.SEARCH,
-            0,
-            Optional.empty());
+            List.of(), List.of(), 0, List.of(), LayoutResult.Method.SEARCH, 0, Optional.empty());
 
     Laid with(List<LaidPiece> all) {
       return new Laid(all, unplaced, missing, further, method, work, stopped);

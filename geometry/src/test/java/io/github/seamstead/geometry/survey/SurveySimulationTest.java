@@ -47,6 +47,7 @@ class SurveySimulationTest {
         }
       }
     }
+    Files.createDirectories(Path.of("target"));
     Files.write(Path.of("target", "survey-simulation.md"), table);
   }
 

@@ -42,7 +42,12 @@ final class ShortPages {
               + (savings.enough().isEmpty() ? " None of these changes is enough by itself." : ""));
       Table table =
           new Table(
-              "Where to save cloth", "change", "#saves cloth", "#still lacks", "then fetch", "mind");
+              "Where to save cloth",
+              "change",
+              "#saves cloth",
+              "#still lacks",
+              "then fetch",
+              "mind");
       savings
           .tried()
           .forEach(
