@@ -20,6 +20,7 @@ import java.util.OptionalInt;
  * @param holes openings cut out of the piece
  * @param notches match notches
  * @param marks texts
+ * @param folds hips within a piece that goes over several faces; none for others
  * @param grain direction of the warp, counter-clockwise from the x axis, in radians; finite
  * @param goodSide true if the coordinates show the good side
  */
@@ -35,6 +36,7 @@ public record PatternPiece(
     List<PieceHole> holes,
     List<Notch> notches,
     List<Mark> marks,
+    List<Fold> folds,
     double grain,
     boolean goodSide) {
 
@@ -58,6 +60,7 @@ public record PatternPiece(
     holes = List.copyOf(holes);
     notches = List.copyOf(notches);
     marks = List.copyOf(marks);
+    folds = List.copyOf(folds);
   }
 
   /**
