@@ -258,7 +258,7 @@ public final class Run {
             Progress.NONE,
             options.cancellation(),
             options.executor());
-    Series one = new Series(series.recall(), series.supposed(), true);
+    Series one = new Series(series.recall(), series.supposed(), true, series.rough());
     Run other = new Run(changed, terms, List.copyOf(chapters.values()), one, done);
     Parts parts = other.plan();
     other.requireNoFaults(parts);
