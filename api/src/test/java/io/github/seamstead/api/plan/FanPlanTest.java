@@ -108,12 +108,14 @@ class FanPlanTest {
             .sum();
     assertThat(within).isZero();
     BookWriter.write(plan, folder);
-    String last = "hip " + (cover.panels().get(0).faces() - 1) + "|" + cover.panels().get(0).faces();
+    String last =
+        "hip " + (cover.panels().get(0).faces() - 1) + "|" + cover.panels().get(0).faces();
     assertThat(Files.readString(folder.resolve("book.html")))
         .contains("Hips within the piece: mark, do not cut", last);
     try (Stream<Path> drawings = Files.list(folder.resolve("drawings"))) {
       List<Path> named = drawings.filter(file -> reads(file, last)).toList();
-      assertThat(named).extracting(file -> file.getFileName().toString())
+      assertThat(named)
+          .extracting(file -> file.getFileName().toString())
           .anyMatch(name -> name.startsWith("card-"))
           .anyMatch(name -> name.startsWith("cut-"))
           .anyMatch(name -> name.startsWith("piece-"));

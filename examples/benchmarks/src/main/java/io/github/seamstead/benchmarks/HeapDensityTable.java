@@ -13,9 +13,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Prints how densely eight invented heaps of odd sheets are cut, beside what their areas alone would
- * allow: the fewest items, the largest first, that have the area of the pieces, and how full those
- * would be.
+ * Prints how densely eight invented heaps of odd sheets are cut, beside what their areas alone
+ * would allow: the fewest items, the largest first, that have the area of the pieces, and how full
+ * those would be.
  *
  * <p>The arguments are work units, one column each; as in {@code HeapDensityTable 4000 3000000}.
  */

@@ -16,8 +16,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * Holds a layout to its request, from the two alone: plain and slow geometry that shares nothing
- * with the search. {@link CuttingLayout} and {@link StripLayout} give out no layout in which it finds
- * a fault.
+ * with the search. {@link CuttingLayout} and {@link StripLayout} give out no layout in which it
+ * finds a fault.
  *
  * <p>It checks that every piece lies on its stock, keeps the margin from its edges and flaws (but
  * from the band on which its hem lies) and the spacing from other pieces; that it is turned, runs

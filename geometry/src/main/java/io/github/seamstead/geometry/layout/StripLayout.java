@@ -20,9 +20,10 @@ import java.util.stream.IntStream;
  * lie at any angle is turned as it moves, without steps; its overlaps, and those of pieces of more
  * kinds than regions could be built for in seconds, are found from convex parts instead, and such
  * layouts are not pressed. Two threads search apart and meet at fixed counts of work. It can be
- * stopped at any time and returns the best layout so far, which is always valid: {@link LayoutCheck} holds it to the problem before it is returned. A work unit is one
- * placement evaluated, O(k) for k pieces near it. The result depends on the seed and the work units
- * alone if there is no time limit.
+ * stopped at any time and returns the best layout so far, which is always valid: {@link
+ * LayoutCheck} holds it to the problem before it is returned. A work unit is one placement
+ * evaluated, O(k) for k pieces near it. The result depends on the seed and the work units alone if
+ * there is no time limit.
  */
 public final class StripLayout {
 

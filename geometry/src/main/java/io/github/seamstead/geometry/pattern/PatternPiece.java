@@ -4,6 +4,7 @@ import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
 import java.util.OptionalInt;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * One flat piece of cloth, seen on its good side.
@@ -80,6 +81,24 @@ public record PatternPiece(
    */
   public double finishedArea() {
     return stitch.area() - holes.stream().mapToDouble(h -> h.finished().area()).sum();
+  }
+
+  /**
+   * Gives the length of the upper edge: of all edges of the finished outline that face up more than
+   * sideways, such as that by which a flap hangs.
+   *
+   * @return in metres; the width of the outline if none faces up, as where it ends in a steep point
+   */
+  public double upperEdgeLength() {
+    double length = 0;
+    for (int i = 0; i < stitch.size(); i++) {
+      Vector2D along = stitch.vertex(i + 1).subtract(stitch.vertex(i));
+      // The outline runs counter-clockwise, so that its right is outside.
+      if (-along.getX() > Math.abs(along.getY())) {
+        length += along.norm();
+      }
+    }
+    return length > 0 ? length : stitch.bounds().width();
   }
 
   /**

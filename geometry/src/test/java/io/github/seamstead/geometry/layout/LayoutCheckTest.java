@@ -142,7 +142,8 @@ class LayoutCheckTest {
         .anyMatch(f -> f.contains("overlaps"));
     assertThat(LayoutCheck.faults(problem, of(good, good.placements(), good.length() - 0.01)))
         .isNotEmpty();
-    assertThat(LayoutCheck.faults(problem, of(good, good.placements().subList(1, 4), good.length())))
+    assertThat(
+            LayoutCheck.faults(problem, of(good, good.placements().subList(1, 4), good.length())))
         .singleElement()
         .satisfies(f -> assertThat(f).contains("3 laid or left over of 4"));
     assertThatThrownBy(() -> LayoutCheck.require(problem, moved(good, 0, -0.5, 0)))

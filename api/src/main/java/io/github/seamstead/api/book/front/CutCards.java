@@ -272,7 +272,9 @@ final class CutCards {
         Vector2D low = s.at(fold.lower());
         Vector2D way = s.at(fold.upper()).subtract(low);
         s.textWhereFree(
-            Stream.of(0.25, 0.35, 0.5, 0.15, 0.65).map(part -> low.add(way.multiply(part))).toList(),
+            Stream.of(0.25, 0.35, 0.5, 0.15, 0.65)
+                .map(part -> low.add(way.multiply(part)))
+                .toList(),
             fold.name(),
             false);
       }

@@ -114,7 +114,9 @@ final class PieceSketch {
     Vector2D low = s.at(base.local(fold.lower()));
     Vector2D way = s.at(base.local(fold.upper())).subtract(low);
     s.textWhereFree(
-        Stream.of(0.2, 0.3, 0.45, 0.6, 0.12, 0.75, 0.37, 0.52).map(part -> low.add(way.multiply(part))).toList(),
+        Stream.of(0.2, 0.3, 0.45, 0.6, 0.12, 0.75, 0.37, 0.52)
+            .map(part -> low.add(way.multiply(part)))
+            .toList(),
         FoldNames.of(shape, fold),
         false);
   }

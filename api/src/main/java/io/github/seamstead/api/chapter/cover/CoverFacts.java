@@ -123,8 +123,7 @@ final class CoverFacts {
             "stitch_m", "corners of the finished outline", s -> Corners.data(s.pattern().stitch()))
         .number("grain_rad", "its upward direction, from the first axis", s -> s.pattern().grain())
         .many("holes", "openings in it", hole(), s -> s.pattern().holes())
-        .many(
-            "folds", "hips within it, bent and neither cut nor sewn", fold(), CoverFacts::folds)
+        .many("folds", "hips within it, bent and neither cut nor sewn", fold(), CoverFacts::folds)
         .many("notches", "match marks of its seams", notch(), s -> s.pattern().notches())
         .number("clothArea_m2", "cloth in one", s -> s.pattern().clothArea());
   }

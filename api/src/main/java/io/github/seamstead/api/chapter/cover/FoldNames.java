@@ -21,9 +21,7 @@ public final class FoldNames {
    * @return for example {@code hip 3|4}, or {@code fold 1}
    */
   public static String of(CutShape shape, Fold fold) {
-    return shape.pieces().size() == 1
-        ? of(shape.pattern(), fold)
-        : "fold " + fold.ordinal();
+    return shape.pieces().size() == 1 ? of(shape.pattern(), fold) : "fold " + fold.ordinal();
   }
 
   /**

@@ -196,7 +196,8 @@ public final class PrintSheets {
     for (Vector2D p : line.points()) {
       d.append(d.isEmpty() ? "M" : "L").append(place(p, area, margin));
     }
-    boolean dashed = line.kind() == LineKind.STITCH
+    boolean dashed =
+        line.kind() == LineKind.STITCH
             || line.kind() == LineKind.HOLE_FOLD
             || line.kind() == LineKind.FOLD;
     svg.empty(

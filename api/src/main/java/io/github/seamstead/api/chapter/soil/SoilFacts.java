@@ -129,6 +129,10 @@ final class SoilFacts {
             m -> m.choice().recipe().proportion(Basis.LOOSE_VOLUME).text())
         .uncertain(
             "clayRatio", "share of clay of the mix used", m -> m.choice().recipe().clayRatio())
+        .maybeRange(
+            "clayRange",
+            "the same: 5 % quantile, likely, 95 % quantile by the doubt of soil and buckets",
+            MixPart::clay)
         .number(
             "sandParts",
             "parts of sand to one of soil that are used, by the bucket",
