@@ -12,6 +12,9 @@ import io.github.seamstead.shared.quantity.Numbers;
  */
 public record EdgeAllowance(EdgeRole role, double width) {
 
+  /** Usual cloth of a turned hem, in metres: two turns of a peg's loop (common practice). */
+  public static final double USUAL_HEM = 0.05;
+
   public EdgeAllowance {
     Args.notNegative(role.label() + " allowance", width, "m");
     Args.require(

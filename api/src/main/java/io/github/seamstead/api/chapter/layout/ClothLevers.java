@@ -12,6 +12,7 @@ import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.JobChange;
 import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobValue;
+import io.github.seamstead.geometry.pattern.EdgeAllowance;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,9 +28,6 @@ public final class ClothLevers {
 
   /** Panels changed one by one; where more of them lack, the whole cover has to change. */
   private static final int FEW = 6;
-
-  /** Allowance of a turned hem, in metres; common practice: two turns of a peg's loop. */
-  private static final double TURNED = 0.05;
 
   private final JobDocument job;
   private final Parts parts;
@@ -104,7 +102,7 @@ public final class ClothLevers {
     cover.hem().faces().stream()
         .filter(own -> !faces.contains(own.face()))
         .forEach(own -> hems.add(hem(own)));
-    faces.forEach(face -> hems.add(hem(new FaceHem(face, HemKind.TURNED, TURNED))));
+    faces.forEach(face -> hems.add(hem(new FaceHem(face, HemKind.TURNED, EdgeAllowance.USUAL_HEM))));
     add(
         "Lower edge turned, not kept on the band, of " + panels(faces),
         "the band is lost to these hems; they are folded and fastened by hand",
@@ -154,7 +152,7 @@ public final class ClothLevers {
               "the band is lost to the hem; faces may then stay in one piece",
               List.of(
                   new JobChange("cover.hem.kind", JobValue.text(HemKind.TURNED.word())),
-                  length("cover.hem.allowance", TURNED))));
+                  length("cover.hem.allowance", EdgeAllowance.USUAL_HEM))));
     } else if (!cover.keepTogether()) {
       add(
           "Neighbouring faces in one piece where a sheet takes them",
