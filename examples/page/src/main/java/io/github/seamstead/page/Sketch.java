@@ -96,7 +96,7 @@ final class Sketch {
             PlanOptions.defaults()
                 .on(Runnable::run)
                 .only(Chapter.FRAME, Chapter.SOIL, Chapter.MIX, Chapter.FLOOR),
-            new Series(RECALL, Series.alone().supposed(), true));
+            new Series(RECALL, Series.alone().supposed(), true, false));
     plan.frame().ifPresent(frame -> frame(frame, job.document(), said));
     plan.floor().ifPresent(floor -> floor(floor, said));
     if (!plan.soils().isEmpty()) {
