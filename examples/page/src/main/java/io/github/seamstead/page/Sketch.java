@@ -169,7 +169,7 @@ final class Sketch {
             .toList());
     door.ifPresent(
         opening ->
-            face.put("door", opening.outline().stream().map(p -> List.of(p.getX(), p.getY())).toList()));
+            face.put("door", opening.outline().stream().map(p -> List.of(p.x(), p.y())).toList()));
     face.put("text", pyramid.sides() + " faces");
     return face;
   }
@@ -182,7 +182,9 @@ final class Sketch {
     Footprint footprint = floor.buildUp().footprint();
     Map<String, Object> sectors = new LinkedHashMap<>();
     sectors.put("outline", points(footprint.corners()));
-    sectors.put("parts", floor.sectors().sectors().stream().map(s -> points(s.outline().vertices())).toList());
+    sectors.put(
+        "parts",
+        floor.sectors().sectors().stream().map(s -> points(s.outline().vertices())).toList());
     sectors.put("gaps", footprint.gaps().stream().map(gap -> points(gap.vertices())).toList());
     sectors.put("text", floor.sectors().sectors().size() + " sectors");
     said.put("sectors", sectors);
