@@ -21,6 +21,15 @@ public record Series(Recall recall, Supposed supposed, boolean brief, boolean ro
   }
 
   /**
+   * Tells whether it is a plan by itself: for that one it is also tried what else could be done.
+   *
+   * @return whether nothing is recalled from other plans and nothing left out
+   */
+  public boolean isAlone() {
+    return recall.keepsNothing() && !brief;
+  }
+
+  /**
    * The same terms with other suppositions.
    *
    * @param other what is supposed

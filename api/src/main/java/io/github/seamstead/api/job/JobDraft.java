@@ -43,6 +43,16 @@ public final class JobDraft {
   }
 
   /**
+   * Takes in a job as its document would state it; what was assumed is left out again.
+   *
+   * @param job the job
+   * @return the draft
+   */
+  public static JobDraft of(Job job) {
+    return new JobDraft(SHAPE.write(job.document(), "$", job.assumedPaths()));
+  }
+
+  /**
    * Reads the document. Costs time linear in its text.
    *
    * @return the job

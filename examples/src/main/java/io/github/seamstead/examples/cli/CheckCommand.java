@@ -1,6 +1,9 @@
 package io.github.seamstead.examples.cli;
 
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.chapter.Recall;
+import io.github.seamstead.api.chapter.Series;
+import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.job.Diary;
 import io.github.seamstead.api.job.DiaryReader;
 import io.github.seamstead.api.job.Job;
@@ -105,7 +108,9 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private JobPlan alone(Job job) {
-    return JobPlanner.plan(job, terms.options());
+    // What else could be done is told by a plan; here it is asked for nothing but what is unmet.
+    return JobPlanner.plan(
+        job, terms.options(), new Series(Recall.none(), Supposed.NOTHING, true, false));
   }
 
   private JobPlan planOn(Optional<Job> cutBy, Job job, Diary done) {

@@ -83,9 +83,7 @@ final class SeamPlanner {
         runs.add(
             new SeamRun(SeamKind.PATCH, extra.label(), extra.stitch().perimeter(), extra.count()));
       } else if (extra.kind() == PieceKind.FLAP) {
-        runs.add(
-            new SeamRun(
-                SeamKind.FLAP, extra.label(), extra.stitch().bounds().width(), extra.count()));
+        runs.add(new SeamRun(SeamKind.FLAP, extra.label(), extra.upperEdgeLength(), extra.count()));
       }
     }
     if (stated.hem().of(face).kind() == HemKind.TURNED) {

@@ -107,17 +107,36 @@ final class MixPlanner {
                         blend,
                         trial.map(TrialPart::reading),
                         spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+    Optional<Range> clay =
+        run.isBrief()
+            ? Optional.empty()
+            : Optional.of(
+                run.worked(
+                        "materials.mix.clay_blend-doubt",
+                        "How sure is the clay of the mix " + spec.id() + "?",
+                        steps -> choice.recipe().clayDoubt(clay(soil), steps))
+                    .sampled());
     choice.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
     return Optional.of(
         new MixPart(
             spec,
             blend,
             choice,
+            clay,
             trial,
             run.isBrief() ? Optional.empty() : ladder(soil, blend, choice),
             design,
             composition(spec, choice),
             floorMix(spec, choice.recipe(), soil.sample())));
+  }
+
+  /** The clay of the soil as its tests leave it, on the whole of its dry mass. */
+  private static Map<String, Range> clay(SoilPart soil) {
+    Range fine = soil.finding().texture().clayRange();
+    double whole = soil.component().clayRatio().value();
+    return fine.likely() > 0
+        ? Map.of(soil.component().name(), fine.times(whole / fine.likely()))
+        : Map.of();
   }
 
   private static Suitability judged(Run run, SoilFinding finding, SoilUse use, ClayBand band) {
