@@ -11,9 +11,8 @@ import java.util.List;
  * <p>Likelihood: the plasticity index is log-normal about {@code 0.8 (clay - 0.03) + 0.005}, clay
  * as a share of the part below 0.425 mm, with a log deviation of 0.45: the spread of activity
  * between kaolinite (0.4) and active clays (1.25 and more), which hand tests and shrinkage of the
- * same soil share. A soil that is not plastic at all
- * (equal limits) has little clay: a logistic fall at 8 % of clay. With probability 0.04 it
- * misleads.
+ * same soil share. A soil that is not plastic at all (equal limits) has little clay: a logistic
+ * fall at 8 % of clay. With probability 0.04 it misleads.
  *
  * @param liquidLimit water over dry mass at the liquid limit, 0.05 to 5
  * @param plasticLimit water over dry mass at the plastic limit, at most the liquid limit; 0.02 to
