@@ -4,6 +4,7 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Liquid and plastic limits of the part below 0.425 mm.
@@ -72,21 +73,18 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
 
   @Override
   public TextureLikelihood likelihood() {
-    IndexReading reading = reading();
-    if (reading == IndexReading.NONE) {
-      ClayLikelihood lean =
-          clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
-      return lean;
-    }
-    return reading.likelihood();
+    ClayLikelihood lean =
+        clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
+    return reading().map(IndexReading::likelihood).orElse(lean);
   }
 
-  /** What the limits tell of the index; none if the soil is not plastic. */
-  IndexReading reading() {
+  /** What the limits tell of the index; empty if the soil is not plastic. */
+  Optional<IndexReading> reading() {
     double index = liquidLimit - plasticLimit;
     return index <= NOT_PLASTIC
-        ? IndexReading.NONE
-        : new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0);
+        ? Optional.empty()
+        : Optional.of(
+            new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0));
   }
 
   /** Plasticity index that goes with a texture at the usual activity. */
