@@ -83,8 +83,7 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
     double index = liquidLimit - plasticLimit;
     return index <= NOT_PLASTIC
         ? Optional.empty()
-        : Optional.of(
-            new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0));
+        : Optional.of(new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0));
   }
 
   /** Plasticity index that goes with a texture at the usual activity. */

@@ -20,8 +20,7 @@ class MixDoubtTest {
   private static final MixComponent SAND = MixComponent.washedSand("washed sand");
 
   private static Recipe recipe(double soil, double sand) {
-    return new Recipe(
-        List.of(new Recipe.Portion(SOIL, soil), new Recipe.Portion(SAND, sand)));
+    return new Recipe(List.of(new Recipe.Portion(SOIL, soil), new Recipe.Portion(SAND, sand)));
   }
 
   /** The recipe's own first-order formula is written apart from the law of propagation. */
@@ -64,11 +63,7 @@ class MixDoubtTest {
   private static String further(List<TrialOutcome> outcomes, double next) {
     TrialReading.Candidate best = new TrialReading.Candidate(2, 0.7);
     return TrialAdvice.of(
-            outcomes,
-            best,
-            0.7,
-            OptionalDouble.of(next),
-            TrialReading.FLOOR_CRACK_LIMIT)
+            outcomes, best, 0.7, OptionalDouble.of(next), TrialReading.FLOOR_CRACK_LIMIT)
         .get(0);
   }
 }
