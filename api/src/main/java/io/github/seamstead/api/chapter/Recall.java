@@ -41,6 +41,11 @@ public final class Recall {
     return new Recall(Args.within("results kept", most, 1, 100_000));
   }
 
+  /** Whether it is one for a plan alone. */
+  boolean keepsNothing() {
+    return most == 0;
+  }
+
   /**
    * Gives what a calculation gave before, or calculates it.
    *

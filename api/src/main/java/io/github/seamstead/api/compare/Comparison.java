@@ -1,5 +1,8 @@
 package io.github.seamstead.api.compare;
 
+import io.github.seamstead.api.chapter.Recall;
+import io.github.seamstead.api.chapter.Series;
+import io.github.seamstead.api.chapter.Supposed;
 import io.github.seamstead.api.job.Alternative;
 import io.github.seamstead.api.job.JobDraft;
 import io.github.seamstead.api.job.VariantsDocument;
@@ -56,7 +59,12 @@ public record Comparison(
       List<Measure> objectives,
       Executor executor,
       int ahead) {
-    JobPlan base = JobPlanner.plan(job.with(options.cut()).job(), options.planned());
+    JobPlan base =
+        JobPlanner.plan(
+            job.with(options.cut()).job(),
+            options.planned(),
+            // Recalling makes it one of many: where to save is what the levers below are for.
+            new Series(Recall.of(1), Supposed.NOTHING, options.quick(), false));
     List<Lever> levers = Levers.of(base);
     List<Alternative> all = new ArrayList<>(variants.variants());
     int asked = all.size() + 1;

@@ -1,13 +1,11 @@
 package io.github.seamstead.api.compare;
 
+import io.github.seamstead.api.chapter.layout.ClothLevers;
 import io.github.seamstead.api.job.Aggregate;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
 import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.FloorLayer;
-import io.github.seamstead.api.job.Frame;
-import io.github.seamstead.api.job.FrameMeasure;
-import io.github.seamstead.api.job.HemKind;
 import io.github.seamstead.api.job.JobChange;
 import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobValue;
@@ -16,22 +14,22 @@ import io.github.seamstead.api.job.MixSpec;
 import io.github.seamstead.api.job.PlantBarrow;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.materials.floor.GroundWork;
+import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Finds the levers that a job has: which small changes its document can state. */
 public final class Levers {
 
-  private static final int FEWEST_SIDES = 4;
   private static final double THINNER = 0.01;
   private static final double LEAST_PACK = 0.03;
   private static final double PART = 0.5;
-
-  /** Allowance of a turned hem, in metres; common practice: two turns of a peg's loop. */
-  private static final double TURNED = 0.05;
+  private static final double COAT_STEP = 0.005;
+  private static final double LEAST_COAT = 0.01;
+  private static final double COAT_GRAINS = 3;
 
   private final JobPlan plan;
   private final JobDocument job;
@@ -50,37 +48,17 @@ public final class Levers {
    */
   public static List<Lever> of(JobPlan plan) {
     Levers levers = new Levers(plan);
-    levers.job.cover().ifPresent(levers::cover);
-    if (levers.job.stock().isPresent()) {
-      levers.job.cover().ifPresent(levers::together);
-    }
-    if (levers.job.cover().isPresent()) {
-      levers.job.frame().ifPresent(levers::frame);
-    }
+    ClothLevers.of(levers.job, plan.parts())
+        .forEach(
+            cloth ->
+                levers.found.add(
+                    new Lever(cloth.name(), Lever.On.COVER, 0, cloth.price(), cloth.changes())));
+    levers.job.cover().ifPresent(levers::lining);
     levers.job.floor().ifPresent(levers::floor);
     return List.copyOf(levers.found);
   }
 
-  private void cover(Cover cover) {
-    add(
-        "Seam allowance a quarter smaller",
-        Lever.On.COVER,
-        "a seam forgives less when cloth is cut short, and holds less",
-        length("cover.seam.allowance", cover.seam().allowance() * 3 / 4));
-    if (cover.skirt().isPresent()) {
-      add(
-          "No skirt",
-          Lever.On.COVER,
-          "wind and water come in under the hem, and the hem is not weighed down",
-          none("cover.skirt"));
-    }
-    if (cover.cap().isPresent()) {
-      add(
-          "Cap cut from other cloth",
-          Lever.On.COVER,
-          "the other cloth's price, and the time to cut and close the cap, are not in the plan",
-          none("cover.cap"));
-    }
+  private void lining(Cover cover) {
     if (cover.lining().isPresent()) {
       add(
           "No lining",
@@ -90,82 +68,13 @@ public final class Levers {
     }
   }
 
-  /** A lower edge on the band of a sheet is straight, so that it keeps the faces apart. */
-  private void together(Cover cover) {
-    if (cover.hem().isAnywhere(HemKind.REINFORCED) && cover.hem().faces().isEmpty()) {
-      found.add(
-          new Lever(
-              "Lower edges turned, not kept on the band",
-              Lever.On.COVER,
-              "the band is lost to the hem; faces may then stay in one piece",
-              List.of(
-                  new JobChange("cover.hem.kind", JobValue.text(HemKind.TURNED.word())),
-                  length("cover.hem.allowance", TURNED))));
-    } else if (!cover.keepTogether()) {
-      add(
-          "Neighbouring faces in one piece where a sheet takes them",
-          Lever.On.COVER,
-          "larger pieces are heavier to handle, and one that is spoiled costs more cloth",
-          none("cover.keepTogether"));
-    }
-  }
-
-  private void frame(Frame frame) {
-    if (frame.survey().isPresent()) {
-      return;
-    }
-    frame.measures().ifPresent(measures -> sides(frame, measures));
-    for (FrameMeasure across : List.of(FrameMeasure.BASE_SIDE, FrameMeasure.CIRCUMRADIUS)) {
-      frame
-          .measures()
-          .map(m -> m.get(across))
-          .ifPresent(
-              size ->
-                  add(
-                      "A tenth narrower",
-                      Lever.On.COVER,
-                      "a fifth less floor; steeper faces catch more wind from the side",
-                      length("frame.measures." + across.word(), size * 9 / 10)));
-    }
-    frame
-        .measures()
-        .map(m -> m.get(FrameMeasure.HEIGHT))
-        .ifPresent(
-            height ->
-                add(
-                    "A tenth lower",
-                    Lever.On.COVER,
-                    "flatter faces shed rain and snow more slowly",
-                    length("frame.measures.height", height * 9 / 10)));
-  }
-
-  /** Fewer sides of the same size across, so that the floor stays nearly as large. */
-  private void sides(Frame frame, Map<FrameMeasure, Double> measures) {
-    int fewer = frame.sides() - 2;
-    if (fewer < FEWEST_SIDES || plan.frame().isEmpty()) {
-      return;
-    }
-    List<JobChange> changes = new ArrayList<>();
-    changes.add(new JobChange("frame.sides", JobValue.number(fewer)));
-    if (measures.containsKey(FrameMeasure.BASE_SIDE)) {
-      changes.add(none("frame.measures." + FrameMeasure.BASE_SIDE.word()));
-      changes.add(
-          length(
-              "frame.measures." + FrameMeasure.CIRCUMRADIUS.word(),
-              plan.frame().get().measures().circumradius()));
-    }
-    found.add(
-        new Lever(
-            "Two sides fewer, as wide across",
-            Lever.On.COVER,
-            "longer sides between the poles: each pole, peg and panel carries more",
-            changes));
-  }
-
   private void floor(Floor floor) {
     for (int i = 0; i < floor.layers().size(); i++) {
       FloorLayer layer = floor.layers().get(i);
       double thickness = layer.thickness().orElse(0.0);
+      if (layer.kind() == LayerKind.EARTH_COAT) {
+        coat(i, thickness, grain(floor, layer));
+      }
       if (layer.kind() == LayerKind.DRY_PACK && thickness - THINNER >= LEAST_PACK) {
         add(
             "Dry pack thinner, " + millimetres(thickness - THINNER),
@@ -176,17 +85,52 @@ public final class Levers {
     }
     mixes(floor);
     for (int i = 0; i < job.aggregates().size(); i++) {
-      Aggregate aggregate = job.aggregates().get(i);
-      if (aggregate.pricePerTonne().isPresent()) {
-        add(
-            aggregate.id() + " dug or sieved on the site, not bought",
-            Lever.On.FLOOR,
-            "the hours of digging and sieving are not in the plan; test it first",
-            new JobChange("aggregates[" + i + "].pricePerTonne", JobValue.number(0)));
-      }
+      own(i, job.aggregates().get(i));
     }
     job.site().flatMap(Site::crew).ifPresent(this::crew);
     job.plant().flatMap(p -> p.barrow()).ifPresent(this::barrow);
+  }
+
+  /** Sand and gravel of the site instead of bought ones: what they cost goes, hours come. */
+  private void own(int index, Aggregate aggregate) {
+    double loose =
+        plan.floor().flatMap(f -> f.orders()).stream()
+            .flatMap(orders -> orders.lines().stream())
+            .filter(line -> line.material().equals(aggregate.id()))
+            .mapToDouble(OrderLine::looseVolume)
+            .sum();
+    if (aggregate.pricePerTonne().isPresent() && loose > 0) {
+      double hours = GroundWork.hoursForLoose(loose).likely();
+      found.add(
+          new Lever(
+              aggregate.id() + " dug on the site, not bought",
+              Lever.On.FLOOR,
+              hours,
+              Numbers.fixed(hours, 0)
+                  + " hours of digging and carrying, sieving not counted; test it first",
+              List.of(
+                  new JobChange("aggregates[" + index + "].pricePerTonne", JobValue.number(0)))));
+    }
+  }
+
+  /** A thinner coat dries sooner and takes less; three grains must still lie on each other. */
+  private void coat(int index, double thickness, double grain) {
+    double thinner = thickness - COAT_STEP;
+    if (thinner >= COAT_GRAINS * grain && thinner >= LEAST_COAT) {
+      add(
+          "Coat thinner, " + millimetres(thinner),
+          Lever.On.FLOOR,
+          "less to wear and to level with; a rough pack shows through",
+          length("floor.layers[" + index + "].thickness", thinner));
+    }
+  }
+
+  private double grain(Floor floor, FloorLayer layer) {
+    return floor.mixes().stream()
+        .filter(mix -> layer.mix().equals(Optional.of(mix.id())))
+        .mapToDouble(MixSpec::largestGrain)
+        .findFirst()
+        .orElse(0);
   }
 
   private void mixes(Floor floor) {
@@ -236,12 +180,13 @@ public final class Levers {
         new Lever(
             "A second barrow, loaded as the first",
             Lever.On.FLOOR,
+            0,
             "a second barrow to find, and room for two on the planks",
             changes));
   }
 
   private void add(String name, Lever.On on, String price, JobChange change) {
-    found.add(new Lever(name, on, price, List.of(change)));
+    found.add(new Lever(name, on, 0, price, List.of(change)));
   }
 
   private static JobChange none(String path) {

@@ -22,6 +22,7 @@ import java.util.Set;
  * @param staggerSplices whether splices of neighbouring panels are kept apart
  * @param keepTogether whether neighbouring faces stay in one piece where a sheet takes them and no
  *     more cloth is used
+ * @param moreSplices faces whose panels are put together from a band more than the cloth asks for
  */
 public record Cover(
     Fabric fabric,
@@ -37,10 +38,12 @@ public record Cover(
     Optional<Joining> joining,
     double spliceLap,
     boolean staggerSplices,
-    boolean keepTogether) {
+    boolean keepTogether,
+    List<Integer> moreSplices) {
 
   public Cover {
     vents = List.copyOf(vents);
+    moreSplices = List.copyOf(moreSplices);
   }
 
   /**
@@ -225,6 +228,18 @@ public record Cover(
      */
     public Builder keepTogether(boolean keepTogether) {
       state("keepTogether", keepTogether);
+      return this;
+    }
+
+    /**
+     * States moreSplices.
+     *
+     * @param moreSplices faces whose panels are put together from a band more than the cloth asks
+     *     for
+     * @return this builder
+     */
+    public Builder moreSplices(List<Integer> moreSplices) {
+      state("moreSplices", moreSplices);
       return this;
     }
   }

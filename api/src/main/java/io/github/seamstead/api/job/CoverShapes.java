@@ -252,6 +252,13 @@ final class CoverShapes {
             true,
             "true",
             "common practice: a seam that is not made does not leak");
+    Shape.Key<List<Integer>> moreSplices =
+        s.or(
+            "moreSplices",
+            Kinds.list(Kinds.count(1, 64), 1, 64),
+            "faces whose panels are put together from a band more than the cloth asks for, so that"
+                + " smaller pieces of cloth do for them",
+            List.of());
     return s.makes(
         v ->
             new Cover(
@@ -268,6 +275,7 @@ final class CoverShapes {
                 v.find(joining),
                 v.get(spliceLap),
                 v.get(staggerSplices),
-                v.get(keepTogether)));
+                v.get(keepTogether),
+                v.get(moreSplices)));
   }
 }

@@ -50,6 +50,15 @@ final class JobRules {
     for (int i = 0; i < hems.size(); i++) {
       face("cover.hem.faces[" + i + "]", hems.get(i).face(), frame, faults);
     }
+    List<Integer> spliced = cover.moreSplices();
+    for (int i = 0; i < spliced.size(); i++) {
+      if (spliced.get(i) > frame.sides()) {
+        faults.note(
+            "cover.moreSplices[" + i + "]",
+            "face " + spliced.get(i),
+            "must be from 1 to " + frame.sides() + ", the number of sides");
+      }
+    }
     if (cover.cap().isPresent() && frame.opening().isEmpty() && frame.survey().isEmpty()) {
       faults.note(
           "cover.cap",

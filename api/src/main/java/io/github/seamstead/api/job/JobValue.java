@@ -3,10 +3,11 @@ package io.github.seamstead.api.job;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 
-/** A value as a job document writes it: a text, a number, a list, or none. Immutable. */
+/** A value as a job document writes it: a text, a number, a list, an object, or none. Immutable. */
 public final class JobValue {
 
   private static final int LONGEST = 60;
@@ -36,6 +37,31 @@ public final class JobValue {
    */
   public static JobValue number(double number) {
     return new JobValue(new Json.Num(0, Args.finite("number", number, "")));
+  }
+
+  /**
+   * Makes a list.
+   *
+   * @param items its items in order
+   * @return the value
+   */
+  public static JobValue list(List<JobValue> items) {
+    return new JobValue(new Json.Arr(0, items.stream().map(JobValue::json).toList()));
+  }
+
+  /**
+   * Makes an object.
+   *
+   * @param members its values by key, in the order of the map
+   * @return the value
+   */
+  public static JobValue object(Map<String, JobValue> members) {
+    return new JobValue(
+        new Json.Obj(
+            0,
+            members.entrySet().stream()
+                .map(m -> new Json.Member(m.getKey(), 0, m.getValue().json()))
+                .toList()));
   }
 
   /**

@@ -3,17 +3,28 @@ package io.github.seamstead.api.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.cover.CoverPart;
+import io.github.seamstead.api.chapter.cover.CutShape;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.job.Diary;
 import io.github.seamstead.api.job.DiaryReader;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PatternPiece;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Neighbouring faces that stay in one piece where a sheet takes them. */
 class FanPlanTest {
@@ -72,6 +83,52 @@ class FanPlanTest {
     assertThat(fan.parts().get(0).holes().get(0).finished().area()).isCloseTo(0.72, within(1e-9));
     assertThat(fan.extras()).hasSize(2);
     assertThat(ResultsJson.text(plan)).contains("\"faces\": 6");
+  }
+
+  @Test
+  void hipsWithinAFanAreDrawnNamedAndMeasured(@TempDir Path folder) throws IOException {
+    JobPlan plan = plan(job(SMALLER, TURNED, ""));
+    CoverPart cover = plan.cover().orElseThrow();
+    int folds = 0;
+    for (CutShape shape : cover.cuts()) {
+      PatternPiece pattern = shape.pattern();
+      for (Fold fold : pattern.folds()) {
+        folds++;
+        // The faces of a regular frame share their hips, whichever way the fan lies.
+        assertThat(fold.length()).isCloseTo(cover.face(1).edgeLength(1), within(1e-9));
+        assertThat(pattern.stitch().vertices()).contains(fold.lower(), fold.upper());
+        assertThat(pattern.turnedOver().folds().get(fold.ordinal() - 1).length())
+            .isCloseTo(fold.length(), within(1e-12));
+      }
+    }
+    assertThat(folds).isPositive();
+    int within =
+        cover.panels().stream()
+            .mapToInt(panel -> panel.parts().get(0).folds().size() - (panel.faces() - 1))
+            .sum();
+    assertThat(within).isZero();
+    BookWriter.write(plan, folder);
+    String last =
+        "hip " + (cover.panels().get(0).faces() - 1) + "|" + cover.panels().get(0).faces();
+    assertThat(Files.readString(folder.resolve("book.html")))
+        .contains("Hips within the piece: mark, do not cut", last);
+    try (Stream<Path> drawings = Files.list(folder.resolve("drawings"))) {
+      List<Path> named = drawings.filter(file -> reads(file, last)).toList();
+      assertThat(named)
+          .extracting(file -> file.getFileName().toString())
+          .anyMatch(name -> name.startsWith("card-"))
+          .anyMatch(name -> name.startsWith("cut-"))
+          .anyMatch(name -> name.startsWith("piece-"));
+    }
+    assertThat(ResultsJson.text(plan)).contains("\"footToTop_m\"");
+  }
+
+  private static boolean reads(Path file, String text) {
+    try {
+      return Files.readString(file).contains(text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static Diary diary(String text) {

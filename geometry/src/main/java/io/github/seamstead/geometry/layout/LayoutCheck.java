@@ -1,8 +1,9 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
-import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +16,8 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * Holds a layout to its request, from the two alone: plain and slow geometry that shares nothing
- * with the search. {@link CuttingLayout} gives out no layout in which it finds a fault.
+ * with the search. {@link CuttingLayout} and {@link StripLayout} give out no layout in which it
+ * finds a fault.
  *
  * <p>It checks that every piece lies on its stock, keeps the margin from its edges and flaws (but
  * from the band on which its hem lies) and the spacing from other pieces; that it is turned, runs
@@ -28,6 +30,8 @@ public final class LayoutCheck {
   private static final double TOUCH = 1e-8;
 
   private static final double SAME_ANGLE = 1e-8;
+
+  private static final String STRIP = "strip";
 
   private final LayoutRequest request;
   private final Map<String, Piece> pieces = new HashMap<>();
@@ -58,13 +62,45 @@ public final class LayoutCheck {
   public static List<String> faults(LayoutRequest request, LayoutResult result) {
     LayoutCheck check = new LayoutCheck(request);
     result.used().forEach(check::use);
-    check.count(result);
+    check.count(result.unplaced());
+    return List.copyOf(check.faults);
+  }
+
+  /**
+   * Lists what is wrong with a layout on a strip, as {@link #faults(LayoutRequest, LayoutResult)}
+   * does: the strip is then a roll of the length that the layout says it uses.
+   *
+   * @param problem what was asked for
+   * @param result the layout
+   * @return a line for each fault; empty for a layout that holds
+   */
+  public static List<String> faults(StripProblem problem, StripResult result) {
+    List<Piece> pieces = problem.pieces().stream().map(Piece::withoutHem).toList();
+    Roll strip = Roll.of(STRIP, problem.width(), result.length());
+    LayoutCheck check =
+        new LayoutCheck(
+            new LayoutRequest(
+                pieces,
+                List.of(strip),
+                problem.spacing(),
+                problem.margin(),
+                Objective.LEAST_LENGTH));
+    check.use(new StockUse(STRIP, 1, result.placements(), result.length(), 0, List.of()));
+    check.count(List.of());
     return List.copyOf(check.faults);
   }
 
   /** Throws if there is a fault: an error of the program, never the caller's. */
   static void require(LayoutRequest request, LayoutResult result) {
-    List<String> faults = faults(request, result);
+    require(faults(request, result));
+  }
+
+  /** Throws if there is a fault: an error of the program, never the caller's. */
+  static void require(StripProblem problem, StripResult result) {
+    require(faults(problem, result));
+  }
+
+  private static void require(List<String> faults) {
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
           "layout: "
@@ -246,9 +282,9 @@ public final class LayoutCheck {
     return least;
   }
 
-  private void count(LayoutResult result) {
+  private void count(List<Shortfall> unplaced) {
     Map<String, Integer> missing = new HashMap<>();
-    for (Shortfall lack : result.unplaced()) {
+    for (Shortfall lack : unplaced) {
       missing.merge(lack.pieceId(), lack.count(), Integer::sum);
     }
     for (Piece piece : request.pieces()) {

@@ -12,7 +12,8 @@ import java.util.Optional;
  *
  * @param used the stock that is cut, in order of use
  * @param unplaced what found no place
- * @param furtherStock what to fetch so that all pieces that fit any item are placed; empty if none
+ * @param furtherStock what to fetch so that all pieces that fit any item are placed: of what has a
+ *     price first, and of the rest only for pieces that nothing with a price takes; empty if none
  *     is needed, if no piece left over fits any item, or if the search was stopped before it knew
  * @param density area of the pieces placed divided by the area of the stock used (whole sheets,
  *     rolls up to the used length), 0 to 1
@@ -31,7 +32,7 @@ import java.util.Optional;
 public record LayoutResult(
     List<StockUse> used,
     List<Shortfall> unplaced,
-    Optional<StockNeed> furtherStock,
+    List<StockNeed> furtherStock,
     double density,
     double usedLength,
     double cost,
@@ -47,6 +48,8 @@ public record LayoutResult(
   public enum Stop {
     /** The caller's {@link io.github.seamstead.shared.work.Cancellation} was switched. */
     CANCELLED,
+    /** The caller asked by the same switch that searches end and all else is done in full. */
+    FINISHED_EARLY,
     /** The thread that called was interrupted; it still is when the result is returned. */
     INTERRUPTED,
     /** The budget's time ran out. */
@@ -64,6 +67,7 @@ public record LayoutResult(
   public LayoutResult {
     used = List.copyOf(used);
     unplaced = List.copyOf(unplaced);
+    furtherStock = List.copyOf(furtherStock);
     Args.within("density", density, 0, 1 + 1e-9, "");
     Args.notNegative("used length", usedLength, "m");
     Args.notNegative("cost", cost, "");

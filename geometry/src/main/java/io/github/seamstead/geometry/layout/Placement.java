@@ -30,4 +30,17 @@ public record Placement(
   public Outline place(Outline outline) {
     return Turns.placed(mirrored ? outline.mirrored() : outline, rotation, shift);
   }
+
+  /**
+   * Gives a point of the piece in its place.
+   *
+   * @param point in the coordinates of the piece as drawn, in metres
+   * @return the point in the coordinates of the stock, in metres
+   */
+  public Vector2D place(Vector2D point) {
+    double c = StrictMath.cos(rotation);
+    double s = StrictMath.sin(rotation);
+    double x = mirrored ? -point.getX() : point.getX();
+    return Vector2D.of(c * x - s * point.getY(), s * x + c * point.getY()).add(shift);
+  }
 }

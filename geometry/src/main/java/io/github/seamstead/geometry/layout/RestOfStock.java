@@ -31,20 +31,14 @@ final class RestOfStock {
       List<LaidPiece> pieces,
       List<Shortfall> unplaced,
       double missing,
-      Optional<StockNeed> further,
+      List<StockNeed> further,
       LayoutResult.Method method,
       long work,
       Optional<LayoutResult.Stop> stopped) {
 
     static final Laid NOTHING =
         new Laid(
-            List.of(),
-            List.of(),
-            0,
-            Optional.empty(),
-            LayoutResult.Method.SEARCH,
-            0,
-            Optional.empty());
+            List.of(), List.of(), 0, List.of(), LayoutResult.Method.SEARCH, 0, Optional.empty());
 
     Laid with(List<LaidPiece> all) {
       return new Laid(all, unplaced, missing, further, method, work, stopped);
@@ -222,7 +216,7 @@ final class RestOfStock {
         laid,
         result.unplaced(),
         missing,
-        result.furtherStock().map(need -> needed(need, on)),
+        result.furtherStock().stream().map(need -> needed(need, on)).toList(),
         result.method(),
         result.workUsed(),
         result.stopped());

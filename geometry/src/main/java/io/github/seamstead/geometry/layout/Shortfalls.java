@@ -8,12 +8,8 @@ import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /** What found no place, why, and what would help. */
 final class Shortfalls {
@@ -23,7 +19,7 @@ final class Shortfalls {
   private final BooleanSupplier ended;
   private final List<Shortfall> shortfalls = new ArrayList<>();
   private final List<Piece> wouldFit = new ArrayList<>();
-  private final Optional<StockNeed> furtherStock;
+  private final List<StockNeed> furtherStock;
 
   /**
    * Explains what has no place.
@@ -52,7 +48,7 @@ final class Shortfalls {
         shortfalls.add(explain(k, missing, sought, areaLeft, areaMissing));
       }
     }
-    furtherStock = sought ? lookForStock() : Optional.empty();
+    furtherStock = sought ? new FurtherStock(request, ended).of(wouldFit) : List.of();
   }
 
   List<Shortfall> shortfalls() {
@@ -60,7 +56,7 @@ final class Shortfalls {
   }
 
   /** Further stock that takes all that is left. */
-  Optional<StockNeed> furtherStock() {
+  List<StockNeed> furtherStock() {
     return furtherStock;
   }
 
@@ -143,93 +139,6 @@ final class Shortfalls {
 
   /** Whether one copy finds a place when nothing else lies on the stock. */
   private boolean fitsEmpty(Piece piece, List<StockItem> stock, double margin) {
-    NestSetup alone =
-        new NestSetup(
-            List.of(piece.withCount(1)), StockOrder.bins(stock, 1), request.spacing(), margin);
-    return isFilled(alone);
-  }
-
-  /** Whether every copy of a request finds a place by filling. */
-  private boolean isFilled(NestSetup some) {
-    return IntStream.of(filled(some).region).noneMatch(r -> r == Poses.PARKED);
-  }
-
-  private Poses filled(NestSetup some) {
-    Nest nest = some.nest();
-    int[] pieces =
-        IntStream.range(0, nest.pieces)
-            .boxed()
-            .sorted(
-                Comparator.comparingDouble(i -> -some.pieces.get(some.kind[i]).outline().area()))
-            .mapToInt(Integer::intValue)
-            .toArray();
-    new Filler(some, nest).fill(pieces, IntStream.range(0, some.bins.size()).toArray(), ended);
-    Poses poses = new Poses(nest.pieces);
-    nest.save(poses);
-    return poses;
-  }
-
-  /**
-   * What can be bought comes first, the cheapest that takes all that is left; where no stock has a
-   * price, the first in the builder's order that takes it.
-   */
-  private Optional<StockNeed> lookForStock() {
-    if (wouldFit.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<StockNeed> bought =
-        request.stock().stream()
-            .filter(item -> item.costOf(1) > 0)
-            .flatMap(item -> need(item).stream())
-            .min(Comparator.comparingDouble(StockNeed::cost));
-    if (bought.isPresent()) {
-      return bought;
-    }
-    List<StockItem> order =
-        request.stock().stream().sorted(Comparator.comparingInt(StockItem::preference)).toList();
-    for (StockItem item : order) {
-      Optional<StockNeed> need = need(item);
-      if (need.isPresent()) {
-        return need;
-      }
-    }
-    return Optional.empty();
-  }
-
-  /**
-   * How many further copies of one item take all that is left. Tried with few copies first and then
-   * with twice as many, since filling never comes to the later ones where the first do.
-   */
-  private Optional<StockNeed> need(StockItem item) {
-    int copies = wouldFit.stream().mapToInt(Piece::count).sum();
-    double area = wouldFit.stream().mapToDouble(p -> p.count() * p.outline().area()).sum();
-    double least = Math.min(copies, Math.ceil(2 * area / item.outline().area()) + 1);
-    for (int items = (int) least; !ended.getAsBoolean(); items = Math.min(copies, 2 * items)) {
-      NestSetup more =
-          new NestSetup(
-              wouldFit,
-              StockOrder.bins(List.of(many(item, items)), items),
-              request.spacing(),
-              request.edgeMargin());
-      if (IntStream.range(0, wouldFit.size()).anyMatch(k -> more.regions.ofKind(k).length == 0)) {
-        return Optional.empty();
-      }
-      Poses poses = filled(more);
-      if (IntStream.of(poses.region).noneMatch(r -> r == Poses.PARKED)) {
-        double[] reach = Score.reach(more, poses);
-        int used = (int) Arrays.stream(reach).filter(r -> r > 0).count();
-        double length = item instanceof Roll ? Arrays.stream(reach).sum() : 0;
-        double cost = Arrays.stream(reach).filter(r -> r > 0).map(item::costOf).sum();
-        return Optional.of(new StockNeed(item.id(), used, length, cost));
-      }
-      if (items >= copies) {
-        return Optional.empty();
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static StockItem many(StockItem item, int copies) {
-    return item instanceof Roll roll ? roll.withCount(copies) : ((Sheet) item).withCount(copies);
+    return Filled.fitsEmpty(piece, stock, request.spacing(), margin, ended);
   }
 }

@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.layout;
 import io.github.seamstead.shared.check.Args;
 
 /**
- * Further stock with which every piece that fits a stock item at all would have been placed.
+ * Further stock of one kind for pieces that found no place.
  *
  * @param stockId which stock; not blank
  * @param items how many further sheets, or rolls of the same size; 1 or more

@@ -20,9 +20,10 @@ import java.util.stream.IntStream;
  * lie at any angle is turned as it moves, without steps; its overlaps, and those of pieces of more
  * kinds than regions could be built for in seconds, are found from convex parts instead, and such
  * layouts are not pressed. Two threads search apart and meet at fixed counts of work. It can be
- * stopped at any time and returns the best layout so far, which is always valid. A work unit is one
- * placement evaluated, O(k) for k pieces near it. The result depends on the seed and the work units
- * alone if there is no time limit.
+ * stopped at any time and returns the best layout so far, which is always valid: {@link
+ * LayoutCheck} holds it to the problem before it is returned. A work unit is one placement
+ * evaluated, O(k) for k pieces near it. The result depends on the seed and the work units alone if
+ * there is no time limit.
  */
 public final class StripLayout {
 
@@ -69,13 +70,16 @@ public final class StripLayout {
     double length = run.length() * setup.unit + problem.margin();
     double area = area(problem.pieces());
     double bound = Math.min(length, least);
-    return new StripResult(
-        length,
-        LayoutMeasures.density(area, problem.width() * length, Steps.none()),
-        bound,
-        (length - bound) / length,
-        placements,
-        first.work + run.work());
+    StripResult result =
+        new StripResult(
+            length,
+            LayoutMeasures.density(area, problem.width() * length, Steps.none()),
+            bound,
+            (length - bound) / length,
+            placements,
+            first.work + run.work());
+    LayoutCheck.require(problem, result);
+    return result;
   }
 
   /**

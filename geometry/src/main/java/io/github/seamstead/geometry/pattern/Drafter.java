@@ -36,6 +36,7 @@ final class Drafter {
   PieceDrawing draw() {
     add(LineKind.CUT, piece.cut().vertices(), true);
     add(LineKind.STITCH, piece.stitch().vertices(), true);
+    piece.folds().forEach(f -> add(LineKind.FOLD, List.of(f.lower(), f.upper()), false));
     for (PieceHole hole : piece.holes()) {
       add(LineKind.HOLE_CUT, hole.cut().vertices(), true);
       if (!hole.cut().equals(hole.finished())) {

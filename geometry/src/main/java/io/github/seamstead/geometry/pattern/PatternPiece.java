@@ -4,6 +4,7 @@ import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
 import java.util.OptionalInt;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * One flat piece of cloth, seen on its good side.
@@ -20,6 +21,7 @@ import java.util.OptionalInt;
  * @param holes openings cut out of the piece
  * @param notches match notches
  * @param marks texts
+ * @param folds hips within a piece that goes over several faces; none for others
  * @param grain direction of the warp, counter-clockwise from the x axis, in radians; finite
  * @param goodSide true if the coordinates show the good side
  */
@@ -35,6 +37,7 @@ public record PatternPiece(
     List<PieceHole> holes,
     List<Notch> notches,
     List<Mark> marks,
+    List<Fold> folds,
     double grain,
     boolean goodSide) {
 
@@ -58,6 +61,7 @@ public record PatternPiece(
     holes = List.copyOf(holes);
     notches = List.copyOf(notches);
     marks = List.copyOf(marks);
+    folds = List.copyOf(folds);
   }
 
   /**
@@ -77,6 +81,24 @@ public record PatternPiece(
    */
   public double finishedArea() {
     return stitch.area() - holes.stream().mapToDouble(h -> h.finished().area()).sum();
+  }
+
+  /**
+   * Gives the length of the upper edge: of all edges of the finished outline that face up more than
+   * sideways, such as that by which a flap hangs.
+   *
+   * @return in metres; the width of the outline if none faces up, as where it ends in a steep point
+   */
+  public double upperEdgeLength() {
+    double length = 0;
+    for (int i = 0; i < stitch.size(); i++) {
+      Vector2D along = stitch.vertex(i + 1).subtract(stitch.vertex(i));
+      // The outline runs counter-clockwise, so that its right is outside.
+      if (-along.getX() > Math.abs(along.getY())) {
+        length += along.norm();
+      }
+    }
+    return length > 0 ? length : stitch.bounds().width();
   }
 
   /**

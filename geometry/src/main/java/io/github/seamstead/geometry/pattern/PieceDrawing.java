@@ -79,6 +79,8 @@ public record PieceDrawing(
     HOLE_FOLD,
     /** Slit the opening's turn-in here. */
     SLIT,
+    /** Bend here, neither cut nor sewn: a hip between two faces in one piece. */
+    FOLD,
     /** Match notch. */
     NOTCH,
     /** Direction of the warp, an arrow. */

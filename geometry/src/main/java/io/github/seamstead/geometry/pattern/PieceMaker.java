@@ -52,6 +52,7 @@ final class PieceMaker {
         holes,
         notches,
         MarkPlacer.place(stitch, label, edges, holes),
+        folds(stitch, spec.faces()),
         spec.grain(),
         true);
   }
@@ -82,8 +83,23 @@ final class PieceMaker {
         holes,
         List.of(),
         MarkPlacer.place(stitch, label, edges, holes),
+        List.of(),
         Math.PI / 2,
         true);
+  }
+
+  /**
+   * The hips between faces in one piece. The outline runs along their bases, up the last hip, back
+   * over the tops, one for each face unless all end in one point, and down the first hip.
+   */
+  private static List<Fold> folds(Outline stitch, int faces) {
+    boolean pointed = stitch.size() == faces + 2;
+    List<Fold> folds = new ArrayList<>();
+    for (int i = 1; i < faces; i++) {
+      int top = pointed ? faces + 1 : 2 * faces + 1 - i;
+      folds.add(new Fold(i, stitch.vertex(i), stitch.vertex(top)));
+    }
+    return folds;
   }
 
   private static void notch(

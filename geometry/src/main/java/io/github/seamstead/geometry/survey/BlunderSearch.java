@@ -15,7 +15,8 @@ import java.util.Set;
  * <p>An error in a reading that nothing controls bends the frame instead of showing in its own
  * residual, and good readings that the bend strains are then tested worst. So the reading that is
  * grossly and alone off the regular frame is always tried too, with the regular frame's value in
- * its place; if all else then agrees, it is the culprit.
+ * its place; if all else then agrees, it is the culprit. If it stays, and nothing controls it once
+ * good readings went for it, the search begins anew without it.
  */
 final class BlunderSearch {
 
@@ -81,9 +82,25 @@ final class BlunderSearch {
   }
 
   private BlunderReport search(Survey survey, Adjustment first) {
+    Ending ending = snooped(survey, accepted, first);
+    Optional<Integer> overlooked = overlooked(ending);
+    if (overlooked.isPresent() && !terms.isSpent()) {
+      ending = insteadOf(ending, overlooked.get(), survey, first);
+    }
+    found.clear();
+    found.addAll(ending.found);
+    return new RivalSearch(survey, evidence, found, ending.accepted, terms)
+        .report(first, ending.undecided);
+  }
+
+  /** What is believed at the end of the search, and what was taken out for it. */
+  private record Ending(AcceptedReadings accepted, List<Found> found, boolean undecided) {}
+
+  /** Takes out the worst until nothing is suspect, beginning with what is believed already. */
+  private Ending snooped(Survey survey, AcceptedReadings start, Adjustment first) {
     Adjustment current = first;
     boolean undecided = false;
-    AcceptedReadings now = accepted;
+    AcceptedReadings now = start;
     Optional<ReadingResult> worst = now.worst(current);
     while (worst.isPresent()) {
       Optional<Removal> removal =
@@ -94,19 +111,55 @@ final class BlunderSearch {
         undecided = true;
         break;
       }
-      ReadingResult suspect = removal.get().suspect();
-      found.add(
-          new Found(
-              removal.get().index(),
-              suspect.statistic().orElse(0),
-              current.critical().orElse(0),
-              alike(now, current, suspect)));
+      found.add(found(removal.get().index(), removal.get().suspect(), now, current));
       now = removal.get().rest();
       current = removal.get().next();
       worst = now.worst(current);
     }
     now = takenBack(now);
-    return new RivalSearch(survey, evidence, found, now, terms).report(first, undecided);
+    return new Ending(now, List.copyOf(found), undecided);
+  }
+
+  private static Found found(
+      int index, ReadingResult suspect, AcceptedReadings now, Adjustment current) {
+    return new Found(
+        index,
+        suspect.statistic().orElse(0),
+        current.critical().orElse(0),
+        alike(now, current, suspect));
+  }
+
+  /**
+   * A reading that is still believed though it is grossly and alone off the regular frame and
+   * nothing controls it any more: good readings may have gone so that it could stay.
+   */
+  private Optional<Integer> overlooked(Ending ending) {
+    if (ending.found.isEmpty()) {
+      return Optional.empty();
+    }
+    return evidence
+        .gross(ending.accepted.indices())
+        .filter(
+            gross ->
+                ending.accepted.adjust().stream()
+                    .flatMap(last -> last.readings().stream())
+                    .filter(ending.accepted::isRead)
+                    .filter(result -> ending.accepted.indexOf(result) == gross)
+                    .anyMatch(result -> !result.isControlled()));
+  }
+
+  /** Searches anew without the one that was overlooked; taken if all then agrees. */
+  private Ending insteadOf(Ending before, int overlooked, Survey survey, Adjustment first) {
+    AcceptedReadings rest = accepted.standIn(overlooked, evidence);
+    Optional<Adjustment> next = rest.adjust();
+    if (next.isEmpty()) {
+      return before;
+    }
+    found.clear();
+    ReadingResult suspect = first.readings().get(overlooked);
+    found.add(found(overlooked, suspect, accepted, first));
+    Ending after = snooped(survey, rest, next.get());
+    return after.undecided ? before : after;
   }
 
   private static List<Integer> alike(

@@ -124,7 +124,7 @@ class CuttingLayoutTest {
     LayoutResult full = plan(LayoutRequest.of(List.of(small), List.of(sheet)), 1_000);
     assertThat(full.unplaced().get(0).reason()).isEqualTo(Shortfall.Reason.STOCK_USED_UP);
     assertThat(full.unplaced().get(0).count()).isEqualTo(6);
-    assertThat(full.furtherStock().get()).isEqualTo(new StockNeed("sheet", 1, 0, 0));
+    assertThat(full.furtherStock()).containsExactly(new StockNeed("sheet", 1, 0, 0));
     Piece hem = small.withHem(0, true);
     LayoutResult none = plan(LayoutRequest.of(List.of(hem), List.of(sheet)), 1_000);
     assertThat(none.unplaced().get(0).reason()).isEqualTo(Shortfall.Reason.NO_REINFORCED_EDGE);
@@ -218,9 +218,53 @@ class CuttingLayoutTest {
                 Roll.of("dear", 1, 1).withPreference(2).withCostPerMetre(9),
                 Roll.of("cheap", 1, 1).withPreference(3).withCostPerMetre(4)));
     LayoutResult result = CuttingLayout.plan(request, Work.of(Budget.ofWork(1_000), 1));
-    StockNeed need = result.furtherStock().orElseThrow();
+    assertThat(result.furtherStock()).hasSize(1);
+    StockNeed need = result.furtherStock().get(0);
     assertThat(need.stockId()).isEqualTo("cheap");
     assertThat(need.length()).isCloseTo(1, org.assertj.core.api.Assertions.within(1e-9));
     assertThat(need.cost()).isCloseTo(4, org.assertj.core.api.Assertions.within(1e-9));
+  }
+
+  @Test
+  void onlyWhatNothingWithAPriceTakesIsLaidOnMoreReclaimedSheets() {
+    Piece hemmed = Piece.of("hemmed", Outline.rectangle(1, 1)).withCount(4).withHem(0, true);
+    Piece plain = Piece.of("plain", Outline.rectangle(1, 1)).withCount(5);
+    Piece wide = Piece.of("wide", Outline.rectangle(1.4, 1.2)).withCount(2);
+    LayoutRequest request =
+        LayoutRequest.of(
+            List.of(hemmed, plain, wide),
+            List.of(
+                Sheet.rectangle("banded", 2, 1).withReinforcedEdges(0),
+                Roll.of("narrow", 1, 1).withCostPerMetre(2),
+                Roll.of("broad", 1.5, 1.4).withCostPerMetre(9)));
+    LayoutResult result = CuttingLayout.plan(request, Work.of(Budget.ofWork(1_000), 1));
+    assertThat(result.unplaced().stream().mapToInt(Shortfall::count).sum()).isPositive();
+    assertThat(result.furtherStock()).extracting(StockNeed::stockId).contains("narrow", "banded");
+    // The cheap roll takes what it holds; the dear one what is too wide for it.
+    for (StockNeed need : result.furtherStock()) {
+      if (need.stockId().equals("narrow")) {
+        assertThat(need.cost()).isCloseTo(2 * need.length(), within(1e-9));
+      }
+      if (need.stockId().equals("banded")) {
+        assertThat(need.items()).isEqualTo(1);
+      }
+    }
+  }
+
+  @Test
+  void furtherStockIsLaidOutAndEnough() {
+    Piece panel = Piece.of("panel", TRIANGLE).withCount(9);
+    Roll roll = Roll.of("roll", 3.1, 7).withCostPerMetre(5);
+    LayoutRequest request = LayoutRequest.of(List.of(panel), List.of(roll)).withSpacing(0.01, 0.01);
+    LayoutResult result = CuttingLayout.plan(request, Work.of(Budget.ofWork(1_000), 1));
+    assertThat(result.furtherStock()).hasSize(1);
+    StockNeed need = result.furtherStock().get(0);
+    assertThat(need.cost()).isCloseTo(5 * need.length(), within(1e-9));
+    LayoutRequest more =
+        LayoutRequest.of(List.of(panel), List.of(roll.withCount(1 + need.items())))
+            .withSpacing(0.01, 0.01);
+    assertThat(CuttingLayout.plan(more, Work.of(Budget.ofWork(1_000), 1)).isComplete()).isTrue();
+    double area = result.unplaced().get(0).count() * panel.outline().area();
+    assertThat(need.length()).isGreaterThan(area / 3.1);
   }
 }

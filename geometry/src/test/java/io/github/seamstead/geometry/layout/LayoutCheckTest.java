@@ -115,6 +115,44 @@ class LayoutCheckTest {
         .anyMatch(f -> f.contains("not asked for"));
   }
 
+  private static StripResult moved(StripResult good, int index, double x, double y) {
+    List<Placement> placements = new ArrayList<>(good.placements());
+    Placement p = placements.get(index);
+    Vector2D shift = p.shift().add(Vector2D.of(x, y));
+    placements.set(
+        index, new Placement(p.pieceId(), p.copy(), p.mirrored(), p.rotation(), shift, false));
+    return of(good, placements, good.length());
+  }
+
+  private static StripResult of(StripResult good, List<Placement> placements, double length) {
+    return new StripResult(
+        length, good.density(), good.lowerBound(), good.gap(), placements, good.workUsed());
+  }
+
+  @Test
+  void stripsAreHeldToTheirProblemToo() {
+    StripProblem problem =
+        new StripProblem(1.5, List.of(Piece.of("panel", PANEL).withCount(4)), 0.01, 0.02);
+    StripResult good = StripLayout.solve(problem, Work.of(Budget.ofWork(2_000), 1));
+    assertThat(LayoutCheck.faults(problem, good)).isEmpty();
+    assertThat(LayoutCheck.faults(problem, moved(good, 0, 0, 5)))
+        .anyMatch(f -> f.contains("sticks out"));
+    Vector2D onto = good.placements().get(1).shift().subtract(good.placements().get(0).shift());
+    assertThat(LayoutCheck.faults(problem, moved(good, 0, onto.getX(), onto.getY())))
+        .anyMatch(f -> f.contains("overlaps"));
+    assertThat(LayoutCheck.faults(problem, of(good, good.placements(), good.length() - 0.01)))
+        .isNotEmpty();
+    assertThat(
+            LayoutCheck.faults(problem, of(good, good.placements().subList(1, 4), good.length())))
+        .singleElement()
+        .satisfies(f -> assertThat(f).contains("3 laid or left over of 4"));
+    assertThatThrownBy(() -> LayoutCheck.require(problem, moved(good, 0, -0.5, 0)))
+        .isInstanceOf(IllegalStateException.class);
+    assertThatThrownBy(
+            () -> StripProblem.of(2, List.of(Piece.of("p", PANEL), Piece.of("p", PANEL))))
+        .hasMessageContaining("twice");
+  }
+
   @Test
   void aFaultIsAnErrorOfTheProgram() {
     LayoutResult bad = with(List.of(LEFT, at("hem", 2, false, 0, 0.5, 0), WARP));

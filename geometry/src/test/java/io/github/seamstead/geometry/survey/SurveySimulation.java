@@ -163,6 +163,10 @@ final class SurveySimulation {
         + "|---|---|---|---|---|---|---|---|---|---|---|---|---|";
   }
 
+  private String share(int count) {
+    return Numbers.fixed(100.0 * count / planted, 1) + " %";
+  }
+
   String row(String what) {
     return String.join(
         " | ",
@@ -173,10 +177,10 @@ final class SurveySimulation {
         Numbers.fixed(coverage(), 3),
         Numbers.fixed((double) falseAlarms / readings, 4),
         Integer.toString(planted),
-        Integer.toString(named),
-        Integer.toString(listed),
-        Integer.toString(undecided),
-        Integer.toString(silent),
+        share(named),
+        share(listed),
+        share(undecided),
+        share(silent),
         Integer.toString(goodThrownOut),
         trueEdgesFar + " |");
   }

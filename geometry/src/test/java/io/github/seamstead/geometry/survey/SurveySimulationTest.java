@@ -27,6 +27,25 @@ class SurveySimulationTest {
     return 4 * Math.sqrt(share * (1 - share) / count);
   }
 
+  /** Good readings that the test's own level of 0.1 % takes for wrong; none among few surveys. */
+  private static int chance(SurveySimulation s) {
+    double each = 0.001 + 4 * Math.sqrt(3 * 0.001 / s.readings);
+    return SURVEYS <= FEW ? 0 : (int) (each * s.readings);
+  }
+
+  /**
+   * Failed once: good readings went until the wrong hip, which nothing controls, agreed with what
+   * was left.
+   */
+  @Test
+  void aWrongHipDoesNotStayForGoodReadings() {
+    SurveySimulation simulation = new SurveySimulation(Kind.WHOLE_WITHOUT_LEVELS);
+    simulation.add(82, Planted.A_HIP, FOOT);
+    assertThat(simulation.named).isEqualTo(1);
+    assertThat(simulation.undecided).isEqualTo(1);
+    assertThat(simulation.goodThrownOut).isZero();
+  }
+
   @Test
   void promisesAreKept() throws IOException {
     List<String> table = new ArrayList<>();
@@ -47,6 +66,7 @@ class SurveySimulationTest {
         }
       }
     }
+    Files.createDirectories(Path.of("target"));
     Files.write(Path.of("target", "survey-simulation.md"), table);
   }
 
@@ -72,7 +92,7 @@ class SurveySimulationTest {
     if (kind == Kind.WHOLE_WITHOUT_LEVELS && which == Planted.A_HIP) {
       // Nothing controls a hip there: it is named by the regular frame, and that is said.
       assertThat(s.undecided).as(what).isEqualTo(s.planted);
-      assertThat(s.goodThrownOut).as(what).isZero();
+      assertThat(s.goodThrownOut).as(what).isLessThanOrEqualTo(chance(s));
     }
   }
 }

@@ -1,12 +1,14 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.FoldNames;
 import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.layout.StockUse;
+import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
@@ -35,7 +37,16 @@ final class CutCards {
 
   /** One piece where it lies. */
   private record Laid(
-      String label, String name, Outline outline, Vector2D a, Vector2D b, boolean turned) {}
+      String label,
+      String name,
+      Outline outline,
+      Vector2D a,
+      Vector2D b,
+      boolean turned,
+      List<PlacedFold> folds) {}
+
+  /** A hip within a piece where it lies on the sheet. */
+  private record PlacedFold(String name, Vector2D lower, Vector2D upper) {}
 
   private CutCards() {}
 
@@ -102,10 +113,27 @@ final class CutCards {
       Vector2D a = placed(p, outline, base.index(corners.get(0)));
       Vector2D b = placed(p, outline, base.index(corners.get(1)));
       String label = names.name(p.pieceId(), p.copy());
-      laid.add(new Laid(label, DiaryLines.name(shape, p.copy()), outline, a, b, p.mirrored()));
+      laid.add(
+          new Laid(
+              label,
+              DiaryLines.name(shape, p.copy()),
+              outline,
+              a,
+              b,
+              p.mirrored(),
+              folds(shape.pieces().get(p.copy() - 1), p)));
     }
     laid.sort(Comparator.comparingDouble(l -> l.outline().bounds().minX()));
     return laid;
+  }
+
+  private static List<PlacedFold> folds(PatternPiece piece, Placement p) {
+    return piece.folds().stream()
+        .map(
+            fold ->
+                new PlacedFold(
+                    FoldNames.of(piece, fold), p.place(fold.lower()), p.place(fold.upper())))
+        .toList();
   }
 
   /** A mirrored outline runs the other way round. */
@@ -213,15 +241,44 @@ final class CutCards {
           Sketch.HEAVY,
           "none");
     }
+    folds(s, laid);
     kept(s, item, b, length);
     ruler(s, b, length, perMetre, w);
     numbers(s, laid);
+    foldNames(s, laid);
     return s.drawing(
         "cut-" + Markup.anchor(name),
         "Cut card " + name,
         "The sheet with its good side up, scale 1 to "
             + Sizes.number(scale)
-            + ". Numbers in the order of cutting; heavy: kept edge; rings: flaws.");
+            + ". Numbers in the order of cutting; heavy: kept edge; rings: flaws"
+            + (laid.stream().allMatch(l -> l.folds().isEmpty())
+                ? "."
+                : "; dashed across a piece: a hip, bent and not cut."));
+  }
+
+  private static void folds(Sketch s, List<Laid> laid) {
+    for (Laid piece : laid) {
+      for (PlacedFold fold : piece.folds()) {
+        s.line(s.at(fold.lower()), s.at(fold.upper()), Sketch.THIN, Sketch.DASHED);
+      }
+    }
+  }
+
+  /** Beside the number and the label of the piece, where there is room. */
+  private static void foldNames(Sketch s, List<Laid> laid) {
+    for (Laid piece : laid) {
+      for (PlacedFold fold : piece.folds()) {
+        Vector2D low = s.at(fold.lower());
+        Vector2D way = s.at(fold.upper()).subtract(low);
+        s.textWhereFree(
+            Stream.of(0.25, 0.35, 0.5, 0.15, 0.65)
+                .map(part -> low.add(way.multiply(part)))
+                .toList(),
+            fold.name(),
+            false);
+      }
+    }
   }
 
   private static void kept(Sketch s, StockItem item, Bounds b, double length) {

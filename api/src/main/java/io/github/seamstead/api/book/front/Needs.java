@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.assembly.fixings.ShoppingItem;
+import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.materials.floor.FinishQuantity;
 import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.materials.floor.OrderLine;
@@ -33,18 +34,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
     List<Line> lines = new ArrayList<>();
     List<String> unpriced = new ArrayList<>();
     double priced = desk.plan().layout().map(l -> l.result().cost()).orElse(0.0);
-    desk.plan()
-        .layout()
-        .flatMap(l -> l.result().furtherStock())
-        .ifPresent(
-            more ->
-                lines.add(
-                    new Line(
-                        "cloth like " + more.stockId(),
-                        more.length() > 0
-                            ? desk.sizes().length(more.length())
-                            : more.items() + " more",
-                        "first: nothing is cut before")));
+    priced += furtherCloth(desk, lines, unpriced);
     bars(desk, lines, unpriced);
     ropes(desk, lines, unpriced);
     if (desk.plan().floor().isPresent()) {
@@ -55,6 +45,22 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
         .fixings()
         .ifPresent(f -> f.shopping().items().forEach(item -> fixing(desk, item, lines, unpriced)));
     return new Needs(List.copyOf(lines), priced, List.copyOf(unpriced));
+  }
+
+  /** The cloth that lacks. */
+  private static double furtherCloth(Desk desk, List<Line> lines, List<String> unpriced) {
+    List<StockNeed> needs =
+        desk.plan().layout().map(l -> l.result().furtherStock()).orElse(List.of());
+    for (StockNeed more : needs) {
+      String name = "cloth like " + more.stockId();
+      String amount =
+          more.length() > 0 ? desk.sizes().length(more.length()) : more.items() + " more";
+      lines.add(new Line(name, amount, "first: nothing is cut before"));
+      if (more.cost() <= 0) {
+        unpriced.add(name);
+      }
+    }
+    return needs.stream().mapToDouble(StockNeed::cost).sum();
   }
 
   /** The bars that the members of the frame are sawn from. */

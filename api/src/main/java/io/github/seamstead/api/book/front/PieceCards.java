@@ -1,11 +1,13 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.FoldNames;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.markout.BaselineRow;
 import io.github.seamstead.geometry.markout.CheckLength;
 import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.pattern.EdgeRole;
+import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceEdge;
@@ -55,6 +57,7 @@ final class PieceCards {
     }
     m.close().closeLine();
     check(desk, m, base);
+    folds(desk, m, base, shape);
     openings(desk, m, base, shape.pattern());
     edges(desk, m, shape.pattern());
     m.close().closeLine();
@@ -196,6 +199,33 @@ final class PieceCards {
     }
     m.element(
         "p", "Edges, allowance included: " + String.join("; ", roles) + ".", "class", "small");
+  }
+
+  private static void folds(Desk desk, Markup m, BaseLine base, CutShape shape) {
+    Sizes w = desk.sizes();
+    List<Fold> folds = shape.pattern().folds();
+    if (folds.isEmpty()) {
+      return;
+    }
+    Ticks.table(m, "Hips within the piece: mark, do not cut", "", "foot", "top", "#length");
+    for (Fold fold : folds) {
+      m.open("tr").open("td").element("b", FoldNames.of(shape, fold)).close();
+      Ticks.cells(
+          m,
+          place(w, base.local(fold.lower())),
+          place(w, base.local(fold.upper())),
+          "#" + w.length(fold.length()));
+      m.closeLine();
+    }
+    Ticks.endTable(m);
+    if (shape.pieces().size() > 1) {
+      m.element(
+          "p",
+          "Folds are counted from the left, good side up: fold 1 lies between the first two faces"
+              + " of the panel.",
+          "class",
+          "small");
+    }
   }
 
   private static void openings(Desk desk, Markup m, BaseLine base, PatternPiece piece) {

@@ -1,14 +1,17 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.FoldNames;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
+import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceHole;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** A piece with its dimensions, at the printed scale that all pieces of the job share. */
@@ -65,9 +68,11 @@ final class PieceSketch {
     }
     piece.reinforcedCutEdge().ifPresent(edge -> kept(s, base, piece, edge));
     piece.notches().forEach(n -> notch(s, base, n));
+    piece.folds().forEach(fold -> fold(s, base, fold));
     dimensions(s, base, b, w);
     letters(s, base);
     words(s, base, piece, b);
+    piece.folds().forEach(fold -> foldName(s, base, shape, fold));
     double unit = w.words().isImperial() ? 0.3048 : 0.5;
     double bar = perMetre >= 200 ? unit / 10 : perMetre >= 60 ? unit / 2 : unit;
     s.bar(4, height + 2.5, bar, w.length(bar) + ", 1:" + Sizes.number(scale));
@@ -98,6 +103,22 @@ final class PieceSketch {
               : Vector2D.of(0, 1);
       s.line(from.add(aside), to.add(aside), Sketch.OUTLINE, "");
     }
+  }
+
+  private static void fold(Sketch s, BaseLine base, Fold fold) {
+    s.line(
+        s.at(base.local(fold.lower())), s.at(base.local(fold.upper())), Sketch.THIN, Sketch.DASHED);
+  }
+
+  private static void foldName(Sketch s, BaseLine base, CutShape shape, Fold fold) {
+    Vector2D low = s.at(base.local(fold.lower()));
+    Vector2D way = s.at(base.local(fold.upper())).subtract(low);
+    s.textWhereFree(
+        Stream.of(0.2, 0.3, 0.45, 0.6, 0.12, 0.75, 0.37, 0.52)
+            .map(part -> low.add(way.multiply(part)))
+            .toList(),
+        FoldNames.of(shape, fold),
+        false);
   }
 
   private static void dimensions(Sketch s, BaseLine base, Bounds b, Sizes w) {

@@ -137,7 +137,10 @@ final class ClothChoice {
   /** What was chosen, or panels over several faces if they need no more cloth. */
   private Chosen together() {
     Chosen apart = chosen();
-    if (!cover.keepTogether() || stock.keepGrain() || apart.panels.size() < drawer.faces()) {
+    if (!cover.keepTogether()
+        || !cover.moreSplices().isEmpty()
+        || stock.keepGrain()
+        || apart.panels.size() < drawer.faces()) {
       return apart;
     }
     return new FanChoice(run, drawer, trims, stock).instead(apart);
@@ -243,7 +246,10 @@ final class ClothChoice {
   }
 
   private Panel draw(int face, int kind) {
-    return drawer.panel(face, Optional.of(kinds.get(kind).rule(cover, face, drawer.faces())));
+    ClothKind cloth = kinds.get(kind);
+    return cover.moreSplices().contains(face)
+        ? new BandMore(cover, drawer).panel(face, cloth)
+        : drawer.panel(face, Optional.of(cloth.rule(cover, face, drawer.faces())));
   }
 
   /** The value that a refused panel most likely comes from. */

@@ -32,6 +32,11 @@ record ClothKind(double width, double height, int count) {
     return width * height * count;
   }
 
+  /** The same kind where no part is to be higher than that. */
+  ClothKind lower(double most) {
+    return new ClothKind(width, Math.min(height, most), count);
+  }
+
   /** Writes the kind as the rule by which the panel of a face is put together. */
   SpliceRule rule(Cover cover, int face, int faces) {
     SpliceRule rule = SpliceRule.of(width, height, cover.spliceLap());

@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.cover;
 
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PieceHole;
@@ -90,6 +91,23 @@ final class CoverFacts {
         .flag("doubled", "whether it is the double one", Notch::doubled);
   }
 
+  /** A fold and the shape whose pattern it is part of. */
+  private record NamedFold(CutShape shape, Fold fold) {}
+
+  private static List<NamedFold> folds(CutShape shape) {
+    return shape.pattern().folds().stream().map(f -> new NamedFold(shape, f)).toList();
+  }
+
+  private static Facts<NamedFold> fold() {
+    return new Facts<NamedFold>()
+        .text("name", "what it is called", f -> FoldNames.of(f.shape(), f.fold()))
+        .number("length_m", "from foot to top", f -> f.fold().length())
+        .points(
+            "footToTop_m",
+            "its two ends",
+            f -> List.of(point(f.fold().lower()), point(f.fold().upper())));
+  }
+
   private static List<Double> point(Vector2D point) {
     return List.of(point.getX(), point.getY());
   }
@@ -105,6 +123,7 @@ final class CoverFacts {
             "stitch_m", "corners of the finished outline", s -> Corners.data(s.pattern().stitch()))
         .number("grain_rad", "its upward direction, from the first axis", s -> s.pattern().grain())
         .many("holes", "openings in it", hole(), s -> s.pattern().holes())
+        .many("folds", "hips within it, bent and neither cut nor sewn", fold(), CoverFacts::folds)
         .many("notches", "match marks of its seams", notch(), s -> s.pattern().notches())
         .number("clothArea_m2", "cloth in one", s -> s.pattern().clothArea());
   }

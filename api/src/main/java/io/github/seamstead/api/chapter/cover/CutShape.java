@@ -86,8 +86,11 @@ public record CutShape(String id, List<PatternPiece> pieces) {
 
   /**
    * Joins labels with commas, runs of three or more following numbers with a dash, counts equals.
+   *
+   * @param labels the labels in order
+   * @return for example {@code 1, 3–7}
    */
-  static String runs(List<String> labels) {
+  public static String runs(List<String> labels) {
     StringBuilder text = new StringBuilder();
     int start = 0;
     while (start < labels.size()) {

@@ -8,6 +8,7 @@ import io.github.seamstead.api.page.Ink;
 import io.github.seamstead.api.page.Labels;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Shade;
+import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Mark;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
@@ -56,6 +57,11 @@ final class PieceDrawing {
     for (Notch notch : piece.notches()) {
       notch(canvas, notch);
     }
+    for (Fold fold : piece.folds()) {
+      Vector2D a = fold.lower();
+      Vector2D b = fold.upper();
+      canvas.line(a.getX(), a.getY(), b.getX(), b.getY(), Ink.SEAM);
+    }
     Labels labels = new Labels(canvas);
     Labels.Area cloth =
         (x, y) -> {
@@ -63,6 +69,9 @@ final class PieceDrawing {
           return piece.cut().contains(point)
               && piece.holes().stream().noneMatch(hole -> hole.finished().contains(point));
         };
+    for (Fold fold : piece.folds()) {
+      fold(canvas, labels, cloth, piece, fold);
+    }
     for (Mark mark : piece.marks()) {
       double size = Math.max(mark.height() * canvas.scale(), leastTextHeight * canvas.scale());
       labels.set(
@@ -97,6 +106,22 @@ final class PieceDrawing {
     }
   }
 
+  /** Along the fold in its lower half, where neighbouring folds lie apart. */
+  private static void fold(
+      Canvas canvas, Labels labels, Labels.Area cloth, PatternPiece piece, Fold fold) {
+    Vector2D at = fold.lower().lerp(fold.upper(), 0.35);
+    Vector2D way = fold.upper().subtract(fold.lower());
+    double turn = StrictMath.atan2(way.getY(), way.getX());
+    double upright = Math.abs(turn) > Math.PI / 2 ? turn - Math.copySign(Math.PI, turn) : turn;
+    labels.set(
+        at.getX(),
+        at.getY(),
+        FoldNames.of(piece, fold),
+        canvas.textSize(),
+        Math.toDegrees(upright),
+        cloth);
+  }
+
   private static String words(PatternPiece piece, String sizes) {
     return piece.label()
         + " ("
@@ -105,7 +130,9 @@ final class PieceDrawing {
         + (piece.goodSide() ? "good" : "plain")
         + " side; "
         + sizes
-        + ". Full line: cut. Dashed line: stitch or fold. Short strokes: match notches, a pair on"
+        + ". Full line: cut. Dashed line: stitch or fold"
+        + (piece.folds().isEmpty() ? "" : "; across the piece: a hip, bent and not cut")
+        + ". Short strokes: match notches, a pair on"
         + " the first above the base.";
   }
 }

@@ -196,7 +196,10 @@ public final class PrintSheets {
     for (Vector2D p : line.points()) {
       d.append(d.isEmpty() ? "M" : "L").append(place(p, area, margin));
     }
-    boolean dashed = line.kind() == LineKind.STITCH || line.kind() == LineKind.HOLE_FOLD;
+    boolean dashed =
+        line.kind() == LineKind.STITCH
+            || line.kind() == LineKind.HOLE_FOLD
+            || line.kind() == LineKind.FOLD;
     svg.empty(
         "path",
         "d",

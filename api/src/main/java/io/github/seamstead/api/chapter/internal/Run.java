@@ -11,7 +11,9 @@ import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.diary.Done;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobChange;
 import io.github.seamstead.api.job.JobDocument;
+import io.github.seamstead.api.job.JobDraft;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.shared.caution.Caution;
@@ -64,6 +66,14 @@ public final class Run {
   private final List<Derivation> derivations = new ArrayList<>();
   private final Series series;
   private double reported;
+
+  /**
+   * What the plan of a changed job found.
+   *
+   * @param parts what its chapters found
+   * @param unmet what it asks for and cannot be met
+   */
+  public record Varied(Parts parts, List<Unmet> unmet) {}
 
   /**
    * Prepares a run.
@@ -225,9 +235,44 @@ public final class Run {
     return series.supposed();
   }
 
+  /** Whether this is a plan by itself, and not one of many that are compared. */
+  public boolean isAlone() {
+    return series.isAlone();
+  }
+
+  /**
+   * Plans a changed job beside this run: the chapters asked for and what they build on, on the same
+   * terms, unheard and without asides.
+   *
+   * @throws JobFaultsException if the changed document has a fault
+   */
+  public Varied varied(List<JobChange> changes, Chapter first, Chapter... more) {
+    Job changed = JobDraft.of(job).with(changes).job();
+    PlanOptions terms =
+        new PlanOptions(
+            options.effort(),
+            options.seed(),
+            false,
+            EnumSet.of(first, more),
+            options.timeLimit(),
+            Progress.NONE,
+            options.cancellation(),
+            options.executor());
+    Series one = new Series(series.recall(), series.supposed(), true, series.rough());
+    Run other = new Run(changed, terms, List.copyOf(chapters.values()), one, done);
+    Parts parts = other.plan();
+    other.requireNoFaults(parts);
+    return new Varied(parts, other.unmet());
+  }
+
   /** Whether asides that no other chapter builds on are left out. */
   public boolean isBrief() {
     return series.brief();
+  }
+
+  /** Whether dear simulations march roughly, since only their differences are looked at. */
+  public boolean isRough() {
+    return series.rough();
   }
 
   /** Gives what a dear calculation gave before for the same key, or calculates it. */

@@ -35,11 +35,40 @@ final class LayoutFacts {
         .text("workUsed", "placements tried", l -> Long.toString(l.result().workUsed()))
         .many("used", "each sheet and roll used", use(), l -> l.result().used())
         .many("unplaced", "pieces that found no place", shortfall(), l -> l.result().unplaced())
-        .maybe(
+        .many(
             "furtherStock",
-            "what takes the pieces left over, found by laying them on it",
+            "what takes the pieces left over, found by laying them on it; what can be bought first",
             need(),
-            l -> l.result().furtherStock());
+            l -> l.result().furtherStock())
+        .maybe(
+            "savings",
+            "where cloth could be saved instead, if it is short",
+            savings(),
+            LayoutPart::savings);
+  }
+
+  private static Facts<Savings> savings() {
+    return new Facts<Savings>()
+        .many("tried", "plans with one change each that were run", saving(), Savings::tried)
+        .many("notTried", "changes that were not planned", notTried(), Savings::notTried);
+  }
+
+  private static Facts<ClothSaving> saving() {
+    return new Facts<ClothSaving>()
+        .text("change", "what is changed", s -> s.lever().name())
+        .text("price", "what it costs that no number shows", s -> s.lever().price())
+        .flag("enough", "whether every piece has a place with it alone", ClothSaving::isEnough)
+        .number("clothSaved_m2", "how much less cloth all pieces take", ClothSaving::clothSaved)
+        .whole("withoutPlace", "pieces that still find no place", ClothSaving::withoutPlace)
+        .number("areaWithoutPlace_m2", "their cloth", ClothSaving::areaWithoutPlace)
+        .many("furtherStock", "what would take these", need(), ClothSaving::furtherStock)
+        .texts("unmet", "what else cannot be met with it", ClothSaving::unmet);
+  }
+
+  private static Facts<Savings.NotTried> notTried() {
+    return new Facts<Savings.NotTried>()
+        .text("change", "what would be changed", n -> n.lever().name())
+        .text("why", "why it was not planned", Savings.NotTried::why);
   }
 
   private static Facts<StockNeed> need() {

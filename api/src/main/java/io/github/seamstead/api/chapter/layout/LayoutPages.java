@@ -15,7 +15,6 @@ import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Placement;
-import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.geometry.layout.StockUse;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.StockItem;
@@ -54,8 +53,7 @@ final class LayoutPages {
                     "The search was stopped ("
                         + why.name().toLowerCase(Locale.ROOT).replace("_", " ")
                         + "): best so far."));
-    result.unplaced().forEach(s -> book.note(s.message()));
-    result.furtherStock().ifPresent(need -> book.note(needed(need, part, w)));
+    new ShortPages(book, part, cuts).write();
     List<List<String>> csv = new ArrayList<>();
     csv.add(List.of("stock", "copy", "piece", "x_m", "y_m", "turn_degrees", "on_reinforced_edge"));
     for (StockUse use : result.used()) {
@@ -76,26 +74,6 @@ final class LayoutPages {
     }
     book.list("cutting-layout.csv", csv);
     book.end(Chapter.LAYOUT);
-  }
-
-  /** What would be enough was found by laying what is left over on it. */
-  private static String needed(StockNeed need, LayoutPart part, Words w) {
-    String width =
-        part.stock().stream()
-            .filter(item -> item.id().equals(need.stockId()))
-            .map(item -> w.length(item.outline().bounds().height()))
-            .findFirst()
-            .orElseThrow();
-    String amount =
-        need.length() > 0
-            ? w.length(need.length()) + " more of " + need.stockId() + ", " + width + " wide"
-            : need.items() + " more of " + need.stockId();
-    if (need.cost() > 0) {
-      return "Buy besides: " + amount + ", for " + BookContext.number(need.cost(), 2) + ".";
-    }
-    return need.length() > 0
-        ? "Buy besides, of this or a like width: " + amount + "; no price is stated."
-        : "Needed besides, if more like it can be had: " + amount + ".";
   }
 
   private static Drawing drawing(

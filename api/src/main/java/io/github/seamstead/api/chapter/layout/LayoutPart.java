@@ -2,11 +2,13 @@ package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.Placement;
+import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Where each piece is cut.
@@ -14,9 +16,14 @@ import java.util.Objects;
  * @param stock the sheets and rolls, in the order of the document
  * @param outlines the outline of each shape to cut, by its name
  * @param result the layout
+ * @param savings where cloth could be saved instead of buying more; empty if every piece has a
+ *     place, or if the plan is one of many
  */
 public record LayoutPart(
-    List<StockItem> stock, Map<String, Outline> outlines, LayoutResult result) {
+    List<StockItem> stock,
+    Map<String, Outline> outlines,
+    LayoutResult result,
+    Optional<Savings> savings) {
 
   public LayoutPart {
     stock = List.copyOf(stock);
@@ -31,6 +38,20 @@ public record LayoutPart(
    */
   public Outline placed(Placement placement) {
     return placement.place(Objects.requireNonNull(outlines.get(placement.pieceId())));
+  }
+
+  /** The same with where cloth could be saved. */
+  LayoutPart with(Savings found) {
+    return new LayoutPart(stock, outlines, result, Optional.of(found));
+  }
+
+  /**
+   * Counts the pieces that found no place.
+   *
+   * @return 0 if every piece is placed
+   */
+  public int withoutPlace() {
+    return result.unplaced().stream().mapToInt(Shortfall::count).sum();
   }
 
   /**

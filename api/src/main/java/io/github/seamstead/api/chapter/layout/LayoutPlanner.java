@@ -45,20 +45,22 @@ final class LayoutPlanner {
             .executor()
             .map(threads -> Later.started(work, threads))
             .orElseGet(() -> Later.started("layout of a plan", work));
-    return () -> run.attempt("$.stock", () -> finished(run, layout));
+    return () -> run.attempt("$.stock", () -> finished(run, cover.get(), layout));
   }
 
   /** What was asked for and what came of it. */
   private record Laid(LayoutRequest request, LayoutPart part) {}
 
-  private static LayoutPart finished(Run run, Later<Laid> layout) {
+  private static LayoutPart finished(Run run, CoverPart cover, Later<Laid> layout) {
     Laid laid = layout.get();
     LayoutPart part = laid.part();
     work(run, laid.request(), part.result());
     for (Shortfall shortfall : part.result().unplaced()) {
-      run.unmet(Chapter.LAYOUT, shortfall.message());
+      run.unmet(Chapter.LAYOUT, ShortCloth.lack(shortfall, cover.cuts()));
     }
-    return part;
+    return SavingsSearch.isWorthIt(run, part)
+        ? part.with(new SavingsSearch(run, cover, part).savings())
+        : part;
   }
 
   private static void work(Run run, LayoutRequest request, LayoutResult result) {
@@ -93,6 +95,6 @@ final class LayoutPlanner {
                 .map(choice -> CuttingLayout.plan(choice, work))
                 .orElseGet(() -> CuttingLayout.plan(request, work))
             : new RestLayout(run.done(), cover).plan(request, work);
-    return new Laid(request, new LayoutPart(request.stock(), outlines, result));
+    return new Laid(request, new LayoutPart(request.stock(), outlines, result, Optional.empty()));
   }
 }

@@ -18,6 +18,8 @@ import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
+import io.github.seamstead.materials.soil.SoilEvidence;
+import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.SoilUse;
 import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.shared.uncertainty.Range;
@@ -70,13 +72,7 @@ final class MixPlanner {
       Map<String, Aggregate> aggregates,
       MixRefusals refusals) {
     ClayBand band = band(spec);
-    Suitability judged =
-        Suitability.of(
-            soil.finding(),
-            SoilUse.valueOf(spec.use().name()),
-            band.least(),
-            band.greatest(),
-            Suitability.REQUIRED);
+    Suitability judged = judged(run, soil.finding(), SoilUse.valueOf(spec.use().name()), band);
     if (judged.verdict() == Suitability.Verdict.NOT_ADVISED) {
       refusals.add(spec, soil, judged);
       return Optional.empty();
@@ -142,6 +138,17 @@ final class MixPlanner {
         ? Map.of(soil.component().name(), fine.times(whole / fine.likely()))
         : Map.of();
   }
+
+  private static Suitability judged(Run run, SoilFinding finding, SoilUse use, ClayBand band) {
+    return run.recalled(
+        new JudgedOf(finding.evidence(), use, band.least(), band.greatest()),
+        Suitability.class,
+        () -> Suitability.of(finding, use, band.least(), band.greatest(), Suitability.REQUIRED));
+  }
+
+  /** What the fitness for a use depends on. */
+  private record JudgedOf(
+      List<SoilEvidence> evidence, SoilUse use, double least, double greatest) {}
 
   static MixComponent component(Map<String, Aggregate> aggregates, String id) {
     return EarthMaterials.component(Optional.ofNullable(aggregates.get(id)).orElseThrow());
