@@ -36,7 +36,9 @@ public final class PupilSheets {
   private static Markup body(int number, LessonTasks tasks, int pupil) {
     Lesson lesson = Lessons.all().get(number);
     Markup body = new Markup();
-    body.open("p").text(Parts.title(number) + ". Name: ").element("span", "", "class", "blank");
+    String title = Parts.title(number);
+    body.open("p").text(title + (title.endsWith("?") ? " Name: " : ". Name: "));
+    body.element("span", "", "class", "blank");
     body.text(" Date: ").element("span", "", "class", "blank").closeLine();
     LessonPage.opening(body, lesson, "-" + pupil);
     body.element("h3", "Complete the last step");

@@ -116,12 +116,10 @@ public record Settlement(Range squeeze, Range decay, Range total, List<String> a
    * @throws IllegalArgumentException if a value is out of range
    */
   @Calculation("materials.floor.settlement-doubt")
-  public static Propagation.Doubt doubt(
-      double organicThickness, double massPerArea, Steps steps) {
+  public static Propagation.Doubt doubt(double organicThickness, double massPerArea, Steps steps) {
     Args.within("organic layer", organicThickness, 0, 2, "m");
     Args.within("mass of the floor", massPerArea, 0, 5000, "kg/m2");
-    return Propagation.of(
-            "s", "squeeze and rot", "t * (min(m_v * 9.80665 * m, 0.5) + q)", "m")
+    return Propagation.of("s", "squeeze and rot", "t * (min(m_v * 9.80665 * m, 0.5) + q)", "m")
         .exact("t", organicThickness, "m")
         .exact("m", massPerArea, "kg/m2")
         .doubted("m_v", "the compressibility", COMPRESSIBILITY, "m2/N")

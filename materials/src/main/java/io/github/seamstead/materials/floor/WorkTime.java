@@ -133,8 +133,7 @@ public record WorkTime(Range personHours, Range elapsedHours) {
     FloorMix mix = quantity.layer().mix();
     String mixing = plan.isPresent() ? "A * t * rho_d / m_b * t_b * k / 60 + " : "";
     Propagation hours =
-        Propagation.of(
-                "H", "work of all hands", mixing + "A * t * rho_d * v * q_V + A * q_A", "h")
+        Propagation.of("H", "work of all hands", mixing + "A * t * rho_d * v * q_V + A * q_A", "h")
             .exact("A", quantity.area(), "m2")
             .doubted("t", "the mean thickness", quantity.thicknessRange(), "m")
             .doubted("rho_d", "the packed density", mix.compactedDryDensity(), "kg/m3")

@@ -58,8 +58,7 @@ final class TrialAdvice {
 
   private static String further(List<TrialOutcome> outcomes, double next) {
     boolean made =
-        outcomes.stream()
-            .anyMatch(o -> Math.abs(o.sandParts() - next) <= TrialReading.SAME_PARTS);
+        outcomes.stream().anyMatch(o -> Math.abs(o.sandParts() - next) <= TrialReading.SAME_PARTS);
     return made
         ? "Make the sample with " + parts(next) + " of sand a second time; it tells the most."
         : "Try 1 part of soil to " + parts(next) + " of sand next; it tells the most.";

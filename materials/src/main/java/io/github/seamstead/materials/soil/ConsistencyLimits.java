@@ -4,6 +4,7 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Liquid and plastic limits of the part below 0.425 mm.
@@ -11,9 +12,8 @@ import java.util.List;
  * <p>Likelihood: the plasticity index is log-normal about {@code 0.8 (clay - 0.03) + 0.005}, clay
  * as a share of the part below 0.425 mm, with a log deviation of 0.45: the spread of activity
  * between kaolinite (0.4) and active clays (1.25 and more), which hand tests and shrinkage of the
- * same soil share. A soil that is not plastic at all
- * (equal limits) has little clay: a logistic fall at 8 % of clay. With probability 0.04 it
- * misleads.
+ * same soil share. A soil that is not plastic at all (equal limits) has little clay: a logistic
+ * fall at 8 % of clay. With probability 0.04 it misleads.
  *
  * @param liquidLimit water over dry mass at the liquid limit, 0.05 to 5
  * @param plasticLimit water over dry mass at the plastic limit, at most the liquid limit; 0.02 to
@@ -73,21 +73,17 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
 
   @Override
   public TextureLikelihood likelihood() {
-    IndexReading reading = reading();
-    if (reading == IndexReading.NONE) {
-      ClayLikelihood lean =
-          clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
-      return lean;
-    }
-    return reading.likelihood();
+    ClayLikelihood lean =
+        clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
+    return reading().map(IndexReading::likelihood).orElse(lean);
   }
 
-  /** What the limits tell of the index; none if the soil is not plastic. */
-  IndexReading reading() {
+  /** What the limits tell of the index; empty if the soil is not plastic. */
+  Optional<IndexReading> reading() {
     double index = liquidLimit - plasticLimit;
     return index <= NOT_PLASTIC
-        ? IndexReading.NONE
-        : new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0);
+        ? Optional.empty()
+        : Optional.of(new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0));
   }
 
   /** Plasticity index that goes with a texture at the usual activity. */

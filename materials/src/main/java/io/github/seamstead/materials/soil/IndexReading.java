@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.soil;
 
+import java.util.Optional;
+
 /**
  * What limits or a shrinkage bar tell of the plasticity index: log-normal about the index that goes
  * with the texture, or nothing if the test misleads.
@@ -12,15 +14,12 @@ package io.github.seamstead.materials.soil;
  */
 record IndexReading(double seen, double deviation, double misleads, double flat) {
 
-  /** No index was seen. */
-  static final IndexReading NONE = new IndexReading(0, 1, 1, 1);
-
-  /** The reading of a test; {@link #NONE} of one that tells no index. */
-  static IndexReading of(SoilEvidence test) {
+  /** The reading of a test; empty of one that tells no index. */
+  static Optional<IndexReading> of(SoilEvidence test) {
     if (test instanceof ConsistencyLimits limits) {
       return limits.reading();
     }
-    return test instanceof LinearShrinkage bar ? bar.reading() : NONE;
+    return test instanceof LinearShrinkage bar ? Optional.of(bar.reading()) : Optional.empty();
   }
 
   /** Logarithm of the index that goes with a texture at the usual activity. */

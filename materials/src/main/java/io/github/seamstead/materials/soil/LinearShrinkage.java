@@ -110,8 +110,7 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
   IndexReading reading() {
     double share = longBox() ? LONG_BOX_SHARE : 1;
     double index = Math.max(ratio(), 0.0005 / mouldLengthMetres) * INDEX_PER_SHRINKAGE / share;
-    return new IndexReading(
-        StrictMath.log(index), longBox() ? 0.7 : 0.5, MISLEADS, 1 / 5.0);
+    return new IndexReading(StrictMath.log(index), longBox() ? 0.7 : 0.5, MISLEADS, 1 / 5.0);
   }
 
   @Override

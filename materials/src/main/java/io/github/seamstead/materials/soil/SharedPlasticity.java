@@ -4,6 +4,7 @@ import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntPredicate;
 
 /**
@@ -90,9 +91,12 @@ final class SharedPlasticity {
     /** Evaluates a test that {@link SharedPlasticity#shares}, over grid and minerals. */
     Seen(SoilEvidence test, TextureGrid grid) {
       this.grid = grid;
-      IndexReading index = IndexReading.of(test);
-      byClay = index == IndexReading.NONE;
-      table = byClay ? felt((ClayLikelihood) test.likelihood(), grid) : measured(index, grid);
+      Optional<IndexReading> index = IndexReading.of(test);
+      byClay = index.isEmpty();
+      table =
+          index
+              .map(reading -> measured(reading, grid))
+              .orElseGet(() -> felt((ClayLikelihood) test.likelihood(), grid));
     }
 
     /** Likelihood at a cell of the grid for a mineral. */

@@ -167,8 +167,7 @@ public final class SoilAssessment {
       if (SharedPlasticity.shares(test)) {
         sharing.add(test);
       } else {
-        factors.add(
-            factor(test.label(), test.sources().get(0), grid.evaluate(test.likelihood())));
+        factors.add(factor(test.label(), test.sources().get(0), grid.evaluate(test.likelihood())));
       }
     }
     if (!sharing.isEmpty()) {
@@ -213,7 +212,9 @@ public final class SoilAssessment {
     }
   }
 
-  /** Mean likelihood over the triangle of the tests that are kept; rows of shared ones are empty. */
+  /**
+   * Mean likelihood over the triangle of the tests that are kept; rows of shared ones are empty.
+   */
   private static double evidenceOf(double[][] rows, SharedPlasticity shared, IntPredicate kept) {
     int[] sharing = IntStream.range(0, rows.length).filter(i -> rows[i].length == 0).toArray();
     double[] weights = shared.together(k -> kept.test(sharing[k]));
@@ -251,9 +252,7 @@ public final class SoilAssessment {
     for (int i = 0; i < evidence.size(); i++) {
       int one = i;
       double support =
-          all
-              / (evidenceOf(rows, shared, k -> k != one)
-                  * evidenceOf(rows, shared, k -> k == one));
+          all / (evidenceOf(rows, shared, k -> k != one) * evidenceOf(rows, shared, k -> k == one));
       if (support < CONFLICT) {
         String label = evidence.get(i).label();
         conflicts.add(

@@ -18,8 +18,8 @@ public record TestReading(String label, Range clay, boolean plastic) {
    * Reads every test of a soil alone, and those that tell plasticity together.
    *
    * @param finding what the tests say together
-   * @return one reading for each test in its order, then one for all that tell plasticity if
-   *     there are two or more; none for warning signs and harmful contents
+   * @return one reading for each test in its order, then one for all that tell plasticity if there
+   *     are two or more; none for warning signs and harmful contents
    */
   public static List<TestReading> of(SoilFinding finding) {
     List<TestReading> readings = new ArrayList<>();

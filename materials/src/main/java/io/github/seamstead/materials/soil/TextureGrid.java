@@ -65,7 +65,8 @@ final class TextureGrid {
 
   /** The clay share of a place. */
   double clayAt(int place) {
-    return (place / 2 + ((place & 1) == 0 ? 1 / 3.0 : 2 / 3.0)) / steps;
+    int row = place / 2;
+    return (row + ((place & 1) == 0 ? 1 / 3.0 : 2 / 3.0)) / steps;
   }
 
   /** A row of equal clay has alternating upright and hanging triangles. */

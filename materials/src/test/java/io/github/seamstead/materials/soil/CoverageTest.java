@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Do the ranges hold the truth as often as they claim, and how often is a verdict wrong? Virtual
  * soils, even over the triangle, are tested with the scatter that the tests state: hands that feel
- * the plasticity of one mineral in every test, limits and shrinkage that it shifts as well, jars whose clay sinks in flocs, jars that are still
- * cloudy at the last mark. Jars are settled here grain by grain. The build takes 100 soils of
- * each kind, the long run 2000 of each.
+ * the plasticity of one mineral in every test, limits and shrinkage that it shifts as well, jars
+ * whose clay sinks in flocs, jars that are still cloudy at the last mark. Jars are settled here
+ * grain by grain. The build takes 100 soils of each kind, the long run 2000 of each.
  */
 class CoverageTest {
 
@@ -192,8 +192,7 @@ class CoverageTest {
   }
 
   private List<SoilEvidence> felt(Texture truth, double mineral) {
-    double felt =
-        Math.min(1, truth.clayRatio() * Math.exp(SharedPlasticity.DEVIATION * mineral));
+    double felt = Math.min(1, truth.clayRatio() * Math.exp(SharedPlasticity.DEVIATION * mineral));
     List<SoilEvidence> tests = new ArrayList<>();
     for (TestKind kind :
         List.of(TestKind.SQUEEZE, TestKind.DROP, TestKind.ROLL, TestKind.BEND, TestKind.RIBBON)) {

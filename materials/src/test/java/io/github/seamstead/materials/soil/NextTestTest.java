@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Does the test that is recommended lower the variance of the clay more for its minutes than any
- * other? The oracle sums over the texture, the mineral that all tests of plasticity share, and all outcomes with a
- * quadrature of its own. The build takes 20 states of knowledge, the long run 200.
+ * other? The oracle sums over the texture, the mineral that all tests of plasticity share, and all
+ * outcomes with a quadrature of its own. The build takes 20 states of knowledge, the long run 200.
  */
 class NextTestTest {
 

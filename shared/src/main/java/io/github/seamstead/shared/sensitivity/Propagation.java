@@ -69,7 +69,9 @@ public final class Propagation {
       return high > low;
     }
 
-    /** The value at a normal score; a range ends at its ends, and nothing above zero falls below. */
+    /**
+     * The value at a normal score; a range ends at its ends, and nothing above zero falls below.
+     */
     double at(double score) {
       if (!isRange()) {
         double moved = value + score * u;
@@ -159,8 +161,7 @@ public final class Propagation {
    */
   public Propagation doubted(String input, String words, Range value, String inputUnit) {
     double u = (value.high() - value.low()) / WIDTH;
-    terms.add(
-        new Term(input, words, value.low(), value.likely(), value.high(), u, inputUnit));
+    terms.add(new Term(input, words, value.low(), value.likely(), value.high(), u, inputUnit));
     return this;
   }
 
@@ -190,7 +191,8 @@ public final class Propagation {
   /** What one input does to the result. */
   private double part(int k, Term term, Map<String, Double> numbers, Steps steps) {
     steps.section("What the doubt of each number does");
-    Steps.Entry own = steps.step("u_" + k, "standard uncertainty of " + term.symbol + ", " + term.name);
+    Steps.Entry own =
+        steps.step("u_" + k, "standard uncertainty of " + term.symbol + ", " + term.name);
     if (term.isRange()) {
       own.formula("(x_high - x_low) / 3.29")
           .with("x_high", term.high, term.unit)
@@ -236,8 +238,7 @@ public final class Propagation {
         .gives(Math.sqrt(squares), unit);
   }
 
-  private Map<String, Double> shares(
-      List<Term> doubted, double[] parts, double all, Steps steps) {
+  private Map<String, Double> shares(List<Term> doubted, double[] parts, double all, Steps steps) {
     Map<String, Double> shares = new LinkedHashMap<>();
     for (int k = 0; k < parts.length; k++) {
       double share = 0;
