@@ -1,6 +1,6 @@
 package io.github.seamstead.api.diary;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 
 /**
  * A piece where the plan before laid it.

@@ -1,7 +1,7 @@
 package io.github.seamstead.api.job;
 
-import io.github.seamstead.geometry.plane.Bounds;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

@@ -6,7 +6,7 @@ import io.github.seamstead.api.diary.PlanChanges.Change;
 import io.github.seamstead.api.diary.PlanChanges.Kind;
 import io.github.seamstead.api.diary.internal.PlanThen.Piece;
 import io.github.seamstead.geometry.pattern.FaceDifference;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -3,7 +3,7 @@ package io.github.seamstead.benchmarks;
 import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.Rotations;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.geometry.stock.StockItem;

@@ -8,7 +8,7 @@ import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.StripLayout;
 import io.github.seamstead.geometry.layout.StripProblem;
 import io.github.seamstead.geometry.layout.StripResult;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;

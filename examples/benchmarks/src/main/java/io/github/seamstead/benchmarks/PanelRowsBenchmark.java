@@ -4,7 +4,7 @@ import io.github.seamstead.geometry.frame.RegularPyramid;
 import io.github.seamstead.geometry.layout.PanelRows;
 import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.Rotations;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;

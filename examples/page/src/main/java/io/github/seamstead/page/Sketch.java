@@ -24,7 +24,6 @@ import io.github.seamstead.geometry.frame.RegularPyramid;
 import io.github.seamstead.materials.floor.BatchPart;
 import io.github.seamstead.materials.floor.BatchPlan;
 import io.github.seamstead.materials.floor.Footprint;
-import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.io.IOException;
@@ -35,6 +34,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** The numbers behind the pictures that follow while one types: cheap stages alone. */
 final class Sketch {
@@ -138,7 +138,7 @@ final class Sketch {
             .toList());
     door.ifPresent(
         opening ->
-            face.put("door", opening.outline().stream().map(p -> List.of(p.x(), p.y())).toList()));
+            face.put("door", opening.outline().stream().map(p -> List.of(p.getX(), p.getY())).toList()));
     face.put("text", pyramid.sides() + " faces");
     return face;
   }
@@ -194,8 +194,8 @@ final class Sketch {
     Footprint footprint = floor.buildUp().footprint();
     Map<String, Object> sectors = new LinkedHashMap<>();
     sectors.put("outline", points(footprint.corners()));
-    sectors.put("parts", floor.sectors().sectors().stream().map(s -> points(s.outline())).toList());
-    sectors.put("gaps", footprint.gaps().stream().map(Sketch::points).toList());
+    sectors.put("parts", floor.sectors().sectors().stream().map(s -> points(s.outline().vertices())).toList());
+    sectors.put("gaps", footprint.gaps().stream().map(gap -> points(gap.vertices())).toList());
     sectors.put("text", floor.sectors().sectors().size() + " sectors");
     said.put("sectors", sectors);
     said.put("buckets", floor.batches().stream().map(Sketch::buckets).toList());
@@ -212,8 +212,8 @@ final class Sketch {
         "id", plan.quantity().layer().name(), "parts", parts, "text", String.join(", ", words));
   }
 
-  private static List<Object> points(List<PlanPoint> points) {
-    return points.stream().<Object>map(p -> List.of(p.x(), p.y())).toList();
+  private static List<Object> points(List<Vector2D> points) {
+    return points.stream().<Object>map(p -> List.of(p.getX(), p.getY())).toList();
   }
 
   private static Map<String, Object> texture(SoilPart soil) {

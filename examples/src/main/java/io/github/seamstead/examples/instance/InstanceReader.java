@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.Rotations;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import io.github.seamstead.geometry.layout.Piece;
 import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.layout.StripResult;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;

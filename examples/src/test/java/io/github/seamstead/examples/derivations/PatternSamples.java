@@ -10,7 +10,7 @@ import io.github.seamstead.geometry.pattern.EdgePlan;
 import io.github.seamstead.geometry.pattern.Mitre;
 import io.github.seamstead.geometry.pattern.Notches;
 import io.github.seamstead.geometry.pattern.PanelSpec;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Panels, caps and layout. */

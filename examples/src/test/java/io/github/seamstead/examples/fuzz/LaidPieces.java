@@ -4,7 +4,7 @@ import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.layout.StockUse;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.StockItem;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.pattern;
 import io.github.seamstead.geometry.pattern.PieceDrawing.Line;
 import io.github.seamstead.geometry.pattern.PieceDrawing.LineKind;
 import io.github.seamstead.geometry.pattern.PieceDrawing.Text;
-import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.shared.plane.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

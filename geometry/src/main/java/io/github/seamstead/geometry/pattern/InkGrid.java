@@ -1,6 +1,6 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.shared.plane.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

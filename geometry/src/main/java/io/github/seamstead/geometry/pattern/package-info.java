@@ -2,7 +2,7 @@
  * From faces to flat pieces of cloth: allowances and mitres, notches and marks, openings, splices,
  * caps and skirts, and the data of a full-size drawing.
  *
- * <p>A face is an {@link io.github.seamstead.geometry.plane.Outline} in its own plane, seen from
+ * <p>A face is an {@link io.github.seamstead.shared.plane.Outline} in its own plane, seen from
  * outside, good side up: corner 0 is the left base corner at the origin, corner 1 the right base
  * corner on the x axis, then the top corners from right to left or the apex. Edge 0 is the base,
  * edge 1 the right hip, the last edge the left hip, and what lies between them is the top.

@@ -1,6 +1,6 @@
 package io.github.seamstead.geometry.templates;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -2,7 +2,7 @@ package io.github.seamstead.geometry.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;

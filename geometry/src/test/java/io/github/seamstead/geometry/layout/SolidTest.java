@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Seeds;
 import java.util.random.RandomGenerator;
 import net.jqwik.api.ForAll;

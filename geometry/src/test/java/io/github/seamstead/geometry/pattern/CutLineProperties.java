@@ -3,8 +3,8 @@ package io.github.seamstead.geometry.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.seamstead.geometry.plane.Jts;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Jts;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

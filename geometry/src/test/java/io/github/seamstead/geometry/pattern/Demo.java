@@ -1,6 +1,6 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Faces and plans for tests. */

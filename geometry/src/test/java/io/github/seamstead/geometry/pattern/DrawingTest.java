@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.geometry.pattern.PieceDrawing.LineKind;
-import io.github.seamstead.geometry.plane.Bounds;
-import io.github.seamstead.geometry.plane.Jts;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Jts;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.seamstead.geometry.plane.Jts;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Jts;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.List;

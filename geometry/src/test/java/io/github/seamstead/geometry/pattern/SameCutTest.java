@@ -2,7 +2,7 @@ package io.github.seamstead.geometry.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

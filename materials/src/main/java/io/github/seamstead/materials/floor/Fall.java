@@ -1,7 +1,9 @@
 package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * A plane fall of the finished floor, such as towards the door for mopping.
@@ -32,7 +34,7 @@ public record Fall(double gradient, double direction) {
    * @param point a point of it
    * @return in metres
    */
-  public double heightAt(Footprint footprint, PlanPoint point) {
+  public double heightAt(Footprint footprint, Vector2D point) {
     return gradient * (farthest(footprint.corners()) - along(point));
   }
 
@@ -47,19 +49,19 @@ public record Fall(double gradient, double direction) {
     double whole = footprint.grossArea();
     double moment = whole * heightAt(footprint, footprint.centroid());
     double area = whole;
-    for (List<PlanPoint> gap : footprint.gaps()) {
-      double left = Polygons.signedArea(gap);
-      moment -= left * heightAt(footprint, Polygons.centroid(gap));
+    for (Outline gap : footprint.gaps()) {
+      double left = gap.area();
+      moment -= left * heightAt(footprint, gap.centroid());
       area -= left;
     }
     return moment / area;
   }
 
-  private double farthest(List<PlanPoint> corners) {
+  private double farthest(List<Vector2D> corners) {
     return corners.stream().mapToDouble(this::along).max().orElse(0);
   }
 
-  private double along(PlanPoint p) {
-    return p.x() * StrictMath.cos(direction) + p.y() * StrictMath.sin(direction);
+  private double along(Vector2D p) {
+    return p.getX() * StrictMath.cos(direction) + p.getY() * StrictMath.sin(direction);
   }
 }

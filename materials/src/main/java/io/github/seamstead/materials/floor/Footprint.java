@@ -3,11 +3,13 @@ package io.github.seamstead.materials.floor;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * The ground that the floor covers: a simple polygon less what stands in it (hearth, posts).
@@ -16,15 +18,17 @@ import java.util.Optional;
  * from above. For a regular frame edge 0 lies under face 1 and runs from its base left to its base
  * right, so edges count as faces do.
  *
- * @param corners the corners, counter-clockwise, in metres, closed implicitly; at least three
- *     corners in either order
- * @param gaps the outlines left out, each inside the polygon and apart from the others
+ * @param outline the edge of the floor, in metres
+ * @param gaps the outlines left out, each inside the edge and apart from the others
  */
-public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
+public record Footprint(Outline outline, List<Outline> gaps) {
 
   private static final Source GEOMETRY = Source.derived("plane geometry of the regular polygon");
   private static final Source SHOELACE = Source.derived("shoelace formula for a plane polygon");
   private static final int ROUND_CORNERS = 48;
+
+  /** A corner closer than this to its neighbour is the same corner: a tenth of a millimetre. */
+  private static final double SAME = 1e-4;
 
   /** Most sides of a regular plan, as of the frame over it. */
   public static final int MOST_SIDES = 64;
@@ -33,22 +37,19 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   private static final int ROUND_SECTORS = 16;
 
   public Footprint {
-    corners = Polygons.checked("footprint", corners);
-    List<List<PlanPoint>> checked = new ArrayList<>();
-    for (List<PlanPoint> gap : gaps) {
-      String name = "gap " + (checked.size() + 1);
-      List<PlanPoint> outline = Polygons.checked(name, gap);
+    gaps = List.copyOf(gaps);
+    for (int i = 0; i < gaps.size(); i++) {
+      Outline gap = gaps.get(i);
+      String name = "gap " + (i + 1);
       Args.agree(
-          Polygons.holds(corners, outline),
+          outline.contains(gap),
           name + ": reaches the edge of the footprint",
           "must lie inside it");
-      for (List<PlanPoint> other : checked) {
-        Args.agree(
-            Polygons.apart(outline, other), name + ": overlaps another gap", "must stand apart");
-      }
-      checked.add(outline);
+      Args.agree(
+          gaps.subList(0, i).stream().noneMatch(gap::meets),
+          name + ": overlaps another gap",
+          "must stand apart");
     }
-    gaps = List.copyOf(checked);
   }
 
   /**
@@ -58,8 +59,19 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    * @return the footprint without gaps
    * @throws IllegalArgumentException as the constructor does
    */
-  public static Footprint of(List<PlanPoint> corners) {
-    return new Footprint(corners, List.of());
+  public static Footprint of(List<Vector2D> corners) {
+    return new Footprint(outline("footprint", corners), List.of());
+  }
+
+  /** Makes an outline of measured corners, of which two that stand closer than a hair are one. */
+  private static Outline outline(String name, List<Vector2D> corners) {
+    Outline outline = Outline.named(name, corners);
+    for (int i = 0; i < outline.size(); i++) {
+      Args.require(
+          outline.edgeLength(i) > SAME,
+          name + ": corners " + (i + 1) + " and " + ((i + 1) % outline.size() + 1) + " coincide");
+    }
+    return outline;
   }
 
   /**
@@ -68,8 +80,8 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    * @param corners at least three
    * @return true for clockwise as seen from above
    */
-  public static boolean runsClockwise(List<PlanPoint> corners) {
-    return Polygons.signedArea(corners) < 0;
+  public static boolean runsClockwise(List<Vector2D> corners) {
+    return Outline.signedArea(corners) < 0;
   }
 
   /**
@@ -86,9 +98,9 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
         "footprint",
         x.length + " x and " + y.length + " y",
         "must be as many");
-    List<PlanPoint> corners = new ArrayList<>();
+    List<Vector2D> corners = new ArrayList<>();
     for (int i = 0; i < x.length; i++) {
-      corners.add(new PlanPoint(x[i], y[i]));
+      corners.add(Vector2D.of(x[i], y[i]));
     }
     return of(corners);
   }
@@ -105,10 +117,10 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
     Args.within("sides", sides, 3, MOST_SIDES);
     Args.positive("base side", side, "m");
     double radius = side / (2 * StrictMath.sin(Math.PI / sides));
-    List<PlanPoint> corners = new ArrayList<>();
+    List<Vector2D> corners = new ArrayList<>();
     for (int i = 0; i < sides; i++) {
       double angle = -Math.PI / 2 + (2 * i - 1) * Math.PI / sides;
-      corners.add(new PlanPoint(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
+      corners.add(Vector2D.of(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
     }
     return of(corners);
   }
@@ -125,17 +137,18 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
   public static Footprint round(double diameter) {
     Args.positive("diameter of the room", diameter, "m");
     double start = -Math.PI / 2 - Math.PI / ROUND_SECTORS;
-    return of(circle(new PlanPoint(0, 0), diameter, start));
+    return of(circle(Vector2D.ZERO, diameter, start));
   }
 
   /** A regular 48-gon of the circle's area. */
-  private static List<PlanPoint> circle(PlanPoint centre, double diameter, double start) {
+  private static List<Vector2D> circle(Vector2D centre, double diameter, double start) {
     double slice = 2 * Math.PI / ROUND_CORNERS;
     double radius = diameter / 2 * Math.sqrt(slice / StrictMath.sin(slice));
-    List<PlanPoint> corners = new ArrayList<>();
+    List<Vector2D> corners = new ArrayList<>();
     for (int i = 0; i < ROUND_CORNERS; i++) {
       double angle = start + i * slice;
-      corners.add(centre.plus(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle)));
+      corners.add(
+          centre.add(Vector2D.of(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle))));
     }
     return corners;
   }
@@ -178,10 +191,10 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    * @return a footprint with one gap more
    * @throws IllegalArgumentException as the constructor does
    */
-  public Footprint without(List<PlanPoint> gap) {
-    List<List<PlanPoint>> more = new ArrayList<>(gaps);
-    more.add(gap);
-    return new Footprint(corners, more);
+  public Footprint without(List<Vector2D> gap) {
+    List<Outline> more = new ArrayList<>(gaps);
+    more.add(outline("gap " + (gaps.size() + 1), gap));
+    return new Footprint(outline, more);
   }
 
   /**
@@ -192,7 +205,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    * @return a footprint with one gap more
    * @throws IllegalArgumentException if the diameter is not positive or the post is not inside
    */
-  public Footprint withoutRound(PlanPoint centre, double diameter) {
+  public Footprint withoutRound(Vector2D centre, double diameter) {
     Args.positive("post diameter", diameter, "m");
     return without(circle(centre, diameter, 0));
   }
@@ -208,9 +221,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    */
   public Footprint inset(double distance) {
     Args.notNegative("inset", distance, "m");
-    return distance == 0
-        ? this
-        : new Footprint(Polygons.inset("footprint", corners, distance), gaps);
+    return distance == 0 ? this : new Footprint(outline.inset("footprint", distance), gaps);
   }
 
   /**
@@ -219,7 +230,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    * @return the area, in square metres
    */
   public double grossArea() {
-    return Polygons.signedArea(corners);
+    return outline.area();
   }
 
   /**
@@ -243,11 +254,11 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
         steps
             .step("A_out", "area inside the outline")
             .from(SHOELACE)
-            .note(corners.size() + " corners")
+            .note(outline.size() + " corners")
             .gives(grossArea(), "m2");
     double left = 0;
-    for (List<PlanPoint> gap : gaps) {
-      left += Polygons.signedArea(gap);
+    for (Outline gap : gaps) {
+      left += gap.area();
     }
     steps
         .step("A_gap", "hearth and posts together")
@@ -268,7 +279,7 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    * @return the perimeter, in metres
    */
   public double perimeter() {
-    return Polygons.perimeter(corners);
+    return outline.perimeter();
   }
 
   /**
@@ -278,14 +289,27 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    *
    * @return the place; empty where no point sees the whole edge, as in a horseshoe
    */
-  public Optional<PlanPoint> screedCentre() {
-    PlanPoint middle = centroid();
+  public Optional<Vector2D> screedCentre() {
+    Vector2D middle = centroid();
     boolean sees = true;
-    for (int i = 0; i < corners.size(); i++) {
-      PlanPoint next = corners.get((i + 1) % corners.size());
-      sees &= Polygons.cross(middle, corners.get(i), next) > 0;
+    for (int i = 0; i < outline.size(); i++) {
+      sees &= seesEdge(middle, outline.vertex(i), outline.vertex(i + 1));
     }
-    return sees ? Optional.of(middle) : Polygons.kernelCentre(corners);
+    return sees ? Optional.of(middle) : outline.kernelCentre();
+  }
+
+  /** Tells whether the inner side of an edge, run counter-clockwise, can be seen from a point. */
+  static boolean seesEdge(Vector2D from, Vector2D start, Vector2D end) {
+    return start.subtract(from).signedArea(end.subtract(from)) > 0;
+  }
+
+  /**
+   * Gives the corners of the edge.
+   *
+   * @return counter-clockwise, in metres
+   */
+  public List<Vector2D> corners() {
+    return outline.vertices();
   }
 
   /**
@@ -293,12 +317,12 @@ public record Footprint(List<PlanPoint> corners, List<List<PlanPoint>> gaps) {
    *
    * @return the centre of area, gaps ignored
    */
-  public PlanPoint centroid() {
-    return Polygons.centroid(corners);
+  public Vector2D centroid() {
+    return outline.centroid();
   }
 
   @Override
   public String toString() {
-    return "footprint of " + corners.size() + " corners, " + Numbers.significant(area(), 4) + " m2";
+    return "footprint of " + outline.size() + " corners, " + Numbers.significant(area(), 4) + " m2";
   }
 }

@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,33 +25,22 @@ public record MembraneQuantity(
 
   /** Strips run along y; each is as long as the part of the footprint under it, plus upstands. */
   static MembraneQuantity of(MembraneLayer layer, Footprint footprint) {
-    double left = footprint.corners().stream().mapToDouble(PlanPoint::x).min().orElse(0);
-    double right = footprint.corners().stream().mapToDouble(PlanPoint::x).max().orElse(0);
-    left -= layer.upstand();
-    right += layer.upstand();
+    Bounds bounds = footprint.outline().bounds();
+    double left = bounds.minX() - layer.upstand();
+    double right = bounds.maxX() + layer.upstand();
     double pitch = layer.rollWidth() - layer.lap();
     int count = Math.max(1, (int) Math.ceil((right - left - layer.lap()) / pitch - 1e-9));
     List<Double> strips = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double from = left + i * pitch;
       strips.add(
-          length(
-                  footprint.corners(),
-                  from - layer.upstand(),
-                  from + layer.rollWidth() + layer.upstand())
+          footprint
+                  .outline()
+                  .extentBetween(from - layer.upstand(), from + layer.rollWidth() + layer.upstand())
               + 2 * layer.upstand());
     }
     double total = strips.stream().mapToDouble(Double::doubleValue).sum();
     return new MembraneQuantity(layer, strips, rolls(strips, layer), total * layer.rollWidth());
-  }
-
-  private static double length(List<PlanPoint> corners, double from, double to) {
-    List<PlanPoint> right =
-        Polygons.leftOf(corners, new PlanPoint(from, 1), new PlanPoint(from, 0));
-    List<PlanPoint> band = Polygons.leftOf(right, new PlanPoint(to, 0), new PlanPoint(to, 1));
-    double low = band.stream().mapToDouble(PlanPoint::y).min().orElse(0);
-    double high = band.stream().mapToDouble(PlanPoint::y).max().orElse(0);
-    return high - low;
   }
 
   /** First fit, longest first; a strip longer than a roll takes whole rolls and a rest. */

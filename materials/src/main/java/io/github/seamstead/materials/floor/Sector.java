@@ -1,6 +1,7 @@
 package io.github.seamstead.materials.floor;
 
-import java.util.List;
+import io.github.seamstead.shared.plane.Outline;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * One sector of the floor, from the centre to a stretch of the edge rail.
@@ -11,19 +12,15 @@ import java.util.List;
  * @param area to be laid, gaps taken out, in square metres
  * @param order 1 for the sector laid first; 1 upwards
  */
-public record Sector(int number, List<PlanPoint> outline, double area, int order) {
-
-  public Sector {
-    outline = List.copyOf(outline);
-  }
+public record Sector(int number, Outline outline, double area, int order) {
 
   /**
    * Gives the place for the sector's number on a drawing.
    *
    * @return the centre of the triangle
    */
-  public PlanPoint labelPoint() {
-    return Polygons.centroid(outline);
+  public Vector2D labelPoint() {
+    return outline.centroid();
   }
 
   /**
@@ -32,7 +29,7 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    * @return in metres
    */
   public double screedLength() {
-    return outline.get(0).distanceTo(edgeStart().towards(edgeEnd(), 0.5));
+    return outline.vertex(0).distance(edgeStart().lerp(edgeEnd(), 0.5));
   }
 
   /**
@@ -41,7 +38,7 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    * @return centre to edge end, in metres
    */
   public double jointLength() {
-    return outline.get(0).distanceTo(edgeEnd());
+    return outline.vertex(0).distance(edgeEnd());
   }
 
   /**
@@ -49,8 +46,8 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    *
    * @return the first corner on the edge
    */
-  public PlanPoint edgeStart() {
-    return outline.get(1);
+  public Vector2D edgeStart() {
+    return outline.vertex(1);
   }
 
   /**
@@ -58,7 +55,7 @@ public record Sector(int number, List<PlanPoint> outline, double area, int order
    *
    * @return the last corner on the edge
    */
-  public PlanPoint edgeEnd() {
-    return outline.get(outline.size() - 1);
+  public Vector2D edgeEnd() {
+    return outline.vertex(-1);
   }
 }

@@ -1,9 +1,11 @@
 package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
  * The floor cut into sectors round a centre post that is set to level, and the order of laying.
@@ -16,7 +18,7 @@ import java.util.List;
  * @param sectors by number
  * @param door the number of the sector at the door
  */
-public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
+public record SectorPlan(Vector2D centre, List<Sector> sectors, int door) {
 
   public SectorPlan {
     sectors = List.copyOf(sectors);
@@ -41,7 +43,7 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
   public static SectorPlan of(Footprint footprint, int doorEdge) {
     int edges = footprint.corners().size();
     Args.within("door edge", doorEdge, 0, edges - 1);
-    PlanPoint centre = footprint.screedCentre().orElseGet(footprint::centroid);
+    Vector2D centre = footprint.screedCentre().orElseGet(footprint::centroid);
     if (edges <= MOST_SECTORS) {
       return of(footprint, centre, doorEdge, 1);
     }
@@ -52,44 +54,59 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
     return joined(footprint, centre, doorEdge, joined);
   }
 
-  private static SectorPlan joined(
-      Footprint footprint, PlanPoint centre, int doorEdge, int joined) {
-    List<PlanPoint> corners = footprint.corners();
+  private static SectorPlan joined(Footprint footprint, Vector2D centre, int doorEdge, int joined) {
+    List<Vector2D> corners = footprint.corners();
     int edges = corners.size();
     int count = (edges + joined - 1) / joined;
     int door = doorEdge / joined;
     int[] order = orderOfLaying(count, door);
     List<Sector> sectors = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      List<PlanPoint> outline = new ArrayList<>();
-      outline.add(centre);
+      List<Vector2D> around = new ArrayList<>();
+      around.add(centre);
       for (int edge = i * joined; edge <= Math.min(edges, (i + 1) * joined); edge++) {
-        outline.add(corners.get(edge % edges));
+        around.add(corners.get(edge % edges));
       }
-      for (int k = 1; k + 1 < outline.size(); k++) {
-        requireSeen(centre, outline.get(k), outline.get(k + 1), i * joined + k);
+      for (int k = 1; k + 1 < around.size(); k++) {
+        requireSeen(centre, around.get(k), around.get(k + 1), i * joined + k);
       }
+      Outline outline = new Outline(around);
       sectors.add(new Sector(i + 1, outline, areaToLay(footprint, outline), order[i]));
     }
     return new SectorPlan(centre, sectors, door + 1);
   }
 
-  private static void requireSeen(PlanPoint centre, PlanPoint a, PlanPoint b, int edge) {
+  private static void requireSeen(Vector2D centre, Vector2D a, Vector2D b, int edge) {
     Args.agree(
-        Polygons.cross(centre, a, b) > 0,
+        Footprint.seesEdge(centre, a, b),
         "centre post: edge " + edge + " cannot be screeded from it",
         "must see the whole edge; move the post or floor the plan in two parts");
   }
 
-  private static double areaToLay(Footprint footprint, List<PlanPoint> outline) {
-    double area = Polygons.signedArea(outline);
-    for (List<PlanPoint> gap : footprint.gaps()) {
+  private static double areaToLay(Footprint footprint, Outline outline) {
+    double area = outline.area();
+    for (Outline gap : footprint.gaps()) {
       for (int k = 1; k + 1 < outline.size(); k++) {
-        List<PlanPoint> triangle = List.of(outline.get(0), outline.get(k), outline.get(k + 1));
-        area -= Polygons.areaWithin(gap, triangle);
+        area -=
+            gap.areaWithin(Outline.of(outline.vertex(0), outline.vertex(k), outline.vertex(k + 1)));
       }
     }
     return Math.max(0, area);
+  }
+
+  /**
+   * Turns a point about the centre so that the door lies at the bottom, as every drawing shows it.
+   *
+   * @param point of the plan, in metres
+   * @return the point from the centre, x to the right and y away from the door, in metres
+   */
+  public Vector2D doorDown(Vector2D point) {
+    Vector2D toDoor = sectors.get(door - 1).labelPoint().subtract(centre);
+    double turn = -Math.PI / 2 - StrictMath.atan2(toDoor.getY(), toDoor.getX());
+    Vector2D from = point.subtract(centre);
+    return Vector2D.of(
+        from.getX() * StrictMath.cos(turn) - from.getY() * StrictMath.sin(turn),
+        from.getX() * StrictMath.sin(turn) + from.getY() * StrictMath.cos(turn));
   }
 
   /**
@@ -103,8 +120,8 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
    * @throws IllegalArgumentException if the edge does not exist, the count is out of range, or an
    *     edge cannot be seen from the centre
    */
-  public static SectorPlan of(Footprint footprint, PlanPoint centre, int doorEdge, int perEdge) {
-    List<PlanPoint> corners = footprint.corners();
+  public static SectorPlan of(Footprint footprint, Vector2D centre, int doorEdge, int perEdge) {
+    List<Vector2D> corners = footprint.corners();
     int edges = corners.size();
     Args.within("door edge", doorEdge, 0, edges - 1);
     Args.within("sectors for each edge", perEdge, 1, 20);
@@ -113,15 +130,15 @@ public record SectorPlan(PlanPoint centre, List<Sector> sectors, int door) {
     int[] order = orderOfLaying(count, door);
     List<Sector> sectors = new ArrayList<>();
     for (int edge = 0; edge < edges; edge++) {
-      PlanPoint a = corners.get(edge);
-      PlanPoint b = corners.get((edge + 1) % edges);
+      Vector2D a = corners.get(edge);
+      Vector2D b = corners.get((edge + 1) % edges);
       requireSeen(centre, a, b, edge + 1);
       for (int k = 0; k < perEdge; k++) {
-        List<PlanPoint> outline =
-            List.of(
+        Outline outline =
+            Outline.of(
                 centre,
-                k == 0 ? a : a.towards(b, (double) k / perEdge),
-                k == perEdge - 1 ? b : a.towards(b, (double) (k + 1) / perEdge));
+                k == 0 ? a : a.lerp(b, (double) k / perEdge),
+                k == perEdge - 1 ? b : a.lerp(b, (double) (k + 1) / perEdge));
         int index = edge * perEdge + k;
         sectors.add(new Sector(index + 1, outline, areaToLay(footprint, outline), order[index]));
       }

@@ -2,12 +2,13 @@ package io.github.seamstead.materials.floor;
 
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** An invented floor under a seven-sided frame, for tests. */
 final class Demo {
 
   static final Footprint FOOTPRINT =
-      Footprint.regular(7, 2.4).inset(0.12).withoutRound(new PlanPoint(0, 0), 0.10);
+      Footprint.regular(7, 2.4).inset(0.12).withoutRound(Vector2D.ZERO, 0.10);
   static final FloorMix GRAVEL = FloorMix.single("20 mm gravel", 1600, 1450, 0.02, 0.020);
   static final FloorMix BASE =
       new FloorMix(

@@ -13,20 +13,21 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 class FloorProperties {
 
   /** A star-shaped polygon round the origin with uneven corners. */
   private static Footprint uneven(int sides, double seed) {
-    List<PlanPoint> corners = new ArrayList<>();
+    List<Vector2D> corners = new ArrayList<>();
     for (int i = 0; i < sides; i++) {
       double radius = 3 + 0.6 * Math.sin(seed * (i + 1) * 7.3);
       double angle = 2 * Math.PI * (i + 0.3 * Math.cos(seed * i * 3.1)) / sides;
-      corners.add(new PlanPoint(radius * Math.cos(angle), radius * Math.sin(angle)));
+      corners.add(Vector2D.of(radius * Math.cos(angle), radius * Math.sin(angle)));
     }
     return Footprint.of(corners)
-        .withoutRound(new PlanPoint(0, 0), 0.2)
-        .withoutRound(new PlanPoint(0.6, 0.3), 0.5);
+        .withoutRound(Vector2D.ZERO, 0.2)
+        .withoutRound(Vector2D.of(0.6, 0.3), 0.5);
   }
 
   @Property(tries = 100, seed = "20261129")
@@ -35,7 +36,7 @@ class FloorProperties {
       @ForAll @IntRange(min = 1, max = 4) int perEdge,
       @ForAll @Scale(3) @DoubleRange(min = 0, max = 6) double seed) {
     Footprint footprint = uneven(sides, seed);
-    SectorPlan plan = SectorPlan.of(footprint, new PlanPoint(0, 0), 0, perEdge);
+    SectorPlan plan = SectorPlan.of(footprint, Vector2D.ZERO, 0, perEdge);
     assertThat(plan.sectors()).hasSize(sides * perEdge);
     assertThat(plan.area()).isCloseTo(footprint.area(), within(1e-9));
     assertThat(plan.sectors()).allSatisfy(s -> assertThat(s.area()).isPositive());
@@ -47,7 +48,7 @@ class FloorProperties {
       @ForAll @IntRange(min = 1, max = 4) int perEdge,
       @ForAll @IntRange(min = 0, max = 11) int doorEdge) {
     SectorPlan plan =
-        SectorPlan.of(Footprint.regular(sides, 2), new PlanPoint(0, 0), doorEdge % sides, perEdge);
+        SectorPlan.of(Footprint.regular(sides, 2), Vector2D.ZERO, doorEdge % sides, perEdge);
     int count = sides * perEdge;
     boolean[] wet = new boolean[count];
     int door = plan.door() - 1;
@@ -122,12 +123,12 @@ class FloorProperties {
     double ratio = (inradius - inset) / inradius;
     assertThat(inner.area()).isCloseTo(whole.area() * ratio * ratio, within(1e-9));
     for (int i = 0; i < sides; i++) {
-      PlanPoint corner = whole.corners().get(i);
-      PlanPoint moved = inner.corners().get(i);
-      assertThat(moved.x())
+      Vector2D corner = whole.corners().get(i);
+      Vector2D moved = inner.corners().get(i);
+      assertThat(moved.getX())
           .as("corner keeps its number")
-          .isCloseTo(corner.x() * ratio, within(1e-9));
-      assertThat(moved.y()).isCloseTo(corner.y() * ratio, within(1e-9));
+          .isCloseTo(corner.getX() * ratio, within(1e-9));
+      assertThat(moved.getY()).isCloseTo(corner.getY() * ratio, within(1e-9));
     }
     EarthQuantity thin = EarthQuantity.of(EarthLayer.coat("a", 0.02, Demo.COAT), inner.area(), 0);
     EarthQuantity thick = EarthQuantity.of(EarthLayer.coat("a", 0.03, Demo.COAT), inner.area(), 0);

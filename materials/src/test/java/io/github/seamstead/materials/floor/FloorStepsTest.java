@@ -12,6 +12,7 @@ import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 
 class FloorStepsTest {
@@ -140,8 +141,8 @@ class FloorStepsTest {
     assertThat(plan.area()).isCloseTo(round.area(), within(1e-9));
     assertThat(plan.sectors().get(plan.door() - 1).order()).isEqualTo(16);
     // The first sector lies nearest the reader, in the middle.
-    assertThat(plan.sectors().get(0).labelPoint().x()).isCloseTo(0, within(1e-9));
-    assertThat(plan.sectors().get(0).labelPoint().y()).isNegative();
+    assertThat(plan.sectors().get(0).labelPoint().getX()).isCloseTo(0, within(1e-9));
+    assertThat(plan.sectors().get(0).labelPoint().getY()).isNegative();
     assertThat(SectorPlan.of(Footprint.regular(64, 0.5), 63).sectors()).hasSize(16);
     assertThat(SectorPlan.of(Footprint.regular(25, 1), 24).area())
         .isCloseTo(Footprint.regular(25, 1).area(), within(1e-9));
@@ -152,8 +153,7 @@ class FloorStepsTest {
     assertThat(horseshoe.screedCentre()).isEmpty();
     assertThatThrownBy(() -> SectorPlan.of(horseshoe, 0)).hasMessageContaining("in two parts");
     assertThat(
-            Footprint.runsClockwise(
-                List.of(new PlanPoint(0, 0), new PlanPoint(0, 1), new PlanPoint(1, 1))))
+            Footprint.runsClockwise(List.of(Vector2D.ZERO, Vector2D.of(0, 1), Vector2D.of(1, 1))))
         .isTrue();
   }
 }

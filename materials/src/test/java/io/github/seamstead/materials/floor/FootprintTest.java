@@ -10,6 +10,7 @@ import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,17 +38,17 @@ class FootprintTest {
     Footprint footprint = Footprint.regular(sides, 1);
     assertThat(footprint.area()).isCloseTo(formula, within(1e-12));
     assertThat(footprint.perimeter()).isCloseTo(sides, within(1e-12));
-    assertThat(footprint.corners().get(0).y())
+    assertThat(footprint.corners().get(0).getY())
         .as("edge 0 lies nearest the reader, left to right")
-        .isCloseTo(footprint.corners().get(1).y(), within(1e-12));
-    assertThat(footprint.corners().get(0).x()).isLessThan(footprint.corners().get(1).x());
+        .isCloseTo(footprint.corners().get(1).getY(), within(1e-12));
+    assertThat(footprint.corners().get(0).getX()).isLessThan(footprint.corners().get(1).getX());
   }
 
   @Test
   void anyPolygonAndItsGaps() {
     Footprint l = Footprint.of(L_X, L_Y);
     assertThat(l.area()).isCloseTo(14, within(1e-12));
-    Footprint floor = l.withoutRound(new PlanPoint(1, 1), 0.5);
+    Footprint floor = l.withoutRound(Vector2D.of(1, 1), 0.5);
     StepRecorder steps = new StepRecorder();
     double area = floor.area(steps);
     assertThat(area).isCloseTo(14 - Math.PI / 16, within(1e-12));
@@ -84,40 +85,34 @@ class FootprintTest {
     assertThatThrownBy(
             () ->
                 Footprint.of(
-                    List.of(
-                        new PlanPoint(0, 0),
-                        new PlanPoint(0, 0),
-                        new PlanPoint(1, 0),
-                        new PlanPoint(1, 1))))
+                    List.of(Vector2D.ZERO, Vector2D.ZERO, Vector2D.of(1, 0), Vector2D.of(1, 1))))
         .hasMessageContaining("coincide");
     Footprint square = Footprint.regular(4, 2);
-    assertThatThrownBy(() -> square.withoutRound(new PlanPoint(1, 0), 0.3))
+    assertThatThrownBy(() -> square.withoutRound(Vector2D.of(1, 0), 0.3))
         .hasMessageContaining("reaches the edge");
     assertThatThrownBy(
-            () ->
-                square
-                    .withoutRound(new PlanPoint(0, 0), 0.3)
-                    .withoutRound(new PlanPoint(0.2, 0), 0.3))
+            () -> square.withoutRound(Vector2D.ZERO, 0.3).withoutRound(Vector2D.of(0.2, 0), 0.3))
         .hasMessageContaining("overlaps another gap");
     assertThatThrownBy(() -> Footprint.regularArea(2, 1, Steps.none()))
         .hasMessageContaining("sides");
-    assertThatThrownBy(() -> new PlanPoint(Double.NaN, 0)).hasMessageContaining("plan point x");
+    assertThatThrownBy(() -> Footprint.of(new double[] {0, 1, Double.NaN}, new double[] {0, 0, 1}))
+        .hasMessageContaining("footprint corner x");
   }
 
   @Test
   void aFallTiltsAboutItsLowestCorner() {
     Footprint square = Footprint.of(new double[] {0, 4, 4, 0}, new double[] {0, 0, 2, 2});
     Fall fall = new Fall(0.01, Math.PI);
-    assertThat(fall.heightAt(square, new PlanPoint(0, 1))).isCloseTo(0, within(1e-12));
-    assertThat(fall.heightAt(square, new PlanPoint(4, 1))).isCloseTo(0.04, within(1e-12));
+    assertThat(fall.heightAt(square, Vector2D.of(0, 1))).isCloseTo(0, within(1e-12));
+    assertThat(fall.heightAt(square, Vector2D.of(4, 1))).isCloseTo(0.04, within(1e-12));
     assertThat(fall.meanExtra(square)).isCloseTo(0.02, within(1e-12));
     Footprint holed =
         square.without(
             List.of(
-                new PlanPoint(3, 0.5),
-                new PlanPoint(3.8, 0.5),
-                new PlanPoint(3.8, 1.5),
-                new PlanPoint(3, 1.5)));
+                Vector2D.of(3, 0.5),
+                Vector2D.of(3.8, 0.5),
+                Vector2D.of(3.8, 1.5),
+                Vector2D.of(3, 1.5)));
     // 8 m² at 20 mm less 0.8 m² at 34 mm over 7.2 m².
     assertThat(fall.meanExtra(holed)).isCloseTo((8 * 0.02 - 0.8 * 0.034) / 7.2, within(1e-12));
   }

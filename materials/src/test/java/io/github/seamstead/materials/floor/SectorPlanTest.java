@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 
 class SectorPlanTest {
@@ -23,7 +24,7 @@ class SectorPlanTest {
     assertThat(sector.screedLength())
         .isCloseTo(2.4 / (2 * Math.tan(Math.PI / 7)) - 0.12, within(1e-9));
     assertThat(sector.jointLength()).isGreaterThan(sector.screedLength());
-    assertThat(sector.labelPoint().y()).isNegative();
+    assertThat(sector.labelPoint().getY()).isNegative();
   }
 
   @Test
@@ -61,10 +62,10 @@ class SectorPlanTest {
   @Test
   void aCentreThatCannotSeeAnEdgeIsRefused() {
     Footprint l = Footprint.of(new double[] {0, 4, 4, 1, 1, 0}, new double[] {0, 0, 1, 1, 5, 5});
-    assertThatThrownBy(() -> SectorPlan.of(l, new PlanPoint(3, 0.5), 0, 1))
+    assertThatThrownBy(() -> SectorPlan.of(l, Vector2D.of(3, 0.5), 0, 1))
         .hasMessageContaining("cannot be screeded from it");
     assertThatThrownBy(() -> SectorPlan.of(Demo.FOOTPRINT, 7)).hasMessageContaining("door edge");
-    SectorPlan corner = SectorPlan.of(l, new PlanPoint(0.5, 0.5), 0, 1);
+    SectorPlan corner = SectorPlan.of(l, Vector2D.of(0.5, 0.5), 0, 1);
     assertThat(corner.area()).isCloseTo(l.area(), within(1e-9));
   }
 }

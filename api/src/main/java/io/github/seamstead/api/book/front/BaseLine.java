@@ -4,7 +4,7 @@ import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.markout.TapeDivision;
 import io.github.seamstead.geometry.markout.TapeOffset;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

@@ -6,9 +6,10 @@ import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.materials.floor.BatchCard;
 import io.github.seamstead.materials.floor.BatchClay;
 import io.github.seamstead.materials.floor.BatchPlan;
-import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.floor.Sector;
 import io.github.seamstead.materials.floor.SectorBatches;
+import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -158,14 +159,11 @@ final class MixerCard {
   }
 
   private static Drawing map(FloorPart floor) {
-    List<Sector> sectors = floor.sectors().sectors();
-    Sector door = sectors.get(Math.floorMod(floor.sectors().door() - 1, sectors.size()));
-    PlanPoint c = floor.sectors().centre();
-    PlanPoint d = door.labelPoint();
-    double turn = -Math.PI / 2 - StrictMath.atan2(d.y() - c.y(), d.x() - c.x());
+    SectorPlan plan = floor.sectors();
+    List<Sector> sectors = plan.sectors();
     double radius =
         floor.buildUp().footprint().corners().stream()
-            .mapToDouble(p -> p.distanceTo(c))
+            .mapToDouble(plan.centre()::distance)
             .max()
             .orElse(1);
     double perMetre = (SIZE / 2 - 6) / radius;
@@ -173,17 +171,20 @@ final class MixerCard {
     s.map(SIZE / 2, SIZE / 2 - 3, perMetre);
     for (Sector sector : sectors) {
       s.shape(
-          s.at(sector.outline().stream().map(p -> turned(p, c, turn)).toList()),
+          s.at(sector.outline().vertices().stream().map(plan::doorDown).toList()),
           Sketch.OUTLINE,
           "",
           sector.order() % 2 == 0 ? "#fff" : Sketch.PALE);
     }
-    for (List<PlanPoint> gap : floor.buildUp().footprint().gaps()) {
+    for (Outline gap : floor.buildUp().footprint().gaps()) {
       s.shape(
-          s.at(gap.stream().map(p -> turned(p, c, turn)).toList()), Sketch.THIN, "", Sketch.HATCH);
+          s.at(gap.vertices().stream().map(plan::doorDown).toList()),
+          Sketch.THIN,
+          "",
+          Sketch.HATCH);
     }
     for (Sector sector : sectors) {
-      Vector2D p = turned(sector.labelPoint(), c, turn).multiply(sectors.size() > 20 ? 1.35 : 1.1);
+      Vector2D p = plan.doorDown(sector.labelPoint()).multiply(sectors.size() > 20 ? 1.35 : 1.1);
       s.textWhereFree(
           List.of(s.at(p), s.at(p.multiply(1.15)), s.at(p.multiply(0.85))),
           Integer.toString(sector.order()),
@@ -195,13 +196,5 @@ final class MixerCard {
         "The floor seen from above",
         "The sectors of the floor with their order of laying, the door at the bottom; 1 is farthest"
             + " from it.");
-  }
-
-  private static Vector2D turned(PlanPoint p, PlanPoint centre, double turn) {
-    double x = p.x() - centre.x();
-    double y = p.y() - centre.y();
-    return Vector2D.of(
-        x * StrictMath.cos(turn) - y * StrictMath.sin(turn),
-        x * StrictMath.sin(turn) + y * StrictMath.cos(turn));
   }
 }

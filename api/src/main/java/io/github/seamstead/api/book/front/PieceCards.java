@@ -12,7 +12,8 @@ import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceEdge;
 import io.github.seamstead.geometry.pattern.PieceHole;
-import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -249,7 +250,7 @@ final class PieceCards {
   }
 
   private static String round(Sizes w, List<Vector2D> points) {
-    Bounds b = new io.github.seamstead.geometry.plane.Outline(points).bounds();
+    Bounds b = new Outline(points).bounds();
     return "round, "
         + w.length(b.width())
         + " across, middle at "

@@ -7,7 +7,7 @@ import io.github.seamstead.api.page.Table;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceEdge;
-import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.shared.plane.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -3,7 +3,7 @@ package io.github.seamstead.api.chapter.cover;
 import io.github.seamstead.geometry.layout.LayoutChoice;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.Optional;
 

@@ -9,7 +9,7 @@ import io.github.seamstead.api.job.FaceOpening;
 import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.Collections;
 import java.util.List;

@@ -5,7 +5,7 @@ import io.github.seamstead.assembly.ring.Load;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.geometry.pattern.PanelMarks;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

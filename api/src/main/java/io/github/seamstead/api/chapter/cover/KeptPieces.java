@@ -10,7 +10,7 @@ import io.github.seamstead.geometry.pattern.Fan;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SameCut;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;

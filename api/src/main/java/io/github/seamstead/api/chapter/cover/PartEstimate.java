@@ -3,7 +3,7 @@ package io.github.seamstead.api.chapter.cover;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Stock;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.stream.Stream;

@@ -12,8 +12,8 @@ import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Mark;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.plane.Bounds;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** One piece of the cover, in the book or true to size. */

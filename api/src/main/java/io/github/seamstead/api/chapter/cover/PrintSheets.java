@@ -10,7 +10,7 @@ import io.github.seamstead.geometry.pattern.PieceDrawing.LineKind;
 import io.github.seamstead.geometry.pattern.PieceDrawing.Text;
 import io.github.seamstead.geometry.pattern.PrintTiles;
 import io.github.seamstead.geometry.pattern.PrintTiles.Tile;
-import io.github.seamstead.geometry.plane.Bounds;
+import io.github.seamstead.shared.plane.Bounds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

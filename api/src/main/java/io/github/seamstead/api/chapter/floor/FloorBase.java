@@ -12,11 +12,11 @@ import io.github.seamstead.geometry.frame.RegularPyramid;
 import io.github.seamstead.geometry.survey.Adjustment;
 import io.github.seamstead.geometry.survey.Node;
 import io.github.seamstead.materials.floor.Footprint;
-import io.github.seamstead.materials.floor.PlanPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** What the floor covers, and where its door is. */
 final class FloorBase {
@@ -41,10 +41,10 @@ final class FloorBase {
     }
     int sides = run.document().frame().orElseThrow().sides();
     Adjustment adjustment = survey.get().report().accepted();
-    List<PlanPoint> corners = new ArrayList<>();
+    List<Vector2D> corners = new ArrayList<>();
     for (int i = 0; i < sides; i++) {
       Vector3D corner = adjustment.position(Node.base(i == 0 ? sides : i));
-      corners.add(new PlanPoint(corner.getX(), corner.getY()));
+      corners.add(Vector2D.of(corner.getX(), corner.getY()));
     }
     return Footprint.of(corners);
   }
@@ -59,8 +59,8 @@ final class FloorBase {
     return Footprint.of(points(outline.corners()));
   }
 
-  private static List<PlanPoint> points(List<OutlineCorner> corners) {
-    return corners.stream().map(corner -> new PlanPoint(corner.x(), corner.y())).toList();
+  private static List<Vector2D> points(List<OutlineCorner> corners) {
+    return corners.stream().map(corner -> Vector2D.of(corner.x(), corner.y())).toList();
   }
 
   /** The edge of the footprint at the door, 0 upwards. */

@@ -9,11 +9,13 @@ import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.materials.floor.BuildUp;
 import io.github.seamstead.materials.floor.BuildUp.SectionBand;
 import io.github.seamstead.materials.floor.Footprint;
-import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.floor.Sector;
 import io.github.seamstead.materials.floor.SectorPlan;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** The floor's layers in section and its sectors in plan. */
 final class FloorDrawings {
@@ -71,35 +73,27 @@ final class FloorDrawings {
 
   /** Draws the sectors with their numbers in the order of laying. */
   static Drawing sectors(SectorPlan plan, Footprint footprint, Words words) {
-    Turn turn = Turn.of(plan);
-    double minX = Double.POSITIVE_INFINITY;
-    double minY = Double.POSITIVE_INFINITY;
-    double maxX = Double.NEGATIVE_INFINITY;
-    double maxY = Double.NEGATIVE_INFINITY;
-    for (double[] p : turn.points(footprint.corners())) {
-      minX = Math.min(minX, p[0]);
-      minY = Math.min(minY, p[1]);
-      maxX = Math.max(maxX, p[0]);
-      maxY = Math.max(maxY, p[1]);
-    }
-    Canvas canvas = Canvas.fit(minX, minY, maxX, maxY, 20, 340);
+    Bounds around = new Outline(footprint.corners().stream().map(plan::doorDown).toList()).bounds();
+    Canvas canvas = Canvas.fit(around.minX(), around.minY(), around.maxX(), around.maxY(), 20, 340);
     for (Sector sector : plan.sectors()) {
-      canvas.path(turn.points(sector.outline()), true, Ink.CUT, Shade.NONE);
+      canvas.path(doorDown(plan, sector.outline().vertices()), true, Ink.CUT, Shade.NONE);
     }
-    footprint.gaps().forEach(gap -> canvas.path(turn.points(gap), true, Ink.CUT, Shade.HATCH));
+    footprint
+        .gaps()
+        .forEach(gap -> canvas.path(doorDown(plan, gap.vertices()), true, Ink.CUT, Shade.HATCH));
     Labels labels = new Labels(canvas);
     for (Sector sector : plan.sectors()) {
-      double[] at = turn.point(sector.labelPoint());
-      labels.beside(at[0], at[1], Integer.toString(sector.order()));
+      Vector2D at = plan.doorDown(sector.labelPoint());
+      labels.beside(at.getX(), at.getY(), Integer.toString(sector.order()));
     }
     Sector door = plan.sectors().get(plan.door() - 1);
-    List<double[]> edge = turn.points(door.outline().subList(1, door.outline().size()));
+    List<double[]> edge =
+        doorDown(plan, door.outline().vertices().subList(1, door.outline().size()));
     for (int i = 0; i + 1 < edge.size(); i++) {
       canvas.line(
           edge.get(i)[0], edge.get(i)[1], edge.get(i + 1)[0], edge.get(i + 1)[1], Ink.HEAVY);
     }
-    double[] centre = turn.point(plan.centre());
-    canvas.dot(centre[0], centre[1], 4, Ink.CUT, Shade.MIDDLE);
+    canvas.dot(0, 0, 4, Ink.CUT, Shade.MIDDLE);
     canvas.scaleBar(words.scaleUnit(), words::scale);
     return canvas.drawing(
         "floor-sectors",
@@ -110,26 +104,7 @@ final class FloorDrawings {
             + " so that nobody is shut in and every joint is wet to wet.");
   }
 
-  /** Turns the plan about its centre so that the door lies at the bottom. */
-  private record Turn(PlanPoint centre, double angle) {
-
-    static Turn of(SectorPlan plan) {
-      PlanPoint c = plan.centre();
-      PlanPoint door = plan.sectors().get(plan.door() - 1).labelPoint();
-      return new Turn(c, -Math.PI / 2 - StrictMath.atan2(door.y() - c.y(), door.x() - c.x()));
-    }
-
-    double[] point(PlanPoint p) {
-      double x = p.x() - centre.x();
-      double y = p.y() - centre.y();
-      return new double[] {
-        x * StrictMath.cos(angle) - y * StrictMath.sin(angle),
-        x * StrictMath.sin(angle) + y * StrictMath.cos(angle)
-      };
-    }
-
-    List<double[]> points(List<PlanPoint> points) {
-      return points.stream().map(this::point).toList();
-    }
+  private static List<double[]> doorDown(SectorPlan plan, List<Vector2D> points) {
+    return points.stream().map(plan::doorDown).map(p -> new double[] {p.getX(), p.getY()}).toList();
   }
 }

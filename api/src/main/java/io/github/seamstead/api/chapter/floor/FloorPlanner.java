@@ -26,7 +26,6 @@ import io.github.seamstead.materials.floor.JointTiming;
 import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.floor.MembraneLayer;
 import io.github.seamstead.materials.floor.OrderList;
-import io.github.seamstead.materials.floor.PlanPoint;
 import io.github.seamstead.materials.floor.SectorPlan;
 import io.github.seamstead.materials.floor.Settlement;
 import io.github.seamstead.materials.floor.Supply;
@@ -40,6 +39,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Builds up the floor and reckons its loads and orders. */
 final class FloorPlanner {
@@ -127,7 +127,7 @@ final class FloorPlanner {
       plan = plan.inset(floor.edging());
     }
     for (RoundGap gap : floor.gaps()) {
-      plan = plan.withoutRound(new PlanPoint(gap.x(), gap.y()), gap.diameter());
+      plan = plan.withoutRound(Vector2D.of(gap.x(), gap.y()), gap.diameter());
     }
     List<Layer> layers = new ArrayList<>();
     for (FloorLayer layer : floor.layers()) {

@@ -1,6 +1,6 @@
 package io.github.seamstead.api.chapter.internal;
 
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 
 /** The corners of an outline, as drawings and as results take them. */

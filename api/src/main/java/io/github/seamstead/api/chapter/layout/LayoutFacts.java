@@ -5,7 +5,7 @@ import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.geometry.layout.StockUse;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.Locale;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 

@@ -10,7 +10,7 @@ import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.LostCloth;
 import io.github.seamstead.geometry.pattern.SameCut;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;
 import java.util.List;

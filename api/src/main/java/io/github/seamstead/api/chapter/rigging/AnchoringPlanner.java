@@ -25,7 +25,7 @@ import io.github.seamstead.assembly.anchor.WindPressure;
 import io.github.seamstead.assembly.anchor.WindScreen;
 import io.github.seamstead.assembly.fixings.HemPegs;
 import io.github.seamstead.geometry.frame.FrameMeasures;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

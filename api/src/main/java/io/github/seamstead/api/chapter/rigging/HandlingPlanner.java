@@ -24,7 +24,7 @@ import io.github.seamstead.assembly.handling.RopePull;
 import io.github.seamstead.assembly.handling.Tackle;
 import io.github.seamstead.assembly.handling.Turning;
 import io.github.seamstead.geometry.frame.FrameMeasures;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.Collections;
 import java.util.List;

@@ -1,12 +1,12 @@
 package io.github.seamstead.api.chapter.survey;
 
-import io.github.seamstead.geometry.plane.Outline;
 import io.github.seamstead.geometry.survey.BlunderReport;
 import io.github.seamstead.geometry.survey.NextReading;
 import io.github.seamstead.geometry.survey.SurveyControl;
 import io.github.seamstead.geometry.templates.AsBuilt;
 import io.github.seamstead.geometry.templates.TemplatePlan;
 import io.github.seamstead.geometry.templates.TemplateSet;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

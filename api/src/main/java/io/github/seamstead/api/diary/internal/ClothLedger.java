@@ -7,7 +7,7 @@ import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.layout.LostCloth;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.plane.Outline;
+import io.github.seamstead.shared.plane.Outline;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,7 +1,8 @@
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Finds edges of a closed polygon that cross or touch where they must not. */
@@ -10,24 +11,32 @@ final class Crossings {
   private Crossings() {}
 
   /** Throws if the closed polygon is not simple; O(n²) with a bounding-box test first. */
-  static void requireSimple(List<Vector2D> vertices) {
+  static void requireSimple(String name, List<Vector2D> vertices) {
+    Optional<String> found = first(vertices);
+    Args.require(found.isEmpty(), name + ": " + found.orElse(""));
+  }
+
+  /** Says what is first found that makes the closed polygon not simple; empty if nothing does. */
+  static Optional<String> first(List<Vector2D> vertices) {
     int n = vertices.size();
     for (int i = 0; i < n; i++) {
       Vector2D a = vertices.get(i);
       Vector2D b = vertices.get((i + 1) % n);
-      Args.require(!a.equals(b), "outline: corners " + (i + 1) + " and next coincide at " + a);
-      Vector2D c = vertices.get((i + 2) % n);
-      Args.require(
-          !foldsBack(a, b, c), "outline: edge " + (i + 2) + " runs back along edge " + (i + 1));
+      int next = (i + 1) % n + 1;
+      if (a.equals(b)) {
+        return Optional.of("corners " + (i + 1) + " and " + next + " coincide");
+      }
+      if (foldsBack(a, b, vertices.get((i + 2) % n))) {
+        return Optional.of("edge " + next + " runs back along edge " + (i + 1));
+      }
       for (int j = i + 2; j < n; j++) {
-        if (i == 0 && j == n - 1) {
-          continue;
+        boolean neighbours = i == 0 && j == n - 1;
+        if (!neighbours && meet(a, b, vertices.get(j), vertices.get((j + 1) % n))) {
+          return Optional.of("edges " + (i + 1) + " and " + (j + 1) + " cross or touch");
         }
-        Args.require(
-            !meet(a, b, vertices.get(j), vertices.get((j + 1) % n)),
-            "outline: edges " + (i + 1) + " and " + (j + 1) + " cross or touch");
       }
     }
+    return Optional.empty();
   }
 
   private static boolean foldsBack(Vector2D a, Vector2D b, Vector2D c) {
@@ -49,7 +58,8 @@ final class Crossings {
     return Math.signum(abc) * Math.signum(abd) <= 0 && Math.signum(cda) * Math.signum(cdb) <= 0;
   }
 
-  private static double turn(Vector2D a, Vector2D b, Vector2D c) {
+  /** Twice the signed area of the triangle a, b, c: above 0 where c lies to the left. */
+  static double turn(Vector2D a, Vector2D b, Vector2D c) {
     return b.subtract(a).signedArea(c.subtract(a));
   }
 }

@@ -1,8 +1,8 @@
 /**
- * Plane figures that several stages share: an {@link io.github.seamstead.geometry.plane.Outline} is
+ * Plane figures that cover and floor share: an {@link io.github.seamstead.shared.plane.Outline} is
  * a simple polygon, counter-clockwise, in metres. Points are commons-geometry's {@code Vector2D}.
  */
 @NullMarked
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,10 +1,11 @@
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -16,6 +17,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  */
 public record Outline(List<Vector2D> vertices) {
 
+  /** An area below this share of the square of the perimeter is rounding: corners on one line. */
+  private static final double LEAST_SHARE = 1e-12;
+
   /**
    * Checks the polygon and turns a clockwise one round. Costs O(n²) for n vertices.
    *
@@ -26,17 +30,14 @@ public record Outline(List<Vector2D> vertices) {
   public Outline {
     Args.require(
         vertices.size() >= 3, "outline", vertices.size() + " corners", "must have 3 or more");
-    for (Vector2D v : vertices) {
-      Args.finite("outline corner x", v.getX(), "m");
-      Args.finite("outline corner y", v.getY(), "m");
-    }
+    requireFinite("outline", vertices);
     double area = signedArea(vertices);
     Args.agree(area != 0, "outline: the corners lie on one line", "must enclose an area");
     List<Vector2D> turned = new ArrayList<>(vertices);
     if (area < 0) {
       Collections.reverse(turned);
     }
-    Crossings.requireSimple(turned);
+    Crossings.requireSimple("outline", turned);
     vertices = List.copyOf(turned);
   }
 
@@ -49,6 +50,33 @@ public record Outline(List<Vector2D> vertices) {
    */
   public static Outline of(Vector2D... vertices) {
     return new Outline(List.of(vertices));
+  }
+
+  /**
+   * Makes an outline whose faults speak of it by a name of the caller's.
+   *
+   * @param name what the outline is, for messages, as "gap 2"
+   * @param vertices at least three finite corners in either order, in metres
+   * @return the outline, counter-clockwise; O(n²) for n corners
+   * @throws IllegalArgumentException as the constructor does
+   */
+  public static Outline named(String name, List<Vector2D> vertices) {
+    Args.require(vertices.size() >= 3, name, vertices.size() + " corners", "must have 3 or more");
+    requireFinite(name, vertices);
+    double size = length(vertices);
+    Args.agree(
+        Math.abs(signedArea(vertices)) > LEAST_SHARE * size * size,
+        name + ": the corners lie on one line",
+        "must enclose an area");
+    Crossings.requireSimple(name, vertices);
+    return new Outline(vertices);
+  }
+
+  private static void requireFinite(String name, List<Vector2D> vertices) {
+    for (Vector2D v : vertices) {
+      Args.finite(name + " corner x", v.getX(), "m");
+      Args.finite(name + " corner y", v.getY(), "m");
+    }
   }
 
   /**
@@ -110,9 +138,13 @@ public record Outline(List<Vector2D> vertices) {
    * @return the perimeter, in metres
    */
   public double perimeter() {
+    return length(vertices);
+  }
+
+  private static double length(List<Vector2D> vertices) {
     double sum = 0;
-    for (int i = 0; i < size(); i++) {
-      sum += edgeLength(i);
+    for (int i = 0; i < vertices.size(); i++) {
+      sum += vertices.get(i).distance(vertices.get((i + 1) % vertices.size()));
     }
     return sum;
   }
@@ -123,11 +155,15 @@ public record Outline(List<Vector2D> vertices) {
    * @return the centroid, in metres
    */
   public Vector2D centroid() {
+    return centroid(vertices);
+  }
+
+  static Vector2D centroid(List<Vector2D> vertices) {
     // Relative to the first corner, so that a small figure far from the origin keeps its digits.
     Vector2D origin = vertices.get(0);
     double twiceArea = 0;
     Vector2D sum = Vector2D.ZERO;
-    for (int i = 1; i < size() - 1; i++) {
+    for (int i = 1; i < vertices.size() - 1; i++) {
       Vector2D a = vertices.get(i).subtract(origin);
       Vector2D b = vertices.get(i + 1).subtract(origin);
       double cross = a.signedArea(b);
@@ -257,6 +293,51 @@ public record Outline(List<Vector2D> vertices) {
    */
   public double distanceToSegment(Vector2D from, Vector2D to) {
     return Nearness.segmentToBoundary(vertices, from, to);
+  }
+
+  /**
+   * Gives how far the part between two lines along y reaches, as a strip of a roll laid there must.
+   *
+   * @param from where the one line crosses the x axis, in metres
+   * @param to where the other does, in metres, greater than {@code from}
+   * @return the extent along y, in metres, 0 where no part lies between; O(n) for n corners
+   */
+  public double extentBetween(double from, double to) {
+    return Clipping.extentBetween(vertices, from, to);
+  }
+
+  /**
+   * Gives the area of the part that lies within a convex outline.
+   *
+   * @param convex the outline to clip to; convex
+   * @return in square metres, 0 where they are apart; O(n m) for n and m corners
+   */
+  public double areaWithin(Outline convex) {
+    return Clipping.areaWithin(vertices, convex.vertices);
+  }
+
+  /**
+   * Gives the middle of the kernel: of the part from which all of the boundary can be seen.
+   *
+   * @return the centroid of the kernel; empty where no point sees the whole boundary, as in a
+   *     horseshoe; O(n²) for n corners
+   */
+  public Optional<Vector2D> kernelCentre() {
+    return Clipping.kernelCentre(vertices);
+  }
+
+  /**
+   * Moves every edge inwards. Edges keep their numbers unless a convex outline loses one.
+   *
+   * @param name what the outline is, for messages
+   * @param distance in metres, 0 or more
+   * @return the smaller outline; O(n²) for n corners
+   * @throws IllegalArgumentException if nothing is left, or an outline that is not convex loses an
+   *     edge
+   */
+  public Outline inset(String name, double distance) {
+    Args.notNegative("inset", distance, "m");
+    return new Outline(Clipping.inset(name, this, distance));
   }
 
   /**

@@ -1,4 +1,4 @@
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 /**
  * An upright rectangle.

@@ -1,4 +1,4 @@
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

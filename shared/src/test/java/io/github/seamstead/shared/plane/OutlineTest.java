@@ -1,4 +1,4 @@
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -72,7 +72,7 @@ class OutlineTest {
       0.4330, 1.0000, 1.7205, 2.5981, 3.6339, 4.8284, 6.1818, 7.6942, 9.3656, 11.1961
     };
     for (int n = 3; n <= 12; n++) {
-      OutsideCheck.of("geometry.plane", n + "-gon drawn by its corners: area / side²", table)
+      OutsideCheck.of("shared.plane", n + "-gon drawn by its corners: area / side²", table)
           .expect(printed[n - 3])
           // The source cuts its figures off.
           .within(1e-4)

@@ -1,4 +1,4 @@
-package io.github.seamstead.geometry.plane;
+package io.github.seamstead.shared.plane;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -86,6 +86,65 @@ class OutlineProperties {
     Outline moved = outline.placed(angle, Vector2D.of(3, -2)).mirrored();
     assertThat(moved.area()).isCloseTo(outline.area(), within(1e-9));
     assertThat(moved.perimeter()).isCloseTo(outline.perimeter(), within(1e-9));
+  }
+
+  @Property(tries = 150, seed = "4183")
+  void clippingAgrees(
+      @ForAll long seed,
+      @ForAll @IntRange(min = 3, max = 12) int corners,
+      @ForAll @Scale(6) @DoubleRange(min = -8, max = 8) double x) {
+    Outline one = star(seed, corners);
+    Outline convex = scaled(regular(corners), 3, Vector2D.of(x, 0));
+    assertThat(one.areaWithin(convex))
+        .isCloseTo(Jts.polygon(one).intersection(Jts.polygon(convex)).getArea(), within(1e-9));
+    double upright =
+        Jts.polygon(one).intersection(Jts.polygon(band(x))).getEnvelopeInternal().getHeight();
+    assertThat(one.extentBetween(x, x + 1)).isCloseTo(upright, within(1e-9));
+  }
+
+  @Property(tries = 150, seed = "4184")
+  void theKernelSeesTheWholeBoundary(
+      @ForAll long seed, @ForAll @IntRange(min = 3, max = 24) int corners) {
+    Outline outline = star(seed, corners);
+    if (seesAll(outline, Vector2D.ZERO)) {
+      assertThat(outline.kernelCentre()).isPresent();
+    }
+    outline.kernelCentre().ifPresent(middle -> assertThat(seesAll(outline, middle)).isTrue());
+  }
+
+  private static boolean seesAll(Outline outline, Vector2D from) {
+    for (int i = 0; i < outline.size(); i++) {
+      if (Crossings.turn(from, outline.vertex(i), outline.vertex(i + 1)) <= 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Property(tries = 150, seed = "4185")
+  void theInsetKeepsItsDistance(
+      @ForAll @IntRange(min = 3, max = 12) int corners,
+      @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 0.4) double distance) {
+    Outline outline = regular(corners);
+    Outline inner = outline.inset("room", distance);
+    assertThat(inner.size()).isEqualTo(corners);
+    for (int i = 0; i < corners; i++) {
+      Vector2D middle = inner.vertex(i).lerp(inner.vertex(i + 1), 0.5);
+      assertThat(outline.distanceToEdge(middle)).isCloseTo(distance, within(1e-9));
+    }
+  }
+
+  private static Outline regular(int corners) {
+    List<Vector2D> points = new ArrayList<>();
+    for (int i = 0; i < corners; i++) {
+      double angle = 2 * Math.PI * i / corners;
+      points.add(Vector2D.of(Math.cos(angle), Math.sin(angle)));
+    }
+    return new Outline(points);
+  }
+
+  private static Outline band(double x) {
+    return Outline.rectangle(1, 40).placed(0, Vector2D.of(x, -20));
   }
 
   private static Outline scaled(Outline outline, double factor, Vector2D shift) {
