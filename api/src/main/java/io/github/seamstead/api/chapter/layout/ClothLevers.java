@@ -31,12 +31,10 @@ public final class ClothLevers {
   /** Allowance of a turned hem, in metres; common practice: two turns of a peg's loop. */
   private static final double TURNED = 0.05;
 
-  private final JobDocument job;
   private final Parts parts;
   private final List<ClothLever> found = new ArrayList<>();
 
-  private ClothLevers(JobDocument job, Parts parts) {
-    this.job = job;
+  private ClothLevers(Parts parts) {
     this.parts = parts;
   }
 
@@ -49,7 +47,7 @@ public final class ClothLevers {
    *     the job does not have or what a survey has fixed
    */
   public static List<ClothLever> of(JobDocument job, Parts parts) {
-    ClothLevers levers = new ClothLevers(job, parts);
+    ClothLevers levers = new ClothLevers(parts);
     job.cover().ifPresent(levers::cover);
     job.cover().ifPresent(levers::lacking);
     if (job.stock().isPresent()) {
