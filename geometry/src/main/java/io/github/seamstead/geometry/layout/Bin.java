@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Bounds;
 
 /**
  * One copy of a stock item, side by side with the others along one x axis.

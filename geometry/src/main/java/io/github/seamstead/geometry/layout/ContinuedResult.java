@@ -1,9 +1,9 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Bounds;
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;

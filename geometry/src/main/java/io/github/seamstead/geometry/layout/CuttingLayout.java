@@ -1,8 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Work;
 import java.util.Optional;

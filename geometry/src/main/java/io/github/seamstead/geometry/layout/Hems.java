@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Outline;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Tells whether a piece's hem lies on a reinforced edge. */

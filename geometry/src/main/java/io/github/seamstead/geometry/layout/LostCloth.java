@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Outline;
 
 /**
  * A part of a sheet or roll from which nothing can be cut any more.

@@ -1,8 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

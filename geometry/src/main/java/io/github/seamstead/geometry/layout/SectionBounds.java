@@ -1,8 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
-import io.github.seamstead.geometry.stock.StockItem;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,11 +1,11 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.layout.Shortfall.Reason;
-import io.github.seamstead.shared.plane.Bounds;
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;

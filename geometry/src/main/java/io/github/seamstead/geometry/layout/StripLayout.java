@@ -1,10 +1,10 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Bounds;
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.seamstead.geometry.markout;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

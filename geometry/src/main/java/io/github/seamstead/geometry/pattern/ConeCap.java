@@ -1,11 +1,11 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;

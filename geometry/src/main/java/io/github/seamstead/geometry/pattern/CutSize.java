@@ -1,9 +1,9 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 

@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

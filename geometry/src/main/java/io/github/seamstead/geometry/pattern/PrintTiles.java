@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

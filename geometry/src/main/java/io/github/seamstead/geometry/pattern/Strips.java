@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.pattern;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 

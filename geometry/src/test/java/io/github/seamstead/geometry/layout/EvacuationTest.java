@@ -2,8 +2,8 @@ package io.github.seamstead.geometry.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Sheet;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.Arrays;

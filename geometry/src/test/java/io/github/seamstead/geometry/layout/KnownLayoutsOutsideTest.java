@@ -2,9 +2,9 @@ package io.github.seamstead.geometry.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import io.github.seamstead.shared.work.Budget;

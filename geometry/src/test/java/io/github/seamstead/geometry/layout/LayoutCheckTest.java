@@ -3,8 +3,8 @@ package io.github.seamstead.geometry.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Sheet;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;

@@ -2,8 +2,8 @@ package io.github.seamstead.geometry.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Outline;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -3,9 +3,9 @@ package io.github.seamstead.geometry.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
-import io.github.seamstead.geometry.stock.Roll;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.geometry.frame.RegularPyramid;
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;

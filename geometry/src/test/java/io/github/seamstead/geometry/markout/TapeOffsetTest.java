@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import java.util.List;
 import net.jqwik.api.ForAll;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.seamstead.shared.plane.Jts;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.derivation.StepRecorder;
+import io.github.seamstead.shared.plane.Jts;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
-import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.testing.DerivationChecks;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;

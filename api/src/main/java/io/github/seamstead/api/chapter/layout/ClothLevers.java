@@ -29,12 +29,10 @@ public final class ClothLevers {
   /** Panels changed one by one; where more of them lack, the whole cover has to change. */
   private static final int FEW = 6;
 
-  private final JobDocument job;
   private final Parts parts;
   private final List<ClothLever> found = new ArrayList<>();
 
-  private ClothLevers(JobDocument job, Parts parts) {
-    this.job = job;
+  private ClothLevers(Parts parts) {
     this.parts = parts;
   }
 
@@ -47,7 +45,7 @@ public final class ClothLevers {
    *     the job does not have or what a survey has fixed
    */
   public static List<ClothLever> of(JobDocument job, Parts parts) {
-    ClothLevers levers = new ClothLevers(job, parts);
+    ClothLevers levers = new ClothLevers(parts);
     job.cover().ifPresent(levers::cover);
     job.cover().ifPresent(levers::lacking);
     if (job.stock().isPresent()) {

@@ -120,8 +120,10 @@ final class SavingsSearch {
   }
 
   private static String part(String path) {
-    String[] keys = path.split("\\.");
-    return keys[0].equals("frame") ? keys[0] : keys[0] + '.' + keys[1];
+    int first = path.indexOf('.');
+    int second = path.indexOf('.', first + 1);
+    boolean isWhole = path.startsWith("frame.");
+    return isWhole ? "frame" : second < 0 ? path : path.substring(0, second);
   }
 
   private static ClothLever both(List<ClothLever> levers) {
