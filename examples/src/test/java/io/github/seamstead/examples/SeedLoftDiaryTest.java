@@ -145,9 +145,9 @@ class SeedLoftDiaryTest {
       assertThat(part.left().made() + part.left().open()).isEqualTo(whole.fixings().total());
       SeamsLeft left = evening.joining().orElseThrow().left();
       assertThat(left.made().stream().filter(r -> r.kind() == SeamKind.RING)).hasSize(seams[i]);
-      assertThat(left.madeMetres() + left.leftMetres())
+      assertThat(left.madeLength() + left.leftLength())
           .isCloseTo(whole.seams().metres(), within(1e-9));
-      double share = left.leftMetres() / whole.seams().metres();
+      double share = left.leftLength() / whole.seams().metres();
       assertThat(part.left().adhesive().orElseThrow().cubicMetres())
           .isCloseTo(share * glue, within(1e-9));
       ShoppingItem staples = part.shopping().items().get(0);

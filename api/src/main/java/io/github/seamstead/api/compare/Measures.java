@@ -65,12 +65,12 @@ public final class Measures {
         .flatMap(JoiningPart::order)
         .ifPresent(order -> all.put(Measure.HANDLED_MASS, handled(order)));
     plan.fixings().ifPresent(f -> all.put(Measure.FIXINGS, (double) f.fixings().total()));
-    plan.anchoring().ifPresent(a -> all.put(Measure.PEG_PULL, a.screen().pegPullNewtons()));
+    plan.anchoring().ifPresent(a -> all.put(Measure.PEG_PULL, a.screen().pegPull()));
     plan.survey().ifPresent(s -> all.put(Measure.SEAM_MISFIT, s.chosen().worstMisfit()));
   }
 
   private static double handled(MergePlan order) {
-    return order.cost().mergedMassKg() + order.cost().closingMassKg();
+    return order.cost().mergedMass() + order.cost().closingMass();
   }
 
   private static void floor(JobPlan plan, Map<Measure, Double> all) {
@@ -114,7 +114,7 @@ public final class Measures {
     double ring =
         plan.joining()
             .flatMap(JoiningPart::order)
-            .map(order -> order.cost().workSeconds())
+            .map(order -> order.cost().workTime())
             .orElse(0.0);
     double others =
         plan.joining().stream()
@@ -122,7 +122,7 @@ public final class Measures {
                 j ->
                     j.left().left().stream()
                         .filter(run -> run.kind() != SeamKind.RING)
-                        .mapToDouble(run -> run.allMetres() * j.secondsPerMetre()))
+                        .mapToDouble(run -> run.wholeLength() * j.secondsPerMetre()))
             .sum();
     return (ring + others) / HOUR * team;
   }

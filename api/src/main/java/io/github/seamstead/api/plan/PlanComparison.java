@@ -77,8 +77,8 @@ final class PlanComparison {
       if (isMade(before, a) != made) {
         change(Kind.SEAM, name, made ? "open" : "joined", made ? "joined" : "open", made);
       }
-      if (Math.abs(a.lengthMetres() - b.lengthMetres()) > METRES) {
-        change(Kind.SEAM, name, metres(a.lengthMetres()), metres(b.lengthMetres()), made);
+      if (Math.abs(a.length() - b.length()) > METRES) {
+        change(Kind.SEAM, name, metres(a.length()), metres(b.length()), made);
       }
     }
     wrong();

@@ -66,7 +66,7 @@ class VariantPlansTest {
     assertThat(row.isFeasible()).isTrue();
     assertThat(row.value(Measure.CLOTH_AREA)).contains(plan.cover().orElseThrow().clothArea());
     assertThat(row.value(Measure.PEG_PULL))
-        .contains(plan.anchoring().orElseThrow().screen().pegPullNewtons());
+        .contains(plan.anchoring().orElseThrow().screen().pegPull());
   }
 
   @Test

@@ -200,9 +200,9 @@ class DiaryPlanTest {
       assertThat(need(part, kind)).isEqualTo(left.open());
       before = left.open();
       SeamsLeft seams = then.joining().orElseThrow().left();
-      assertThat(seams.madeMetres() + seams.leftMetres())
+      assertThat(seams.madeLength() + seams.leftLength())
           .isCloseTo(whole.seams().metres(), within(1e-9));
-      double share = seams.leftMetres() / whole.seams().metres();
+      double share = seams.leftLength() / whole.seams().metres();
       assertThat(left.adhesive().orElseThrow().cubicMetres())
           .isCloseTo(share * whole.adhesive().orElseThrow().cubicMetres(), within(1e-12));
       whole

@@ -75,8 +75,8 @@ class FanPlanTest {
     assertThat(joining.order().orElseThrow().steps()).hasSize(1);
     assertThat(cover.clothArea()).isLessThan(apart.cover().orElseThrow().clothArea());
     assertThat(fixings(plan)).isLessThan(fixings(apart));
-    assertThat(joining.order().orElseThrow().cost().workSeconds())
-        .isLessThan(six.order().orElseThrow().cost().workSeconds());
+    assertThat(joining.order().orElseThrow().cost().workTime())
+        .isLessThan(six.order().orElseThrow().cost().workTime());
     // The door is where it is in its own face: one hole, with its patch and flap beside.
     Panel fan = cover.panels().get(0);
     assertThat(fan.parts().get(0).holes()).hasSize(1);

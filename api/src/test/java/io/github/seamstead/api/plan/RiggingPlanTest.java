@@ -45,11 +45,11 @@ class RiggingPlanTest {
   @Test
   void windMeetsWhatStands() {
     ShelterForm cut = plan("", CUT, "").anchoring().orElseThrow().screen().form();
-    assertThat(cut.apexMetres()).isCloseTo(2.2, within(0.01));
-    assertThat(cut.heightMetres()).isCloseTo(1.4, within(0.01));
+    assertThat(cut.apexHeight()).isCloseTo(2.2, within(0.01));
+    assertThat(cut.height()).isCloseTo(1.4, within(0.01));
     assertThat(cut.openAtTheTop()).isTrue();
     ShelterForm capped = plan("", CUT, CAP).anchoring().orElseThrow().screen().form();
-    assertThat(capped.heightMetres()).isCloseTo(2.2, within(0.01));
+    assertThat(capped.height()).isCloseTo(2.2, within(0.01));
     assertThat(capped.openAtTheTop()).isFalse();
   }
 
@@ -70,10 +70,10 @@ class RiggingPlanTest {
   @Test
   void oneLimitForJoiningAndHandling() {
     JobPlan plan = plan("", STEEP, "");
-    double one = plan.handling().orElseThrow().lift().onePersonKg();
+    double one = plan.handling().orElseThrow().lift().onePersonMass();
     var team = plan.joining().orElseThrow().lift().orElseThrow();
-    assertThat(team.massPerPersonKg()).isEqualTo(one);
-    assertThat(team.capacityKg()).isCloseTo(2 * one, within(1e-9));
+    assertThat(team.massPerPerson()).isEqualTo(one);
+    assertThat(team.capacity()).isCloseTo(2 * one, within(1e-9));
     assertThat(plan.cautions()).anyMatch(c -> c.chapter() == Chapter.JOINING);
   }
 
@@ -86,14 +86,14 @@ class RiggingPlanTest {
             .flatMap(AnchoringPart::pegs)
             .orElseThrow()
             .test()
-            .holdingNewtons();
+            .holding();
     double dry =
         plan(pulls.formatted(", \"ground\": \"asTested\""), STEEP, "")
             .anchoring()
             .flatMap(AnchoringPart::pegs)
             .orElseThrow()
             .test()
-            .holdingNewtons();
+            .holding();
     // Mean 2400 N, deviation 400 N, k 3.372: 1051 N, halved; half of that on wet ground.
     assertThat(dry).isCloseTo(525.7, within(0.5));
     assertThat(wet).isCloseTo(dry / 2, within(1e-9));
@@ -109,9 +109,8 @@ class RiggingPlanTest {
     assertThat(plan("", timber, "").handling().orElseThrow().pull().friction()).isEqualTo(0.37);
     assertThat(plan("", pipe, "").handling().orElseThrow().pull().friction()).isEqualTo(0.25);
     HandlingPart raised = plan("", pipe, "").handling().orElseThrow();
-    assertThat(raised.pull().wrapRadians())
-        .isLessThan(2 * Math.atan(2.2 / (0.8 / Math.sin(Math.PI / 8))));
-    assertThat(raised.holdNewtons()).isGreaterThan(raised.pull().holdNewtons());
+    assertThat(raised.pull().wrap()).isLessThan(2 * Math.atan(2.2 / (0.8 / Math.sin(Math.PI / 8))));
+    assertThat(raised.hold()).isGreaterThan(raised.pull().hold());
   }
 
   @Test
@@ -135,7 +134,7 @@ class RiggingPlanTest {
     // Eight seams of nine minutes by one team in a day of eight hours.
     assertThat(schedule.lastDay()).contains(1);
     assertThat(schedule.start()).contains(java.time.LocalDate.of(2031, 5, 17));
-    assertThat(schedule.days().orElseThrow().endSeconds())
+    assertThat(schedule.days().orElseThrow().endTime())
         .isCloseTo(8 * 3600 + 8 * 540.0, within(1.0));
   }
 }

@@ -55,12 +55,11 @@ class StatedInputsTest {
   @Test
   void aMeanIsRaisedToTheGust() {
     var screen = tent.anchoring().orElseThrow().screen();
-    double z = screen.form().heightMetres();
+    double z = screen.form().height();
     // EN 1991-1-4, terrain II: roughness 0.05 m, terrain factor 0.19.
     double log = Math.log(z / 0.05);
     double exposure = (1 + 7 / log) * Math.pow(0.19 * log, 2);
-    assertThat(screen.pressure().gustMetresPerSecond())
-        .isCloseTo(15 * Math.sqrt(exposure), within(1e-9));
+    assertThat(screen.pressure().gust()).isCloseTo(15 * Math.sqrt(exposure), within(1e-9));
     assertThat(tent.cautions())
         .anyMatch(c -> c.chapter() == Chapter.ANCHORING && c.caution().text().contains("hill"));
   }
@@ -77,8 +76,8 @@ class StatedInputsTest {
     RopePart rope = tent.handling().orElseThrow().rope().orElseThrow();
     // Twice manila's D² / 200 t, half for the knot, a twelfth.
     double working = 2 * 12 * 12 / 200.0 * 1000 * 9.80665 / 2 / 12;
-    assertThat(rope.strength().workingNewtons()).isCloseTo(working, within(1e-6));
-    assertThat(rope.loadNewtons()).isEqualTo(tent.handling().orElseThrow().pull().ropeNewtons());
+    assertThat(rope.strength().workingLoad()).isCloseTo(working, within(1e-6));
+    assertThat(rope.load()).isEqualTo(tent.handling().orElseThrow().pull().ropePull());
     assertThat(rope.holds()).isTrue();
     // Two ropes of 14.6 m from coils of 30 m.
     assertThat(rope.coils().orElseThrow().rolls()).isEqualTo(1);
@@ -161,7 +160,7 @@ class StatedInputsTest {
     // PERT's mean of 25, 30 and 50 min; the n-th seam takes n^(ln 0.9 / ln 2) of the first.
     double first = (25 + 4 * 30 + 50) / 6.0 * 60;
     for (int n = 1; n <= bars.size(); n++) {
-      double seconds = bars.get(n - 1).endSeconds() - bars.get(n - 1).startSeconds();
+      double seconds = bars.get(n - 1).endTime() - bars.get(n - 1).startTime();
       assertThat(seconds).isCloseTo(first * Math.pow(n, Math.log(0.9) / Math.log(2)), within(1e-6));
     }
   }
@@ -170,7 +169,7 @@ class StatedInputsTest {
   void theDaysOfTheJoiningKeepTheCure() {
     GanttChart days = tent.schedule().orElseThrow().days().orElseThrow();
     assertThat(days.bars()).hasSize(6);
-    assertThat(days.bars().get(0).startSeconds()).isEqualTo(8 * 3600);
+    assertThat(days.bars().get(0).startTime()).isEqualTo(8 * 3600);
   }
 
   @Test
@@ -193,13 +192,12 @@ class StatedInputsTest {
     assertEnds(
         worked,
         "assembly.anchor.gust",
-        worked.anchoring().orElseThrow().screen().pressure().gustMetresPerSecond());
+        worked.anchoring().orElseThrow().screen().pressure().gust());
     assertEnds(
         worked,
         "assembly.fixings.rope",
-        worked.handling().orElseThrow().rope().orElseThrow().strength().workingNewtons());
-    assertEnds(
-        worked, "assembly.handling.apex", worked.handling().orElseThrow().pull().apexNewtons());
+        worked.handling().orElseThrow().rope().orElseThrow().strength().workingLoad());
+    assertEnds(worked, "assembly.handling.apex", worked.handling().orElseThrow().pull().apexPull());
     assertEnds(
         worked,
         "assembly.fixings.leg",

@@ -26,7 +26,7 @@ class SumsAgreeTest {
     plan.handling()
         .ifPresent(
             handling ->
-                assertThat(handling.bundle().massKg())
+                assertThat(handling.bundle().mass())
                     .isCloseTo(cover.clothMass(), within(1e-9 * cover.clothMass())));
   }
 

@@ -55,8 +55,8 @@ public record Ballast(WindScreen screen, double friction) {
    *
    * @return in kilograms, 0 or more
    */
-  public double massKg() {
-    return massKg(Steps.none());
+  public double mass() {
+    return mass(Steps.none());
   }
 
   /**
@@ -66,12 +66,12 @@ public record Ballast(WindScreen screen, double friction) {
    * @return in kilograms, 0 or more
    */
   @Calculation("assembly.anchor.ballast")
-  public double massKg(Steps steps) {
-    double drag = screen.windFactor() * screen.dragNewtons();
-    double uplift = screen.windFactor() * screen.upliftNewtons();
+  public double mass(Steps steps) {
+    double drag = screen.windFactor() * screen.drag();
+    double uplift = screen.windFactor() * screen.uplift();
     double weight = WindScreen.WEIGHT_FACTOR * WindScreen.GRAVITY;
-    double z = screen.form().dragHeightMetres();
-    double r = screen.form().inradiusMetres();
+    double z = screen.form().dragHeight();
+    double r = screen.form().inradius();
     double slide =
         steps
             .step("m_slide", "mass against sliding")
@@ -100,24 +100,24 @@ public record Ballast(WindScreen screen, double friction) {
         .formula("max(0, max(m_slide, m_tip) - m)")
         .with("m_slide", slide, "kg")
         .with("m_tip", tip, "kg")
-        .with("m", screen.restingMassKg(), "kg")
+        .with("m", screen.restingMass(), "kg")
         .from(STATICS)
-        .gives(Math.max(0, Math.max(slide, tip) - screen.restingMassKg()), "kg");
+        .gives(Math.max(0, Math.max(slide, tip) - screen.restingMass()), "kg");
   }
 
   /**
    * Computes how many filled containers that is.
    *
-   * @param filledKg mass of one when filled, in kilograms, greater than 0
+   * @param filledMass mass of one when filled, in kilograms, greater than 0
    * @return 0 or more
    * @throws IllegalArgumentException if the mass is not positive or over a million are needed
    */
-  public int containers(double filledKg) {
-    Args.positive("filled container", filledKg, "kg");
-    double count = Math.ceil(massKg() / filledKg - 0.000001);
+  public int containers(double filledMass) {
+    Args.positive("filled container", filledMass, "kg");
+    double count = Math.ceil(mass() / filledMass - 0.000001);
     Args.require(
         count <= 1e6,
-        "containers: given " + Numbers.plain(filledKg) + " kg each, over a million needed");
+        "containers: given " + Numbers.plain(filledMass) + " kg each, over a million needed");
     return (int) Math.max(0, count);
   }
 

@@ -10,13 +10,12 @@ import java.util.stream.IntStream;
  * fast again.
  *
  * @param force 0 to 12
- * @param lowMetresPerSecond least mean speed, in m/s, as printed to a tenth
- * @param highMetresPerSecond greatest mean speed, in m/s, as printed; infinite for force 12, which
- *     has no upper end
+ * @param low least mean speed, in m/s, as printed to a tenth
+ * @param high greatest mean speed, in m/s, as printed; infinite for force 12, which has no upper
+ *     end
  * @param sign what is seen on land
  */
-public record Beaufort(
-    int force, double lowMetresPerSecond, double highMetresPerSecond, String sign) {
+public record Beaufort(int force, double low, double high, String sign) {
 
   /** Where the limits stand. */
   public static final Source SOURCE =

@@ -10,11 +10,11 @@ import io.github.seamstead.shared.source.Source;
  * {@code tan(hip) = tan(face) cos(pi / n)}.
  *
  * @param sides sides of the cap, 3 to {@link ShelterForm#MOST_SIDES}
- * @param faceSlopeRadians slope of a face, in radians, 0 or more and less than a right angle
- * @param flatMetres width of a flat or slack part at the top, in metres, 0 if it comes to a point;
- *     0 or more
+ * @param faceSlope slope of a face, in radians, 0 or more and less than a right angle
+ * @param flat width of a flat or slack part at the top, in metres, 0 if it comes to a point; 0 or
+ *     more
  */
-public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres) {
+public record CapDrainage(int sides, double faceSlope, double flat) {
 
   /** The least slope of a roof membrane: a quarter inch in a foot. */
   public static final double LEAST_SLOPE = 0.25 / 12;
@@ -40,21 +40,21 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
 
   public CapDrainage {
     Args.within("sides of the cap", sides, 3, ShelterForm.MOST_SIDES);
-    Args.within("face slope of the cap", Math.toDegrees(faceSlopeRadians), 0, 89.9, "deg");
-    Args.notNegative("flat part of the cap", flatMetres, "m");
+    Args.within("face slope of the cap", Math.toDegrees(faceSlope), 0, 89.9, "deg");
+    Args.notNegative("flat part of the cap", flat, "m");
   }
 
   /**
    * Judges a cap.
    *
    * @param sides sides of the cap, 3 to {@link ShelterForm#MOST_SIDES}
-   * @param faceSlopeRadians slope of a face, in radians, less than a right angle
-   * @param flatMetres width of a flat or slack part at the top, in metres, 0 or more
+   * @param faceSlope slope of a face, in radians, less than a right angle
+   * @param flat width of a flat or slack part at the top, in metres, 0 or more
    * @return the cap
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static CapDrainage of(int sides, double faceSlopeRadians, double flatMetres) {
-    return new CapDrainage(sides, faceSlopeRadians, flatMetres);
+  public static CapDrainage of(int sides, double faceSlope, double flat) {
+    return new CapDrainage(sides, faceSlope, flat);
   }
 
   /**
@@ -62,8 +62,8 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
    *
    * @return in radians
    */
-  public double hipSlopeRadians() {
-    return hipSlopeRadians(Steps.none());
+  public double hipSlope() {
+    return hipSlope(Steps.none());
   }
 
   /**
@@ -73,16 +73,14 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
    * @return in radians
    */
   @Calculation("assembly.anchor.hip")
-  public double hipSlopeRadians(Steps steps) {
+  public double hipSlope(Steps steps) {
     return steps
         .step("beta", "slope of a hip of the cap")
         .formula("atan(tan(theta) * cos(pi / n))")
-        .with("theta", faceSlopeRadians, "rad")
+        .with("theta", faceSlope, "rad")
         .with("n", sides, "")
         .from(GEOMETRY)
-        .gives(
-            StrictMath.atan(StrictMath.tan(faceSlopeRadians) * StrictMath.cos(Math.PI / sides)),
-            "rad");
+        .gives(StrictMath.atan(StrictMath.tan(faceSlope) * StrictMath.cos(Math.PI / sides)), "rad");
   }
 
   /**
@@ -91,8 +89,8 @@ public record CapDrainage(int sides, double faceSlopeRadians, double flatMetres)
    * @return whether water stands
    */
   public Drains drains() {
-    double slope = StrictMath.tan(hipSlopeRadians());
-    if (flatMetres > 0 || slope < LEAST_SLOPE - 1e-12) {
+    double slope = StrictMath.tan(hipSlope());
+    if (flat > 0 || slope < LEAST_SLOPE - 1e-12) {
       return Drains.PONDS;
     }
     return slope < TENSIONED_SLOPE - 1e-12 ? Drains.ONLY_IF_TAUT : Drains.SHEDS;

@@ -11,11 +11,11 @@ import io.github.seamstead.shared.source.Source;
  * A guy rope that holds a horizontal force: {@code F = H / sin(a)}, and its push down on the mast,
  * {@code H / tan(a)}.
  *
- * @param horizontalNewtons force that it holds, in newtons, greater than 0
- * @param fromMastRadians angle between rope and upright mast, in radians, {@link #LEAST_ANGLE} or
- *     more and less than a right angle; {@link #LEAST_ANGLE} to 89 degrees
+ * @param horizontal force that it holds, in newtons, greater than 0
+ * @param fromMast angle between rope and upright mast, in radians, {@link #LEAST_ANGLE} or more and
+ *     less than a right angle; {@link #LEAST_ANGLE} to 89 degrees
  */
-public record GuyRope(double horizontalNewtons, double fromMastRadians) {
+public record GuyRope(double horizontal, double fromMast) {
 
   /** The least angle from the mast, 30 degrees. */
   public static final double LEAST_ANGLE = Math.toRadians(30);
@@ -28,10 +28,10 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
       Source.found("", "Manual of a rigging frame", "", "not under 30, better 45 degrees or more");
 
   public GuyRope {
-    Args.positive("force on the guy rope", horizontalNewtons, "N");
+    Args.positive("force on the guy rope", horizontal, "N");
     Args.within(
         "angle of the guy rope from the mast",
-        Math.toDegrees(fromMastRadians),
+        Math.toDegrees(fromMast),
         Math.toDegrees(LEAST_ANGLE) - 1e-9,
         89,
         "deg");
@@ -40,13 +40,13 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
   /**
    * Makes a guy rope.
    *
-   * @param horizontalNewtons force that it holds, in newtons, greater than 0
-   * @param fromMastRadians angle from the mast, in radians, 30 to 89 degrees
+   * @param horizontal force that it holds, in newtons, greater than 0
+   * @param fromMast angle from the mast, in radians, 30 to 89 degrees
    * @return the rope
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static GuyRope of(double horizontalNewtons, double fromMastRadians) {
-    return new GuyRope(horizontalNewtons, fromMastRadians);
+  public static GuyRope of(double horizontal, double fromMast) {
+    return new GuyRope(horizontal, fromMast);
   }
 
   /**
@@ -57,7 +57,7 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
    * @return the guy of a corner
    */
   public static GuyRope ofCorners(WindScreen screen) {
-    double drag = screen.windFactor() * screen.dragNewtons();
+    double drag = screen.windFactor() * screen.drag();
     return new GuyRope(drag / (screen.form().sides() * WindScreen.SHARING_PEGS), USUAL_ANGLE);
   }
 
@@ -66,8 +66,8 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
    *
    * @return in newtons
    */
-  public double tensionNewtons() {
-    return tensionNewtons(Steps.none());
+  public double tension() {
+    return tension(Steps.none());
   }
 
   /**
@@ -77,21 +77,21 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
    * @return in newtons
    */
   @Calculation("assembly.anchor.guy")
-  public double tensionNewtons(Steps steps) {
+  public double tension(Steps steps) {
     steps
         .step("V", "push down on the mast, and pull up on the peg")
         .formula("H / tan(a)")
-        .with("H", horizontalNewtons, "N")
-        .with("a", fromMastRadians, "rad")
+        .with("H", horizontal, "N")
+        .with("a", fromMast, "rad")
         .from(STATICS)
-        .gives(downNewtons(), "N");
+        .gives(downPull(), "N");
     return steps
         .step("F", "tension of the guy rope")
         .formula("H / sin(a)")
-        .with("H", horizontalNewtons, "N")
-        .with("a", fromMastRadians, "rad")
+        .with("H", horizontal, "N")
+        .with("a", fromMast, "rad")
         .from(STATICS)
-        .gives(horizontalNewtons / StrictMath.sin(fromMastRadians), "N");
+        .gives(horizontal / StrictMath.sin(fromMast), "N");
   }
 
   /**
@@ -99,8 +99,8 @@ public record GuyRope(double horizontalNewtons, double fromMastRadians) {
    *
    * @return in newtons
    */
-  public double downNewtons() {
-    return horizontalNewtons / StrictMath.tan(fromMastRadians);
+  public double downPull() {
+    return horizontal / StrictMath.tan(fromMast);
   }
 
   /**

@@ -9,11 +9,11 @@ import io.github.seamstead.shared.source.Source;
  * A rope in the hem between two pegs under an even pull of the cloth: a flat parabola.
  *
  * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
- * @param spacingMetres distance from peg to peg, in metres, greater than 0
- * @param dipMetres how far the middle of the rope is drawn in, in metres, a thousandth to a quarter
- *     of the spacing
+ * @param spacing distance from peg to peg, in metres, greater than 0
+ * @param dip how far the middle of the rope is drawn in, in metres, a thousandth to a quarter of
+ *     the spacing
  */
-public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMetres) {
+public record HemRope(double newtonsPerMetre, double spacing, double dip) {
 
   /** Dip over distance of pegs if nothing else is stated, common practice. */
   public static final double USUAL_DIP = 0.1;
@@ -23,21 +23,21 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
 
   public HemRope {
     Args.positive("pull along the hem", newtonsPerMetre, "N/m");
-    Args.positive("distance of pegs", spacingMetres, "m");
-    Args.within("dip of the hem rope", dipMetres, spacingMetres / 1000, spacingMetres / 4, "m");
+    Args.positive("distance of pegs", spacing, "m");
+    Args.within("dip of the hem rope", dip, spacing / 1000, spacing / 4, "m");
   }
 
   /**
    * Makes a hem rope.
    *
    * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
-   * @param spacingMetres distance from peg to peg, in metres, greater than 0
-   * @param dipMetres dip in the middle, in metres, a thousandth to a quarter of the spacing
+   * @param spacing distance from peg to peg, in metres, greater than 0
+   * @param dip dip in the middle, in metres, a thousandth to a quarter of the spacing
    * @return the rope
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static HemRope of(double newtonsPerMetre, double spacingMetres, double dipMetres) {
-    return new HemRope(newtonsPerMetre, spacingMetres, dipMetres);
+  public static HemRope of(double newtonsPerMetre, double spacing, double dip) {
+    return new HemRope(newtonsPerMetre, spacing, dip);
   }
 
   /**
@@ -45,12 +45,12 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    * the distance of the pegs; a flatter rope pulls harder.
    *
    * @param screen the wind on the cover
-   * @param spacingMetres distance from peg to peg, in metres, greater than 0
+   * @param spacing distance from peg to peg, in metres, greater than 0
    * @return the rope
    * @throws IllegalArgumentException if the distance is not positive
    */
-  public static HemRope ofHem(WindScreen screen, double spacingMetres) {
-    return new HemRope(newtonsPerMetre(screen), spacingMetres, USUAL_DIP * spacingMetres);
+  public static HemRope ofHem(WindScreen screen, double spacing) {
+    return new HemRope(newtonsPerMetre(screen), spacing, USUAL_DIP * spacing);
   }
 
   /**
@@ -60,7 +60,7 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    * @return the worst peg's pull over the distance from peg to peg, in N/m
    */
   public static double newtonsPerMetre(WindScreen screen) {
-    return screen.pegPullNewtons() * screen.pegs() / screen.form().perimeterMetres();
+    return screen.pegPull() * screen.pegs() / screen.form().perimeter();
   }
 
   /**
@@ -68,8 +68,8 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    *
    * @return in newtons
    */
-  public double tensionNewtons() {
-    return tensionNewtons(Steps.none());
+  public double tension() {
+    return tension(Steps.none());
   }
 
   /**
@@ -79,23 +79,23 @@ public record HemRope(double newtonsPerMetre, double spacingMetres, double dipMe
    * @return in newtons
    */
   @Calculation("assembly.anchor.hemrope")
-  public double tensionNewtons(Steps steps) {
+  public double tension(Steps steps) {
     double along =
         steps
             .step("H", "pull along the hem")
             .formula("w * s^2 / (8 * d)")
             .with("w", newtonsPerMetre, "N/m")
-            .with("s", spacingMetres, "m")
-            .with("d", dipMetres, "m")
+            .with("s", spacing, "m")
+            .with("d", dip, "m")
             .from(PARABOLA)
-            .gives(newtonsPerMetre * spacingMetres * spacingMetres / (8 * dipMetres), "N");
-    double across = newtonsPerMetre * spacingMetres / 2;
+            .gives(newtonsPerMetre * spacing * spacing / (8 * dip), "N");
+    double across = newtonsPerMetre * spacing / 2;
     return steps
         .step("F", "tension of the rope at a peg")
         .formula("sqrt(H^2 + (w * s / 2)^2)")
         .with("H", along, "N")
         .with("w", newtonsPerMetre, "N/m")
-        .with("s", spacingMetres, "m")
+        .with("s", spacing, "m")
         .from(PARABOLA)
         .gives(Math.sqrt(along * along + across * across), "N");
   }

@@ -16,35 +16,34 @@ import io.github.seamstead.shared.source.Source;
  * <p>Use it where the local code prints a mean. Where it prints a gust, that gust goes straight
  * into {@link WindPressure}: to raise it again would count gusts twice.
  *
- * @param basicMetresPerSecond basic wind speed, a ten-minute mean, in m/s, greater than 0, at most
- *     60
+ * @param basic basic wind speed, a ten-minute mean, in m/s, greater than 0, at most 60
  * @param terrain what the country upwind looks like
- * @param heightMetres height of the cover, in metres, greater than 0, at most 200
+ * @param height height of the cover, in metres, greater than 0, at most 200
  */
-public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heightMetres) {
+public record PeakWind(double basic, Terrain terrain, double height) {
 
   private static final Source EN =
       Source.fromMemory(
           "CEN", "EN 1991-1-4 Actions on structures: wind", "2005", "eq. 4.3 to 4.8, flat ground");
 
   public PeakWind {
-    Args.positive("basic wind speed", basicMetresPerSecond, "m/s");
-    Args.within("basic wind speed", basicMetresPerSecond, 0, 60, "m/s");
-    Args.positive("height of the cover", heightMetres, "m");
-    Args.within("height of the cover", heightMetres, 0, 200, "m");
+    Args.positive("basic wind speed", basic, "m/s");
+    Args.within("basic wind speed", basic, 0, 60, "m/s");
+    Args.positive("height of the cover", height, "m");
+    Args.within("height of the cover", height, 0, 200, "m");
   }
 
   /**
    * Raises a mean to a gust.
    *
-   * @param basicMetresPerSecond basic wind speed, a ten-minute mean, in m/s
+   * @param basic basic wind speed, a ten-minute mean, in m/s
    * @param terrain what the country upwind looks like
-   * @param heightMetres height of the cover, in metres
+   * @param height height of the cover, in metres
    * @return the wind
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static PeakWind of(double basicMetresPerSecond, Terrain terrain, double heightMetres) {
-    return new PeakWind(basicMetresPerSecond, terrain, heightMetres);
+  public static PeakWind of(double basic, Terrain terrain, double height) {
+    return new PeakWind(basic, terrain, height);
   }
 
   /**
@@ -53,7 +52,7 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
    * @return {@code 0.19 (z_0 / 0.05)^0.07}
    */
   public double terrainFactor() {
-    return 0.19 * StrictMath.pow(terrain.roughnessMetres() / 0.05, 0.07);
+    return 0.19 * StrictMath.pow(terrain.roughness() / 0.05, 0.07);
   }
 
   /**
@@ -88,8 +87,8 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
    *
    * @return in m/s
    */
-  public double gustMetresPerSecond() {
-    return gustMetresPerSecond(Steps.none());
+  public double gust() {
+    return gust(Steps.none());
   }
 
   /**
@@ -99,24 +98,24 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
    * @return in m/s
    */
   @Calculation("assembly.anchor.gust")
-  public double gustMetresPerSecond(Steps steps) {
+  public double gust(Steps steps) {
     double factor =
         steps
             .step("k_r", "terrain factor")
             .formula("0.19 * (z_0 / 0.05)^0.07")
-            .with("z_0", terrain.roughnessMetres(), "m")
+            .with("z_0", terrain.roughness(), "m")
             .from(EN)
             .note("terrain " + terrain.label())
             .gives(terrainFactor(), "");
-    double height = Math.max(heightMetres, terrain.leastHeightMetres());
+    double reached = Math.max(height, terrain.leastHeight());
     double log =
         steps
             .step("L_z", "logarithm of height over roughness")
             .formula("ln(z / z_0)")
-            .with("z", height, "m")
-            .with("z_0", terrain.roughnessMetres(), "m")
+            .with("z", reached, "m")
+            .with("z_0", terrain.roughness(), "m")
             .from(EN)
-            .note("not lower than " + Numbers.plain(terrain.leastHeightMetres()) + " m")
+            .note("not lower than " + Numbers.plain(terrain.leastHeight()) + " m")
             .gives(heightLog(), "");
     double exposure =
         steps
@@ -129,10 +128,10 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
     return steps
         .step("v", "gust at the height of the cover")
         .formula("v_b * sqrt(c_e)")
-        .with("v_b", basicMetresPerSecond, "m/s")
+        .with("v_b", basic, "m/s")
         .with("c_e", exposure, "")
         .from(EN)
-        .gives(basicMetresPerSecond * Math.sqrt(exposure), "m/s");
+        .gives(basic * Math.sqrt(exposure), "m/s");
   }
 
   /**
@@ -151,7 +150,6 @@ public record PeakWind(double basicMetresPerSecond, Terrain terrain, double heig
   }
 
   private double heightLog() {
-    return StrictMath.log(
-        Math.max(heightMetres, terrain.leastHeightMetres()) / terrain.roughnessMetres());
+    return StrictMath.log(Math.max(height, terrain.leastHeight()) / terrain.roughness());
   }
 }

@@ -36,7 +36,7 @@ public record PegCheck(WindScreen screen, PegTest test) {
    * @return pull over holding; more than 1 is too much
    */
   public double usedRatio() {
-    return screen.pegPullNewtons() / test.holdingNewtons();
+    return screen.pegPull() / test.holding();
   }
 
   /**
@@ -58,8 +58,8 @@ public record PegCheck(WindScreen screen, PegTest test) {
    */
   @Calculation("assembly.anchor.pegs")
   public double pegsNeeded(Steps steps) {
-    double pull = screen.pegPullNewtons(steps);
-    double holding = test.holdingNewtons(steps);
+    double pull = screen.pegPull(steps);
+    double holding = test.holding(steps);
     double needed = Math.max(screen.pegs(), Math.ceil(screen.pegs() * pull / holding - 0.000001));
     Args.require(
         needed <= 1e6,
@@ -88,11 +88,11 @@ public record PegCheck(WindScreen screen, PegTest test) {
                 + pegsNeeded()
                 + " such pegs, longer pegs or ballast are needed, or a lower wind limit";
     return "Worst peg: "
-        + Numbers.significant(screen.pegPullNewtons(), 3)
+        + Numbers.significant(screen.pegPull(), 3)
         + " N, "
-        + Numbers.fixed(Math.toDegrees(screen.pullAngleRadians()), 0)
+        + Numbers.fixed(Math.toDegrees(screen.pullAngle()), 0)
         + " degrees above the ground; a peg may be asked to hold "
-        + Numbers.significant(test.holdingNewtons(), 3)
+        + Numbers.significant(test.holding(), 3)
         + " N ("
         + Numbers.fixed(100 * ratio, 0)
         + " % used): "

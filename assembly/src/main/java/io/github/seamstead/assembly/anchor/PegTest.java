@@ -16,12 +16,12 @@ import org.apache.commons.math3.distribution.TDistribution;
  * <p>Used is the lower of the lowest pull and the 5 % value {@code mean - k s} with {@code k =
  * t(0.95, n - 1) sqrt(1 + 1 / n)}, divided by a factor, halved for wet or thawing ground.
  *
- * @param pullsNewtons pull at which each peg began to move, in newtons, 3 to 100 of them; each
- *     greater than 0
+ * @param pulls pull at which each peg began to move, in newtons, 3 to 100 of them; each greater
+ *     than 0
  * @param factor tested over allowed pull, 1.5 to 10
  * @param ground the ground on the day that counts
  */
-public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
+public record PegTest(List<Double> pulls, double factor, Ground ground) {
 
   /** The least number of tests. */
   public static final int LEAST_TESTS = 3;
@@ -52,17 +52,17 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
           SEASON);
 
   public PegTest {
-    pullsNewtons = List.copyOf(pullsNewtons);
-    Args.within("peg tests", pullsNewtons.size(), LEAST_TESTS, MOST_TESTS);
-    pullsNewtons.forEach(pull -> Args.positive("peg test", pull, "N"));
+    pulls = List.copyOf(pulls);
+    Args.within("peg tests", pulls.size(), LEAST_TESTS, MOST_TESTS);
+    pulls.forEach(pull -> Args.positive("peg test", pull, "N"));
     Args.within("tested over allowed pull", factor, 1.5, 10, "");
-    double five = mean(pullsNewtons) - k(pullsNewtons.size()) * deviation(pullsNewtons);
+    double five = mean(pulls) - k(pulls.size()) * deviation(pulls);
     Args.agree(
         five > 0,
         "peg tests: given pulls with a mean of "
-            + Numbers.significant(mean(pullsNewtons), 4)
+            + Numbers.significant(mean(pulls), 4)
             + " N and a scatter of "
-            + Numbers.significant(deviation(pullsNewtons), 4)
+            + Numbers.significant(deviation(pulls), 4)
             + " N, which leave nothing to rely on",
         "test more pegs, or longer ones");
   }
@@ -70,14 +70,14 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
   /**
    * Reads pull tests.
    *
-   * @param pullsNewtons pull at which each peg began to move, in newtons, 3 to 100 of them
+   * @param pulls pull at which each peg began to move, in newtons, 3 to 100 of them
    * @param factor tested over allowed pull, 1.5 to 10; 2 is usual
    * @param ground the ground on the day that counts
    * @return the test
    * @throws IllegalArgumentException if a number is out of range, or the pulls scatter too much
    */
-  public static PegTest of(List<Double> pullsNewtons, double factor, Ground ground) {
-    return new PegTest(pullsNewtons, factor, ground);
+  public static PegTest of(List<Double> pulls, double factor, Ground ground) {
+    return new PegTest(pulls, factor, ground);
   }
 
   /**
@@ -98,8 +98,8 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
    *
    * @return in newtons
    */
-  public double lowestNewtons() {
-    return pullsNewtons.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+  public double lowest() {
+    return pulls.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
   }
 
   /**
@@ -107,8 +107,8 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
    *
    * @return in newtons
    */
-  public double characteristicNewtons() {
-    return mean(pullsNewtons) - k(pullsNewtons.size()) * deviation(pullsNewtons);
+  public double characteristic() {
+    return mean(pulls) - k(pulls.size()) * deviation(pulls);
   }
 
   /**
@@ -116,8 +116,8 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
    *
    * @return in newtons
    */
-  public double holdingNewtons() {
-    return holdingNewtons(Steps.none());
+  public double holding() {
+    return holding(Steps.none());
   }
 
   /**
@@ -127,17 +127,17 @@ public record PegTest(List<Double> pullsNewtons, double factor, Ground ground) {
    * @return in newtons
    */
   @Calculation("assembly.anchor.peg")
-  public double holdingNewtons(Steps steps) {
-    double mean = steps.step("x", "mean pull of the tests").gives(mean(pullsNewtons), "N");
+  public double holding(Steps steps) {
+    double mean = steps.step("x", "mean pull of the tests").gives(mean(pulls), "N");
     double deviation =
-        steps.step("s", "standard deviation of the tests").gives(deviation(pullsNewtons), "N");
+        steps.step("s", "standard deviation of the tests").gives(deviation(pulls), "N");
     double k =
         steps
             .step("k", "factor for the 5 % value")
             .from(CHARACTERISTIC)
-            .note("from " + pullsNewtons.size() + " tests")
-            .gives(k(pullsNewtons.size()), "");
-    double lowest = steps.step("F_low", "lowest pull").gives(lowestNewtons(), "N");
+            .note("from " + pulls.size() + " tests")
+            .gives(k(pulls.size()), "");
+    double lowest = steps.step("F_low", "lowest pull").gives(lowest(), "N");
     double five =
         steps
             .step("F_5", "5 % value of the pull")

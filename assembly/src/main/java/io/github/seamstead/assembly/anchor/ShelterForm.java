@@ -11,55 +11,55 @@ import io.github.seamstead.shared.check.Args;
  * an odd number of sides is a little wider than the frame below it.
  *
  * @param sides sides of the base, 3 to {@link #MOST_SIDES}
- * @param baseSideMetres side of the base, in metres, greater than 0; at most 100
- * @param apexMetres height over the ground at which the hips meet, or would meet, in metres,
+ * @param baseSide side of the base, in metres, greater than 0; at most 100
+ * @param apexHeight height over the ground at which the hips meet, or would meet, in metres,
  *     greater than 0, at most 100
- * @param topMetres height of the opening at the top, in metres, greater than 0; the apex itself for
- *     a whole shelter; at most {@code apexMetres}
+ * @param top height of the opening at the top, in metres, greater than 0; the apex itself for a
+ *     whole shelter; at most {@code apexHeight}
  * @param capped whether a cone cap closes the opening
  */
 public record ShelterForm(
-    int sides, double baseSideMetres, double apexMetres, double topMetres, boolean capped) {
+    int sides, double baseSide, double apexHeight, double top, boolean capped) {
 
   /** The most sides. */
   public static final int MOST_SIDES = 64;
 
   public ShelterForm {
     Args.within("sides", sides, 3, MOST_SIDES);
-    Args.positive("base side", baseSideMetres, "m");
-    Args.within("base side", baseSideMetres, 0, 100, "m");
-    Args.positive("height", apexMetres, "m");
-    Args.within("height", apexMetres, 0, 100, "m");
-    Args.positive("height of the opening", topMetres, "m");
-    Args.within("height of the opening", topMetres, 0, apexMetres, "m");
+    Args.positive("base side", baseSide, "m");
+    Args.within("base side", baseSide, 0, 100, "m");
+    Args.positive("height", apexHeight, "m");
+    Args.within("height", apexHeight, 0, 100, "m");
+    Args.positive("height of the opening", top, "m");
+    Args.within("height of the opening", top, 0, apexHeight, "m");
   }
 
   /**
    * Makes a whole shelter.
    *
    * @param sides sides of the base, 3 to {@link #MOST_SIDES}
-   * @param baseSideMetres side of the base, in metres, greater than 0, at most 100
-   * @param heightMetres height of the apex over the ground, in metres, greater than 0, at most 100
+   * @param baseSide side of the base, in metres, greater than 0, at most 100
+   * @param height height of the apex over the ground, in metres, greater than 0, at most 100
    * @throws IllegalArgumentException if a number is out of range
    */
-  public ShelterForm(int sides, double baseSideMetres, double heightMetres) {
-    this(sides, baseSideMetres, heightMetres, heightMetres, false);
+  public ShelterForm(int sides, double baseSide, double height) {
+    this(sides, baseSide, height, height, false);
   }
 
   /**
    * Makes the shelter over a frame, whole or cut off level.
    *
    * @param sides sides of the base, 3 to {@link #MOST_SIDES}
-   * @param baseSideMetres side of the base, in metres, greater than 0, at most 100
-   * @param apexMetres height at which the hips meet, or would meet, in metres, greater than 0
-   * @param topMetres height of what stands of the frame, in metres, at most {@code apexMetres}
+   * @param baseSide side of the base, in metres, greater than 0, at most 100
+   * @param apexHeight height at which the hips meet, or would meet, in metres, greater than 0
+   * @param top height of what stands of the frame, in metres, at most {@code apexHeight}
    * @param capped whether a cone cap closes the opening; of no weight for a whole frame
    * @return the form
    * @throws IllegalArgumentException if a number is out of range
    */
   public static ShelterForm ofFrame(
-      int sides, double baseSideMetres, double apexMetres, double topMetres, boolean capped) {
-    return new ShelterForm(sides, baseSideMetres, apexMetres, topMetres, capped);
+      int sides, double baseSide, double apexHeight, double top, boolean capped) {
+    return new ShelterForm(sides, baseSide, apexHeight, top, capped);
   }
 
   /**
@@ -67,8 +67,8 @@ public record ShelterForm(
    *
    * @return in metres
    */
-  public double heightMetres() {
-    return capped ? apexMetres : topMetres;
+  public double height() {
+    return capped ? apexHeight : top;
   }
 
   /**
@@ -77,7 +77,7 @@ public record ShelterForm(
    * @return true if wind may blow in at the top
    */
   public boolean openAtTheTop() {
-    return !capped && topMetres < apexMetres;
+    return !capped && top < apexHeight;
   }
 
   /**
@@ -85,8 +85,8 @@ public record ShelterForm(
    *
    * @return in metres
    */
-  public double inradiusMetres() {
-    return baseSideMetres / (2 * StrictMath.tan(Math.PI / sides));
+  public double inradius() {
+    return baseSide / (2 * StrictMath.tan(Math.PI / sides));
   }
 
   /**
@@ -94,8 +94,8 @@ public record ShelterForm(
    *
    * @return in metres
    */
-  public double circumradiusMetres() {
-    return baseSideMetres / (2 * StrictMath.sin(Math.PI / sides));
+  public double circumradius() {
+    return baseSide / (2 * StrictMath.sin(Math.PI / sides));
   }
 
   /**
@@ -104,8 +104,8 @@ public record ShelterForm(
    *
    * @return in metres
    */
-  public double greatestWidthMetres() {
-    double r = circumradiusMetres();
+  public double greatestWidth() {
+    double r = circumradius();
     return sides % 2 == 0 ? 2 * r : 2 * r * StrictMath.cos(Math.PI / (2.0 * sides));
   }
 
@@ -115,8 +115,8 @@ public record ShelterForm(
    *
    * @return in square metres
    */
-  public double elevationSquareMetres() {
-    return standingSquareMetres() + capSquareMetres();
+  public double elevationArea() {
+    return standingArea() + capArea();
   }
 
   /**
@@ -125,22 +125,22 @@ public record ShelterForm(
    *
    * @return in metres over the ground
    */
-  public double dragHeightMetres() {
-    double t = topMetres;
-    double standing = greatestWidthMetres() * t * t * (0.5 - t / (3 * apexMetres));
-    double cap = capSquareMetres() * (t + (apexMetres - t) / 3);
-    return (standing + cap) / elevationSquareMetres();
+  public double dragHeight() {
+    double t = top;
+    double standing = greatestWidth() * t * t * (0.5 - t / (3 * apexHeight));
+    double cap = capArea() * (t + (apexHeight - t) / 3);
+    return (standing + cap) / elevationArea();
   }
 
   /** The trapezium of the frame, or its triangle if it is whole. */
-  double standingSquareMetres() {
-    return greatestWidthMetres() * topMetres * (1 - topMetres / (2 * apexMetres));
+  double standingArea() {
+    return greatestWidth() * top * (1 - top / (2 * apexHeight));
   }
 
   /** The triangle of the cap over the opening; 0 without a cap. */
-  double capSquareMetres() {
-    double above = apexMetres - topMetres;
-    return capped ? circumradiusMetres() * above * above / apexMetres : 0;
+  double capArea() {
+    double above = apexHeight - top;
+    return capped ? circumradius() * above * above / apexHeight : 0;
   }
 
   /**
@@ -148,8 +148,8 @@ public record ShelterForm(
    *
    * @return in square metres
    */
-  public double planSquareMetres() {
-    return sides * baseSideMetres * inradiusMetres() / 2;
+  public double planArea() {
+    return sides * baseSide * inradius() / 2;
   }
 
   /**
@@ -157,8 +157,8 @@ public record ShelterForm(
    *
    * @return in radians
    */
-  public double faceSlopeRadians() {
-    return StrictMath.atan2(apexMetres, inradiusMetres());
+  public double faceSlope() {
+    return StrictMath.atan2(apexHeight, inradius());
   }
 
   /**
@@ -166,8 +166,8 @@ public record ShelterForm(
    *
    * @return in radians
    */
-  public double hipSlopeRadians() {
-    return StrictMath.atan2(apexMetres, circumradiusMetres());
+  public double hipSlope() {
+    return StrictMath.atan2(apexHeight, circumradius());
   }
 
   /**
@@ -175,7 +175,7 @@ public record ShelterForm(
    *
    * @return in metres
    */
-  public double perimeterMetres() {
-    return sides * baseSideMetres;
+  public double perimeter() {
+    return sides * baseSide;
   }
 }

@@ -14,13 +14,13 @@ public enum Terrain {
   TOWN("IV: towns", 1.0, 10);
 
   private final String label;
-  private final double roughnessMetres;
-  private final double leastHeightMetres;
+  private final double roughness;
+  private final double leastHeight;
 
-  Terrain(String label, double roughnessMetres, double leastHeightMetres) {
+  Terrain(String label, double roughness, double leastHeight) {
     this.label = label;
-    this.roughnessMetres = roughnessMetres;
-    this.leastHeightMetres = leastHeightMetres;
+    this.roughness = roughness;
+    this.leastHeight = leastHeight;
   }
 
   /**
@@ -37,8 +37,8 @@ public enum Terrain {
    *
    * @return in metres
    */
-  public double roughnessMetres() {
-    return roughnessMetres;
+  public double roughness() {
+    return roughness;
   }
 
   /**
@@ -46,7 +46,7 @@ public enum Terrain {
    *
    * @return in metres
    */
-  public double leastHeightMetres() {
-    return leastHeightMetres;
+  public double leastHeight() {
+    return leastHeight;
   }
 }

@@ -13,12 +13,11 @@ import java.util.List;
  * 50 % of the area is high and the rest low. It is a rule for damp, not for stoves or people's
  * breath: no published area was found for a fabric shelter with a stove.
  *
- * @param floorSquareMetres floor area, in square metres, greater than 0
- * @param highSquareMetres net free area near the top, in square metres, 0 or more
- * @param lowSquareMetres net free area near the ground, in square metres, 0 or more
+ * @param floorArea floor area, in square metres, greater than 0
+ * @param highArea net free area near the top, in square metres, 0 or more
+ * @param lowArea net free area near the ground, in square metres, 0 or more
  */
-public record Ventilation(
-    double floorSquareMetres, double highSquareMetres, double lowSquareMetres) {
+public record Ventilation(double floorArea, double highArea, double lowArea) {
 
   /** Part of the floor asked for where high and low vents do not balance: 1/150. */
   public static final double UNBALANCED_PART = 150;
@@ -43,23 +42,22 @@ public record Ventilation(
           "no open flame inside or within 20 ft; heaters 10 ft from exits and what burns");
 
   public Ventilation {
-    Args.positive("floor area", floorSquareMetres, "m2");
-    Args.notNegative("high vents", highSquareMetres, "m2");
-    Args.notNegative("low vents", lowSquareMetres, "m2");
+    Args.positive("floor area", floorArea, "m2");
+    Args.notNegative("high vents", highArea, "m2");
+    Args.notNegative("low vents", lowArea, "m2");
   }
 
   /**
    * Compares vents with the rule.
    *
-   * @param floorSquareMetres floor area, in square metres, greater than 0
-   * @param highSquareMetres net free area near the top, in square metres, 0 or more
-   * @param lowSquareMetres net free area near the ground, in square metres, 0 or more
+   * @param floorArea floor area, in square metres, greater than 0
+   * @param highArea net free area near the top, in square metres, 0 or more
+   * @param lowArea net free area near the ground, in square metres, 0 or more
    * @return the comparison
    * @throws IllegalArgumentException if an area is out of range
    */
-  public static Ventilation of(
-      double floorSquareMetres, double highSquareMetres, double lowSquareMetres) {
-    return new Ventilation(floorSquareMetres, highSquareMetres, lowSquareMetres);
+  public static Ventilation of(double floorArea, double highArea, double lowArea) {
+    return new Ventilation(floorArea, highArea, lowArea);
   }
 
   /**
@@ -67,44 +65,40 @@ public record Ventilation(
    * are high or low by where their middle stands, and a door counts only as what it is, an opening
    * that is shut in rain, so it is left out.
    *
-   * @param floorSquareMetres floor area, in square metres, greater than 0
-   * @param topSquareMetres opening at the top, in square metres, 0 or more
+   * @param floorArea floor area, in square metres, greater than 0
+   * @param topArea opening at the top, in square metres, 0 or more
    * @param capped whether a cap closes the top
    * @param vents the vents
-   * @param heightMetres height of the frame that stands, in metres, greater than 0
+   * @param height height of the frame that stands, in metres, greater than 0
    * @return the comparison
    * @throws IllegalArgumentException if an area is out of range
    */
   public static Ventilation ofCover(
-      double floorSquareMetres,
-      double topSquareMetres,
-      boolean capped,
-      List<Vent> vents,
-      double heightMetres) {
-    Args.positive("height of the frame", heightMetres, "m");
-    double high = capped ? 0 : topSquareMetres;
+      double floorArea, double topArea, boolean capped, List<Vent> vents, double height) {
+    Args.positive("height of the frame", height, "m");
+    double high = capped ? 0 : topArea;
     double low = 0;
     for (Vent vent : vents) {
-      if (vent.heightMetres() > heightMetres / 2) {
+      if (vent.height() > height / 2) {
         high += vent.squareMetres();
       } else {
         low += vent.squareMetres();
       }
     }
-    return new Ventilation(floorSquareMetres, high, low);
+    return new Ventilation(floorArea, high, low);
   }
 
   /**
    * A vent that stays open.
    *
    * @param squareMetres its net free area, in square metres, 0 or more
-   * @param heightMetres height of its middle over the ground, in metres, 0 or more
+   * @param height height of its middle over the ground, in metres, 0 or more
    */
-  public record Vent(double squareMetres, double heightMetres) {
+  public record Vent(double squareMetres, double height) {
 
     public Vent {
       Args.notNegative("area of the vent", squareMetres, "m2");
-      Args.notNegative("height of the vent", heightMetres, "m");
+      Args.notNegative("height of the vent", height, "m");
     }
   }
 
@@ -113,21 +107,21 @@ public record Ventilation(
    *
    * @return net free area, in square metres
    */
-  public double presentSquareMetres() {
-    return highSquareMetres + lowSquareMetres;
+  public double presentArea() {
+    return highArea + lowArea;
   }
 
   /**
    * Computes the net area behind a mesh.
    *
-   * @param grossSquareMetres area of the hole, in square metres, 0 or more
+   * @param grossArea area of the hole, in square metres, 0 or more
    * @param openRatio open part of the mesh as its maker states, 0 to 1
    * @return in square metres
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static double behindMesh(double grossSquareMetres, double openRatio) {
-    Args.notNegative("area of the hole", grossSquareMetres, "m2");
-    return grossSquareMetres * Args.within("open part of the mesh", openRatio, 0, 1, "");
+  public static double behindMesh(double grossArea, double openRatio) {
+    Args.notNegative("area of the hole", grossArea, "m2");
+    return grossArea * Args.within("open part of the mesh", openRatio, 0, 1, "");
   }
 
   /**
@@ -136,8 +130,8 @@ public record Ventilation(
    * @return true if 40 to 50 % of the area is high
    */
   public boolean balanced() {
-    double sum = highSquareMetres + lowSquareMetres;
-    double high = highSquareMetres / sum;
+    double sum = highArea + lowArea;
+    double high = highArea / sum;
     return sum > 0 && high >= 0.4 - HAIR && high <= 0.5 + HAIR;
   }
 
@@ -146,8 +140,8 @@ public record Ventilation(
    *
    * @return net free area, in square metres
    */
-  public double neededSquareMetres() {
-    return neededSquareMetres(Steps.none());
+  public double neededArea() {
+    return neededArea(Steps.none());
   }
 
   /**
@@ -157,16 +151,16 @@ public record Ventilation(
    * @return net free area, in square metres
    */
   @Calculation("assembly.anchor.vents")
-  public double neededSquareMetres(Steps steps) {
+  public double neededArea(Steps steps) {
     double part = balanced() ? BALANCED_PART : UNBALANCED_PART;
     return steps
         .step("A_v", "net free area of vents")
         .formula("A_f / k")
-        .with("A_f", floorSquareMetres, "m2")
+        .with("A_f", floorArea, "m2")
         .with("k", part, "")
         .from(ATTIC)
         .note(balanced() ? "high and low vents balance" : "high and low vents do not balance")
-        .gives(floorSquareMetres / part, "m2");
+        .gives(floorArea / part, "m2");
   }
 
   /**
@@ -175,7 +169,7 @@ public record Ventilation(
    * @return true if they have
    */
   public boolean enough() {
-    return presentSquareMetres() >= neededSquareMetres() * (1 - HAIR);
+    return presentArea() >= neededArea() * (1 - HAIR);
   }
 
   /**

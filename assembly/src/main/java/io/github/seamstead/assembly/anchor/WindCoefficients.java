@@ -47,14 +47,14 @@ public record WindCoefficients(double drag, double uplift, Source source, String
    * @return what was given and what they hold for, or nothing if they hold
    */
   public static Optional<String> outside(ShelterForm form) {
-    double slope = form.faceSlopeRadians();
+    double slope = form.faceSlope();
     if (slope < LEAST_SLOPE - HAIR) {
       return Optional.of(
           "face slope: given "
               + Numbers.fixed(Math.toDegrees(slope), 1)
               + " deg, these coefficients hold from 30 deg");
     }
-    double slender = form.heightMetres() / form.greatestWidthMetres();
+    double slender = form.height() / form.greatestWidth();
     return slender > 1 + HAIR
         ? Optional.of(
             "height over width: given "

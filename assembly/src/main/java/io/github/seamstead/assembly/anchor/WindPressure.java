@@ -11,11 +11,11 @@ import io.github.seamstead.shared.source.Source;
  * <p>The speed is the gust at the height of the cover that local rules ask for. A mean speed is not
  * a gust: a mean speed from a forecast must be raised first.
  *
- * @param gustMetresPerSecond gust at the height of the cover, in m/s, greater than 0, at most
- *     {@link #GREATEST_SPEED}
+ * @param gust gust at the height of the cover, in m/s, greater than 0, at most {@link
+ *     #GREATEST_SPEED}
  * @param density the density of air used
  */
-public record WindPressure(double gustMetresPerSecond, AirDensity density) {
+public record WindPressure(double gust, AirDensity density) {
 
   /** The greatest speed taken, in m/s. */
   public static final double GREATEST_SPEED = 100;
@@ -25,31 +25,31 @@ public record WindPressure(double gustMetresPerSecond, AirDensity density) {
           "", "Steel Buildings in Europe, part 3", "", "app. B, EN 1991-1-4 basic pressure");
 
   public WindPressure {
-    Args.positive("design gust", gustMetresPerSecond, "m/s");
-    Args.within("design gust", gustMetresPerSecond, 0, GREATEST_SPEED, "m/s");
+    Args.positive("design gust", gust, "m/s");
+    Args.within("design gust", gust, 0, GREATEST_SPEED, "m/s");
   }
 
   /**
    * Reckons with the European density, the greatest of the three in use.
    *
-   * @param gustMetresPerSecond gust at the height of the cover, in m/s
+   * @param gust gust at the height of the cover, in m/s
    * @return the pressure
    * @throws IllegalArgumentException if the speed is out of range
    */
-  public static WindPressure of(double gustMetresPerSecond) {
-    return new WindPressure(gustMetresPerSecond, AirDensity.EUROPEAN);
+  public static WindPressure of(double gust) {
+    return new WindPressure(gust, AirDensity.EUROPEAN);
   }
 
   /**
    * Reckons with a density of the caller's choice.
    *
-   * @param gustMetresPerSecond gust at the height of the cover, in m/s
+   * @param gust gust at the height of the cover, in m/s
    * @param density the density of air
    * @return the pressure
    * @throws IllegalArgumentException if the speed is out of range
    */
-  public static WindPressure of(double gustMetresPerSecond, AirDensity density) {
-    return new WindPressure(gustMetresPerSecond, density);
+  public static WindPressure of(double gust, AirDensity density) {
+    return new WindPressure(gust, density);
   }
 
   /**
@@ -75,8 +75,8 @@ public record WindPressure(double gustMetresPerSecond, AirDensity density) {
    *
    * @return in pascals
    */
-  public double rivalPascals() {
-    return 0.5 * rival().kgPerCubicMetre() * gustMetresPerSecond * gustMetresPerSecond;
+  public double rivalPressure() {
+    return 0.5 * rival().kgPerCubicMetre() * gust * gust;
   }
 
   /**
@@ -91,16 +91,16 @@ public record WindPressure(double gustMetresPerSecond, AirDensity density) {
         .step("q_rival", "velocity pressure with the density of " + rival().label())
         .formula("rho_rival * v^2 / 2")
         .with("rho_rival", rival().kgPerCubicMetre(), "kg/m3")
-        .with("v", gustMetresPerSecond, "m/s")
+        .with("v", gust, "m/s")
         .note("for comparison")
-        .gives(rivalPascals(), "Pa");
+        .gives(rivalPressure(), "Pa");
     return steps
         .step("q", "velocity pressure")
         .formula("rho * v^2 / 2")
         .with("rho", density.kgPerCubicMetre(), "kg/m3")
-        .with("v", gustMetresPerSecond, "m/s")
+        .with("v", gust, "m/s")
         .from(VELOCITY_PRESSURE)
         .note("density of " + density.label())
-        .gives(0.5 * density.kgPerCubicMetre() * gustMetresPerSecond * gustMetresPerSecond, "Pa");
+        .gives(0.5 * density.kgPerCubicMetre() * gust * gust, "Pa");
   }
 }

@@ -32,7 +32,7 @@ import java.util.Optional;
  * @param form the shelter
  * @param pressure the velocity pressure
  * @param coefficients drag and uplift
- * @param restingMassKg mass of cover and frame that rests on the ground, in kilograms, 0 or more
+ * @param restingMass mass of cover and frame that rests on the ground, in kilograms, 0 or more
  * @param pegs pegs round the base, 3 to 10 000
  * @param windFactor factor on the wind load, 1 to 3
  */
@@ -40,7 +40,7 @@ public record WindScreen(
     ShelterForm form,
     WindPressure pressure,
     WindCoefficients coefficients,
-    double restingMassKg,
+    double restingMass,
     int pegs,
     double windFactor) {
 
@@ -66,7 +66,7 @@ public record WindScreen(
       Source.derived("silhouette with even pressure; pegs evenly along the sides");
 
   public WindScreen {
-    Args.notNegative("resting mass", restingMassKg, "kg");
+    Args.notNegative("resting mass", restingMass, "kg");
     Args.within("pegs", pegs, 3, 10_000);
     Args.within("factor on the wind load", windFactor, 1, 3, "");
   }
@@ -77,7 +77,7 @@ public record WindScreen(
    * @param form the shelter
    * @param pressure the velocity pressure
    * @param coefficients drag and uplift
-   * @param restingMassKg mass of cover and frame that rests on the ground, in kilograms, 0 or more
+   * @param restingMass mass of cover and frame that rests on the ground, in kilograms, 0 or more
    * @param pegs pegs round the base, 3 to 10 000
    * @param windFactor factor on the wind load, 1 to 3: {@link #FACTOR_OCCUPIED} or {@link
    *     #FACTOR_EVACUATED}
@@ -88,10 +88,10 @@ public record WindScreen(
       ShelterForm form,
       WindPressure pressure,
       WindCoefficients coefficients,
-      double restingMassKg,
+      double restingMass,
       int pegs,
       double windFactor) {
-    return new WindScreen(form, pressure, coefficients, restingMassKg, pegs, windFactor);
+    return new WindScreen(form, pressure, coefficients, restingMass, pegs, windFactor);
   }
 
   /**
@@ -99,8 +99,8 @@ public record WindScreen(
    *
    * @return in newtons
    */
-  public double dragNewtons() {
-    return coefficients.drag() * pressure.pascals() * form.elevationSquareMetres();
+  public double drag() {
+    return coefficients.drag() * pressure.pascals() * form.elevationArea();
   }
 
   /**
@@ -108,8 +108,8 @@ public record WindScreen(
    *
    * @return in newtons
    */
-  public double upliftNewtons() {
-    return coefficients.uplift() * pressure.pascals() * form.planSquareMetres();
+  public double uplift() {
+    return coefficients.uplift() * pressure.pascals() * form.planArea();
   }
 
   /**
@@ -117,7 +117,7 @@ public record WindScreen(
    *
    * @return in newtons, 0 or more
    */
-  public double pegUpliftNewtons() {
+  public double pegUplift() {
     return pegUplift(Steps.none());
   }
 
@@ -126,7 +126,7 @@ public record WindScreen(
    *
    * @return in newtons
    */
-  public double pegSlidingNewtons() {
+  public double pegSliding() {
     return pegSliding(Steps.none());
   }
 
@@ -135,8 +135,8 @@ public record WindScreen(
    *
    * @return in newtons
    */
-  public double pegPullNewtons() {
-    return pegPullNewtons(Steps.none());
+  public double pegPull() {
+    return pegPull(Steps.none());
   }
 
   /**
@@ -144,8 +144,8 @@ public record WindScreen(
    *
    * @return in radians, 0 to a right angle
    */
-  public double pullAngleRadians() {
-    return StrictMath.atan2(pegUpliftNewtons(), pegSlidingNewtons());
+  public double pullAngle() {
+    return StrictMath.atan2(pegUplift(), pegSliding());
   }
 
   /**
@@ -155,7 +155,7 @@ public record WindScreen(
    * @return in newtons
    */
   @Calculation("assembly.anchor.screen")
-  public double pegPullNewtons(Steps steps) {
+  public double pegPull(Steps steps) {
     steps.section("Pressure");
     pressure.pascals(steps);
     steps.section("Areas");
@@ -163,19 +163,19 @@ public record WindScreen(
         .step("A_p", "area in plan")
         .formula("n * a^2 / (4 * tan(pi / n))")
         .with("n", form.sides(), "")
-        .with("a", form.baseSideMetres(), "m")
+        .with("a", form.baseSide(), "m")
         .from(STATICS)
-        .gives(form.planSquareMetres(), "m2");
+        .gives(form.planArea(), "m2");
     steps
         .step("A_e", "greatest silhouette")
         .formula("w * t * (1 - t / (2 * h)) + A_c")
-        .with("w", form.greatestWidthMetres(), "m")
-        .with("t", form.topMetres(), "m")
-        .with("h", form.apexMetres(), "m")
-        .with("A_c", form.capSquareMetres(), "m2")
+        .with("w", form.greatestWidth(), "m")
+        .with("t", form.top(), "m")
+        .with("h", form.apexHeight(), "m")
+        .with("A_c", form.capArea(), "m2")
         .from(STATICS)
         .note("t is the height that the frame stands, h its apex, A_c what a cap adds")
-        .gives(form.elevationSquareMetres(), "m2");
+        .gives(form.elevationArea(), "m2");
     steps.section("Forces on the cover");
     double up = pegUplift(steps);
     double sideways = pegSliding(steps);
@@ -189,7 +189,7 @@ public record WindScreen(
   }
 
   private double pegUplift(Steps steps) {
-    double drag = drag(steps);
+    double drag = designDrag(steps);
     double lift =
         steps
             .step("U", "uplift, with factor")
@@ -197,36 +197,36 @@ public record WindScreen(
             .with("gamma", windFactor, "")
             .with("c_u", coefficients.uplift(), "")
             .with("q", pressure.pascals(), "Pa")
-            .with("A_p", form.planSquareMetres(), "m2")
+            .with("A_p", form.planArea(), "m2")
             .from(coefficients.source())
             .note(coefficients.limits())
-            .gives(windFactor * upliftNewtons(), "N");
+            .gives(windFactor * uplift(), "N");
     double rest =
         steps
             .step("R", "uplift less the weight that rests")
             .formula("U - c_w * m * g")
             .with("U", lift, "N")
             .with("c_w", WEIGHT_FACTOR, "")
-            .with("m", restingMassKg, "kg")
+            .with("m", restingMass, "kg")
             .with("g", GRAVITY, "m/s2")
             .from(FAVOURABLE)
-            .gives(lift - WEIGHT_FACTOR * restingMassKg * GRAVITY, "N");
+            .gives(lift - WEIGHT_FACTOR * restingMass * GRAVITY, "N");
     double moment =
         steps
             .step("M", "moment of the drag at the ground")
             .formula("D * z")
             .with("D", drag, "N")
-            .with("z", form.dragHeightMetres(), "m")
+            .with("z", form.dragHeight(), "m")
             .from(STATICS)
             .note("z is the height of the middle of the silhouette")
-            .gives(drag * form.dragHeightMetres(), "N m");
+            .gives(drag * form.dragHeight(), "N m");
     return worst(rest, moment, steps);
   }
 
   private double worst(double rest, double moment, Steps steps) {
-    double r = form.inradiusMetres();
-    double a = form.baseSideMetres();
-    double corner = form.circumradiusMetres();
+    double r = form.inradius();
+    double a = form.baseSide();
+    double corner = form.circumradius();
     double far = form.sides() % 2 == 0 ? r : corner;
     double spread =
         steps
@@ -281,20 +281,20 @@ public record WindScreen(
         .gives(Math.max(0, Math.max(circle, Math.max(bolts, tip))), "N");
   }
 
-  private double drag(Steps steps) {
+  private double designDrag(Steps steps) {
     return steps
         .step("D", "drag, with factor")
         .formula("gamma * c_d * q * A_e")
         .with("gamma", windFactor, "")
         .with("c_d", coefficients.drag(), "")
         .with("q", pressure.pascals(), "Pa")
-        .with("A_e", form.elevationSquareMetres(), "m2")
+        .with("A_e", form.elevationArea(), "m2")
         .from(FACTORS)
-        .gives(windFactor * dragNewtons(), "N");
+        .gives(windFactor * drag(), "N");
   }
 
   private double pegSliding(Steps steps) {
-    double drag = windFactor * dragNewtons();
+    double drag = windFactor * drag();
     return steps
         .step("S", "sliding force of a peg")
         .formula("D / (N * c_s)")

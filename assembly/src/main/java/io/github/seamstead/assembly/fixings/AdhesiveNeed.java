@@ -17,12 +17,12 @@ import java.util.List;
  *
  * @param bead the bead
  * @param beads beads side by side in a joint, 1 to {@link #MOST_BEADS}
- * @param jointMetres length of each joint, in metres, each greater than 0; at least one
- * @param cartridgeCubicMetres content of a cartridge, in cubic metres, greater than 0
+ * @param jointLength length of each joint, in metres, each greater than 0; at least one
+ * @param cartridgeVolume content of a cartridge, in cubic metres, greater than 0
  * @param waste waste and spare as a part of the need, 0 or more and less than 1
  */
 public record AdhesiveNeed(
-    Bead bead, int beads, List<Double> jointMetres, double cartridgeCubicMetres, double waste) {
+    Bead bead, int beads, List<Double> jointLength, double cartridgeVolume, double waste) {
 
   /** The most beads side by side in one joint. */
   public static final int MOST_BEADS = 20;
@@ -31,9 +31,9 @@ public record AdhesiveNeed(
 
   public AdhesiveNeed {
     Args.within("beads of a joint", beads, 1, MOST_BEADS);
-    jointMetres = Args.notEmpty("joints", jointMetres);
-    jointMetres.forEach(length -> Args.positive("joint length", length, "m"));
-    Args.positive("cartridge", cartridgeCubicMetres, "m3");
+    jointLength = Args.notEmpty("joints", jointLength);
+    jointLength.forEach(length -> Args.positive("joint length", length, "m"));
+    Args.positive("cartridge", cartridgeVolume, "m3");
     Args.require(
         waste >= 0 && waste < 1,
         "waste of adhesive",
@@ -41,14 +41,14 @@ public record AdhesiveNeed(
         "must be 0 or more and less than 1");
     double most =
         beads
-            * jointMetres.stream().mapToDouble(Double::doubleValue).sum()
-            * bead.areaSquareMetres()
-            / cartridgeCubicMetres
+            * jointLength.stream().mapToDouble(Double::doubleValue).sum()
+            * bead.area()
+            / cartridgeVolume
             / (1 - waste);
     Args.require(
         most <= 1e9,
         "cartridges of adhesive",
-        Numbers.plain(cartridgeCubicMetres) + " m3 each, over 1e9 would be needed",
+        Numbers.plain(cartridgeVolume) + " m3 each, over 1e9 would be needed",
         "must be at most that");
   }
 
@@ -56,16 +56,16 @@ public record AdhesiveNeed(
    * Reckons the adhesive of all joints.
    *
    * @param bead the bead
-   * @param jointMetres length of each joint, in metres, each greater than 0, at least one
+   * @param jointLength length of each joint, in metres, each greater than 0, at least one
    * @param beads beads side by side in a joint, 1 to {@link #MOST_BEADS}
-   * @param cartridgeCubicMetres content of a cartridge, in cubic metres, greater than 0
+   * @param cartridgeVolume content of a cartridge, in cubic metres, greater than 0
    * @param waste waste and spare as a part of the need, 0 or more and less than 1
    * @return the need
    * @throws IllegalArgumentException if a number is out of range
    */
   public static AdhesiveNeed of(
-      Bead bead, List<Double> jointMetres, int beads, double cartridgeCubicMetres, double waste) {
-    return new AdhesiveNeed(bead, beads, jointMetres, cartridgeCubicMetres, waste);
+      Bead bead, List<Double> jointLength, int beads, double cartridgeVolume, double waste) {
+    return new AdhesiveNeed(bead, beads, jointLength, cartridgeVolume, waste);
   }
 
   /**
@@ -74,7 +74,7 @@ public record AdhesiveNeed(
    * @return in metres
    */
   public double metres() {
-    return beads * jointMetres.stream().mapToDouble(Double::doubleValue).sum();
+    return beads * jointLength.stream().mapToDouble(Double::doubleValue).sum();
   }
 
   /**
@@ -83,7 +83,7 @@ public record AdhesiveNeed(
    * @return in cubic metres, without waste
    */
   public double cubicMetres() {
-    return metres() * bead.areaSquareMetres();
+    return metres() * bead.area();
   }
 
   /**
@@ -103,17 +103,17 @@ public record AdhesiveNeed(
    */
   @Calculation("assembly.fixings.adhesive")
   public double cartridges(Steps steps) {
-    double section = bead.areaSquareMetres(steps);
+    double section = bead.area(steps);
     double length = metres();
     double yield =
         steps
             .step("y", "length from a cartridge, waste taken off")
             .formula("V_c / A / (1 + w_a)")
-            .with("V_c", cartridgeCubicMetres, "m3")
+            .with("V_c", cartridgeVolume, "m3")
             .with("A", section, "m2")
             .with("w_a", waste, "")
             .from(WASTE)
-            .gives(cartridgeCubicMetres / section / (1 + waste), "m");
+            .gives(cartridgeVolume / section / (1 + waste), "m");
     return steps
         .step("C", "cartridges")
         .formula("max(1, ceil(L_b / y - 0.000001))")
@@ -130,7 +130,7 @@ public record AdhesiveNeed(
    * @return 1 or more
    */
   public int rivalCartridges() {
-    double yield = bead.metresPerCartridge(cartridgeCubicMetres) * (1 - waste);
+    double yield = bead.metresPerCartridge(cartridgeVolume) * (1 - waste);
     return (int) Math.max(1, Math.ceil(metres() / yield - 0.000001));
   }
 
@@ -150,9 +150,9 @@ public record AdhesiveNeed(
    */
   public ShoppingItem item() {
     return ShoppingItem.of(
-        "adhesive in cartridges of " + Math.round(cartridgeCubicMetres * 1e6) + " ml",
+        "adhesive in cartridges of " + Math.round(cartridgeVolume * 1e6) + " ml",
         "cartridge",
-        cubicMetres() / cartridgeCubicMetres,
+        cubicMetres() / cartridgeVolume,
         waste,
         1);
   }

@@ -10,11 +10,11 @@ import io.github.seamstead.shared.source.Source;
  * for each metre.
  *
  * @param shape the cross-section
- * @param widthMetres diameter or width, in metres, 0.00001 to 10
- * @param depthMetres depth of a fillet, rectangle or film, in metres, 0.00001 to 10; the width for
- *     a round or half-round bead, which has no other measure
+ * @param width diameter or width, in metres, 0.00001 to 10
+ * @param depth depth of a fillet, rectangle or film, in metres, 0.00001 to 10; the width for a
+ *     round or half-round bead, which has no other measure
  */
-public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
+public record Bead(BeadShape shape, double width, double depth) {
 
   private static final double LEAST = 1e-5;
   private static final double GREATEST = 10;
@@ -27,61 +27,58 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
           "rectangle W D, fillet W D / 2, half round pi / 8 W^2");
 
   public Bead {
-    Args.within("width of the bead", widthMetres, LEAST, GREATEST, "m");
-    Args.within("depth of the bead", depthMetres, LEAST, GREATEST, "m");
+    Args.within("width of the bead", width, LEAST, GREATEST, "m");
+    Args.within("depth of the bead", depth, LEAST, GREATEST, "m");
     boolean round = shape == BeadShape.ROUND || shape == BeadShape.HALF_ROUND;
     Args.require(
-        !round || widthMetres == depthMetres,
-        shape.label(),
-        "two measures",
-        "must have its diameter alone");
+        !round || width == depth, shape.label(), "two measures", "must have its diameter alone");
   }
 
   /**
    * Makes a round bead.
    *
-   * @param diameterMetres in metres, 0.00001 to 10
+   * @param diameter in metres, 0.00001 to 10
    * @return the bead
    * @throws IllegalArgumentException if the diameter is out of range
    */
-  public static Bead round(double diameterMetres) {
-    return new Bead(BeadShape.ROUND, diameterMetres, diameterMetres);
+  public static Bead round(double diameter) {
+    return new Bead(BeadShape.ROUND, diameter, diameter);
   }
 
   /**
    * Makes a half-round bead.
    *
-   * @param widthMetres its width, the diameter, in metres, 0.00001 to 10
+   * @param width its width, the diameter, in metres, 0.00001 to 10
    * @return the bead
    * @throws IllegalArgumentException if the width is out of range
    */
-  public static Bead halfRound(double widthMetres) {
-    return new Bead(BeadShape.HALF_ROUND, widthMetres, widthMetres);
+  public static Bead halfRound(double width) {
+    return new Bead(BeadShape.HALF_ROUND, width, width);
   }
 
   /**
    * Makes a fillet.
    *
-   * @param widthMetres one leg, in metres, 0.00001 to 10
-   * @param depthMetres the other leg, in metres, 0.00001 to 10
+   * @param width one leg, in metres, 0.00001 to 10
+   * @param depth the other leg, in metres, 0.00001 to 10
    * @return the bead
    * @throws IllegalArgumentException if a measure is out of range
    */
-  public static Bead fillet(double widthMetres, double depthMetres) {
-    return new Bead(BeadShape.FILLET, widthMetres, depthMetres);
+  public static Bead fillet(double width, double depth) {
+    return new Bead(BeadShape.FILLET, width, depth);
   }
 
   /**
    * Makes a filled joint, or a film on a lap: a maker's volume for each square metre, divided by a
    * square metre, is the depth of the film.
    *
-   * @param widthMetres width of the joint or lap, in metres, 0.00001 to 10
-   * @param depthMetres depth of the joint or film, in metres, 0.00001 to 10
+   * @param width width of the joint or lap, in metres, 0.00001 to 10
+   * @param depth depth of the joint or film, in metres, 0.00001 to 10
    * @return the bead
    * @throws IllegalArgumentException if a measure is out of range
    */
-  public static Bead rectangle(double widthMetres, double depthMetres) {
-    return new Bead(BeadShape.RECTANGLE, widthMetres, depthMetres);
+  public static Bead rectangle(double width, double depth) {
+    return new Bead(BeadShape.RECTANGLE, width, depth);
   }
 
   /**
@@ -89,8 +86,8 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
    *
    * @return in square metres, which is cubic metres for each metre
    */
-  public double areaSquareMetres() {
-    return areaSquareMetres(Steps.none());
+  public double area() {
+    return area(Steps.none());
   }
 
   /**
@@ -100,21 +97,21 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
    * @return in square metres, which is cubic metres for each metre
    */
   @Calculation("assembly.fixings.bead")
-  public double areaSquareMetres(Steps steps) {
+  public double area(Steps steps) {
     Steps.Entry step =
         steps
             .step("A", "cross-section of the " + shape.label())
             .formula(shape.formula())
-            .with("w", widthMetres, "m");
+            .with("w", width, "m");
     if (shape == BeadShape.FILLET || shape == BeadShape.RECTANGLE) {
-      step = step.with("d", depthMetres, "m");
+      step = step.with("d", depth, "m");
     }
     double area =
         switch (shape) {
-          case ROUND -> Math.PI / 4 * widthMetres * widthMetres;
-          case HALF_ROUND -> Math.PI / 8 * widthMetres * widthMetres;
-          case FILLET -> widthMetres * depthMetres / 2;
-          case RECTANGLE -> widthMetres * depthMetres;
+          case ROUND -> Math.PI / 4 * width * width;
+          case HALF_ROUND -> Math.PI / 8 * width * width;
+          case FILLET -> width * depth / 2;
+          case RECTANGLE -> width * depth;
         };
     return step.from(SECTIONS).gives(area, "m2");
   }
@@ -122,11 +119,11 @@ public record Bead(BeadShape shape, double widthMetres, double depthMetres) {
   /**
    * Computes the length that a cartridge gives, without waste.
    *
-   * @param cartridgeCubicMetres content of a cartridge, in cubic metres, greater than 0
+   * @param cartridgeVolume content of a cartridge, in cubic metres, greater than 0
    * @return in metres
    * @throws IllegalArgumentException if the content is not positive
    */
-  public double metresPerCartridge(double cartridgeCubicMetres) {
-    return Args.positive("cartridge", cartridgeCubicMetres, "m3") / areaSquareMetres();
+  public double metresPerCartridge(double cartridgeVolume) {
+    return Args.positive("cartridge", cartridgeVolume, "m3") / area();
   }
 }

@@ -12,57 +12,58 @@ import java.util.Optional;
  * When an adhesive may be used and how long it waits and cures, as its maker states. Nothing here
  * is a default: adhesives differ too much.
  *
- * @param leastCelsius least temperature of cloth and air, in degrees Celsius, -40 to 80
- * @param greatestCelsius greatest temperature, in degrees Celsius, -40 to 80; {@code leastCelsius}
- *     to 80
+ * @param leastTemperature least temperature of cloth and air, in degrees Celsius, -40 to 80
+ * @param greatestTemperature greatest temperature, in degrees Celsius, -40 to 80; {@code
+ *     leastTemperature} to 80
  * @param greatestHumidity greatest relative humidity, as a part of one, greater than 0, at most 1
- * @param openSeconds how long a bead may wait before it is pressed, in seconds, greater than 0
- * @param cureSeconds how long the joint rests before it is handled, in seconds, 0 or more
+ * @param openTime how long a bead may wait before it is pressed, in seconds, greater than 0
+ * @param cureTime how long the joint rests before it is handled, in seconds, 0 or more
  * @param statedBy where these figures stand, such as the maker's data sheet and its date; not blank
  */
 public record CureConditions(
-    double leastCelsius,
-    double greatestCelsius,
+    double leastTemperature,
+    double greatestTemperature,
     double greatestHumidity,
-    double openSeconds,
-    double cureSeconds,
+    double openTime,
+    double cureTime,
     String statedBy) {
 
   public CureConditions {
-    Args.within("least temperature of the adhesive", leastCelsius, -40, 80, "degC");
-    Args.within("greatest temperature of the adhesive", greatestCelsius, leastCelsius, 80, "degC");
+    Args.within("least temperature of the adhesive", leastTemperature, -40, 80, "degC");
+    Args.within(
+        "greatest temperature of the adhesive", greatestTemperature, leastTemperature, 80, "degC");
     Args.positive("greatest humidity", greatestHumidity, "");
     Args.within("greatest humidity", greatestHumidity, 0, 1, "");
-    Args.positive("open time", openSeconds, "s");
-    Args.notNegative("cure time", cureSeconds, "s");
+    Args.positive("open time", openTime, "s");
+    Args.notNegative("cure time", cureTime, "s");
     Args.notBlank("who states the adhesive's conditions", statedBy);
   }
 
   /**
    * Compares a day with the conditions.
    *
-   * @param clothCelsius the colder of cloth and air, in degrees Celsius, -60 to 100
+   * @param clothTemperature the colder of cloth and air, in degrees Celsius, -60 to 100
    * @param humidity relative humidity, as a part of one, 0 to 1
-   * @param waitSeconds longest time from spreading to pressing, in seconds, 0 or more
+   * @param waitTime longest time from spreading to pressing, in seconds, 0 or more
    * @return each broken limit
    * @throws IllegalArgumentException if a number is out of range
    */
-  public CureVerdict judge(double clothCelsius, double humidity, double waitSeconds) {
-    Args.within("temperature of the cloth", clothCelsius, -60, 100, "degC");
+  public CureVerdict judge(double clothTemperature, double humidity, double waitTime) {
+    Args.within("temperature of the cloth", clothTemperature, -60, 100, "degC");
     Args.within("humidity", humidity, 0, 1, "");
-    Args.notNegative("wait before pressing", waitSeconds, "s");
+    Args.notNegative("wait before pressing", waitTime, "s");
     List<String> reasons = new ArrayList<>();
-    if (clothCelsius < leastCelsius) {
-      reasons.add("too cold: " + pair(clothCelsius, leastCelsius, "degC", "at least"));
+    if (clothTemperature < leastTemperature) {
+      reasons.add("too cold: " + pair(clothTemperature, leastTemperature, "degC", "at least"));
     }
-    if (clothCelsius > greatestCelsius) {
-      reasons.add("too hot: " + pair(clothCelsius, greatestCelsius, "degC", "at most"));
+    if (clothTemperature > greatestTemperature) {
+      reasons.add("too hot: " + pair(clothTemperature, greatestTemperature, "degC", "at most"));
     }
     if (humidity > greatestHumidity) {
       reasons.add("too damp: " + pair(100 * humidity, 100 * greatestHumidity, "%", "at most"));
     }
-    if (waitSeconds > openSeconds) {
-      reasons.add("open too long: " + pair(waitSeconds, openSeconds, "s", "at most"));
+    if (waitTime > openTime) {
+      reasons.add("open too long: " + pair(waitTime, openTime, "s", "at most"));
     }
     return new CureVerdict(reasons.isEmpty(), reasons, caution());
   }

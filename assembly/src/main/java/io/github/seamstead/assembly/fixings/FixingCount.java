@@ -22,17 +22,17 @@ public record FixingCount(
    * Counts the fixings of all joints, in time linear in the number of joints.
    *
    * @param pattern how they stand
-   * @param jointMetres length of each joint, in metres, each greater than 0, at least one
+   * @param jointLength length of each joint, in metres, each greater than 0, at least one
    * @param spare spare as a part of the need, 0 to 1
    * @param packSize fixings in a pack, 1 or more
    * @return counts and what to buy
    * @throws IllegalArgumentException if a number is out of range
    */
   public static FixingCount of(
-      FixingPattern pattern, List<Double> jointMetres, double spare, int packSize) {
-    Args.notEmpty("joints", jointMetres);
+      FixingPattern pattern, List<Double> jointLength, double spare, int packSize) {
+    Args.notEmpty("joints", jointLength);
     Args.within("pack of " + pattern.kind().label(), packSize, 1, Integer.MAX_VALUE);
-    List<Integer> counts = jointMetres.stream().map(l -> (int) pattern.count(l)).toList();
+    List<Integer> counts = jointLength.stream().map(l -> (int) pattern.count(l)).toList();
     long sum = counts.stream().mapToLong(Integer::longValue).sum();
     Args.agree(
         sum <= Integer.MAX_VALUE,

@@ -12,11 +12,11 @@ import io.github.seamstead.shared.source.Source;
  * <p>A closed hem of n sides has as many pegs as gaps: {@code n ceil(a / s)}.
  *
  * @param sides sides of the hem, 3 to {@link #MOST_SIDES}
- * @param sideMetres length of a side, in metres, greater than 0
- * @param greatestSpacingMetres greatest distance between pegs, in metres, greater than 0; at least
- *     a ten-thousandth of a side
+ * @param side length of a side, in metres, greater than 0
+ * @param greatestSpacing greatest distance between pegs, in metres, greater than 0; at least a
+ *     ten-thousandth of a side
  */
-public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres) {
+public record HemPegs(int sides, double side, double greatestSpacing) {
 
   /** The most sides of a hem. */
   public static final int MOST_SIDES = 64;
@@ -28,12 +28,12 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
 
   public HemPegs {
     Args.within("sides of the hem", sides, 3, MOST_SIDES);
-    Args.positive("side of the hem", sideMetres, "m");
-    Args.positive("spacing of pegs", greatestSpacingMetres, "m");
+    Args.positive("side of the hem", side, "m");
+    Args.positive("spacing of pegs", greatestSpacing, "m");
     Args.require(
-        sideMetres / greatestSpacingMetres <= 1e4,
+        side / greatestSpacing <= 1e4,
         "pegs of one side",
-        Numbers.plain(greatestSpacingMetres) + " m on " + Numbers.plain(sideMetres) + " m",
+        Numbers.plain(greatestSpacing) + " m on " + Numbers.plain(side) + " m",
         "must be at most ten thousand");
   }
 
@@ -43,16 +43,16 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
    * @return 1 or more
    */
   public int gapsPerSide() {
-    return (int) Math.max(1, Math.ceil(sideMetres / greatestSpacingMetres - 0.000001));
+    return (int) Math.max(1, Math.ceil(side / greatestSpacing - 0.000001));
   }
 
   /**
    * Computes the distance from peg to peg.
    *
-   * @return in metres, at most {@link #greatestSpacingMetres()}
+   * @return in metres, at most {@link #greatestSpacing()}
    */
-  public double spacingMetres() {
-    return sideMetres / gapsPerSide();
+  public double spacing() {
+    return side / gapsPerSide();
   }
 
   /**
@@ -76,8 +76,8 @@ public record HemPegs(int sides, double sideMetres, double greatestSpacingMetres
         .step("N", "pegs round the hem")
         .formula("n * max(1, ceil(a / s - 0.000001))")
         .with("n", sides, "")
-        .with("a", sideMetres, "m")
-        .with("s", greatestSpacingMetres, "m")
+        .with("a", side, "m")
+        .with("s", greatestSpacing, "m")
         .from(DERIVED)
         .gives(sides * (double) gapsPerSide(), "");
   }

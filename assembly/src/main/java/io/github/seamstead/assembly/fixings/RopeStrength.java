@@ -16,12 +16,12 @@ import io.github.seamstead.shared.source.Source;
  * for the same rope. The maker's figure goes before both.
  *
  * @param fibre what the rope is made of
- * @param diameterMetres diameter, in metres, 0.003 to 0.06
+ * @param diameter diameter, in metres, 0.003 to 0.06
  * @param knotted true where a knot is in the load: half the strength is left
  * @param factor breaking load over working load, {@link #LEAST_FACTOR} or more; {@link
  *     #OVERHEAD_FACTOR} or more with people under the load; {@link #LEAST_FACTOR} to 50
  */
-public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, double factor) {
+public record RopeStrength(Fibre fibre, double diameter, boolean knotted, double factor) {
 
   /** The least factor, for loads that endanger nobody. */
   public static final double LEAST_FACTOR = 5;
@@ -48,7 +48,7 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
           "factor 5 to 6 for non-critical use, 12 to 15 for life lines");
 
   public RopeStrength {
-    Args.within("diameter of the rope", diameterMetres, 0.003, 0.06, "m");
+    Args.within("diameter of the rope", diameter, 0.003, 0.06, "m");
     Args.within("breaking over working load", factor, LEAST_FACTOR, 50, "");
   }
 
@@ -56,15 +56,14 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    * Reckons a rope.
    *
    * @param fibre what the rope is made of
-   * @param diameterMetres diameter, in metres, 0.003 to 0.06
+   * @param diameter diameter, in metres, 0.003 to 0.06
    * @param knotted true where a knot is in the load
    * @param factor breaking load over working load, {@link #LEAST_FACTOR} to 50
    * @return the rope
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static RopeStrength of(
-      Fibre fibre, double diameterMetres, boolean knotted, double factor) {
-    return new RopeStrength(fibre, diameterMetres, knotted, factor);
+  public static RopeStrength of(Fibre fibre, double diameter, boolean knotted, double factor) {
+    return new RopeStrength(fibre, diameter, knotted, factor);
   }
 
   /**
@@ -72,8 +71,8 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    *
    * @return in newtons
    */
-  public double breakingNewtons() {
-    double millimetres = diameterMetres * 1000;
+  public double breakingLoad() {
+    double millimetres = diameter * 1000;
     return millimetres * millimetres / 200 * 1000 * GRAVITY * fibre.timesManila();
   }
 
@@ -82,8 +81,8 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    *
    * @return in newtons
    */
-  public double rivalBreakingNewtons() {
-    double inches = Math.PI * diameterMetres / INCH;
+  public double rivalBreakingLoad() {
+    double inches = Math.PI * diameter / INCH;
     return 900 * inches * inches * POUND_FORCE * fibre.rivalTimesManila();
   }
 
@@ -92,8 +91,8 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    *
    * @return in newtons
    */
-  public double workingNewtons() {
-    return workingNewtons(Steps.none());
+  public double workingLoad() {
+    return workingLoad(Steps.none());
   }
 
   /**
@@ -103,26 +102,26 @@ public record RopeStrength(Fibre fibre, double diameterMetres, boolean knotted, 
    * @return in newtons
    */
   @Calculation("assembly.fixings.rope")
-  public double workingNewtons(Steps steps) {
+  public double workingLoad(Steps steps) {
     steps
         .step("F_rival", "breaking load by the rival rule, for comparison")
         .formula("900 * (pi * D / i)^2 * p * k_rival")
-        .with("D", diameterMetres, "m")
+        .with("D", diameter, "m")
         .with("i", INCH, "m")
         .with("p", POUND_FORCE, "N")
         .with("k_rival", fibre.rivalTimesManila(), "")
         .from(COAST_GUARD)
-        .gives(rivalBreakingNewtons(), "N");
+        .gives(rivalBreakingLoad(), "N");
     double breaking =
         steps
             .step("F_b", "breaking load of the rope by the rule used")
             .formula("(1000 * D)^2 / 200 * 1000 * g * k")
-            .with("D", diameterMetres, "m")
+            .with("D", diameter, "m")
             .with("g", GRAVITY, "m/s2")
             .with("k", fibre.timesManila(), "")
             .from(METRIC)
             .note("the lower of the two printed rules")
-            .gives(breakingNewtons(), "N");
+            .gives(breakingLoad(), "N");
     double knot = knotted ? 0.5 : 1;
     return steps
         .step("F_w", "working load")

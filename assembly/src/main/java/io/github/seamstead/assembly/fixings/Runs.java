@@ -16,10 +16,10 @@ import java.util.List;
  * @param name what to buy
  * @param rolls rolls to buy, 1 or more
  * @param leastRolls no way of cutting needs fewer
- * @param totalMetres length of all runs with their extra, without spare, in metres
+ * @param totalLength length of all runs with their extra, without spare, in metres
  * @param item what to buy
  */
-public record Runs(String name, int rolls, int leastRolls, double totalMetres, ShoppingItem item) {
+public record Runs(String name, int rolls, int leastRolls, double totalLength, ShoppingItem item) {
 
   private static final int MOST_RUNS = 10_000;
   private static final double HAIR = 1e-9;
@@ -28,10 +28,10 @@ public record Runs(String name, int rolls, int leastRolls, double totalMetres, S
    * Reckons the rolls.
    *
    * @param name what to buy, not blank
-   * @param runsMetres length of each run, in metres, each greater than 0, 1 to 10 000 of them
-   * @param extraPerRunMetres overlaps, knots or tails of one run, in metres, 0 or more
+   * @param runsLength length of each run, in metres, each greater than 0, 1 to 10 000 of them
+   * @param extraPerRun overlaps, knots or tails of one run, in metres, 0 or more
    * @param spare spare as a part of the need, 0 to 1; each run in one piece is lengthened by it
-   * @param rollMetres length of a roll, in metres, greater than 0
+   * @param rollLength length of a roll, in metres, greater than 0
    * @param inOnePiece true if no run may be pieced
    * @return the rolls
    * @throws IllegalArgumentException if a number is out of range, or a run in one piece is longer
@@ -39,26 +39,26 @@ public record Runs(String name, int rolls, int leastRolls, double totalMetres, S
    */
   public static Runs of(
       String name,
-      List<Double> runsMetres,
-      double extraPerRunMetres,
+      List<Double> runsLength,
+      double extraPerRun,
       double spare,
-      double rollMetres,
+      double rollLength,
       boolean inOnePiece) {
-    Args.notEmpty("runs of " + name, runsMetres);
-    Args.within("runs of " + name, runsMetres.size(), 1, MOST_RUNS);
-    Args.notNegative("extra of each run of " + name, extraPerRunMetres, "m");
+    Args.notEmpty("runs of " + name, runsLength);
+    Args.within("runs of " + name, runsLength.size(), 1, MOST_RUNS);
+    Args.notNegative("extra of each run of " + name, extraPerRun, "m");
     Args.within("spare of " + name, spare, 0, 1, "");
-    Args.positive("roll of " + name, rollMetres, "m");
+    Args.positive("roll of " + name, rollLength, "m");
     List<Double> lengths = new ArrayList<>();
-    for (double run : runsMetres) {
-      lengths.add(Args.positive("run of " + name, run, "m") + extraPerRunMetres);
+    for (double run : runsLength) {
+      lengths.add(Args.positive("run of " + name, run, "m") + extraPerRun);
     }
     double total = lengths.stream().mapToDouble(Double::doubleValue).sum();
-    ShoppingItem summed = ShoppingItem.of(name, "m", total, spare, rollMetres);
+    ShoppingItem summed = ShoppingItem.of(name, "m", total, spare, rollLength);
     if (!inOnePiece) {
       return new Runs(name, summed.packs(), summed.packs(), total, summed);
     }
-    int rolls = firstFit(name, lengths.stream().map(l -> l * (1 + spare)).toList(), rollMetres);
+    int rolls = firstFit(name, lengths.stream().map(l -> l * (1 + spare)).toList(), rollLength);
     ShoppingItem whole = ShoppingItem.of(name + " in whole runs", "roll", rolls, 0, 1);
     return new Runs(name, rolls, summed.packs(), total, whole);
   }

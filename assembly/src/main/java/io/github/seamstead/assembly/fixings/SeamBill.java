@@ -58,7 +58,7 @@ public record SeamBill(List<SeamRun> runs) {
    * @return in metres, 0 if there is none
    */
   public double metres(SeamKind kind) {
-    return of(kind).stream().mapToDouble(SeamRun::allMetres).sum();
+    return of(kind).stream().mapToDouble(SeamRun::wholeLength).sum();
   }
 
   /**
@@ -123,7 +123,7 @@ public record SeamBill(List<SeamRun> runs) {
    * @return in seconds, of one team
    * @throws IllegalArgumentException if the pace is not positive
    */
-  public double workSeconds(SeamKind kind, double secondsPerMetre) {
+  public double workTime(SeamKind kind, double secondsPerMetre) {
     return metres(kind) * Args.positive("time for a metre of seam", secondsPerMetre, "s/m");
   }
 }

@@ -23,7 +23,7 @@ public record SeamRun(SeamKind kind, String name, double metres, int count) {
    *
    * @return in metres
    */
-  public double allMetres() {
+  public double wholeLength() {
     return count * metres;
   }
 }

@@ -9,10 +9,10 @@ import io.github.seamstead.shared.source.Source;
  * The layers that a fixing goes through.
  *
  * @param layers layers of cloth, 1 to {@link #MOST_LAYERS}
- * @param clothMetres thickness of one layer, in metres, greater than 0
- * @param extraMetres tape, washers or a batten in the way, in metres, 0 or more
+ * @param clothThickness thickness of one layer, in metres, greater than 0
+ * @param extra tape, washers or a batten in the way, in metres, 0 or more
  */
-public record SeamStack(int layers, double clothMetres, double extraMetres) {
+public record SeamStack(int layers, double clothThickness, double extra) {
 
   /** The most layers of one seam. */
   public static final int MOST_LAYERS = 40;
@@ -32,8 +32,8 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
 
   public SeamStack {
     Args.within("layers of a seam", layers, 1, MOST_LAYERS);
-    Args.positive("thickness of the cloth", clothMetres, "m");
-    Args.notNegative("tape or batten in the seam", extraMetres, "m");
+    Args.positive("thickness of the cloth", clothThickness, "m");
+    Args.notNegative("tape or batten in the seam", extra, "m");
   }
 
   /**
@@ -41,81 +41,81 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
    *
    * @return in metres
    */
-  public double thicknessMetres() {
-    return layers * clothMetres + extraMetres;
+  public double thickness() {
+    return layers * clothThickness + extra;
   }
 
   /**
    * Computes the least length of a staple leg or screw.
    *
-   * @param beyondMetres what turns over or bites on the far side, in metres, greater than 0
+   * @param beyond what turns over or bites on the far side, in metres, greater than 0
    * @return in metres
    * @throws IllegalArgumentException if the length is not positive
    */
-  public double leastLegMetres(double beyondMetres) {
-    return leastLegMetres(beyondMetres, Steps.none());
+  public double leastLeg(double beyond) {
+    return leastLeg(beyond, Steps.none());
   }
 
   /**
    * Computes the least length of a staple leg or screw with the steps.
    *
-   * @param beyondMetres what turns over or bites on the far side, in metres, greater than 0
+   * @param beyond what turns over or bites on the far side, in metres, greater than 0
    * @param steps where the steps go
    * @return in metres
    * @throws IllegalArgumentException if the length is not positive
    */
   @Calculation("assembly.fixings.leg")
-  public double leastLegMetres(double beyondMetres, Steps steps) {
-    Args.positive("length beyond the layers", beyondMetres, "m");
+  public double leastLeg(double beyond, Steps steps) {
+    Args.positive("length beyond the layers", beyond, "m");
     double thick = thickness(steps);
     return steps
         .step("l", "least length of a leg")
         .formula("T + b")
         .with("T", thick, "m")
-        .with("b", beyondMetres, "m")
+        .with("b", beyond, "m")
         .from(CLINCH)
-        .gives(thick + beyondMetres, "m");
+        .gives(thick + beyond, "m");
   }
 
   /**
    * Computes the thread of a lockstitched seam.
    *
-   * @param stitchMetres length of a stitch, in metres, 0.0001 to 1
-   * @param seamMetres length of the seam, in metres, greater than 0
+   * @param stitch length of a stitch, in metres, 0.0001 to 1
+   * @param seamLength length of the seam, in metres, greater than 0
    * @param rows rows of stitches, 1 to {@link FixingPattern#MOST_ROWS}
    * @return needle and bobbin thread together, in metres, without ends and waste
    * @throws IllegalArgumentException if a number is out of range
    */
-  public double threadMetres(double stitchMetres, double seamMetres, int rows) {
-    return threadMetres(stitchMetres, seamMetres, rows, Steps.none());
+  public double threadLength(double stitch, double seamLength, int rows) {
+    return threadLength(stitch, seamLength, rows, Steps.none());
   }
 
   /**
    * Computes the thread of a lockstitched seam with the steps: {@code 2 rows L (1 + T / s)}. Slack
    * threads use more.
    *
-   * @param stitchMetres length of a stitch, in metres, 0.0001 to 1
-   * @param seamMetres length of the seam, in metres, greater than 0
+   * @param stitch length of a stitch, in metres, 0.0001 to 1
+   * @param seamLength length of the seam, in metres, greater than 0
    * @param rows rows of stitches, 1 to {@link FixingPattern#MOST_ROWS}
    * @param steps where the steps go
    * @return needle and bobbin thread together, in metres, without ends and waste
    * @throws IllegalArgumentException if a number is out of range
    */
   @Calculation("assembly.fixings.thread")
-  public double threadMetres(double stitchMetres, double seamMetres, int rows, Steps steps) {
-    Args.within("stitch", stitchMetres, 0.0001, 1, "m");
-    Args.positive("seam", seamMetres, "m");
+  public double threadLength(double stitch, double seamLength, int rows, Steps steps) {
+    Args.within("stitch", stitch, 0.0001, 1, "m");
+    Args.positive("seam", seamLength, "m");
     Args.within("rows of stitches", rows, 1, FixingPattern.MOST_ROWS);
     double thick = thickness(steps);
     return steps
         .step("l_thread", "thread of the seam")
         .formula("2 * m * L * (1 + T / s)")
         .with("m", rows, "")
-        .with("L", seamMetres, "m")
+        .with("L", seamLength, "m")
         .with("T", thick, "m")
-        .with("s", stitchMetres, "m")
+        .with("s", stitch, "m")
         .from(LOCKSTITCH)
-        .gives(2 * rows * seamMetres * (1 + thick / stitchMetres), "m");
+        .gives(2 * rows * seamLength * (1 + thick / stitch), "m");
   }
 
   private double thickness(Steps steps) {
@@ -123,8 +123,8 @@ public record SeamStack(int layers, double clothMetres, double extraMetres) {
         .step("T", "thickness of the layers")
         .formula("k * t + x")
         .with("k", layers, "")
-        .with("t", clothMetres, "m")
-        .with("x", extraMetres, "m")
-        .gives(thicknessMetres(), "m");
+        .with("t", clothThickness, "m")
+        .with("x", extra, "m")
+        .gives(thickness(), "m");
   }
 }

@@ -47,7 +47,7 @@ public record SeamsLeft(List<SeamRun> made, List<SeamRun> left) {
    *
    * @return in metres, 0 if nothing is
    */
-  public double madeMetres() {
+  public double madeLength() {
     return metres(made);
   }
 
@@ -56,12 +56,12 @@ public record SeamsLeft(List<SeamRun> made, List<SeamRun> left) {
    *
    * @return in metres, 0 if nothing is
    */
-  public double leftMetres() {
+  public double leftLength() {
     return metres(left);
   }
 
   private static double metres(List<SeamRun> runs) {
-    return runs.stream().mapToDouble(SeamRun::allMetres).sum();
+    return runs.stream().mapToDouble(SeamRun::wholeLength).sum();
   }
 
   /**

@@ -13,11 +13,11 @@ import java.util.function.DoubleUnaryOperator;
  * @param squareMetres area of all cloth, seam allowances included, in square metres, greater than
  *     0, at most 1e6
  * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0, at most 100
- * @param thicknessMetres thickness of the cloth, in metres, greater than 0, at most 0.05
- * @param extraKg fixings, adhesive, ropes and rings in it, in kilograms, 0 or more
+ * @param thickness thickness of the cloth, in metres, greater than 0, at most 0.05
+ * @param extraMass fixings, adhesive, ropes and rings in it, in kilograms, 0 or more
  */
 public record Bundle(
-    double squareMetres, double kgPerSquareMetre, double thicknessMetres, double extraKg) {
+    double squareMetres, double kgPerSquareMetre, double thickness, double extraMass) {
 
   private static final Source DERIVED = Source.derived("area times mass; volume over packing");
 
@@ -26,9 +26,9 @@ public record Bundle(
     Args.within("area of the cloth", squareMetres, 0, 1e6, "m2");
     Args.positive("mass of the cloth", kgPerSquareMetre, "kg/m2");
     Args.within("mass of the cloth", kgPerSquareMetre, 0, 100, "kg/m2");
-    Args.positive("thickness of the cloth", thicknessMetres, "m");
-    Args.within("thickness of the cloth", thicknessMetres, 0, 0.05, "m");
-    Args.notNegative("fixings and ropes", extraKg, "kg");
+    Args.positive("thickness of the cloth", thickness, "m");
+    Args.within("thickness of the cloth", thickness, 0, 0.05, "m");
+    Args.notNegative("fixings and ropes", extraMass, "kg");
   }
 
   /**
@@ -36,14 +36,14 @@ public record Bundle(
    *
    * @param squareMetres area of all cloth, in square metres, greater than 0, at most 1e6
    * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0, at most 100
-   * @param thicknessMetres thickness of the cloth, in metres, greater than 0, at most 0.05
-   * @param extraKg fixings, adhesive and ropes, in kilograms, 0 or more
+   * @param thickness thickness of the cloth, in metres, greater than 0, at most 0.05
+   * @param extraMass fixings, adhesive and ropes, in kilograms, 0 or more
    * @return the bundle
    * @throws IllegalArgumentException if a number is out of range
    */
   public static Bundle of(
-      double squareMetres, double kgPerSquareMetre, double thicknessMetres, double extraKg) {
-    return new Bundle(squareMetres, kgPerSquareMetre, thicknessMetres, extraKg);
+      double squareMetres, double kgPerSquareMetre, double thickness, double extraMass) {
+    return new Bundle(squareMetres, kgPerSquareMetre, thickness, extraMass);
   }
 
   /**
@@ -51,8 +51,8 @@ public record Bundle(
    *
    * @return in kilograms
    */
-  public double massKg() {
-    return massKg(Steps.none());
+  public double mass() {
+    return mass(Steps.none());
   }
 
   /**
@@ -62,15 +62,15 @@ public record Bundle(
    * @return in kilograms
    */
   @Calculation("assembly.handling.mass")
-  public double massKg(Steps steps) {
+  public double mass(Steps steps) {
     return steps
         .step("m", "mass of the bundle")
         .formula("A * w + m_x")
         .with("A", squareMetres, "m2")
         .with("w", kgPerSquareMetre, "kg/m2")
-        .with("m_x", extraKg, "kg")
+        .with("m_x", extraMass, "kg")
         .from(DERIVED)
-        .gives(squareMetres * kgPerSquareMetre + extraKg, "kg");
+        .gives(squareMetres * kgPerSquareMetre + extraMass, "kg");
   }
 
   /**
@@ -79,35 +79,35 @@ public record Bundle(
    * @param packing how it is packed
    * @return in cubic metres
    */
-  public Range bulkCubicMetres(Packing packing) {
-    return over(packing, ratio -> squareMetres * thicknessMetres / ratio);
+  public Range bulkVolume(Packing packing) {
+    return over(packing, ratio -> squareMetres * thickness / ratio);
   }
 
   /**
    * Computes the diameter of a roll, tight to loose.
    *
-   * @param lengthMetres length of the roll, in metres, greater than 0
+   * @param length length of the roll, in metres, greater than 0
    * @param packing how it is packed
    * @return in metres
    * @throws IllegalArgumentException if the length is not positive
    */
-  public Range rollDiameterMetres(double lengthMetres, Packing packing) {
-    Args.positive("length of the roll", lengthMetres, "m");
-    return over(packing, ratio -> rollDiameterMetres(lengthMetres, ratio, Steps.none()));
+  public Range rollDiameter(double length, Packing packing) {
+    Args.positive("length of the roll", length, "m");
+    return over(packing, ratio -> rollDiameter(length, ratio, Steps.none()));
   }
 
   /**
    * Computes the diameter of a roll with the steps: {@code sqrt(4 A t / (pi l phi))}.
    *
-   * @param lengthMetres length of the roll, in metres, greater than 0
+   * @param length length of the roll, in metres, greater than 0
    * @param clothRatio cloth volume over bulk, greater than 0, at most 1
    * @param steps where the steps go
    * @return in metres
    * @throws IllegalArgumentException if a number is out of range
    */
   @Calculation("assembly.handling.roll")
-  public double rollDiameterMetres(double lengthMetres, double clothRatio, Steps steps) {
-    Args.within("length of the roll", lengthMetres, 0.01, 1000, "m");
+  public double rollDiameter(double length, double clothRatio, Steps steps) {
+    Args.within("length of the roll", length, 0.01, 1000, "m");
     Args.positive("cloth in the bulk", clothRatio, "");
     Args.within("cloth in the bulk", clothRatio, 0, 1, "");
     double bulk =
@@ -115,33 +115,33 @@ public record Bundle(
             .step("B", "bulk of the bundle")
             .formula("A * t / phi")
             .with("A", squareMetres, "m2")
-            .with("t", thicknessMetres, "m")
+            .with("t", thickness, "m")
             .with("phi", clothRatio, "")
             .from(DERIVED)
-            .gives(squareMetres * thicknessMetres / clothRatio, "m3");
+            .gives(squareMetres * thickness / clothRatio, "m3");
     return steps
         .step("d", "diameter of the roll")
         .formula("sqrt(4 * B / (pi * l))")
         .with("B", bulk, "m3")
-        .with("l", lengthMetres, "m")
+        .with("l", length, "m")
         .from(DERIVED)
-        .gives(Math.sqrt(4 * bulk / (Math.PI * lengthMetres)), "m");
+        .gives(Math.sqrt(4 * bulk / (Math.PI * length)), "m");
   }
 
   /**
    * Computes the height of a folded stack, tight to loose.
    *
-   * @param lengthMetres length of the stack, in metres, greater than 0
-   * @param widthMetres width of the stack, in metres, greater than 0
+   * @param length length of the stack, in metres, greater than 0
+   * @param width width of the stack, in metres, greater than 0
    * @param packing how it is packed
    * @return in metres
    * @throws IllegalArgumentException if a length is not positive
    */
-  public Range foldedHeightMetres(double lengthMetres, double widthMetres, Packing packing) {
+  public Range foldedHeightMetres(double length, double width, Packing packing) {
     double foot =
-        Args.positive("length of the stack", lengthMetres, "m")
-            * Args.positive("width of the stack", widthMetres, "m");
-    return over(packing, ratio -> squareMetres * thicknessMetres / ratio / foot);
+        Args.positive("length of the stack", length, "m")
+            * Args.positive("width of the stack", width, "m");
+    return over(packing, ratio -> squareMetres * thickness / ratio / foot);
   }
 
   private static Range over(Packing packing, DoubleUnaryOperator size) {

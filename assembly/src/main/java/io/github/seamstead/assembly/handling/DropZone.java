@@ -15,32 +15,32 @@ import java.util.Optional;
  * <p>Common practice: as far out from the foot of the frame as the apex is high. The crew hauls
  * from its edge. A rope runs from there over the apex to the ground on the other side, with a tail.
  *
- * @param apexMetres height of the apex, in metres, greater than 0, at most 100
- * @param footMetres greatest radius of the frame's foot, in metres, 0 to 100
- * @param tailMetres rope for hands and knots, in metres, 0 to 100
+ * @param apexHeight height of the apex, in metres, greater than 0, at most 100
+ * @param foot greatest radius of the frame's foot, in metres, 0 to 100
+ * @param tail rope for hands and knots, in metres, 0 to 100
  */
-public record DropZone(double apexMetres, double footMetres, double tailMetres) {
+public record DropZone(double apexHeight, double foot, double tail) {
 
   private static final Source PRACTICE =
       Source.commonPractice("as far out from the foot as the apex is high");
 
   public DropZone {
-    Args.positive("height of the apex", apexMetres, "m");
-    Args.within("height of the apex", apexMetres, 0, 100, "m");
-    Args.within("foot of the frame", footMetres, 0, 100, "m");
-    Args.within("tail of the rope", tailMetres, 0, 100, "m");
+    Args.positive("height of the apex", apexHeight, "m");
+    Args.within("height of the apex", apexHeight, 0, 100, "m");
+    Args.within("foot of the frame", foot, 0, 100, "m");
+    Args.within("tail of the rope", tail, 0, 100, "m");
   }
 
   /**
    * Makes a zone with two metres of tail for each rope.
    *
-   * @param apexMetres height of the apex, in metres, greater than 0, at most 100
-   * @param footMetres greatest radius of the frame's foot, in metres, 0 to 100
+   * @param apexHeight height of the apex, in metres, greater than 0, at most 100
+   * @param foot greatest radius of the frame's foot, in metres, 0 to 100
    * @return the zone
    * @throws IllegalArgumentException if a measure is out of range
    */
-  public static DropZone of(double apexMetres, double footMetres) {
-    return new DropZone(apexMetres, footMetres, 2);
+  public static DropZone of(double apexHeight, double foot) {
+    return new DropZone(apexHeight, foot, 2);
   }
 
   /**
@@ -48,8 +48,8 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
    *
    * @return in metres
    */
-  public double radiusMetres() {
-    return footMetres + apexMetres;
+  public double radius() {
+    return foot + apexHeight;
   }
 
   /**
@@ -57,8 +57,8 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
    *
    * @return in radians below the level
    */
-  public double haulRadians() {
-    return StrictMath.atan2(apexMetres, radiusMetres());
+  public double haul() {
+    return StrictMath.atan2(apexHeight, radius());
   }
 
   /**
@@ -66,8 +66,8 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
    *
    * @return in metres
    */
-  public double ropeMetres() {
-    return ropeMetres(Steps.none());
+  public double ropeLength() {
+    return ropeLength(Steps.none());
   }
 
   /**
@@ -77,28 +77,25 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
    * @return in metres
    */
   @Calculation("assembly.handling.dropzone")
-  public double ropeMetres(Steps steps) {
+  public double ropeLength(Steps steps) {
     double radius =
         steps
             .step("R_d", "radius of the drop zone")
             .formula("R + h")
-            .with("R", footMetres, "m")
-            .with("h", apexMetres, "m")
+            .with("R", foot, "m")
+            .with("h", apexHeight, "m")
             .from(PRACTICE)
-            .gives(radiusMetres(), "m");
+            .gives(radius(), "m");
     return steps
         .step("l", "least length of a rope")
         .formula("sqrt(R_d^2 + h^2) + sqrt(R^2 + h^2) + l_t")
         .with("R_d", radius, "m")
-        .with("h", apexMetres, "m")
-        .with("R", footMetres, "m")
-        .with("l_t", tailMetres, "m")
+        .with("h", apexHeight, "m")
+        .with("R", foot, "m")
+        .with("l_t", tail, "m")
         .from(Source.derived("straight from the crew over the apex to the foot"))
         .gives(
-            StrictMath.hypot(radius, apexMetres)
-                + StrictMath.hypot(footMetres, apexMetres)
-                + tailMetres,
-            "m");
+            StrictMath.hypot(radius, apexHeight) + StrictMath.hypot(foot, apexHeight) + tail, "m");
   }
 
   /**
@@ -111,7 +108,7 @@ public record DropZone(double apexMetres, double footMetres, double tailMetres) 
         Hazard.HEIGHT,
         "Cover, ropes and poles can come down anywhere within the drop zone.",
         "Keep everybody out of a circle of "
-            + Numbers.fixed(radiusMetres(), 1)
+            + Numbers.fixed(radius(), 1)
             + " m about the centre while anything is raised, helpers on ropes at its edge and out"
             + " of the rope's line.",
         Optional.empty());

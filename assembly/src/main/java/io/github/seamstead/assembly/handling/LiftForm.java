@@ -11,9 +11,9 @@ public enum LiftForm {
   US_CUSTOMARY("US customary", "in", 0.0254, "lb", 0.45359237, 51, 10, 25, 0.0075, 30, 70, 1.8, 10);
 
   final String lengthUnit;
-  final double unitMetres;
+  final double unitLength;
   final String massUnit;
-  final double unitKg;
+  final double unitMass;
   final double loadConstant;
   final double leastReach;
   final double greatestReach;
@@ -28,9 +28,9 @@ public enum LiftForm {
   LiftForm(
       String label,
       String lengthUnit,
-      double unitMetres,
+      double unitLength,
       String massUnit,
-      double unitKg,
+      double unitMass,
       double loadConstant,
       double leastReach,
       double greatestReach,
@@ -41,9 +41,9 @@ public enum LiftForm {
       double leastTravel) {
     this.label = label;
     this.lengthUnit = lengthUnit;
-    this.unitMetres = unitMetres;
+    this.unitLength = unitLength;
     this.massUnit = massUnit;
-    this.unitKg = unitKg;
+    this.unitMass = unitMass;
     this.loadConstant = loadConstant;
     this.leastReach = leastReach;
     this.greatestReach = greatestReach;

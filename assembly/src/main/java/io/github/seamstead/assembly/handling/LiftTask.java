@@ -27,10 +27,10 @@ public record LiftTask(
   /**
    * Makes a task with the same reach and twist at both ends, the load placed with care.
    *
-   * @param reachMetres horizontal distance of the hands from the ankles, in metres, 0 to 2
-   * @param fromHeightMetres height of the hands at the start, in metres, 0 to 3
-   * @param toHeightMetres height of the hands at the end, in metres, 0 to 3
-   * @param twistRadians angle out of the body's front, in radians, 0 to a half turn
+   * @param reach horizontal distance of the hands from the ankles, in metres, 0 to 2
+   * @param fromHeight height of the hands at the start, in metres, 0 to 3
+   * @param toHeight height of the hands at the end, in metres, 0 to 3
+   * @param twist angle out of the body's front, in radians, 0 to a half turn
    * @param liftsPerMinute lifts a minute, 0 to 60
    * @param duration how long it goes on
    * @param coupling how well the hands hold
@@ -38,16 +38,16 @@ public record LiftTask(
    * @throws IllegalArgumentException if a number is out of range
    */
   public static LiftTask of(
-      double reachMetres,
-      double fromHeightMetres,
-      double toHeightMetres,
-      double twistRadians,
+      double reach,
+      double fromHeight,
+      double toHeight,
+      double twist,
       double liftsPerMinute,
       LiftDuration duration,
       Coupling coupling) {
     return new LiftTask(
-        new LiftPoint(reachMetres, fromHeightMetres, twistRadians),
-        new LiftPoint(reachMetres, toHeightMetres, twistRadians),
+        new LiftPoint(reach, fromHeight, twist),
+        new LiftPoint(reach, toHeight, twist),
         liftsPerMinute,
         duration,
         coupling,
@@ -59,20 +59,18 @@ public record LiftTask(
    * coupling. The reach is {@code 20 cm + depth / 2}, or {@code 25 cm + depth / 2} where the hands
    * start or end lower than 25 cm, as in the manual of the revised lifting equation (from memory).
    *
-   * @param depthMetres depth of the bundle from the body outwards, in metres, greater than 0, at
-   *     most 2
-   * @param fromHeightMetres height of the hands at the start, in metres, 0 to 3
-   * @param toHeightMetres height of the hands at the end, in metres, 0 to 3
+   * @param depth depth of the bundle from the body outwards, in metres, greater than 0, at most 2
+   * @param fromHeight height of the hands at the start, in metres, 0 to 3
+   * @param toHeight height of the hands at the end, in metres, 0 to 3
    * @return the task
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static LiftTask ofBundle(
-      double depthMetres, double fromHeightMetres, double toHeightMetres) {
-    Args.positive("depth of the bundle", depthMetres, "m");
-    Args.within("depth of the bundle", depthMetres, 0, 2, "m");
+  public static LiftTask ofBundle(double depth, double fromHeight, double toHeight) {
+    Args.positive("depth of the bundle", depth, "m");
+    Args.within("depth of the bundle", depth, 0, 2, "m");
     return new LiftTask(
-        new LiftPoint(reach(depthMetres, fromHeightMetres), fromHeightMetres, 0),
-        new LiftPoint(reach(depthMetres, toHeightMetres), toHeightMetres, 0),
+        new LiftPoint(reach(depth, fromHeight), fromHeight, 0),
+        new LiftPoint(reach(depth, toHeight), toHeight, 0),
         LiftDuration.LEAST_FREQUENCY,
         LiftDuration.UP_TO_ONE_HOUR,
         Coupling.POOR,

@@ -13,42 +13,42 @@ import java.util.OptionalInt;
  * How many people lift a load. The team rule is {@link TeamLift}'s: two thirds of the sum for two,
  * half for three; the rival is 0.85 for two; the lower is used.
  *
- * @param loadKg the load, in kilograms, greater than 0
+ * @param loadMass the load, in kilograms, greater than 0
  * @param limit what one person may lift
- * @param onePersonKg what one person is asked to lift at most, in kilograms: the limit, or less
+ * @param onePersonMass what one person is asked to lift at most, in kilograms: the limit, or less
  * @param team the least team that may lift it, or nothing if four people may not
  */
 public record LiftTeam(
-    double loadKg, LiftLimit limit, double onePersonKg, Optional<TeamLift> team) {
+    double loadMass, LiftLimit limit, double onePersonMass, Optional<TeamLift> team) {
 
   /**
    * Finds the least team.
    *
-   * @param loadKg the load, in kilograms, greater than 0
+   * @param loadMass the load, in kilograms, greater than 0
    * @param limit what one person may lift
    * @return the team
    * @throws IllegalArgumentException if the load is not positive
    */
-  public static LiftTeam of(double loadKg, LiftLimit limit) {
-    return of(loadKg, limit, limit.kilograms());
+  public static LiftTeam of(double loadMass, LiftLimit limit) {
+    return of(loadMass, limit, limit.kilograms());
   }
 
   /**
    * Finds the least team that also keeps to a limit of the crew's own; the lower of both counts.
    *
-   * @param loadKg the load, in kilograms, greater than 0
+   * @param loadMass the load, in kilograms, greater than 0
    * @param limit what one person may lift
-   * @param statedKg what the crew lets one person lift, in kilograms, 0 or more
+   * @param statedMass what the crew lets one person lift, in kilograms, 0 or more
    * @return the team
    * @throws IllegalArgumentException if the load is not positive
    */
-  public static LiftTeam of(double loadKg, LiftLimit limit, double statedKg) {
-    Args.positive("load", loadKg, "kg");
-    Args.notNegative("lift of one person", statedKg, "kg");
-    double one = Math.min(limit.kilograms(), statedKg);
-    OptionalInt people = one > 0 ? TeamLift.peopleFor(loadKg, one) : OptionalInt.empty();
+  public static LiftTeam of(double loadMass, LiftLimit limit, double statedMass) {
+    Args.positive("load", loadMass, "kg");
+    Args.notNegative("lift of one person", statedMass, "kg");
+    double one = Math.min(limit.kilograms(), statedMass);
+    OptionalInt people = one > 0 ? TeamLift.peopleFor(loadMass, one) : OptionalInt.empty();
     return new LiftTeam(
-        loadKg,
+        loadMass,
         limit,
         one,
         people.isPresent() ? Optional.of(TeamLift.of(people.getAsInt(), one)) : Optional.empty());
@@ -61,7 +61,7 @@ public record LiftTeam(
    */
   public OptionalDouble liftingIndex() {
     double one = limit.kilograms();
-    return one > 0 ? OptionalDouble.of(loadKg / one) : OptionalDouble.empty();
+    return one > 0 ? OptionalDouble.of(loadMass / one) : OptionalDouble.empty();
   }
 
   /**
@@ -70,14 +70,14 @@ public record LiftTeam(
    * @return load, limit, people and rule, or what to do instead
    */
   public String text() {
-    String load = Numbers.significant(loadKg, 3) + " kg";
+    String load = Numbers.significant(loadMass, 3) + " kg";
     if (!limit.outside().isEmpty()) {
       return load
           + ": this lift is outside the method ("
           + String.join("; ", limit.outside())
           + "); change the lift or use a hoist.";
     }
-    String one = Numbers.significant(onePersonKg, 3) + " kg for one person";
+    String one = Numbers.significant(onePersonMass, 3) + " kg for one person";
     return team.map(
             t ->
                 load
@@ -87,11 +87,11 @@ public record LiftTeam(
                     + " (limit "
                     + one
                     + "; together "
-                    + Numbers.significant(t.capacityKg(), 3)
+                    + Numbers.significant(t.capacity(), 3)
                     + " kg by "
                     + t.rule()
                     + ", "
-                    + Numbers.significant(t.rivalCapacityKg(), 3)
+                    + Numbers.significant(t.rivalCapacity(), 3)
                     + " kg by "
                     + t.rivalRule()
                     + ").")

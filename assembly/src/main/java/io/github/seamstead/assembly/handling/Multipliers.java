@@ -40,14 +40,13 @@ public record Multipliers(
     steps.section("At the " + end + ", " + form.label() + " form");
     List<String> outside = new ArrayList<>();
     // A length given in the form's own unit must not fall off a limit by the rounding of metres.
-    double h = snap(point.reachMetres() / form.unitMetres);
-    double v = snap(point.heightMetres() / form.unitMetres);
-    double d =
-        snap(Math.abs(task.to().heightMetres() - task.from().heightMetres()) / form.unitMetres);
-    double a = snap(Math.toDegrees(point.twistRadians()));
+    double h = snap(point.reach() / form.unitLength);
+    double v = snap(point.height() / form.unitLength);
+    double d = snap(Math.abs(task.to().height() - task.from().height()) / form.unitLength);
+    double a = snap(Math.toDegrees(point.twist()));
     boolean high = v >= form.bestHeight;
     // The lower of start and end decides, which is never on the high side.
-    boolean bothHigh = high && snap(start.heightMetres() / form.unitMetres) >= form.bestHeight;
+    boolean bothHigh = high && snap(start.height() / form.unitLength) >= form.bestHeight;
     String unit = form.lengthUnit;
 
     double hm = form.leastReach / Math.max(h, form.leastReach);
@@ -111,7 +110,7 @@ public record Multipliers(
         .from(LiftLimit.MANUAL.at("table 7"))
         .note(task.coupling().label() + " coupling")
         .gives(cm, "");
-    double limit = form.loadConstant * hm * vm * dm * am * fm * cm * form.unitKg;
+    double limit = form.loadConstant * hm * vm * dm * am * fm * cm * form.unitMass;
     steps
         .step("m_" + end, "recommended limit at the " + end)
         .formula("LC * HM * VM * DM * AM * FM * CM * u")
@@ -122,7 +121,7 @@ public record Multipliers(
         .with("AM", am, "")
         .with("FM", fm, "")
         .with("CM", cm, "")
-        .with("u", form.unitKg, "kg/" + form.massUnit)
+        .with("u", form.unitMass, "kg/" + form.massUnit)
         .from(LiftLimit.MANUAL)
         .gives(limit, "kg");
     return new Multipliers(hm, vm, dm, am, fm, cm, limit, outside);

@@ -37,27 +37,27 @@ public record Packing(String name, Range clothRatio) {
   /**
    * Reads a trial: a piece of the cloth packed into a measured space, such as a bucket or a strap.
    *
-   * @param clothSquareMetres area of the piece, in square metres, greater than 0
-   * @param thicknessMetres thickness of the cloth, in metres, greater than 0
-   * @param bulkCubicMetres the space that it fills, in cubic metres, at least the cloth's volume
+   * @param clothArea area of the piece, in square metres, greater than 0
+   * @param thickness thickness of the cloth, in metres, greater than 0
+   * @param bulkVolume the space that it fills, in cubic metres, at least the cloth's volume
    * @param doubt relative doubt of the trial, 0 or more and less than 1
    * @return the packing with its range
    * @throws IllegalArgumentException if a number is out of range
    */
   public static Packing measured(
-      double clothSquareMetres, double thicknessMetres, double bulkCubicMetres, double doubt) {
+      double clothArea, double thickness, double bulkVolume, double doubt) {
     double cloth =
-        Args.positive("area of the piece", clothSquareMetres, "m2")
-            * Args.positive("thickness of the cloth", thicknessMetres, "m");
-    Args.positive("bulk of the piece", bulkCubicMetres, "m3");
+        Args.positive("area of the piece", clothArea, "m2")
+            * Args.positive("thickness of the cloth", thickness, "m");
+    Args.positive("bulk of the piece", bulkVolume, "m3");
     Args.require(
-        bulkCubicMetres >= cloth,
+        bulkVolume >= cloth,
         "bulk of the piece",
-        Numbers.plain(bulkCubicMetres) + " m3",
+        Numbers.plain(bulkVolume) + " m3",
         "must be at least the cloth's own " + Numbers.plain(cloth) + " m3");
     Args.require(
         doubt >= 0 && doubt < 1, "doubt", Numbers.plain(doubt), "must be 0 or more, below 1");
-    double ratio = cloth / bulkCubicMetres;
+    double ratio = cloth / bulkVolume;
     return new Packing(
         "measured", new Range(ratio * (1 - doubt), ratio, Math.min(1, ratio * (1 + doubt))));
   }

@@ -20,12 +20,12 @@ import java.util.List;
  * the first pair on. The crew's gust follows from {@code n F = rho v^2 / 2 c A}; work stops there,
  * and begins as far below it as in the published pair.
  *
- * @param looseSquareMetres area of cloth that the wind can take hold of at once, in square metres,
- *     greater than 0
+ * @param looseArea area of cloth that the wind can take hold of at once, in square metres, greater
+ *     than 0
  * @param people people who hold it, 1 to 100
  * @param newtonsPerPerson what one holds, in newtons, 1 to 1000
  */
-public record RaisingWind(double looseSquareMetres, int people, double newtonsPerPerson) {
+public record RaisingWind(double looseArea, int people, double newtonsPerPerson) {
 
   /** Mean speed from which a cover is not begun, in m/s: 17 mph. */
   public static final double BEGIN_MEAN = 7.6;
@@ -54,7 +54,7 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
   private static final Source SHEET = Source.derived("flat sheet across the wind, coefficient 1.2");
 
   public RaisingWind {
-    Args.positive("loose cloth", looseSquareMetres, "m2");
+    Args.positive("loose cloth", looseArea, "m2");
     Args.within("people who hold the cloth", people, 1, 100);
     Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
   }
@@ -62,13 +62,13 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
   /**
    * Reckons with the usual pull of one person.
    *
-   * @param looseSquareMetres area of cloth that the wind can take hold of at once, in square metres
+   * @param looseArea area of cloth that the wind can take hold of at once, in square metres
    * @param people people who hold it, 1 to 100
    * @return the limits
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static RaisingWind of(double looseSquareMetres, int people) {
-    return new RaisingWind(looseSquareMetres, people, RopePull.ONE_PERSON);
+  public static RaisingWind of(double looseArea, int people) {
+    return new RaisingWind(looseArea, people, RopePull.ONE_PERSON);
   }
 
   /**
@@ -81,7 +81,7 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
         2
             * people
             * newtonsPerPerson
-            / (AirDensity.EUROPEAN.kgPerCubicMetre() * SHEET_COEFFICIENT * looseSquareMetres));
+            / (AirDensity.EUROPEAN.kgPerCubicMetre() * SHEET_COEFFICIENT * looseArea));
   }
 
   /**
@@ -109,7 +109,7 @@ public record RaisingWind(double looseSquareMetres, int people, double newtonsPe
             .with("F_1", newtonsPerPerson, "N")
             .with("rho", AirDensity.EUROPEAN.kgPerCubicMetre(), "kg/m3")
             .with("c", SHEET_COEFFICIENT, "")
-            .with("A", looseSquareMetres, "m2")
+            .with("A", looseArea, "m2")
             .from(SHEET)
             .gives(crewGust(), "m/s");
     return steps

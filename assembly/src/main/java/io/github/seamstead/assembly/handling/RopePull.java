@@ -13,14 +13,14 @@ import java.util.List;
  * Pull on ropes that run over the apex: to raise {@code F e^(mu beta)}, to hold {@code F e^(-mu
  * beta)}. The radius of the edge does not matter.
  *
- * @param loadNewtons load of all ropes together, in newtons, greater than 0, at most 1e6
+ * @param load load of all ropes together, in newtons, greater than 0, at most 1e6
  * @param friction friction coefficient at the edge, 0 to 1
- * @param wrapRadians angle through which a rope is turned, in radians, 0 to ten turns
+ * @param wrap angle through which a rope is turned, in radians, 0 to ten turns
  * @param ropes ropes that share the load, 1 to 20
  * @param newtonsPerPerson steady pull of one person, in newtons, 1 to 1000
  */
 public record RopePull(
-    double loadNewtons, double friction, double wrapRadians, int ropes, double newtonsPerPerson) {
+    double load, double friction, double wrap, int ropes, double newtonsPerPerson) {
 
   /** Steady level pull of one person: 60 lb, 267 N. */
   public static final double ONE_PERSON = 60 * 4.4482216152605;
@@ -51,17 +51,17 @@ public record RopePull(
           "Delaney", "Physics for Roping Technicians", "2022", "p. 88, edges by raise and lower");
 
   public RopePull {
-    Args.positive("load of the ropes", loadNewtons, "N");
-    Args.within("load of the ropes", loadNewtons, 0, 1e6, "N");
+    Args.positive("load of the ropes", load, "N");
+    Args.within("load of the ropes", load, 0, 1e6, "N");
     Args.within("friction at the edge", friction, 0, 1, "");
-    Args.within("turn of the rope", Math.toDegrees(wrapRadians), 0, 3600, "deg");
+    Args.within("turn of the rope", Math.toDegrees(wrap), 0, 3600, "deg");
     Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
     Args.require(
-        loadNewtons * StrictMath.exp(friction * wrapRadians) <= 1e9 * newtonsPerPerson,
+        load * StrictMath.exp(friction * wrap) <= 1e9 * newtonsPerPerson,
         "pull that raises: given a friction of "
             + Numbers.plain(friction)
             + " over "
-            + Numbers.plain(wrapRadians)
+            + Numbers.plain(wrap)
             + " rad, no crew can raise this load");
     Args.within("ropes", ropes, 1, 20);
   }
@@ -69,68 +69,64 @@ public record RopePull(
   /**
    * Reckons a mass that hangs free, on one rope: the cautious case.
    *
-   * @param massKg the mass, in kilograms, greater than 0
+   * @param mass the mass, in kilograms, greater than 0
    * @param friction friction coefficient at the edge, 0 to 1
-   * @param wrapRadians angle through which the rope is turned, in radians
+   * @param wrap angle through which the rope is turned, in radians
    * @param newtonsPerPerson steady pull of one person, in newtons, such as {@link #ONE_PERSON}
    * @return the pull
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static RopePull of(
-      double massKg, double friction, double wrapRadians, double newtonsPerPerson) {
-    Args.positive("mass to raise", massKg, "kg");
-    return new RopePull(massKg * GRAVITY, friction, wrapRadians, 1, newtonsPerPerson);
+  public static RopePull of(double mass, double friction, double wrap, double newtonsPerPerson) {
+    Args.positive("mass to raise", mass, "kg");
+    return new RopePull(mass * GRAVITY, friction, wrap, 1, newtonsPerPerson);
   }
 
   /**
    * Computes the load of a cover that is drawn up the frame: {@code m g (sin a + mu cos a)}.
    *
-   * @param massKg mass of the cover, in kilograms, greater than 0
-   * @param slopeRadians slope of the frame, in radians, 0 to a right angle
+   * @param mass mass of the cover, in kilograms, greater than 0
+   * @param slope slope of the frame, in radians, 0 to a right angle
    * @param clothFriction friction of cloth on the poles, 0 to 2
    * @return in newtons
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static double drawnUpNewtons(double massKg, double slopeRadians, double clothFriction) {
-    Args.positive("mass to raise", massKg, "kg");
-    Args.within("slope of the frame", Math.toDegrees(slopeRadians), 0, 90, "deg");
+  public static double drawnUp(double mass, double slope, double clothFriction) {
+    Args.positive("mass to raise", mass, "kg");
+    Args.within("slope of the frame", Math.toDegrees(slope), 0, 90, "deg");
     Args.within("friction of cloth on the poles", clothFriction, 0, 2, "");
-    return massKg
-        * GRAVITY
-        * (StrictMath.sin(slopeRadians) + clothFriction * StrictMath.cos(slopeRadians));
+    return mass * GRAVITY * (StrictMath.sin(slope) + clothFriction * StrictMath.cos(slope));
   }
 
   /**
    * Computes the angle through which a rope is turned at the apex: the sum of both falls below the
    * level. A rope that hangs straight down on both sides turns by a half turn.
    *
-   * @param loadSideRadians how steeply the rope falls on the load's side, in radians, 0 to a right
-   *     angle
-   * @param haulSideRadians how steeply it falls on the crew's side, in radians, 0 to a right angle
+   * @param loadSide how steeply the rope falls on the load's side, in radians, 0 to a right angle
+   * @param haulSide how steeply it falls on the crew's side, in radians, 0 to a right angle
    * @return in radians
    * @throws IllegalArgumentException if an angle is out of range
    */
-  public static double wrap(double loadSideRadians, double haulSideRadians) {
-    Args.within("fall of the rope at the load", Math.toDegrees(loadSideRadians), 0, 90, "deg");
-    Args.within("fall of the rope at the crew", Math.toDegrees(haulSideRadians), 0, 90, "deg");
-    return loadSideRadians + haulSideRadians;
+  public static double wrap(double loadSide, double haulSide) {
+    Args.within("fall of the rope at the load", Math.toDegrees(loadSide), 0, 90, "deg");
+    Args.within("fall of the rope at the crew", Math.toDegrees(haulSide), 0, 90, "deg");
+    return loadSide + haulSide;
   }
 
   /**
    * Computes friction from a trial: the same load raised and lowered over the same edge.
    *
-   * @param raiseNewtons pull that just raises it, in newtons, greater than 0
-   * @param lowerNewtons pull that just lets it down, in newtons, greater than 0, at most the other
-   * @param wrapRadians angle through which the rope is turned, in radians, greater than 0
+   * @param raisePull pull that just raises it, in newtons, greater than 0
+   * @param lowerPull pull that just lets it down, in newtons, greater than 0, at most the other
+   * @param wrap angle through which the rope is turned, in radians, greater than 0
    * @return {@code ln(raise / lower) / (2 beta)}
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static double friction(double raiseNewtons, double lowerNewtons, double wrapRadians) {
-    Args.positive("pull that raises", raiseNewtons, "N");
-    Args.positive("pull that lowers", lowerNewtons, "N");
-    Args.within("pull that lowers", lowerNewtons, 0, raiseNewtons, "N");
-    Args.positive("turn of the rope", wrapRadians, "rad");
-    return StrictMath.log(raiseNewtons / lowerNewtons) / (2 * wrapRadians);
+  public static double friction(double raisePull, double lowerPull, double wrap) {
+    Args.positive("pull that raises", raisePull, "N");
+    Args.positive("pull that lowers", lowerPull, "N");
+    Args.within("pull that lowers", lowerPull, 0, raisePull, "N");
+    Args.positive("turn of the rope", wrap, "rad");
+    return StrictMath.log(raisePull / lowerPull) / (2 * wrap);
   }
 
   /**
@@ -138,8 +134,8 @@ public record RopePull(
    *
    * @return in newtons
    */
-  public double raiseNewtons() {
-    return loadNewtons * StrictMath.exp(friction * wrapRadians);
+  public double raisePull() {
+    return load * StrictMath.exp(friction * wrap);
   }
 
   /**
@@ -147,8 +143,8 @@ public record RopePull(
    *
    * @return in newtons
    */
-  public double holdNewtons() {
-    return loadNewtons * StrictMath.exp(-friction * wrapRadians);
+  public double hold() {
+    return load * StrictMath.exp(-friction * wrap);
   }
 
   /**
@@ -158,9 +154,9 @@ public record RopePull(
    * @return of all ropes together, in newtons
    * @throws IllegalArgumentException if the friction is out of range
    */
-  public double holdNewtons(double leastFriction) {
+  public double hold(double leastFriction) {
     Args.within("least friction at the edge", leastFriction, 0, friction, "");
-    return loadNewtons * StrictMath.exp(-leastFriction * wrapRadians);
+    return load * StrictMath.exp(-leastFriction * wrap);
   }
 
   /**
@@ -168,8 +164,8 @@ public record RopePull(
    *
    * @return in newtons
    */
-  public double ropeNewtons() {
-    return raiseNewtons() / ropes;
+  public double ropePull() {
+    return raisePull() / ropes;
   }
 
   /**
@@ -178,8 +174,8 @@ public record RopePull(
    *
    * @return in newtons
    */
-  public double apexNewtons() {
-    return apexNewtons(Steps.none());
+  public double apexPull() {
+    return apexPull(Steps.none());
   }
 
   /**
@@ -190,29 +186,25 @@ public record RopePull(
    * @return in newtons
    */
   @Calculation("assembly.handling.apex")
-  public double apexNewtons(Steps steps) {
+  public double apexPull(Steps steps) {
     double raise =
         steps
             .step("F_raise", "pull that raises")
             .formula("F * exp(mu * beta)")
-            .with("F", loadNewtons, "N")
+            .with("F", load, "N")
             .with("mu", friction, "")
-            .with("beta", wrapRadians, "rad")
+            .with("beta", wrap, "rad")
             .from(CAPSTAN)
-            .gives(raiseNewtons(), "N");
+            .gives(raisePull(), "N");
     double apex =
         Math.sqrt(
-            Math.max(
-                0,
-                loadNewtons * loadNewtons
-                    + raise * raise
-                    - 2 * loadNewtons * raise * StrictMath.cos(wrapRadians)));
+            Math.max(0, load * load + raise * raise - 2 * load * raise * StrictMath.cos(wrap)));
     return steps
         .step("F_apex", "force on the apex")
         .formula("sqrt(max(0, F^2 + F_raise^2 - 2 * F * F_raise * cos(beta)))")
-        .with("F", loadNewtons, "N")
+        .with("F", load, "N")
         .with("F_raise", raise, "N")
-        .with("beta", wrapRadians, "rad")
+        .with("beta", wrap, "rad")
         .from(Source.derived("sum of the two pulls of the rope"))
         .gives(apex, "N");
   }
@@ -237,20 +229,20 @@ public record RopePull(
     steps
         .step("F_hold", "pull that holds")
         .formula("F * exp(-mu * beta)")
-        .with("F", loadNewtons, "N")
+        .with("F", load, "N")
         .with("mu", friction, "")
-        .with("beta", wrapRadians, "rad")
+        .with("beta", wrap, "rad")
         .from(CAPSTAN)
-        .gives(holdNewtons(), "N");
+        .gives(hold(), "N");
     double raise =
         steps
             .step("F_raise", "pull that raises")
             .formula("F * exp(mu * beta)")
-            .with("F", loadNewtons, "N")
+            .with("F", load, "N")
             .with("mu", friction, "")
-            .with("beta", wrapRadians, "rad")
+            .with("beta", wrap, "rad")
             .from(CAPSTAN)
-            .gives(raiseNewtons(), "N");
+            .gives(raisePull(), "N");
     return steps
         .step("N", "people who pull")
         .formula("N_r * max(1, ceil(F_raise / (N_r * F_1) - 0.000001))")

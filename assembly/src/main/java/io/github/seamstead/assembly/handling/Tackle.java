@@ -39,19 +39,19 @@ public record Tackle(int parts, int sheaves, double loss) {
    * standing block, so that there are as many sheaves as parts, with a loss of a tenth at each. The
    * greater of the two printed rules counts.
    *
-   * @param loadNewtons load of one rope, in newtons, greater than 0
+   * @param load load of one rope, in newtons, greater than 0
    * @param people people who haul on that rope, 1 or more
    * @param newtonsPerPerson steady pull of one person, in newtons, greater than 0
    * @return the tackle, or nothing if {@link #MOST_PARTS} parts do not do
    * @throws IllegalArgumentException if a number is not positive
    */
-  public static Optional<Tackle> least(double loadNewtons, int people, double newtonsPerPerson) {
-    Args.positive("load of the tackle", loadNewtons, "N");
+  public static Optional<Tackle> least(double load, int people, double newtonsPerPerson) {
+    Args.positive("load of the tackle", load, "N");
     Args.within("people who haul", people, 1, 1000);
     Args.positive("pull of one person", newtonsPerPerson, "N");
     for (int parts = 2; parts <= MOST_PARTS; parts++) {
       Tackle tackle = new Tackle(parts, parts, USUAL_LOSS);
-      if (tackle.greaterPullNewtons(loadNewtons) <= people * newtonsPerPerson) {
+      if (tackle.greaterPull(load) <= people * newtonsPerPerson) {
         return Optional.of(tackle);
       }
     }
@@ -61,60 +61,60 @@ public record Tackle(int parts, int sheaves, double loss) {
   /**
    * Gives the greater of the pulls by both rules.
    *
-   * @param loadNewtons the load, in newtons, greater than 0
+   * @param load the load, in newtons, greater than 0
    * @return in newtons
    * @throws IllegalArgumentException if the load is not positive
    */
-  public double greaterPullNewtons(double loadNewtons) {
-    return Math.max(pullNewtons(loadNewtons), rivalPullNewtons(loadNewtons));
+  public double greaterPull(double load) {
+    return Math.max(pull(load), rivalPull(load));
   }
 
   /**
    * Computes the pull that raises a load.
    *
-   * @param loadNewtons the load, in newtons, greater than 0
+   * @param load the load, in newtons, greater than 0
    * @return in newtons
    * @throws IllegalArgumentException if the load is not positive
    */
-  public double pullNewtons(double loadNewtons) {
-    return pullNewtons(loadNewtons, Steps.none());
+  public double pull(double load) {
+    return pull(load, Steps.none());
   }
 
   /**
    * Computes the pull that raises a load, with the steps.
    *
-   * @param loadNewtons the load, in newtons, greater than 0
+   * @param load the load, in newtons, greater than 0
    * @param steps where the steps go
    * @return in newtons
    * @throws IllegalArgumentException if the load is not positive
    */
   @Calculation("assembly.handling.tackle")
-  public double pullNewtons(double loadNewtons, Steps steps) {
-    Args.positive("load of the tackle", loadNewtons, "N");
+  public double pull(double load, Steps steps) {
+    Args.positive("load of the tackle", load, "N");
     steps
         .step("F_rival", "pull by the rival rule, for comparison")
         .from(TENSION)
-        .gives(rivalPullNewtons(loadNewtons), "N");
+        .gives(rivalPull(load), "N");
     return steps
         .step("F_t", "pull on the tackle")
         .formula("F * (1 + k * n) / p")
-        .with("F", loadNewtons, "N")
+        .with("F", load, "N")
         .with("k", loss, "")
         .with("n", sheaves, "")
         .with("p", parts, "")
         .from(NAVY)
-        .gives(loadNewtons * (1 + loss * sheaves) / parts, "N");
+        .gives(load * (1 + loss * sheaves) / parts, "N");
   }
 
   /**
    * Computes the pull by the rival rule, for comparison.
    *
-   * @param loadNewtons the load, in newtons, greater than 0
+   * @param load the load, in newtons, greater than 0
    * @return in newtons
    * @throws IllegalArgumentException if the load is not positive
    */
-  public double rivalPullNewtons(double loadNewtons) {
-    Args.positive("load of the tackle", loadNewtons, "N");
+  public double rivalPull(double load) {
+    Args.positive("load of the tackle", load, "N");
     double kept = 1 / (1 + loss);
     double tension = sheaves == parts ? kept : 1;
     double sum = 0;
@@ -122,6 +122,6 @@ public record Tackle(int parts, int sheaves, double loss) {
       sum += tension;
       tension *= kept;
     }
-    return loadNewtons / sum;
+    return load / sum;
   }
 }

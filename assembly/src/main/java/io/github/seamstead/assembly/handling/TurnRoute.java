@@ -7,12 +7,12 @@ import io.github.seamstead.shared.uncertainty.Range;
  *
  * @param first the end that is taken and drawn through
  * @param through the opening that it goes through
- * @param bundleMetres diameter of the gathered girth as it passes, tight to loose, in metres
- * @param openingMetres diameter of the opening when it is drawn round, in metres
+ * @param bundle diameter of the gathered girth as it passes, tight to loose, in metres
+ * @param opening diameter of the opening when it is drawn round, in metres
  * @param passage whether it passes
  */
 public record TurnRoute(
-    String first, String through, Range bundleMetres, double openingMetres, Passage passage) {
+    String first, String through, Range bundle, double opening, Passage passage) {
 
   /** Whether a bundle passes. */
   public enum Passage {

@@ -18,13 +18,12 @@ import java.util.List;
  * which half is left to hands and to the cloth that folds back over its edge (common practice).
  *
  * @param ends the openings
- * @param thicknessMetres thickness of the cloth, in metres, greater than 0; at most 0.05
- * @param seamSquareMetres section of all seams, ropes and rings that pass with it, in square
- *     metres, 0 or more
+ * @param thickness thickness of the cloth, in metres, greater than 0; at most 0.05
+ * @param seamArea section of all seams, ropes and rings that pass with it, in square metres, 0 or
+ *     more
  * @param packing how tightly it is gathered
  */
-public record Turning(
-    CoverEnds ends, double thicknessMetres, double seamSquareMetres, Packing packing) {
+public record Turning(CoverEnds ends, double thickness, double seamArea, Packing packing) {
 
   /** The part of the opening that the bundle may fill. */
   public static final double FILL = 0.5;
@@ -35,24 +34,23 @@ public record Turning(
       Source.commonPractice("half of the opening is left to hands and the edge that folds back");
 
   public Turning {
-    Args.positive("thickness of the cloth", thicknessMetres, "m");
-    Args.within("thickness of the cloth", thicknessMetres, 0, 0.05, "m");
-    Args.notNegative("section of the seams", seamSquareMetres, "m2");
+    Args.positive("thickness of the cloth", thickness, "m");
+    Args.within("thickness of the cloth", thickness, 0, 0.05, "m");
+    Args.notNegative("section of the seams", seamArea, "m2");
   }
 
   /**
    * Looks at every route.
    *
    * @param ends the openings
-   * @param thicknessMetres thickness of the cloth, in metres, greater than 0
-   * @param seamSquareMetres section of all seams and ropes that pass with it, in square metres
+   * @param thickness thickness of the cloth, in metres, greater than 0
+   * @param seamArea section of all seams and ropes that pass with it, in square metres
    * @param packing how tightly it is gathered, such as {@link Packing#BUNCHED}
    * @return the routes
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static Turning of(
-      CoverEnds ends, double thicknessMetres, double seamSquareMetres, Packing packing) {
-    return new Turning(ends, thicknessMetres, seamSquareMetres, packing);
+  public static Turning of(CoverEnds ends, double thickness, double seamArea, Packing packing) {
+    return new Turning(ends, thickness, seamArea, packing);
   }
 
   /**
@@ -64,19 +62,19 @@ public record Turning(
    * @throws IllegalArgumentException if the ratio is out of range
    */
   @Calculation("assembly.handling.turn")
-  public double bundleMetres(double clothRatio, Steps steps) {
+  public double bundle(double clothRatio, Steps steps) {
     Args.positive("cloth in the bulk", clothRatio, "");
     Args.within("cloth in the bulk", clothRatio, 0, 1, "");
     double section =
         steps
             .step("S", "section of the gathered girth")
             .formula("(p * t + S_x) / phi")
-            .with("p", ends.hemMetres(), "m")
-            .with("t", thicknessMetres, "m")
-            .with("S_x", seamSquareMetres, "m2")
+            .with("p", ends.hemLength(), "m")
+            .with("t", thickness, "m")
+            .with("S_x", seamArea, "m2")
             .with("phi", clothRatio, "")
             .from(DERIVED)
-            .gives((ends.hemMetres() * thicknessMetres + seamSquareMetres) / clothRatio, "m2");
+            .gives((ends.hemLength() * thickness + seamArea) / clothRatio, "m2");
     return steps
         .step("d", "diameter of the bundle")
         .formula("sqrt(4 * S / pi)")
@@ -90,8 +88,8 @@ public record Turning(
    *
    * @return in metres
    */
-  public double leastLoopMetres() {
-    return leastLoopMetres(Steps.none());
+  public double leastLoop() {
+    return leastLoop(Steps.none());
   }
 
   /**
@@ -101,8 +99,8 @@ public record Turning(
    * @return in metres
    */
   @Calculation("assembly.handling.turnloop")
-  public double leastLoopMetres(Steps steps) {
-    double bundle = bundleMetres(packing.clothRatio().low(), steps);
+  public double leastLoop(Steps steps) {
+    double bundle = bundle(packing.clothRatio().low(), steps);
     return steps
         .step("P", "least loop round the opening")
         .formula("pi * d / sqrt(f)")
@@ -119,10 +117,10 @@ public record Turning(
    */
   public List<TurnRoute> routes() {
     List<TurnRoute> routes = new ArrayList<>();
-    routes.add(route("the top", "the hem", ends.hemMetres()));
-    ends.topMetres().ifPresent(top -> routes.add(route("the hem", "the opening at the top", top)));
-    ends.doorMetres().ifPresent(door -> routes.add(route("the top", "the door", door)));
-    routes.sort(Comparator.comparingDouble(TurnRoute::openingMetres).reversed());
+    routes.add(route("the top", "the hem", ends.hemLength()));
+    ends.top().ifPresent(top -> routes.add(route("the hem", "the opening at the top", top)));
+    ends.doorLength().ifPresent(door -> routes.add(route("the top", "the door", door)));
+    routes.sort(Comparator.comparingDouble(TurnRoute::opening).reversed());
     return List.copyOf(routes);
   }
 
@@ -138,9 +136,9 @@ public record Turning(
   private TurnRoute route(String first, String through, double loop) {
     Range bundle =
         new Range(
-            bundleMetres(packing.clothRatio().high(), Steps.none()),
-            bundleMetres(packing.clothRatio().likely(), Steps.none()),
-            bundleMetres(packing.clothRatio().low(), Steps.none()));
+            bundle(packing.clothRatio().high(), Steps.none()),
+            bundle(packing.clothRatio().likely(), Steps.none()),
+            bundle(packing.clothRatio().low(), Steps.none()));
     double opening = loop / Math.PI;
     double free = opening * Math.sqrt(FILL);
     TurnRoute.Passage passage =
@@ -165,11 +163,11 @@ public record Turning(
         + route.first()
         + ", take it (tie a rope to it first) and draw it back out; the others feed the cloth in"
         + " from outside, seam by seam, until the good side is out all round. Bundle "
-        + Numbers.fixed(route.bundleMetres().low(), 2)
+        + Numbers.fixed(route.bundle().low(), 2)
         + " to "
-        + Numbers.fixed(route.bundleMetres().high(), 2)
+        + Numbers.fixed(route.bundle().high(), 2)
         + " m, opening "
-        + Numbers.fixed(route.openingMetres(), 2)
+        + Numbers.fixed(route.opening(), 2)
         + " m across: "
         + route.passage().label()
         + ".";

@@ -192,7 +192,7 @@ final class ElapsedSearch {
       }
       return;
     }
-    double seconds = mergeSeconds(joint, now);
+    double seconds = mergeTime(joint, now);
     if (seconds < Double.POSITIVE_INFINITY) {
       started |= 1 << joint;
       start[joint] = now;
@@ -205,7 +205,7 @@ final class ElapsedSearch {
   }
 
   /** Gives how long a merge takes, or infinity if it may not start now. */
-  private double mergeSeconds(int joint, double now) {
+  private double mergeTime(int joint, double now) {
     boolean taken =
         (started >> joint & 1) != 0
             || (options.closingJoint().isPresent()

@@ -35,10 +35,10 @@ final class Groups {
     this.pieces = new int[2 * size + 1];
     for (int i = 0; i < 2 * size; i++) {
       Load load = ring.load(arcs.get(i % size));
-      mass[i + 1] = mass[i] + load.massKg();
-      bulk[i + 1] = bulk[i] + load.bulkCubicMetres();
-      bunch[i + 1] = bunch[i] + load.bunchMetres();
-      floor[i + 1] = floor[i] + load.laidAreaSquareMetres();
+      mass[i + 1] = mass[i] + load.mass();
+      bulk[i + 1] = bulk[i] + load.bulkVolume();
+      bunch[i + 1] = bunch[i] + load.bunch();
+      floor[i + 1] = floor[i] + load.laidArea();
       pieces[i + 1] = pieces[i] + arcs.get(i % size).count();
     }
   }
@@ -78,7 +78,7 @@ final class Groups {
 
   /** Gives the length of the joint on the right of a group, in metres. */
   double lengthAfter(int group) {
-    return ring.joint(jointAfter(group)).lengthMetres();
+    return ring.joint(jointAfter(group)).length();
   }
 
   /** Gives how many spans may be the whole: every cut of a ring, one of a line. */

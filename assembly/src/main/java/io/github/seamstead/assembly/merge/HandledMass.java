@@ -71,6 +71,6 @@ public final class HandledMass {
 
   private static double mass(MergePlan plan, Map<Arc, Double> masses, Arc arc) {
     Double known = masses.get(arc);
-    return known == null ? plan.ring().load(arc).massKg() : known;
+    return known == null ? plan.ring().load(arc).mass() : known;
   }
 }

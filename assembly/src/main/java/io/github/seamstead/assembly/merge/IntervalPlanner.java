@@ -69,13 +69,13 @@ final class IntervalPlanner {
   private double own(int first, int left, int right) {
     Load a = load[first][left];
     Load b = load[(first + left) % k][right];
-    double carried = options.limits().carried(a.massKg(), b.massKg());
+    double carried = options.limits().carried(a.mass(), b.mass());
     if (!allowed[first][left + right]
         || carried > carryBound
         || !options.limits().permitMerge(a, b)) {
       return NONE;
     }
-    double mass = load[first][left + right].massKg();
+    double mass = load[first][left + right].mass();
     return switch (rule) {
       case MASS -> mass;
       case WORK, PARALLEL ->
@@ -90,7 +90,7 @@ final class IntervalPlanner {
             k,
             groups.closed,
             this::own,
-            (first, left, right) -> load[first][left + right].massKg(),
+            (first, left, right) -> load[first][left + right].mass(),
             rule.combine);
     double best = NONE;
     double bestTie = NONE;
@@ -117,11 +117,11 @@ final class IntervalPlanner {
     OptionalInt fixed = options.closingJoint();
     return (fixed.isEmpty() || groups.closingJoint(cut) == fixed.getAsInt())
         && options.limits().permitClosing(load[0][k])
-        && options.limits().carriedAtClosing(load[0][k].massKg()) <= carryBound;
+        && options.limits().carriedAtClosing(load[0][k].mass()) <= carryBound;
   }
 
   private double closing(int cut) {
-    double whole = load[0][k].massKg();
+    double whole = load[0][k].mass();
     return switch (rule) {
       case MASS -> whole;
       case WORK, PARALLEL -> options.times().seconds(groups.closingLength(cut), whole);

@@ -18,7 +18,7 @@ import java.util.TreeSet;
  * PieceRing ring = PieceRing.ofEqualPieces(10, 5.0, 3.2);
  * PlanOptions options = PlanOptions.least(Objective.HANDLED_MASS).withTeams(2);
  * MergePlan plan = JoinPlanner.plan(ring, options).orThrow();
- * plan.cost().mergedMassKg();                 // 170: 34 piece-lifts of 5 kg
+ * plan.cost().mergedMass();                 // 170: 34 piece-lifts of 5 kg
  * JoinPlanner.compare(ring, options).plans(); // pairs first 36, one by one 54, best 34
  * }</pre>
  *
@@ -196,9 +196,9 @@ public final class JoinPlanner {
         new Limits(
             limits.rule(),
             OptionalDouble.empty(),
-            limits.carriedBulkCubicMetres(),
-            limits.reachMetres(),
-            limits.floorSquareMetres());
+            limits.carriedBulk(),
+            limits.reach(),
+            limits.floorArea());
     Optional<IntervalPlanner.Best> lightest =
         IntervalPlanner.best(groups, options.with(withoutMass), IntervalPlanner.Rule.CARRY, FREE);
     String reason =
@@ -208,7 +208,7 @@ public final class JoinPlanner {
                     "no order of joining keeps the limits: the heaviest carry is at least "
                         + Refusals.kilograms(best.value())
                         + ", the limit is "
-                        + Refusals.kilograms(limits.carriedMassKg().orElse(FREE)))
+                        + Refusals.kilograms(limits.carriedMass().orElse(FREE)))
             .orElseGet(() -> Refusals.otherThanMass(groups, options));
     return new PlanResult(Optional.empty(), reason);
   }

@@ -12,11 +12,11 @@ import io.github.seamstead.assembly.ring.Joint;
  * @param right the group on the right; the same as {@code left} at the closing joint
  * @param closing whether this joint joins the cover to itself
  * @param wave how many steps must come before it, one after another; 1 for joints of pieces
- * @param inHandKg mass of all that hangs together during the step, in kilograms
- * @param carriedKg mass that is carried by the rule of the limits, in kilograms
+ * @param massInHand mass of all that hangs together during the step, in kilograms
+ * @param carriedMass mass that is carried by the rule of the limits, in kilograms
  * @param seconds how long it takes, in seconds
  * @param team which team makes it, from 1
- * @param startSeconds when it starts, in seconds after the first
+ * @param startTime when it starts, in seconds after the first
  */
 public record JoinStep(
     int number,
@@ -25,18 +25,18 @@ public record JoinStep(
     Arc right,
     boolean closing,
     int wave,
-    double inHandKg,
-    double carriedKg,
+    double massInHand,
+    double carriedMass,
     double seconds,
     int team,
-    double startSeconds) {
+    double startTime) {
 
   /**
    * Gives the end of the step.
    *
    * @return in seconds after the start of the first
    */
-  public double endSeconds() {
-    return startSeconds + seconds;
+  public double endTime() {
+    return startTime + seconds;
   }
 }

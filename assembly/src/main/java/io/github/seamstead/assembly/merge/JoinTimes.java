@@ -6,22 +6,22 @@ import io.github.seamstead.shared.source.Source;
 /**
  * How long a joint takes: {@code t = set-up + rate * length + handling * mass in hand}.
  *
- * @param setUpSeconds per joint, whatever its length, in seconds, 0 or more
+ * @param setUpTime per joint, whatever its length, in seconds, 0 or more
  * @param secondsPerMetre per metre of joint, in s/m, 0 or more
  * @param secondsPerKg per kilogram in hand, in s/kg, 0 or more
  */
-public record JoinTimes(double setUpSeconds, double secondsPerMetre, double secondsPerKg) {
+public record JoinTimes(double setUpTime, double secondsPerMetre, double secondsPerKg) {
 
   /** Eight to ten minutes to staple one seam of a small shelter. */
   public static final Source SEAM_PRACTICE =
       Source.commonPractice("8 to 10 minutes to staple one seam of a small shelter");
 
   public JoinTimes {
-    Args.notNegative("set-up", setUpSeconds, "s");
+    Args.notNegative("set-up", setUpTime, "s");
     Args.notNegative("time per metre", secondsPerMetre, "s/m");
     Args.notNegative("time per kilogram", secondsPerKg, "s/kg");
     Args.require(
-        setUpSeconds + secondsPerMetre + secondsPerKg > 0,
+        setUpTime + secondsPerMetre + secondsPerKg > 0,
         "join times: given 0 for all, one must be greater than 0");
   }
 
@@ -37,11 +37,11 @@ public record JoinTimes(double setUpSeconds, double secondsPerMetre, double seco
   /**
    * Computes the time of one joint.
    *
-   * @param lengthMetres length of the joint, in metres
-   * @param inHandKg mass in hand, in kilograms
+   * @param length length of the joint, in metres
+   * @param massInHand mass in hand, in kilograms
    * @return in seconds
    */
-  public double seconds(double lengthMetres, double inHandKg) {
-    return setUpSeconds + secondsPerMetre * lengthMetres + secondsPerKg * inHandKg;
+  public double seconds(double length, double massInHand) {
+    return setUpTime + secondsPerMetre * length + secondsPerKg * massInHand;
   }
 }

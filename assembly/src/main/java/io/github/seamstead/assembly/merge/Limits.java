@@ -8,22 +8,22 @@ import java.util.OptionalDouble;
  * What no merge may exceed. An empty limit is none.
  *
  * @param rule which mass and bulk count
- * @param carriedMassKg the most mass that the people at hand may carry, in kilograms; greater than
+ * @param carriedMass the most mass that the people at hand may carry, in kilograms; greater than 0
+ *     if given
+ * @param carriedBulk the most bulk that they can get hold of, in cubic metres; greater than 0 if
+ *     given
+ * @param reach the throat of the tool: the bunch on one side of the seam must pass through it, in
+ *     metres; the smaller group goes through, at the closing joint half of the cover; greater than
  *     0 if given
- * @param carriedBulkCubicMetres the most bulk that they can get hold of, in cubic metres; greater
- *     than 0 if given
- * @param reachMetres the throat of the tool: the bunch on one side of the seam must pass through
- *     it, in metres; the smaller group goes through, at the closing joint half of the cover;
- *     greater than 0 if given
- * @param floorSquareMetres floor on which both groups are laid for a merge, in square metres;
- *     greater than 0 if given
+ * @param floorArea floor on which both groups are laid for a merge, in square metres; greater than
+ *     0 if given
  */
 public record Limits(
     CarryRule rule,
-    OptionalDouble carriedMassKg,
-    OptionalDouble carriedBulkCubicMetres,
-    OptionalDouble reachMetres,
-    OptionalDouble floorSquareMetres) {
+    OptionalDouble carriedMass,
+    OptionalDouble carriedBulk,
+    OptionalDouble reach,
+    OptionalDouble floorArea) {
 
   /** No limits; the lighter group is carried. */
   public static final Limits NONE =
@@ -37,10 +37,10 @@ public record Limits(
   private static final double ROUNDING = 1 + 1e-9;
 
   public Limits {
-    carriedMassKg.ifPresent(v -> Args.positive("carried mass limit", v, "kg"));
-    carriedBulkCubicMetres.ifPresent(v -> Args.positive("carried bulk limit", v, "m3"));
-    reachMetres.ifPresent(v -> Args.positive("reach of the tool", v, "m"));
-    floorSquareMetres.ifPresent(v -> Args.positive("floor", v, "m2"));
+    carriedMass.ifPresent(v -> Args.positive("carried mass limit", v, "kg"));
+    carriedBulk.ifPresent(v -> Args.positive("carried bulk limit", v, "m3"));
+    reach.ifPresent(v -> Args.positive("reach of the tool", v, "m"));
+    floorArea.ifPresent(v -> Args.positive("floor", v, "m2"));
   }
 
   /**
@@ -50,8 +50,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withCarriedMass(double kg) {
-    return new Limits(
-        rule, OptionalDouble.of(kg), carriedBulkCubicMetres, reachMetres, floorSquareMetres);
+    return new Limits(rule, OptionalDouble.of(kg), carriedBulk, reach, floorArea);
   }
 
   /**
@@ -61,8 +60,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withCarriedBulk(double cubicMetres) {
-    return new Limits(
-        rule, carriedMassKg, OptionalDouble.of(cubicMetres), reachMetres, floorSquareMetres);
+    return new Limits(rule, carriedMass, OptionalDouble.of(cubicMetres), reach, floorArea);
   }
 
   /**
@@ -72,8 +70,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withReach(double metres) {
-    return new Limits(
-        rule, carriedMassKg, carriedBulkCubicMetres, OptionalDouble.of(metres), floorSquareMetres);
+    return new Limits(rule, carriedMass, carriedBulk, OptionalDouble.of(metres), floorArea);
   }
 
   /**
@@ -83,8 +80,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withFloor(double squareMetres) {
-    return new Limits(
-        rule, carriedMassKg, carriedBulkCubicMetres, reachMetres, OptionalDouble.of(squareMetres));
+    return new Limits(rule, carriedMass, carriedBulk, reach, OptionalDouble.of(squareMetres));
   }
 
   /**
@@ -94,8 +90,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withRule(CarryRule newRule) {
-    return new Limits(
-        newRule, carriedMassKg, carriedBulkCubicMetres, reachMetres, floorSquareMetres);
+    return new Limits(newRule, carriedMass, carriedBulk, reach, floorArea);
   }
 
   /**
@@ -104,10 +99,7 @@ public record Limits(
    * @return true if every limit is empty
    */
   public boolean isEmpty() {
-    return carriedMassKg.isEmpty()
-        && carriedBulkCubicMetres.isEmpty()
-        && reachMetres.isEmpty()
-        && floorSquareMetres.isEmpty();
+    return carriedMass.isEmpty() && carriedBulk.isEmpty() && reach.isEmpty() && floorArea.isEmpty();
   }
 
   /** Gives what is carried when two groups are joined. */
@@ -123,26 +115,26 @@ public record Limits(
   /** Tells whether two groups may be joined. */
   boolean permitMerge(Load left, Load right) {
     return permit(
-        carried(left.massKg(), right.massKg()),
-        carried(left.bulkCubicMetres(), right.bulkCubicMetres()),
-        Math.min(left.bunchMetres(), right.bunchMetres()),
-        left.laidAreaSquareMetres() + right.laidAreaSquareMetres());
+        carried(left.mass(), right.mass()),
+        carried(left.bulkVolume(), right.bulkVolume()),
+        Math.min(left.bunch(), right.bunch()),
+        left.laidArea() + right.laidArea());
   }
 
   /** Tells whether the whole may be closed. */
   boolean permitClosing(Load whole) {
     return permit(
-        carriedAtClosing(whole.massKg()),
-        carriedAtClosing(whole.bulkCubicMetres()),
-        whole.bunchMetres() / 2,
-        whole.laidAreaSquareMetres());
+        carriedAtClosing(whole.mass()),
+        carriedAtClosing(whole.bulkVolume()),
+        whole.bunch() / 2,
+        whole.laidArea());
   }
 
   private boolean permit(double mass, double bulk, double bunch, double floor) {
     // Sums of the same masses in another order may differ in the last digits.
-    return mass <= carriedMassKg.orElse(Double.MAX_VALUE) * ROUNDING
-        && bulk <= carriedBulkCubicMetres.orElse(Double.MAX_VALUE) * ROUNDING
-        && bunch <= reachMetres.orElse(Double.MAX_VALUE) * ROUNDING
-        && floor <= floorSquareMetres.orElse(Double.MAX_VALUE) * ROUNDING;
+    return mass <= carriedMass.orElse(Double.MAX_VALUE) * ROUNDING
+        && bulk <= carriedBulk.orElse(Double.MAX_VALUE) * ROUNDING
+        && bunch <= reach.orElse(Double.MAX_VALUE) * ROUNDING
+        && floor <= floorArea.orElse(Double.MAX_VALUE) * ROUNDING;
   }
 }

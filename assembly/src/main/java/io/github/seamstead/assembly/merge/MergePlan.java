@@ -47,12 +47,12 @@ public record MergePlan(
    */
   public List<Caution> cautions() {
     List<Caution> cautions = new ArrayList<>();
-    if (cost.heaviestCarriedKg() > USUAL_LIFT_KG) {
+    if (cost.heaviestCarried() > USUAL_LIFT_KG) {
       cautions.add(
           Caution.of(
               Hazard.LIFTING,
               "The heaviest carry of this order is "
-                  + Numbers.significant(cost.heaviestCarriedKg(), 3)
+                  + Numbers.significant(cost.heaviestCarried(), 3)
                   + " kg of sagging cloth.",
               "Loads over about 25 kg, or sagging loads of any mass, are a job for a team or a"
                   + " hoist.",

@@ -86,10 +86,10 @@ final class PlanBuilder {
 
   /** Gives the time from the first merge to the end of the closing joint, in seconds. */
   double elapsed() {
-    return elapsedMerges + closingSeconds();
+    return elapsedMerges + closingTime();
   }
 
-  private double closingSeconds() {
+  private double closingTime() {
     return groups.closed
         ? options.times().seconds(groups.closingLength(tree.cut), groups.mass(0, groups.size))
         : 0;
@@ -158,7 +158,7 @@ final class PlanBuilder {
               false,
               wave[node],
               mass(node),
-              options.limits().carried(left.massKg(), right.massKg()),
+              options.limits().carried(left.mass(), right.mass()),
               seconds[node],
               team[node],
               start[node]));
@@ -186,7 +186,7 @@ final class PlanBuilder {
         wave[nodes - 1] + 1,
         whole,
         options.limits().carriedAtClosing(whole),
-        closingSeconds(),
+        closingTime(),
         1,
         elapsedMerges);
   }
@@ -198,11 +198,11 @@ final class PlanBuilder {
     double inHand = 0;
     double carried = 0;
     for (JoinStep step : steps) {
-      merged += step.closing() ? 0 : step.inHandKg();
-      closing += step.closing() ? step.inHandKg() : 0;
+      merged += step.closing() ? 0 : step.massInHand();
+      closing += step.closing() ? step.massInHand() : 0;
       work += step.seconds();
-      inHand = Math.max(inHand, step.inHandKg());
-      carried = Math.max(carried, step.carriedKg());
+      inHand = Math.max(inHand, step.massInHand());
+      carried = Math.max(carried, step.carriedMass());
     }
     return new PlanCost(merged, closing, work, elapsed(), inHand, carried, within);
   }

@@ -3,21 +3,21 @@ package io.github.seamstead.assembly.merge;
 /**
  * What a plan costs, by every measure.
  *
- * @param mergedMassKg sum over the merges of the mass in hand, in kilogram-lifts
- * @param closingMassKg mass in hand at the closing joint: the whole cover of a ring, 0 for a line
- * @param workSeconds time of all joints, in seconds
- * @param elapsedSeconds time from first to last with the teams, in seconds
- * @param heaviestInHandKg the most mass in hand at one step, in kilograms
- * @param heaviestCarriedKg the heaviest carry, in kilograms
+ * @param mergedMass sum over the merges of the mass in hand, in kilogram-lifts
+ * @param closingMass mass in hand at the closing joint: the whole cover of a ring, 0 for a line
+ * @param workTime time of all joints, in seconds
+ * @param elapsedTime time from first to last with the teams, in seconds
+ * @param heaviestInHand the most mass in hand at one step, in kilograms
+ * @param heaviestCarried the heaviest carry, in kilograms
  * @param withinLimits whether every step keeps the limits
  */
 public record PlanCost(
-    double mergedMassKg,
-    double closingMassKg,
-    double workSeconds,
-    double elapsedSeconds,
-    double heaviestInHandKg,
-    double heaviestCarriedKg,
+    double mergedMass,
+    double closingMass,
+    double workTime,
+    double elapsedTime,
+    double heaviestInHand,
+    double heaviestCarried,
     boolean withinLimits) {
 
   /**
@@ -25,7 +25,7 @@ public record PlanCost(
    *
    * @return handled mass, in kilogram-lifts
    */
-  public double handledMassKg() {
-    return mergedMassKg + closingMassKg;
+  public double handledMass() {
+    return mergedMass + closingMass;
   }
 }

@@ -20,21 +20,21 @@ final class Refusals {
     Limits limits = options.limits();
     List<String> broken = new ArrayList<>();
     limits
-        .floorSquareMetres()
+        .floorArea()
         .ifPresent(
             floor -> {
-              if (whole.laidAreaSquareMetres() > floor) {
+              if (whole.laidArea() > floor) {
                 broken.add(
                     "the whole cover is laid on "
-                        + Numbers.significant(whole.laidAreaSquareMetres(), 4)
+                        + Numbers.significant(whole.laidArea(), 4)
                         + " m2, the floor is "
                         + Numbers.significant(floor, 4)
                         + " m2");
               }
             });
-    double bulk = limits.carriedAtClosing(whole.bulkCubicMetres());
+    double bulk = limits.carriedAtClosing(whole.bulkVolume());
     limits
-        .carriedBulkCubicMetres()
+        .carriedBulk()
         .ifPresent(
             most -> {
               if (groups.closed && bulk > most) {
@@ -47,13 +47,13 @@ final class Refusals {
               }
             });
     limits
-        .reachMetres()
+        .reach()
         .ifPresent(
             reach -> {
-              if (groups.closed && whole.bunchMetres() / 2 > reach) {
+              if (groups.closed && whole.bunch() / 2 > reach) {
                 broken.add(
                     "the closing joint bunches "
-                        + Numbers.significant(whole.bunchMetres() / 2, 4)
+                        + Numbers.significant(whole.bunch() / 2, 4)
                         + " m, the reach is "
                         + Numbers.significant(reach, 4)
                         + " m");

@@ -17,18 +17,18 @@ import java.util.OptionalInt;
  * the first and 39.1 kg by the second: the lower is used.
  *
  * @param people 1 to {@link #MOST_PEOPLE}
- * @param massPerPersonKg what each may carry alone, in kilograms
- * @param capacityKg what they may carry together by the rule used, in kilograms
+ * @param massPerPerson what each may carry alone, in kilograms
+ * @param capacity what they may carry together by the rule used, in kilograms
  * @param rule the rule used, in words
- * @param rivalCapacityKg by the rival rule, in kilograms
+ * @param rivalCapacity by the rival rule, in kilograms
  * @param rivalRule the rival rule, in words
  */
 public record TeamLift(
     int people,
-    double massPerPersonKg,
-    double capacityKg,
+    double massPerPerson,
+    double capacity,
     String rule,
-    double rivalCapacityKg,
+    double rivalCapacity,
     String rivalRule) {
 
   /** The most people of one carry. */
@@ -38,23 +38,23 @@ public record TeamLift(
    * Computes what people may carry together.
    *
    * @param people 1 to {@link #MOST_PEOPLE}
-   * @param massPerPersonKg what each may carry alone, in kilograms, greater than 0
+   * @param massPerPerson what each may carry alone, in kilograms, greater than 0
    * @return both rules
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static TeamLift of(int people, double massPerPersonKg) {
+  public static TeamLift of(int people, double massPerPerson) {
     Args.within("people of one carry", people, 1, MOST_PEOPLE);
-    Args.positive("mass per person", massPerPersonKg, "kg");
+    Args.positive("mass per person", massPerPerson, "kg");
     double factor = people == 1 ? 1 : people == 2 ? 2.0 / 3 : 0.5;
     double rival = people == 2 ? 0.85 : 1;
     return new TeamLift(
         people,
-        massPerPersonKg,
-        factor * people * massPerPersonKg,
+        massPerPerson,
+        factor * people * massPerPerson,
         people == 1
             ? "one person"
             : people == 2 ? "two thirds of the sum of two" : "half of the sum of " + people,
-        rival * people * massPerPersonKg,
+        rival * people * massPerPerson,
         people == 2 ? "EN 1005-2: 0.85 for two persons" : "plain sum");
   }
 
@@ -64,28 +64,28 @@ public record TeamLift(
    *
    * @param people people of the crew, 1 or more
    * @param teams teams that join at once, 1 or more
-   * @param massPerPersonKg what each may carry alone, in kilograms, greater than 0
+   * @param massPerPerson what each may carry alone, in kilograms, greater than 0
    * @return the lift of one team
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static TeamLift ofCrew(int people, int teams, double massPerPersonKg) {
+  public static TeamLift ofCrew(int people, int teams, double massPerPerson) {
     Args.within("people of the crew", people, 1, 10_000);
     Args.within("teams of the crew", teams, 1, people);
-    return of(Math.min(MOST_PEOPLE, people / teams), massPerPersonKg);
+    return of(Math.min(MOST_PEOPLE, people / teams), massPerPerson);
   }
 
   /**
    * Finds the fewest hands for a load: the least team that may carry it.
    *
-   * @param loadKg the load, in kilograms, 0 or more
-   * @param massPerPersonKg what each may carry alone, in kilograms, greater than 0
+   * @param loadMass the load, in kilograms, 0 or more
+   * @param massPerPerson what each may carry alone, in kilograms, greater than 0
    * @return 1 to {@link #MOST_PEOPLE} people, or nothing if even these may not
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static OptionalInt peopleFor(double loadKg, double massPerPersonKg) {
-    Args.notNegative("load", loadKg, "kg");
+  public static OptionalInt peopleFor(double loadMass, double massPerPerson) {
+    Args.notNegative("load", loadMass, "kg");
     for (int people = 1; people <= MOST_PEOPLE; people++) {
-      if (of(people, massPerPersonKg).capacityKg() >= loadKg * (1 - 1e-12)) {
+      if (of(people, massPerPerson).capacity() >= loadMass * (1 - 1e-12)) {
         return OptionalInt.of(people);
       }
     }
@@ -96,7 +96,7 @@ public record TeamLift(
    * Computes the capacity with its steps.
    *
    * @param steps where the steps go
-   * @return {@link #capacityKg()}, in kilograms
+   * @return {@link #capacity()}, in kilograms
    */
   @Calculation("assembly.merge.teamlift")
   public double capacity(Steps steps) {
@@ -106,17 +106,17 @@ public record TeamLift(
         .formula("f_rival * n * m_1")
         .with("f_rival", rival, "")
         .with("n", people, "")
-        .with("m_1", massPerPersonKg, "kg")
+        .with("m_1", massPerPerson, "kg")
         .from(MergeSources.TEAM_EN)
-        .gives(rivalCapacityKg, "kg");
+        .gives(rivalCapacity, "kg");
     return steps
         .step("m_team", "what the team may carry: " + rule)
         .formula("f * n * m_1")
         .with("f", people == 1 ? 1 : people == 2 ? 2.0 / 3 : 0.5, "")
         .with("n", people, "")
-        .with("m_1", massPerPersonKg, "kg")
+        .with("m_1", massPerPerson, "kg")
         .from(MergeSources.TEAM_UK)
-        .gives(capacityKg, "kg");
+        .gives(capacity, "kg");
   }
 
   /**
@@ -125,7 +125,7 @@ public record TeamLift(
    * @return limits on the carried mass alone
    */
   public Limits limits() {
-    return Limits.NONE.withCarriedMass(capacityKg);
+    return Limits.NONE.withCarriedMass(capacity);
   }
 
   /**

@@ -32,7 +32,7 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
    * @param label its pieces by first and last number
    * @param x in leaf distances from the leftmost leaf
    * @param y in levels above the leaves
-   * @param massKg its mass, in kilograms
+   * @param mass its mass, in kilograms
    * @param step the number of the step that makes it; empty for a leaf
    * @param parent the node it goes into; empty for the whole
    */
@@ -42,7 +42,7 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
       String label,
       double x,
       double y,
-      double massKg,
+      double mass,
       OptionalInt step,
       OptionalInt parent) {}
 
@@ -92,7 +92,7 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
               arcs.get(i).text(pieces),
               places.get(i)[0],
               places.get(i)[1],
-              plan.ring().load(arcs.get(i)).massKg(),
+              plan.ring().load(arcs.get(i)).mass(),
               step[i] == 0 ? OptionalInt.empty() : OptionalInt.of(step[i]),
               parent[i] == 0 ? OptionalInt.empty() : OptionalInt.of(parent[i])));
     }

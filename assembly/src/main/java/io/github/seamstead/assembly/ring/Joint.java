@@ -7,9 +7,9 @@ package io.github.seamstead.assembly.ring;
  * @param mark the name and check that both edges carry
  * @param first the right edge of the piece before
  * @param second the left edge of the piece after
- * @param lengthMetres length of the joint, in metres
+ * @param length length of the joint, in metres
  */
-public record Joint(int number, JointMark mark, Edge first, Edge second, double lengthMetres) {
+public record Joint(int number, JointMark mark, Edge first, Edge second, double length) {
 
   /**
    * Writes the joint for a tick list.

@@ -10,10 +10,10 @@ package io.github.seamstead.assembly.ring;
  * @param joints how many joints
  * @param edgesToPrepare how many edges belong to a joint
  * @param freeEdges how many side edges stay free: 0 for a ring, 2 for a line
- * @param jointLengthMetres all joints together, each counted once, in metres
+ * @param jointLength all joints together, each counted once, in metres
  */
 public record JointCount(
-    int pieces, int joints, int edgesToPrepare, int freeEdges, double jointLengthMetres) {
+    int pieces, int joints, int edgesToPrepare, int freeEdges, double jointLength) {
 
   /**
    * Says the count in one sentence.

@@ -81,45 +81,45 @@ public final class PieceRing {
    * Makes a ring.
    *
    * @param pieces in their order, at least one; edge labels (name and letter) must all differ
-   * @param jointLengthsMetres length of joint i between piece i and the next, in metres, greater
-   *     than 0; as many as pieces
+   * @param jointLengths length of joint i between piece i and the next, in metres, greater than 0;
+   *     as many as pieces
    * @return the ring
    * @throws IllegalArgumentException if the counts differ, a length is not positive, two edges have
    *     one label, or there are more than {@link JointMark#MOST_JOINTS} joints
    */
-  public static PieceRing ring(List<Piece> pieces, List<Double> jointLengthsMetres) {
-    return new PieceRing(Closure.RING, pieces, jointLengthsMetres);
+  public static PieceRing ring(List<Piece> pieces, List<Double> jointLengths) {
+    return new PieceRing(Closure.RING, pieces, jointLengths);
   }
 
   /**
    * Makes a line whose outer edges stay free.
    *
    * @param pieces in their order, at least one; edge labels (name and letter) must all differ
-   * @param jointLengthsMetres length of joint i between piece i and the next, in metres, greater
-   *     than 0; one fewer than pieces
+   * @param jointLengths length of joint i between piece i and the next, in metres, greater than 0;
+   *     one fewer than pieces
    * @return the line
    * @throws IllegalArgumentException as for {@link #ring}
    */
-  public static PieceRing line(List<Piece> pieces, List<Double> jointLengthsMetres) {
-    return new PieceRing(Closure.LINE, pieces, jointLengthsMetres);
+  public static PieceRing line(List<Piece> pieces, List<Double> jointLengths) {
+    return new PieceRing(Closure.LINE, pieces, jointLengths);
   }
 
   /**
    * Makes a ring of alike pieces called 1 to n.
    *
    * @param n how many pieces, 1 or more
-   * @param massKg mass of each, in kilograms, 0 or more
-   * @param jointLengthMetres length of each joint, in metres, greater than 0
+   * @param mass mass of each, in kilograms, 0 or more
+   * @param jointLength length of each joint, in metres, greater than 0
    * @return the ring
    * @throws IllegalArgumentException if a number is out of its range
    */
-  public static PieceRing ofEqualPieces(int n, double massKg, double jointLengthMetres) {
+  public static PieceRing ofEqualPieces(int n, double mass, double jointLength) {
     Args.within("number of pieces", n, 1, JointMark.MOST_JOINTS);
     List<Piece> pieces = new ArrayList<>(n);
     List<Double> lengths = new ArrayList<>(n);
     for (int i = 1; i <= n; i++) {
-      pieces.add(Piece.of(Integer.toString(i), Load.ofMass(massKg)).cutBy("one template"));
-      lengths.add(jointLengthMetres);
+      pieces.add(Piece.of(Integer.toString(i), Load.ofMass(mass)).cutBy("one template"));
+      lengths.add(jointLength);
     }
     return ring(pieces, lengths);
   }
@@ -238,7 +238,7 @@ public final class PieceRing {
         joints.size(),
         2 * joints.size(),
         2 * size() - 2 * joints.size(),
-        joints.stream().mapToDouble(Joint::lengthMetres).sum());
+        joints.stream().mapToDouble(Joint::length).sum());
   }
 
   /**

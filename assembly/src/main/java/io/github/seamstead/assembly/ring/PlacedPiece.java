@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param leftJoint the joint there; empty for a free edge
  * @param onRight the edge on the reader's right
  * @param rightJoint the joint there; empty for a free edge
- * @param angleRadians direction of the piece's middle in a plan seen from above, in radians,
+ * @param angle direction of the piece's middle in a plan seen from above, in radians,
  *     counter-clockwise from the first place's start; turns the other way as the cover lies
  */
 public record PlacedPiece(
@@ -23,4 +23,4 @@ public record PlacedPiece(
     Optional<Joint> leftJoint,
     Edge onRight,
     Optional<Joint> rightJoint,
-    double angleRadians) {}
+    double angle) {}

@@ -15,25 +15,21 @@ import java.util.Optional;
  * x waits {@code (l - x) / v_spread + x / v_press}, at most {@code l * max(1 / v_spread, 1 /
  * v_press)}. Every place is pressed within the open time if {@code l <= open / max(...)}.
  *
- * @param openSeconds how long a bead may wait before it is pressed, in seconds, greater than 0; the
+ * @param openTime how long a bead may wait before it is pressed, in seconds, greater than 0; the
  *     maker states it for a temperature
- * @param cureSeconds how long the joint must rest before its group is handled, in seconds, 0 or
- *     more
+ * @param cureTime how long the joint must rest before its group is handled, in seconds, 0 or more
  * @param spreadSecondsPerMetre time to spread a metre, in s/m, greater than 0
  * @param pressSecondsPerMetre time to press a metre, in s/m, greater than 0
  */
 public record AdhesiveTimes(
-    double openSeconds,
-    double cureSeconds,
-    double spreadSecondsPerMetre,
-    double pressSecondsPerMetre) {
+    double openTime, double cureTime, double spreadSecondsPerMetre, double pressSecondsPerMetre) {
 
   private static final Source DERIVED =
       Source.derived("longest wait between spreading and pressing");
 
   public AdhesiveTimes {
-    Args.positive("open time", openSeconds, "s");
-    Args.notNegative("cure time", cureSeconds, "s");
+    Args.positive("open time", openTime, "s");
+    Args.notNegative("cure time", cureTime, "s");
     Args.positive("spreading", spreadSecondsPerMetre, "s/m");
     Args.positive("pressing", pressSecondsPerMetre, "s/m");
   }
@@ -43,56 +39,56 @@ public record AdhesiveTimes(
    *
    * @return in metres
    */
-  public double longestPortionMetres() {
-    return openSeconds / Math.max(spreadSecondsPerMetre, pressSecondsPerMetre);
+  public double longestPortion() {
+    return openTime / Math.max(spreadSecondsPerMetre, pressSecondsPerMetre);
   }
 
   /**
    * Computes in how many portions a joint must be glued.
    *
-   * @param jointMetres length of the joint, in metres, greater than 0
+   * @param jointLength length of the joint, in metres, greater than 0
    * @return 1 or more
    */
-  public double portions(double jointMetres) {
-    return portions(jointMetres, Steps.none());
+  public double portions(double jointLength) {
+    return portions(jointLength, Steps.none());
   }
 
   /**
    * Computes in how many portions a joint must be glued, with the steps.
    *
-   * @param jointMetres length of the joint, in metres, greater than 0
+   * @param jointLength length of the joint, in metres, greater than 0
    * @param steps where the steps go
    * @return 1 or more, a whole number
    */
   @Calculation("assembly.schedule.adhesive")
-  public double portions(double jointMetres, Steps steps) {
-    Args.positive("joint length", jointMetres, "m");
+  public double portions(double jointLength, Steps steps) {
+    Args.positive("joint length", jointLength, "m");
     double longest =
         steps
             .step("l_max", "longest portion within the open time")
             .formula("t_open / max(k_spread, k_press)")
-            .with("t_open", openSeconds, "s")
+            .with("t_open", openTime, "s")
             .with("k_spread", spreadSecondsPerMetre, "s/m")
             .with("k_press", pressSecondsPerMetre, "s/m")
             .from(DERIVED)
-            .gives(longestPortionMetres(), "m");
+            .gives(longestPortion(), "m");
     return steps
         .step("N", "portions of the joint")
         .formula("max(1, ceil(L / l_max - 0.000001))")
-        .with("L", jointMetres, "m")
+        .with("L", jointLength, "m")
         .with("l_max", longest, "m")
         .note("a millionth of a portion is left out of account, so that rounding adds none")
-        .gives(Math.max(1, Math.ceil(jointMetres / longest - 0.000001)), "");
+        .gives(Math.max(1, Math.ceil(jointLength / longest - 0.000001)), "");
   }
 
   /**
    * Computes how long a joint keeps the team.
    *
-   * @param jointMetres length of the joint, in metres, greater than 0
+   * @param jointLength length of the joint, in metres, greater than 0
    * @return spreading and pressing, in seconds; the cure comes on top but needs nobody
    */
-  public double workSeconds(double jointMetres) {
-    return Args.positive("joint length", jointMetres, "m")
+  public double workTime(double jointLength) {
+    return Args.positive("joint length", jointLength, "m")
         * (spreadSecondsPerMetre + pressSecondsPerMetre);
   }
 

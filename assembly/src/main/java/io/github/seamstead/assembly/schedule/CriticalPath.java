@@ -18,11 +18,11 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param times when each task can and must be done, in the order given
  * @param path the ids of one critical path from start to end; where several are critical, the one
  *     of greatest variance
- * @param lengthSeconds expected time from start to end, in seconds
+ * @param length expected time from start to end, in seconds
  * @param varianceSecondsSquared variance of that path, in seconds squared
  */
 public record CriticalPath(
-    List<TaskTimes> times, List<String> path, double lengthSeconds, double varianceSecondsSquared) {
+    List<TaskTimes> times, List<String> path, double length, double varianceSecondsSquared) {
 
   private static final double SLACK_TOLERANCE = 1e-9;
 
@@ -141,7 +141,7 @@ public record CriticalPath(
    *
    * @return in seconds
    */
-  public double standardDeviationSeconds() {
+  public double standardDeviation() {
     return Math.sqrt(varianceSecondsSquared);
   }
 
@@ -151,16 +151,16 @@ public record CriticalPath(
    * <p>PERT takes the critical path alone and adds its variances to a normal distribution. Where
    * other paths are nearly as long this is too hopeful; a simulation is not.
    *
-   * @param deadlineSeconds in seconds after the start
+   * @param deadline in seconds after the start
    * @return probability, 0 to 1; 0 or 1 if there is no doubt at all
    */
-  public double probabilityBy(double deadlineSeconds) {
-    Args.finite("deadline", deadlineSeconds, "s");
+  public double probabilityBy(double deadline) {
+    Args.finite("deadline", deadline, "s");
     if (varianceSecondsSquared == 0) {
-      return deadlineSeconds >= lengthSeconds ? 1 : 0;
+      return deadline >= length ? 1 : 0;
     }
-    return new NormalDistribution(null, lengthSeconds, standardDeviationSeconds())
-        .cumulativeProbability(deadlineSeconds);
+    return new NormalDistribution(null, length, standardDeviation())
+        .cumulativeProbability(deadline);
   }
 
   /**
@@ -172,8 +172,8 @@ public record CriticalPath(
   public double timeFor(double probability) {
     Args.between("probability", probability, 0, 1, "");
     return varianceSecondsSquared == 0
-        ? lengthSeconds
-        : new NormalDistribution(null, lengthSeconds, standardDeviationSeconds())
+        ? length
+        : new NormalDistribution(null, length, standardDeviation())
             .inverseCumulativeProbability(probability);
   }
 
@@ -181,7 +181,7 @@ public record CriticalPath(
    * Adds up the critical path with its steps.
    *
    * @param steps where the steps go
-   * @return {@link #lengthSeconds()}, in seconds
+   * @return {@link #length()}, in seconds
    */
   @Calculation("assembly.schedule.criticalpath")
   public double length(Steps steps) {

@@ -12,13 +12,13 @@ import java.util.Map;
  *
  * @param bars by start
  * @param lanes how many lanes
- * @param startSeconds left end, in seconds
- * @param endSeconds right end, in seconds
+ * @param startTime left end, in seconds
+ * @param endTime right end, in seconds
  * @param byClock whether times count from midnight before day 1; else they are working time from
  *     the start
  */
 public record GanttChart(
-    List<Bar> bars, int lanes, double startSeconds, double endSeconds, boolean byClock) {
+    List<Bar> bars, int lanes, double startTime, double endTime, boolean byClock) {
 
   private static final double EPS = 1e-6;
 
@@ -45,8 +45,8 @@ public record GanttChart(
      *
      * @return in seconds
      */
-    public double startSeconds() {
-      return parts.get(0).startSeconds();
+    public double startTime() {
+      return parts.get(0).startTime();
     }
 
     /**
@@ -54,8 +54,8 @@ public record GanttChart(
      *
      * @return in seconds
      */
-    public double endSeconds() {
-      return parts.get(parts.size() - 1).endSeconds();
+    public double endTime() {
+      return parts.get(parts.size() - 1).endTime();
     }
   }
 
@@ -69,7 +69,7 @@ public record GanttChart(
   public static GanttChart of(ResourceSchedule schedule, Map<String, Integer> capacities) {
     List<List<WorkCalendar.Span>> spans = new ArrayList<>();
     for (ResourceSchedule.Placed placed : schedule.tasks()) {
-      spans.add(List.of(new WorkCalendar.Span(placed.startSeconds(), placed.finishSeconds())));
+      spans.add(List.of(new WorkCalendar.Span(placed.startTime(), placed.finishTime())));
     }
     return chart(schedule, capacities, spans, false);
   }
@@ -81,29 +81,29 @@ public record GanttChart(
    * @param schedule the schedule
    * @param capacities the capacities it was made with
    * @param calendar when people work
-   * @param startSeconds clock time of the start, in seconds after midnight before day 1, 0 or more
+   * @param startTime clock time of the start, in seconds after midnight before day 1, 0 or more
    * @return the bars by the clock
    */
   public static GanttChart of(
       ResourceSchedule schedule,
       Map<String, Integer> capacities,
       WorkCalendar calendar,
-      double startSeconds) {
+      double startTime) {
     Map<String, double[]> freeInWork = new HashMap<>();
     Map<String, double[]> freeByClock = new HashMap<>();
     capacities.forEach(
         (name, count) -> {
           freeInWork.put(name, new double[count]);
           double[] clock = new double[count];
-          Arrays.fill(clock, startSeconds);
+          Arrays.fill(clock, startTime);
           freeByClock.put(name, clock);
         });
     Map<String, Double> end = new HashMap<>();
     List<List<WorkCalendar.Span>> spans = new ArrayList<>();
     for (ResourceSchedule.Placed placed : schedule.tasks()) {
-      double ready = startSeconds;
+      double ready = startTime;
       for (Link link : placed.task().after()) {
-        ready = Math.max(ready, end.getOrDefault(link.task(), startSeconds) + link.lagSeconds());
+        ready = Math.max(ready, end.getOrDefault(link.task(), startTime) + link.lag());
       }
       List<Taken> taken = new ArrayList<>();
       for (Map.Entry<String, Integer> need : placed.task().needs().entrySet()) {
@@ -111,17 +111,16 @@ public record GanttChart(
         double[] clock = freeByClock.getOrDefault(need.getKey(), new double[0]);
         int missing = Math.min(need.getValue(), work.length);
         for (int unit = 0; unit < work.length && missing > 0; unit++) {
-          if (work[unit] <= placed.startSeconds() + EPS) {
+          if (work[unit] <= placed.startTime() + EPS) {
             missing--;
-            work[unit] = Math.max(work[unit], placed.finishSeconds());
+            work[unit] = Math.max(work[unit], placed.finishTime());
             ready = Math.max(ready, clock[unit]);
             taken.add(new Taken(clock, unit));
           }
         }
       }
-      List<WorkCalendar.Span> parts =
-          calendar.lay(ready, placed.finishSeconds() - placed.startSeconds());
-      double done = parts.get(parts.size() - 1).endSeconds();
+      List<WorkCalendar.Span> parts = calendar.lay(ready, placed.finishTime() - placed.startTime());
+      double done = parts.get(parts.size() - 1).endTime();
       for (Taken unit : taken) {
         unit.clock()[unit.number()] = done;
       }
@@ -144,15 +143,15 @@ public record GanttChart(
     int n = spans.size();
     Integer[] order = new Integer[n];
     Arrays.setAll(order, i -> i);
-    Arrays.sort(order, Comparator.comparingDouble(i -> spans.get(i).get(0).startSeconds()));
+    Arrays.sort(order, Comparator.comparingDouble(i -> spans.get(i).get(0).startTime()));
     List<Bar> bars = new ArrayList<>();
     List<Double> laneEnd = new ArrayList<>();
     double first = Double.POSITIVE_INFINITY;
     double last = 0;
     for (int i : order) {
       List<WorkCalendar.Span> parts = spans.get(i);
-      double start = parts.get(0).startSeconds();
-      double end = parts.get(parts.size() - 1).endSeconds();
+      double start = parts.get(0).startTime();
+      double end = parts.get(parts.size() - 1).endTime();
       int lane = 0;
       while (lane < laneEnd.size() && laneEnd.get(lane) > start + EPS) {
         lane++;

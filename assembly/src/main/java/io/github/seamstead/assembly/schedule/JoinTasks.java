@@ -26,8 +26,7 @@ public final class JoinTasks {
    * @param optimisticRatio optimistic over likely duration, more than 0 and at most 1; 8/9 by
    *     common practice
    * @param pessimisticRatio pessimistic over likely duration, 1 or more; 10/9 by common practice
-   * @param cureSeconds wait after each joint before its group may be handled, in seconds, 0 for
-   *     none
+   * @param cureTime wait after each joint before its group may be handled, in seconds, 0 for none
    * @param tools how many of each further tool a joint holds, such as one stapler
    * @return the tasks, named by their joint marks, each needing one {@link #TEAM}
    * @throws IllegalArgumentException if a ratio or the wait is out of range, or the plan has no
@@ -37,9 +36,9 @@ public final class JoinTasks {
       MergePlan plan,
       double optimisticRatio,
       double pessimisticRatio,
-      double cureSeconds,
+      double cureTime,
       Map<String, Integer> tools) {
-    return of(plan, optimisticRatio, pessimisticRatio, cureSeconds, tools, NO_LEARNING);
+    return of(plan, optimisticRatio, pessimisticRatio, cureTime, tools, NO_LEARNING);
   }
 
   /**
@@ -48,8 +47,7 @@ public final class JoinTasks {
    * @param plan the plan; the likely duration of the first joint is the step's
    * @param optimisticRatio optimistic over likely duration, more than 0 and at most 1
    * @param pessimisticRatio pessimistic over likely duration, 1 or more
-   * @param cureSeconds wait after each joint before its group may be handled, in seconds, 0 for
-   *     none
+   * @param cureTime wait after each joint before its group may be handled, in seconds, 0 for none
    * @param tools how many of each further tool a joint holds
    * @param learning how the k-th joint of the plan shrinks against the first
    * @return the tasks, named by their joint marks, each needing one {@link #TEAM}
@@ -60,12 +58,12 @@ public final class JoinTasks {
       MergePlan plan,
       double optimisticRatio,
       double pessimisticRatio,
-      double cureSeconds,
+      double cureTime,
       Map<String, Integer> tools,
       LearningCurve learning) {
     Args.within("optimistic over likely", optimisticRatio, Double.MIN_NORMAL, 1, "");
     Args.within("pessimistic over likely", pessimisticRatio, 1, 1000, "");
-    Args.notNegative("cure", cureSeconds, "s");
+    Args.notNegative("cure", cureTime, "s");
     Map<String, Integer> needs = new HashMap<>(tools);
     needs.put(TEAM, 1);
     Map<Arc, String> madeBy = new HashMap<>();
@@ -76,7 +74,7 @@ public final class JoinTasks {
       for (Arc part : List.of(step.left(), step.right())) {
         String before = madeBy.get(part);
         if (before != null && after.stream().noneMatch(l -> l.task().equals(before))) {
-          after.add(new Link(before, cureSeconds));
+          after.add(new Link(before, cureTime));
         }
       }
       String id = step.joint().mark().name();

@@ -73,46 +73,46 @@ public record LearningCurve(Rule rule, double ratio) {
   /**
    * Computes the time of one piece. Costs O(1).
    *
-   * @param firstSeconds time of the first, in seconds, greater than 0
+   * @param firstTime time of the first, in seconds, greater than 0
    * @param n which piece, 1 to {@link #MOST_PIECES}
    * @return in seconds
    * @throws IllegalArgumentException if a number is out of range
    */
-  public double piece(double firstSeconds, int n) {
-    Args.positive("time of the first piece", firstSeconds, "s");
+  public double piece(double firstTime, int n) {
+    Args.positive("time of the first piece", firstTime, "s");
     Args.within("piece", n, 1, MOST_PIECES);
     double b = exponent();
     return rule == Rule.UNIT
-        ? firstSeconds * StrictMath.pow(n, b)
-        : firstSeconds
+        ? firstTime * StrictMath.pow(n, b)
+        : firstTime
             * (n * StrictMath.pow(n, b) - (n == 1 ? 0 : (n - 1) * StrictMath.pow(n - 1, b)));
   }
 
   /**
    * Computes the time of the first n pieces together.
    *
-   * @param firstSeconds time of the first, in seconds, greater than 0
+   * @param firstTime time of the first, in seconds, greater than 0
    * @param n how many, 1 to {@link #MOST_PIECES}
    * @return in seconds
    * @throws IllegalArgumentException if a number is out of range
    */
-  public double total(double firstSeconds, int n) {
-    return total(firstSeconds, n, Steps.none());
+  public double total(double firstTime, int n) {
+    return total(firstTime, n, Steps.none());
   }
 
   /**
    * Computes the time of the first n pieces together, with the steps. Costs O(n) by the unit rule,
    * O(1) by the other.
    *
-   * @param firstSeconds time of the first, in seconds, greater than 0
+   * @param firstTime time of the first, in seconds, greater than 0
    * @param n how many, 1 to {@link #MOST_PIECES}
    * @param steps where the steps go; by the unit rule one for each piece
    * @return in seconds
    * @throws IllegalArgumentException if a number is out of range
    */
   @Calculation("assembly.schedule.learning")
-  public double total(double firstSeconds, int n, Steps steps) {
-    Args.positive("time of the first piece", firstSeconds, "s");
+  public double total(double firstTime, int n, Steps steps) {
+    Args.positive("time of the first piece", firstTime, "s");
     Args.within("pieces", n, 1, MOST_PIECES);
     double b =
         steps
@@ -126,21 +126,21 @@ public record LearningCurve(Rule rule, double ratio) {
       return steps
           .step("T", "time of all pieces")
           .formula("a * n * n^b")
-          .with("a", firstSeconds, "s")
+          .with("a", firstTime, "s")
           .with("n", n, "")
           .with("b", b, "")
           .from(WRIGHT)
-          .gives(firstSeconds * n * StrictMath.pow(n, b), "s");
+          .gives(firstTime * n * StrictMath.pow(n, b), "s");
     }
     double total = 0;
     for (int i = 1; i <= n; i++) {
-      double next = total + firstSeconds * StrictMath.pow(i, b);
+      double next = total + firstTime * StrictMath.pow(i, b);
       if (steps.isRecording()) {
         steps
             .step("T", "time of the first " + i)
             .formula("T_before + a * i^b")
             .with("T_before", total, "s")
-            .with("a", firstSeconds, "s")
+            .with("a", firstTime, "s")
             .with("i", i, "")
             .with("b", b, "")
             .from(CRAWFORD)

@@ -6,14 +6,14 @@ import io.github.seamstead.shared.check.Args;
  * A task that must end first, and how long to wait after it.
  *
  * @param task the id of the task before; not blank
- * @param lagSeconds time from its end to the earliest start, such as the cure of an adhesive, in
- *     seconds, 0 or more; it runs by the clock, nights and breaks included
+ * @param lag time from its end to the earliest start, such as the cure of an adhesive, in seconds,
+ *     0 or more; it runs by the clock, nights and breaks included
  */
-public record Link(String task, double lagSeconds) {
+public record Link(String task, double lag) {
 
   public Link {
     Args.notBlank("task before", task);
-    Args.notNegative("wait after task " + task, lagSeconds, "s");
+    Args.notNegative("wait after task " + task, lag, "s");
   }
 
   /**

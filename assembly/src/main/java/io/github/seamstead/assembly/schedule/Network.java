@@ -17,7 +17,7 @@ import java.util.Map;
  *         List.of(
  *             Task.of("A", ThreePoint.exactly(6)),
  *             Task.of("B", new ThreePoint(1, 2, 4), "A")));
- * CriticalPath.of(network).lengthSeconds();
+ * CriticalPath.of(network).length();
  * }</pre>
  *
  * <p>Immutable. Building costs O(tasks + links).
@@ -46,7 +46,7 @@ public final class Network {
       lag[i] = new double[links.size()];
       for (int j = 0; j < links.size(); j++) {
         before[i][j] = find(links.get(j).task(), tasks.get(i).id());
-        lag[i][j] = links.get(j).lagSeconds();
+        lag[i][j] = links.get(j).lag();
       }
     }
     this.order = sorted();

@@ -18,17 +18,13 @@ import java.util.Map;
  * (1992), from memory.
  *
  * @param tasks tasks with their starts, earliest first
- * @param lengthSeconds from start to end, in seconds
- * @param lowerBoundSeconds what no schedule can go below, in seconds
+ * @param length from start to end, in seconds
+ * @param lowerBound what no schedule can go below, in seconds
  * @param proved whether no schedule is shorter
  * @param workUnits work units spent
  */
 public record ResourceSchedule(
-    List<Placed> tasks,
-    double lengthSeconds,
-    double lowerBoundSeconds,
-    boolean proved,
-    long workUnits) {
+    List<Placed> tasks, double length, double lowerBound, boolean proved, long workUnits) {
 
   /** The most tasks that are scheduled exactly. */
   public static final int MOST_EXACT = ScheduleSearch.MOST_TASKS;
@@ -43,10 +39,10 @@ public record ResourceSchedule(
    * A task in the schedule.
    *
    * @param task the task
-   * @param startSeconds its start, in seconds after the start of the work
-   * @param finishSeconds its finish, in seconds after the start of the work
+   * @param startTime its start, in seconds after the start of the work
+   * @param finishTime its finish, in seconds after the start of the work
    */
-  public record Placed(Task task, double startSeconds, double finishSeconds) {}
+  public record Placed(Task task, double startTime, double finishTime) {}
 
   /**
    * Schedules by mean durations.
@@ -86,7 +82,7 @@ public record ResourceSchedule(
     for (int i : problem.order) {
       placed.add(new Placed(network.tasks().get(i), starts[i], starts[i] + problem.duration[i]));
     }
-    placed.sort(Comparator.comparingDouble(Placed::startSeconds));
+    placed.sort(Comparator.comparingDouble(Placed::startTime));
     return placed;
   }
 
@@ -96,18 +92,15 @@ public record ResourceSchedule(
    * @return the part of the length that a better schedule could save at most; 0 if proved
    */
   public double gapRatio() {
-    return proved || lengthSeconds <= 0
-        ? 0
-        : Math.max(0, (lengthSeconds - lowerBoundSeconds) / lengthSeconds);
+    return proved || length <= 0 ? 0 : Math.max(0, (length - lowerBound) / length);
   }
 
   /** Tells for each task, in the order of {@link #tasks()}, whether the end waits for it. */
   boolean[] critical(Map<String, Integer> capacities) {
     List<Task> list = tasks.stream().map(Placed::task).toList();
     Network network = Network.of(list);
-    double[] duration =
-        tasks.stream().mapToDouble(p -> p.finishSeconds() - p.startSeconds()).toArray();
-    double[] starts = tasks.stream().mapToDouble(Placed::startSeconds).toArray();
+    double[] duration = tasks.stream().mapToDouble(p -> p.finishTime() - p.startTime()).toArray();
+    double[] starts = tasks.stream().mapToDouble(Placed::startTime).toArray();
     return CriticalSequence.of(ResourceProblem.of(network, duration, capacities), starts);
   }
 }

@@ -111,16 +111,16 @@ public final class Simulation {
   /**
    * Gives the part of the runs that ended in time.
    *
-   * @param deadlineSeconds in seconds after the start
+   * @param deadline in seconds after the start
    * @return 0 to 1
    */
-  public double probabilityBy(double deadlineSeconds) {
-    Args.finite("deadline", deadlineSeconds, "s");
+  public double probabilityBy(double deadline) {
+    Args.finite("deadline", deadline, "s");
     int low = 0;
     int high = sorted.length;
     while (low < high) {
       int middle = (low + high) / 2;
-      if (sorted[middle] <= deadlineSeconds) {
+      if (sorted[middle] <= deadline) {
         low = middle + 1;
       } else {
         high = middle;

@@ -45,30 +45,30 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
   /**
    * A time span of a day.
    *
-   * @param startSeconds start, in seconds after midnight; 0 to a day
-   * @param endSeconds end, in seconds after midnight; at most a day
+   * @param startTime start, in seconds after midnight; 0 to a day
+   * @param endTime end, in seconds after midnight; at most a day
    */
-  public record Shift(double startSeconds, double endSeconds) {
+  public record Shift(double startTime, double endTime) {
 
     public Shift {
-      Args.within("start of a shift or break", startSeconds, 0, DAY_SECONDS, "s");
-      Args.within("end of a shift or break", endSeconds, 0, DAY_SECONDS, "s");
+      Args.within("start of a shift or break", startTime, 0, DAY_SECONDS, "s");
+      Args.within("end of a shift or break", endTime, 0, DAY_SECONDS, "s");
       Args.require(
-          endSeconds > startSeconds,
+          endTime > startTime,
           "shift or break",
-          Numbers.plain(startSeconds) + " to " + Numbers.plain(endSeconds) + " s",
+          Numbers.plain(startTime) + " to " + Numbers.plain(endTime) + " s",
           "must end after it starts");
     }
   }
 
   public WorkCalendar {
     List<Shift> sorted = new ArrayList<>(Args.notEmpty("shifts", shifts));
-    sorted.sort(Comparator.comparingDouble(Shift::startSeconds));
+    sorted.sort(Comparator.comparingDouble(Shift::startTime));
     for (int i = 1; i < sorted.size(); i++) {
       Args.require(
-          sorted.get(i).startSeconds() >= sorted.get(i - 1).endSeconds(),
+          sorted.get(i).startTime() >= sorted.get(i - 1).endTime(),
           "shifts",
-          "two that overlap at " + Numbers.plain(sorted.get(i).startSeconds()) + " s",
+          "two that overlap at " + Numbers.plain(sorted.get(i).startTime()) + " s",
           "must follow each other");
     }
     shifts = List.copyOf(sorted);
@@ -80,30 +80,29 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
   /**
    * Works from first to last light, breaks left out, every day; tasks that fit are not split.
    *
-   * @param firstLightSeconds in seconds after midnight
-   * @param lastLightSeconds in seconds after midnight
+   * @param firstLight in seconds after midnight
+   * @param lastLight in seconds after midnight
    * @param breaks spans within daylight
    * @return the calendar
    * @throws IllegalArgumentException if no working time is left, or a span is out of range
    */
-  public static WorkCalendar ofDaylight(
-      double firstLightSeconds, double lastLightSeconds, List<Shift> breaks) {
-    Shift daylight = new Shift(firstLightSeconds, lastLightSeconds);
+  public static WorkCalendar ofDaylight(double firstLight, double lastLight, List<Shift> breaks) {
+    Shift daylight = new Shift(firstLight, lastLight);
     List<Shift> shifts = new ArrayList<>();
-    double from = daylight.startSeconds();
+    double from = daylight.startTime();
     List<Shift> sorted = new ArrayList<>(breaks);
-    sorted.sort(Comparator.comparingDouble(Shift::startSeconds));
+    sorted.sort(Comparator.comparingDouble(Shift::startTime));
     for (Shift pause : sorted) {
-      if (pause.startSeconds() > from) {
-        shifts.add(new Shift(from, Math.min(pause.startSeconds(), daylight.endSeconds())));
+      if (pause.startTime() > from) {
+        shifts.add(new Shift(from, Math.min(pause.startTime(), daylight.endTime())));
       }
-      from = Math.max(from, pause.endSeconds());
-      if (from >= daylight.endSeconds()) {
+      from = Math.max(from, pause.endTime());
+      if (from >= daylight.endTime()) {
         break;
       }
     }
-    if (from < daylight.endSeconds()) {
-      shifts.add(new Shift(from, daylight.endSeconds()));
+    if (from < daylight.endTime()) {
+      shifts.add(new Shift(from, daylight.endTime()));
     }
     Args.require(!shifts.isEmpty(), "breaks: given no time to work between them");
     return new WorkCalendar(shifts, Set.of(), true);
@@ -143,32 +142,31 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
    * @return in seconds
    */
   public double workSecondsPerDay() {
-    return shifts.stream().mapToDouble(s -> s.endSeconds() - s.startSeconds()).sum();
+    return shifts.stream().mapToDouble(s -> s.endTime() - s.startTime()).sum();
   }
 
   /**
    * Lays a task into working time.
    *
-   * @param readySeconds clock time from which it may start, in seconds, 0 or more
-   * @param workSeconds how long it takes, in seconds, 0 or more
+   * @param readyTime clock time from which it may start, in seconds, 0 or more
+   * @param workTime how long it takes, in seconds, 0 or more
    * @return the spans of clock time in which it is worked on, one at least
    * @throws IllegalArgumentException if a time is negative or not finite
    */
-  public List<Span> lay(double readySeconds, double workSeconds) {
-    Args.notNegative("ready time", readySeconds, "s");
-    Args.notNegative("work", workSeconds, "s");
-    double longest =
-        shifts.stream().mapToDouble(s -> s.endSeconds() - s.startSeconds()).max().orElse(0);
-    boolean whole = keepWhole && workSeconds <= longest + EPS;
+  public List<Span> lay(double readyTime, double workTime) {
+    Args.notNegative("ready time", readyTime, "s");
+    Args.notNegative("work", workTime, "s");
+    double longest = shifts.stream().mapToDouble(s -> s.endTime() - s.startTime()).max().orElse(0);
+    boolean whole = keepWhole && workTime <= longest + EPS;
     List<Span> spans = new ArrayList<>();
-    double left = workSeconds;
-    for (long day = (long) (readySeconds / DAY_SECONDS); ; day++) {
+    double left = workTime;
+    for (long day = (long) (readyTime / DAY_SECONDS); ; day++) {
       if (daysOff.contains((int) Math.min(day + 1, Integer.MAX_VALUE))) {
         continue;
       }
       for (Shift shift : shifts) {
-        double from = Math.max(readySeconds, day * DAY_SECONDS + shift.startSeconds());
-        double room = day * DAY_SECONDS + shift.endSeconds() - from;
+        double from = Math.max(readyTime, day * DAY_SECONDS + shift.startTime());
+        double room = day * DAY_SECONDS + shift.endTime() - from;
         if (room <= EPS || (whole && room < left - EPS)) {
           continue;
         }
@@ -185,8 +183,8 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
   /**
    * A span of clock time.
    *
-   * @param startSeconds start, in seconds after midnight before day 1
-   * @param endSeconds end, in the same count
+   * @param startTime start, in seconds after midnight before day 1
+   * @param endTime end, in the same count
    */
-  public record Span(double startSeconds, double endSeconds) {}
+  public record Span(double startTime, double endTime) {}
 }

@@ -37,7 +37,7 @@ class AnchorOutsideTest {
             TRIANGLE)
         .expect(tension)
         .within(5e-9)
-        .got(HemRope.of(load, spacing, dip).tensionNewtons());
+        .got(HemRope.of(load, spacing, dip).tension());
   }
 
   /** Force, angle from the mast, tension. */
@@ -53,7 +53,7 @@ class AnchorOutsideTest {
     OutsideCheck.of("assembly.anchor.guy", force + " N held at " + degrees + " deg, N", TRIANGLE)
         .expect(tension)
         .within(1e-8)
-        .got(GuyRope.of(force, Math.toRadians(degrees)).tensionNewtons());
+        .got(GuyRope.of(force, Math.toRadians(degrees)).tension());
   }
 
   /** What the wind does, from points on the sides and strips of the silhouette. */
@@ -62,7 +62,7 @@ class AnchorOutsideTest {
     static Statics of(WindScreen screen) {
       ShelterForm form = screen.form();
       int n = form.sides();
-      double corner = form.baseSideMetres() / (2 * Math.sin(Math.PI / n));
+      double corner = form.baseSide() / (2 * Math.sin(Math.PI / n));
       double inner = corner * Math.cos(Math.PI / n);
       double q = screen.pressure().pascals();
       double width = 0;
@@ -73,18 +73,17 @@ class AnchorOutsideTest {
       }
       double area = 0;
       double moment = 0;
-      double step = form.apexMetres() / STRIPS;
+      double step = form.apexHeight() / STRIPS;
       for (int i = 0; i < STRIPS; i++) {
         double z = (i + 0.5) * step;
-        double strip = width * (1 - z / form.apexMetres()) * step;
+        double strip = width * (1 - z / form.apexHeight()) * step;
         area += strip;
         moment += strip * z;
       }
       double factor = screen.windFactor();
       double drag = factor * screen.coefficients().drag() * q * area;
-      double uplift =
-          factor * screen.coefficients().uplift() * q * n * inner * form.baseSideMetres() / 2;
-      double rest = uplift - 0.9 * screen.restingMassKg() * GRAVITY;
+      double uplift = factor * screen.coefficients().uplift() * q * n * inner * form.baseSide() / 2;
+      double rest = uplift - 0.9 * screen.restingMass() * GRAVITY;
       double height = moment / area;
       return new Statics(drag, uplift, height, worst(screen, rest, drag * height, corner, inner));
     }
@@ -158,7 +157,7 @@ class AnchorOutsideTest {
     OutsideCheck.of("assembly.anchor.screen", what + ": worst of " + pegs + " pegs, N", SUMMED)
         .expect(pull)
         .withinRatio(1e-6)
-        .got(screen.pegPullNewtons(Steps.none()));
+        .got(screen.pegPull(Steps.none()));
     double friction = 0.4;
     double inner = side / (2 * Math.tan(Math.PI / sides));
     double slide = statics.uplift() + statics.drag() / friction;
@@ -166,7 +165,7 @@ class AnchorOutsideTest {
     OutsideCheck.of("assembly.anchor.ballast", what + ", friction 0.4, kg", SUMMED)
         .expect(Math.max(slide, tip) / 0.9 / GRAVITY - mass)
         .withinRatio(1e-6)
-        .got(Ballast.of(screen, friction).massKg(Steps.none()));
+        .got(Ballast.of(screen, friction).mass(Steps.none()));
     // Pegs that all came out at the same pull hold half of it.
     double holding = 300;
     PegTest test = PegTest.of(Collections.nCopies(4, 2 * holding), 2, Ground.AS_TESTED);

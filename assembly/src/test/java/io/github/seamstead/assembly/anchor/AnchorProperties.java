@@ -30,12 +30,11 @@ class AnchorProperties {
       @ForAll @DoubleRange(min = 1, max = 40) double gust,
       @ForAll @DoubleRange(min = 0, max = 500) double mass,
       @ForAll @IntRange(min = 3, max = 60) int pegs) {
-    double pull = screen(sides, width, gust, mass, pegs).pegPullNewtons();
-    assertThat(screen(sides, width, gust * 1.1, mass, pegs).pegPullNewtons()).isGreaterThan(pull);
-    assertThat(screen(sides, width, gust, mass + 10, pegs).pegPullNewtons())
-        .isLessThanOrEqualTo(pull);
+    double pull = screen(sides, width, gust, mass, pegs).pegPull();
+    assertThat(screen(sides, width, gust * 1.1, mass, pegs).pegPull()).isGreaterThan(pull);
+    assertThat(screen(sides, width, gust, mass + 10, pegs).pegPull()).isLessThanOrEqualTo(pull);
     // Twice the pegs halve the pull on each.
-    assertThat(screen(sides, width, gust, mass, 2 * pegs).pegPullNewtons())
+    assertThat(screen(sides, width, gust, mass, 2 * pegs).pegPull())
         .isCloseTo(pull / 2, within(1e-9 * pull));
   }
 
@@ -59,29 +58,28 @@ class AnchorProperties {
       @ForAll @DoubleRange(min = 5, max = 40) double gust,
       @ForAll @DoubleRange(min = 0.05, max = 1) double friction) {
     WindScreen screen = screen(8, 5, gust, 60, 20);
-    double mass = Ballast.of(screen, friction).massKg() + 60;
-    double down = 0.9 * mass * WindScreen.GRAVITY - 1.5 * screen.upliftNewtons();
-    double drag = 1.5 * screen.dragNewtons();
+    double mass = Ballast.of(screen, friction).mass() + 60;
+    double down = 0.9 * mass * WindScreen.GRAVITY - 1.5 * screen.uplift();
+    double drag = 1.5 * screen.drag();
     assertThat(friction * down).isGreaterThanOrEqualTo(drag * (1 - 1e-9));
-    assertThat(down * screen.form().inradiusMetres())
-        .isGreaterThanOrEqualTo(drag * screen.form().heightMetres() / 3 * (1 - 1e-9));
+    assertThat(down * screen.form().inradius())
+        .isGreaterThanOrEqualTo(drag * screen.form().height() / 3 * (1 - 1e-9));
   }
 
   @Property(tries = 100, seed = "53916")
   void aHipIsFlatterThanItsFaces(
       @ForAll @IntRange(min = 3, max = 64) int sides,
       @ForAll @DoubleRange(min = 0.1, max = 1.5) double slope) {
-    assertThat(CapDrainage.of(sides, slope, 0).hipSlopeRadians()).isLessThan(slope).isPositive();
+    assertThat(CapDrainage.of(sides, slope, 0).hipSlope()).isLessThan(slope).isPositive();
     ShelterForm form = new ShelterForm(sides, 1, 1);
-    assertThat(CapDrainage.of(sides, form.faceSlopeRadians(), 0).hipSlopeRadians())
-        .isCloseTo(form.hipSlopeRadians(), within(1e-12));
+    assertThat(CapDrainage.of(sides, form.faceSlope(), 0).hipSlope())
+        .isCloseTo(form.hipSlope(), within(1e-12));
   }
 
   @Property(tries = 100, seed = "19202")
   void everySpeedHasOneForce(@ForAll @DoubleRange(min = 0, max = 149) double speed) {
     Beaufort force = Beaufort.of(speed);
-    assertThat(speed)
-        .isBetween(force.lowMetresPerSecond() - 0.05001, force.highMetresPerSecond() + 0.05001);
+    assertThat(speed).isBetween(force.low() - 0.05001, force.high() + 0.05001);
     assertThat(Beaufort.of(speed + 1).force()).isGreaterThanOrEqualTo(force.force());
   }
 }

@@ -31,18 +31,18 @@ class AnchorTest {
     double q = 390.625;
     double silhouette = 1.9 / Math.sin(Math.PI / 10) * 3.2 / 2;
     double plan = 10 * 1.9 * 1.9 / (4 * Math.tan(Math.PI / 10));
-    assertThat(SCREEN.dragNewtons()).isCloseTo(1.0 * q * silhouette, within(1e-6));
-    assertThat(SCREEN.upliftNewtons()).isCloseTo(0.8 * q * plan, within(1e-6));
-    assertThat(SCREEN.pegSlidingNewtons()).isCloseTo(1.5 * q * silhouette / 15, within(1e-6));
-    assertThat(SCREEN.pegPullNewtons())
-        .isCloseTo(Math.hypot(SCREEN.pegUpliftNewtons(), SCREEN.pegSlidingNewtons()), within(1e-9));
-    assertThat(SCREEN.pullAngleRadians()).isBetween(0.0, Math.PI / 2);
+    assertThat(SCREEN.drag()).isCloseTo(1.0 * q * silhouette, within(1e-6));
+    assertThat(SCREEN.uplift()).isCloseTo(0.8 * q * plan, within(1e-6));
+    assertThat(SCREEN.pegSliding()).isCloseTo(1.5 * q * silhouette / 15, within(1e-6));
+    assertThat(SCREEN.pegPull())
+        .isCloseTo(Math.hypot(SCREEN.pegUplift(), SCREEN.pegSliding()), within(1e-9));
+    assertThat(SCREEN.pullAngle()).isBetween(0.0, Math.PI / 2);
   }
 
   @Test
   void theWorstPegIsNeverBelowTheEvenShare() {
-    double net = 1.5 * SCREEN.upliftNewtons() - 0.9 * 90 * WindScreen.GRAVITY;
-    assertThat(SCREEN.pegUpliftNewtons()).isGreaterThan(net / 30);
+    double net = 1.5 * SCREEN.uplift() - 0.9 * 90 * WindScreen.GRAVITY;
+    assertThat(SCREEN.pegUplift()).isGreaterThan(net / 30);
   }
 
   @Test
@@ -85,13 +85,13 @@ class AnchorTest {
   @Test
   void thePullTestTakesTheLowerReading() {
     // Mean 987.5, deviation 85.39, k 2.631: 762.8 N is below the lowest pull.
-    assertThat(TEST.lowestNewtons()).isEqualTo(900);
-    assertThat(TEST.characteristicNewtons()).isCloseTo(762.8, within(0.5));
-    assertThat(TEST.holdingNewtons()).isCloseTo(TEST.characteristicNewtons() / 2, within(1e-9));
-    PegTest wet = PegTest.of(TEST.pullsNewtons(), 2, Ground.WET_OR_THAWING);
-    assertThat(wet.holdingNewtons()).isCloseTo(TEST.holdingNewtons() / 2, within(1e-9));
+    assertThat(TEST.lowest()).isEqualTo(900);
+    assertThat(TEST.characteristic()).isCloseTo(762.8, within(0.5));
+    assertThat(TEST.holding()).isCloseTo(TEST.characteristic() / 2, within(1e-9));
+    PegTest wet = PegTest.of(TEST.pulls(), 2, Ground.WET_OR_THAWING);
+    assertThat(wet.holding()).isCloseTo(TEST.holding() / 2, within(1e-9));
     PegTest even = PegTest.of(List.of(500.0, 500.0, 500.0), 2, Ground.AS_TESTED);
-    assertThat(even.holdingNewtons()).isEqualTo(250);
+    assertThat(even.holding()).isEqualTo(250);
     assertThatThrownBy(() -> PegTest.of(List.of(100.0, 900.0, 1500.0), 2, Ground.AS_TESTED))
         .hasMessageContaining("which leave nothing to rely on; test more pegs");
     assertThatThrownBy(() -> PegTest.of(List.of(900.0, 950.0), 2, Ground.AS_TESTED))
@@ -102,11 +102,11 @@ class AnchorTest {
   void ballastSlidesFirstOnSmoothGround() {
     Ballast wet = Ballast.of(SCREEN, 0.2);
     Ballast rough = Ballast.of(SCREEN, 0.6);
-    double drag = 1.5 * SCREEN.dragNewtons();
-    double lift = 1.5 * SCREEN.upliftNewtons();
-    assertThat(wet.massKg()).isCloseTo((lift + drag / 0.2) / (0.9 * 9.80665) - 90, within(1e-6));
-    assertThat(rough.massKg()).isLessThan(wet.massKg());
-    assertThat(wet.containers(200)).isEqualTo((int) Math.ceil(wet.massKg() / 200));
+    double drag = 1.5 * SCREEN.drag();
+    double lift = 1.5 * SCREEN.uplift();
+    assertThat(wet.mass()).isCloseTo((lift + drag / 0.2) / (0.9 * 9.80665) - 90, within(1e-6));
+    assertThat(rough.mass()).isLessThan(wet.mass());
+    assertThat(wet.containers(200)).isEqualTo((int) Math.ceil(wet.mass() / 200));
     assertThat(wet.caution().text()).contains("slides before it lifts");
   }
 
@@ -115,14 +115,13 @@ class AnchorTest {
     assertThatThrownBy(() -> HemRope.of(100, 0.6, 1e-300))
         .hasMessage("dip of the hem rope: given 1.0E-300 m, must be from 0.0006 m to 0.15 m");
     HemRope rope = HemRope.of(100, 0.6, 0.05);
-    assertThat(rope.tensionNewtons()).isCloseTo(Math.hypot(90, 30), within(1e-9));
-    assertThat(HemRope.newtonsPerMetre(SCREEN))
-        .isCloseTo(SCREEN.pegPullNewtons() * 30 / 19, within(1e-9));
+    assertThat(rope.tension()).isCloseTo(Math.hypot(90, 30), within(1e-9));
+    assertThat(HemRope.newtonsPerMetre(SCREEN)).isCloseTo(SCREEN.pegPull() * 30 / 19, within(1e-9));
     GuyRope guy = GuyRope.of(500, Math.toRadians(45));
-    assertThat(guy.tensionNewtons()).isCloseTo(500 * Math.sqrt(2), within(1e-9));
-    assertThat(guy.downNewtons()).isCloseTo(500, within(1e-9));
+    assertThat(guy.tension()).isCloseTo(500 * Math.sqrt(2), within(1e-9));
+    assertThat(guy.downPull()).isCloseTo(500, within(1e-9));
     assertThat(guy.caution().text()).contains("better 45");
-    assertThat(GuyRope.of(500, Math.toRadians(30)).tensionNewtons()).isCloseTo(1000, within(1e-9));
+    assertThat(GuyRope.of(500, Math.toRadians(30)).tension()).isCloseTo(1000, within(1e-9));
     assertThatThrownBy(() -> GuyRope.of(500, Math.toRadians(20)))
         .hasMessageContaining("angle of the guy rope from the mast: given 20");
   }
@@ -157,7 +156,7 @@ class AnchorTest {
   void pressureNamesItsRival() {
     WindPressure q = WindPressure.of(25);
     assertThat(q.rival()).isEqualTo(AirDensity.HANDBOOK);
-    assertThat(q.rivalPascals()).isEqualTo(375);
+    assertThat(q.rivalPressure()).isEqualTo(375);
     assertThat(WindPressure.of(25, AirDensity.HANDBOOK).rival()).isEqualTo(AirDensity.EUROPEAN);
     assertThatThrownBy(() -> WindPressure.of(0))
         .hasMessage("design gust: given 0 m/s, must be greater than 0 m/s");
@@ -170,35 +169,35 @@ class AnchorTest {
     follow("assembly.anchor.pressure", r, WindPressure.of(25).pascals(r), 390.625);
     PeakWind wind = PeakWind.of(24, Terrain.SHELTERED, 3);
     r = new StepRecorder();
-    follow("assembly.anchor.gust", r, wind.gustMetresPerSecond(r), wind.gustMetresPerSecond());
+    follow("assembly.anchor.gust", r, wind.gust(r), wind.gust());
     r = new StepRecorder();
-    follow("assembly.anchor.screen", r, SCREEN.pegPullNewtons(r), SCREEN.pegPullNewtons());
+    follow("assembly.anchor.screen", r, SCREEN.pegPull(r), SCREEN.pegPull());
     WindScreen heavy = WindScreen.of(FORM, WindPressure.of(5), SCREEN.coefficients(), 5000, 30, 1);
     r = new StepRecorder();
-    follow("assembly.anchor.screen", r, heavy.pegPullNewtons(r), heavy.pegPullNewtons());
-    assertThat(heavy.pegUpliftNewtons()).isZero();
+    follow("assembly.anchor.screen", r, heavy.pegPull(r), heavy.pegPull());
+    assertThat(heavy.pegUplift()).isZero();
     r = new StepRecorder();
-    follow("assembly.anchor.peg", r, TEST.holdingNewtons(r), TEST.holdingNewtons());
+    follow("assembly.anchor.peg", r, TEST.holding(r), TEST.holding());
     PegCheck check = PegCheck.of(SCREEN, TEST);
     r = new StepRecorder();
     follow("assembly.anchor.pegs", r, check.pegsNeeded(r), check.pegsNeeded());
     for (double friction : new double[] {0.1, 1}) {
       Ballast ballast = Ballast.of(SCREEN, friction);
       r = new StepRecorder();
-      follow("assembly.anchor.ballast", r, ballast.massKg(r), ballast.massKg());
+      follow("assembly.anchor.ballast", r, ballast.mass(r), ballast.mass());
     }
     HemRope rope = HemRope.of(100, 0.6, 0.05);
     r = new StepRecorder();
-    follow("assembly.anchor.hemrope", r, rope.tensionNewtons(r), rope.tensionNewtons());
+    follow("assembly.anchor.hemrope", r, rope.tension(r), rope.tension());
     GuyRope guy = GuyRope.of(500, 0.8);
     r = new StepRecorder();
-    follow("assembly.anchor.guy", r, guy.tensionNewtons(r), guy.tensionNewtons());
+    follow("assembly.anchor.guy", r, guy.tension(r), guy.tension());
     Ventilation vents = Ventilation.of(28, 0.05, 0.06);
     r = new StepRecorder();
-    follow("assembly.anchor.vents", r, vents.neededSquareMetres(r), vents.neededSquareMetres());
+    follow("assembly.anchor.vents", r, vents.neededArea(r), vents.neededArea());
     CapDrainage cap = CapDrainage.of(8, 0.6, 0);
     r = new StepRecorder();
-    follow("assembly.anchor.hip", r, cap.hipSlopeRadians(r), cap.hipSlopeRadians());
+    follow("assembly.anchor.hip", r, cap.hipSlope(r), cap.hipSlope());
   }
 
   private static void follow(String id, StepRecorder recorder, double worked, double plain) {

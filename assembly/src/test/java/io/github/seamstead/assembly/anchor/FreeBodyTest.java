@@ -61,7 +61,7 @@ class FreeBodyTest {
     for (int n = 3; n <= 13; n++) {
       ShelterForm form = new ShelterForm(n, 2, 3);
       double radius = 1 / Math.sin(Math.PI / n);
-      assertThat(form.greatestWidthMetres())
+      assertThat(form.greatestWidth())
           .as("%s sides", n)
           .isCloseTo(widest(corners(n, radius)), within(2e-6 * radius));
     }
@@ -85,9 +85,9 @@ class FreeBodyTest {
             area += slice;
             moment += slice * z;
           }
-          assertThat(form.elevationSquareMetres()).isCloseTo(area, within(1e-3 * area));
-          assertThat(form.dragHeightMetres()).isCloseTo(moment / area, within(2e-3));
-          assertThat(form.faceSlopeRadians())
+          assertThat(form.elevationArea()).isCloseTo(area, within(1e-3 * area));
+          assertThat(form.dragHeight()).isCloseTo(moment / area, within(2e-3));
+          assertThat(form.faceSlope())
               .isCloseTo(Math.atan(3.4 / (0.8 / Math.tan(Math.PI / n))), within(1e-12));
         }
       }
@@ -98,15 +98,14 @@ class FreeBodyTest {
   void aCutFrameIsNeitherTakenAsATriangleToItsOpeningNorMadeFlatter() {
     ShelterForm open = ShelterForm.ofFrame(8, 1.6, 2.2, 1.4, false);
     ShelterForm triangle = new ShelterForm(8, 1.6, 1.4);
-    assertThat(open.elevationSquareMetres()).isGreaterThan(1.3 * triangle.elevationSquareMetres());
-    assertThat(open.faceSlopeRadians()).isGreaterThan(triangle.faceSlopeRadians());
-    assertThat(open.heightMetres()).isEqualTo(1.4);
+    assertThat(open.elevationArea()).isGreaterThan(1.3 * triangle.elevationArea());
+    assertThat(open.faceSlope()).isGreaterThan(triangle.faceSlope());
+    assertThat(open.height()).isEqualTo(1.4);
     assertThat(open.openAtTheTop()).isTrue();
     ShelterForm capped = ShelterForm.ofFrame(8, 1.6, 2.2, 1.4, true);
     ShelterForm whole = new ShelterForm(8, 1.6, 2.2);
-    assertThat(capped.elevationSquareMetres())
-        .isCloseTo(whole.elevationSquareMetres(), within(1e-9));
-    assertThat(capped.heightMetres()).isEqualTo(2.2);
+    assertThat(capped.elevationArea()).isCloseTo(whole.elevationArea(), within(1e-9));
+    assertThat(capped.height()).isEqualTo(2.2);
     assertThat(capped.openAtTheTop()).isFalse();
     assertThat(whole.openAtTheTop()).isFalse();
     assertThatThrownBy(() -> ShelterForm.ofFrame(8, 1.6, 2.2, 2.3, false))
@@ -141,8 +140,8 @@ class FreeBodyTest {
                 20,
                 n * perSide,
                 FACTOR);
-        double rest = FACTOR * screen.upliftNewtons() - 0.9 * 20 * 9.80665;
-        double moment = FACTOR * screen.dragNewtons() * form.dragHeightMetres();
+        double rest = FACTOR * screen.uplift() - 0.9 * 20 * 9.80665;
+        double moment = FACTOR * screen.drag() * form.dragHeight();
         double radius = 1 / Math.sin(Math.PI / n);
         List<double[]> pegs = pegs(n, radius, perSide);
         double worst = 0;
@@ -162,8 +161,8 @@ class FreeBodyTest {
                               p[0] * Math.sin(turn) + p[1] * Math.cos(turn)
                             })
                     .toList();
-        worst = Math.max(worst, tipping(turned, form.inradiusMetres(), rest, moment));
-        assertThat(screen.pegUpliftNewtons())
+        worst = Math.max(worst, tipping(turned, form.inradius(), rest, moment));
+        assertThat(screen.pegUplift())
             .as("%s sides, uplift %s", n, uplift)
             .isGreaterThan(worst * 0.99)
             .isLessThan(Math.max(worst * 1.13, 1e-9));
@@ -183,15 +182,14 @@ class FreeBodyTest {
             0,
             36,
             FACTOR);
-    double moment = FACTOR * screen.dragNewtons() * 3.8 / 3;
-    double circle = 2 * moment / (36 * tall.inradiusMetres());
-    assertThat(screen.pegUpliftNewtons()).isBetween(circle, 1.02 * circle);
-    double sliding = FACTOR * screen.dragNewtons() / 18;
-    assertThat(Math.tan(screen.pullAngleRadians()))
-        .isCloseTo(screen.pegUpliftNewtons() / sliding, within(1e-9));
+    double moment = FACTOR * screen.drag() * 3.8 / 3;
+    double circle = 2 * moment / (36 * tall.inradius());
+    assertThat(screen.pegUplift()).isBetween(circle, 1.02 * circle);
+    double sliding = FACTOR * screen.drag() / 18;
+    assertThat(Math.tan(screen.pullAngle())).isCloseTo(screen.pegUplift() / sliding, within(1e-9));
     // 2 D h / 3 / (N r) over 2 D / N is h / (3 r), which is 34.2 degrees; the corners add a little.
-    double even = Math.atan(3.8 / (3 * tall.inradiusMetres()));
-    assertThat(screen.pullAngleRadians()).isBetween(even, 1.02 * even);
+    double even = Math.atan(3.8 / (3 * tall.inradius()));
+    assertThat(screen.pullAngle()).isBetween(even, 1.02 * even);
   }
 
   @Test
@@ -199,11 +197,11 @@ class FreeBodyTest {
     List<Ventilation.Vent> vents =
         List.of(new Ventilation.Vent(0.03, 1.8), new Ventilation.Vent(0.05, 0.3));
     Ventilation capped = Ventilation.ofCover(28.7, 0.37, true, vents, 2.2);
-    assertThat(capped.highSquareMetres()).isEqualTo(0.03);
-    assertThat(capped.lowSquareMetres()).isEqualTo(0.05);
-    assertThat(capped.presentSquareMetres()).isCloseTo(0.08, within(1e-12));
+    assertThat(capped.highArea()).isEqualTo(0.03);
+    assertThat(capped.lowArea()).isEqualTo(0.05);
+    assertThat(capped.presentArea()).isCloseTo(0.08, within(1e-12));
     assertThat(capped.enough()).isFalse();
-    assertThat(capped.neededSquareMetres()).isCloseTo(28.7 / 150, within(1e-12));
+    assertThat(capped.neededArea()).isCloseTo(28.7 / 150, within(1e-12));
     assertThat(Ventilation.ofCover(28.7, 0.37, false, vents, 2.2).enough()).isTrue();
   }
 
@@ -229,10 +227,10 @@ class FreeBodyTest {
             30,
             24,
             FACTOR);
-    double along = screen.pegPullNewtons() * 24 / 12;
-    assertThat(HemRope.ofHem(screen, 0.5).tensionNewtons())
+    double along = screen.pegPull() * 24 / 12;
+    assertThat(HemRope.ofHem(screen, 0.5).tension())
         .isCloseTo(along * Math.hypot(0.25 / 0.4, 0.25), within(1e-6));
-    assertThat(GuyRope.ofCorners(screen).tensionNewtons())
-        .isCloseTo(FACTOR * screen.dragNewtons() / 3 * Math.sqrt(2), within(1e-6));
+    assertThat(GuyRope.ofCorners(screen).tension())
+        .isCloseTo(FACTOR * screen.drag() / 3 * Math.sqrt(2), within(1e-6));
   }
 }

@@ -30,7 +30,7 @@ class FixingsOutsideTest {
   }
 
   private static double millilitresPerMetre(Bead bead) {
-    return bead.areaSquareMetres() * 1e6;
+    return bead.area() * 1e6;
   }
 
   @Test
@@ -115,37 +115,32 @@ class FixingsOutsideTest {
         COAST_GUARD,
         2218,
         0.002 * 2218,
-        manila.rivalBreakingNewtons() / GRAVITY / POUND);
+        manila.rivalBreakingLoad() / GRAVITY / POUND);
     check(
         "nylon, 1/2 in, lb",
         COAST_GUARD,
         5546,
         0.002 * 5546,
-        nylon.rivalBreakingNewtons() / GRAVITY / POUND);
+        nylon.rivalBreakingLoad() / GRAVITY / POUND);
     RopeStrength metric = RopeStrength.of(Fibre.MANILA, 0.024, false, 6);
     check(
-        "manila, 24 mm, breaking, t",
-        METRIC,
-        2.88,
-        0.005,
-        metric.breakingNewtons() / GRAVITY / 1000);
-    check(
-        "manila, 24 mm, a sixth, t", METRIC, 0.48, 0.005, metric.workingNewtons() / GRAVITY / 1000);
+        "manila, 24 mm, breaking, t", METRIC, 2.88, 0.005, metric.breakingLoad() / GRAVITY / 1000);
+    check("manila, 24 mm, a sixth, t", METRIC, 0.48, 0.005, metric.workingLoad() / GRAVITY / 1000);
     check(
         "manila, 24 mm, rival rule, t",
         COAST_GUARD,
         3.60,
         0.01,
-        metric.rivalBreakingNewtons() / GRAVITY / 1000);
+        metric.rivalBreakingLoad() / GRAVITY / 1000);
     // "Diameter times 60 is the safe load in pounds" is in print and means nothing.
-    double inch = RopeStrength.of(Fibre.MANILA, INCH, false, 5).workingNewtons() / GRAVITY / POUND;
+    double inch = RopeStrength.of(Fibre.MANILA, INCH, false, 5).workingLoad() / GRAVITY / POUND;
     assertThat(inch).isGreaterThan(20 * 60);
   }
 
   @Test
   void lockstitchWithoutThicknessIsTwoThreads() {
     SeamStack thin = new SeamStack(1, 1e-12, 0);
-    assertThat(thin.threadMetres(0.004, 10, 2))
+    assertThat(thin.threadLength(0.004, 10, 2))
         .isCloseTo(40, org.assertj.core.data.Offset.offset(1e-6));
   }
 }

@@ -47,7 +47,7 @@ class FixingsProperties {
     Runs cut = Runs.of("rope", runs, 0, 0, 10, true);
     assertThat(cut.rolls()).isBetween(cut.leastRolls(), runs.size());
     // First fit leaves at most one roll half empty.
-    assertThat(cut.rolls()).isLessThanOrEqualTo((int) Math.ceil(2 * cut.totalMetres() / 10) + 1);
+    assertThat(cut.rolls()).isLessThanOrEqualTo((int) Math.ceil(2 * cut.totalLength() / 10) + 1);
   }
 
   @Property(tries = 100, seed = "83573")
@@ -55,7 +55,7 @@ class FixingsProperties {
       @ForAll Fibre fibre,
       @ForAll @DoubleRange(min = 0.003, max = 0.06) @Scale(5) double diameter) {
     RopeStrength rope = RopeStrength.of(fibre, diameter, false, 6);
-    assertThat(rope.breakingNewtons()).isLessThan(rope.rivalBreakingNewtons());
-    assertThat(rope.workingNewtons()).isLessThan(rope.breakingNewtons() / 5);
+    assertThat(rope.breakingLoad()).isLessThan(rope.rivalBreakingLoad());
+    assertThat(rope.workingLoad()).isLessThan(rope.breakingLoad() / 5);
   }
 }

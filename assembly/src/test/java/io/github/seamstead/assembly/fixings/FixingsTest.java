@@ -86,7 +86,7 @@ class FixingsTest {
     assertThat(rope.rolls()).isEqualTo(3);
     assertThat(rope.leastRolls()).isEqualTo(2);
     assertThat(tape.rolls()).isEqualTo(2);
-    assertThat(rope.totalMetres()).isEqualTo(24);
+    assertThat(rope.totalLength()).isEqualTo(24);
     assertThatThrownBy(() -> Runs.of("rope", List.of(13.0), 0, 0, 12, true))
         .hasMessage(
             "run of rope: given 13 m with extra and spare, must be at most a roll of 12 m as"
@@ -97,7 +97,7 @@ class FixingsTest {
   void pegsStandAtEveryCorner() {
     HemPegs pegs = new HemPegs(10, 1.6, 0.7);
     assertThat(pegs.pegs()).isEqualTo(30);
-    assertThat(pegs.spacingMetres()).isCloseTo(1.6 / 3, within());
+    assertThat(pegs.spacing()).isCloseTo(1.6 / 3, within());
     assertThat(pegs.item(0.1, 10).packs()).isEqualTo(4);
   }
 
@@ -120,7 +120,7 @@ class FixingsTest {
   void ropeWithAKnotKeepsHalf() {
     RopeStrength plain = RopeStrength.of(Fibre.POLYESTER, 0.012, false, 6);
     RopeStrength knotted = RopeStrength.of(Fibre.POLYESTER, 0.012, true, 6);
-    assertThat(knotted.workingNewtons()).isEqualTo(plain.workingNewtons() / 2);
+    assertThat(knotted.workingLoad()).isEqualTo(plain.workingLoad() / 2);
     assertThat(plain.rule()).contains("D^2 / 200");
     assertThat(plain.rivalRule()).contains("900 C^2").contains("2.5");
     assertThat(plain.caution().text()).contains("12 or more");
@@ -171,13 +171,13 @@ class FixingsTest {
     follow("assembly.fixings.packs", r, item.packs(r), item.packs());
     SeamStack stack = new SeamStack(4, 0.0005, 0.001);
     r = new StepRecorder();
-    follow("assembly.fixings.leg", r, stack.leastLegMetres(0.003, r), stack.leastLegMetres(0.003));
+    follow("assembly.fixings.leg", r, stack.leastLeg(0.003, r), stack.leastLeg(0.003));
     r = new StepRecorder();
     follow(
         "assembly.fixings.thread",
         r,
-        stack.threadMetres(0.004, 3.2, 2, r),
-        stack.threadMetres(0.004, 3.2, 2));
+        stack.threadLength(0.004, 3.2, 2, r),
+        stack.threadLength(0.004, 3.2, 2));
     for (Bead bead :
         List.of(
             Bead.round(0.006),
@@ -185,7 +185,7 @@ class FixingsTest {
             Bead.fillet(0.01, 0.005),
             Bead.rectangle(0.04, 0.0005))) {
       r = new StepRecorder();
-      follow("assembly.fixings.bead", r, bead.areaSquareMetres(r), bead.areaSquareMetres());
+      follow("assembly.fixings.bead", r, bead.area(r), bead.area());
       AdhesiveNeed need = AdhesiveNeed.of(bead, JOINTS, 2, 310e-6, 0.1);
       r = new StepRecorder();
       follow("assembly.fixings.adhesive", r, need.cartridges(r), need.cartridges());
@@ -195,7 +195,7 @@ class FixingsTest {
     follow("assembly.fixings.hempegs", r, pegs.pegs(r), pegs.pegs());
     RopeStrength rope = RopeStrength.of(Fibre.POLYESTER, 0.01, true, 6);
     r = new StepRecorder();
-    follow("assembly.fixings.rope", r, rope.workingNewtons(r), rope.workingNewtons());
+    follow("assembly.fixings.rope", r, rope.workingLoad(r), rope.workingLoad());
   }
 
   private static void follow(String id, StepRecorder recorder, double worked, double plain) {

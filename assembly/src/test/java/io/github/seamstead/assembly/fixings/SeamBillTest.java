@@ -40,7 +40,7 @@ class SeamBillTest {
     int all = BILL.kinds().stream().mapToInt(kind -> BILL.fixings(kind, pattern)).sum();
     assertThat(all).isEqualTo(FixingCount.of(pattern, BILL.lengths(), 0.1, 1000).total());
     assertThat(BILL.fixings(SeamKind.RING, pattern)).isEqualTo(6 * (int) pattern.count(4));
-    assertThat(BILL.workSeconds(SeamKind.RING, 135)).isCloseTo(6 * 540.0, within(1e-9));
+    assertThat(BILL.workTime(SeamKind.RING, 135)).isCloseTo(6 * 540.0, within(1e-9));
     StepRecorder recorder = new StepRecorder();
     double metres = BILL.metres(recorder);
     DerivationChecks.assertFollowsTo(

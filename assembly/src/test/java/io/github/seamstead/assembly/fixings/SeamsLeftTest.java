@@ -20,7 +20,7 @@ class SeamsLeftTest {
     SeamsLeft left = SeamsLeft.of(BILL, List.of(B, SPLICE));
     assertThat(left.made()).containsExactly(SPLICE, B);
     assertThat(left.left()).containsExactly(A);
-    assertThat(left.madeMetres() + left.leftMetres()).isCloseTo(BILL.metres(), within(1e-12));
+    assertThat(left.madeLength() + left.leftLength()).isCloseTo(BILL.metres(), within(1e-12));
     assertThat(left.leftLengths()).containsExactly(4.0);
     int all = FixingCount.of(PATTERN, BILL.lengths(), 0, 100).total();
     assertThat(left.madeFixings(PATTERN) + left.leftFixings(PATTERN)).isEqualTo(all);
@@ -32,7 +32,7 @@ class SeamsLeftTest {
     SeamsLeft left = SeamsLeft.of(BILL, List.of());
     assertThat(left.left()).isEqualTo(BILL.runs());
     assertThat(left.madeFixings(PATTERN)).isZero();
-    assertThat(SeamsLeft.of(BILL, BILL.runs()).leftMetres()).isZero();
+    assertThat(SeamsLeft.of(BILL, BILL.runs()).leftLength()).isZero();
   }
 
   @Test

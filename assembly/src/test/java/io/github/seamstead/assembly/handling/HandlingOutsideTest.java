@@ -28,7 +28,7 @@ class HandlingOutsideTest {
             TRIANGLES)
         .expect(rope)
         .within(HALF_UNIT)
-        .got(DropZone.of(apex, foot).ropeMetres(Steps.none()));
+        .got(DropZone.of(apex, foot).ropeLength(Steps.none()));
   }
 
   @ParameterizedTest
@@ -40,7 +40,7 @@ class HandlingOutsideTest {
             HAND)
         .expect(mass)
         .within(1e-9)
-        .got(Bundle.of(area, kilograms, 0.0005, extra).massKg(Steps.none()));
+        .got(Bundle.of(area, kilograms, 0.0005, extra).mass(Steps.none()));
   }
 
   /** Cloth of so many litres, over length and share: the section's circle. */
@@ -59,7 +59,7 @@ class HandlingOutsideTest {
             CIRCLE)
         .expect(diameter)
         .within(HALF_UNIT)
-        .got(Bundle.of(area, 0.6, thickness, 0).rollDiameterMetres(length, share, Steps.none()));
+        .got(Bundle.of(area, 0.6, thickness, 0).rollDiameter(length, share, Steps.none()));
   }
 
   /** Girth, thickness, section of the seams, share, bundle. */
@@ -83,7 +83,7 @@ class HandlingOutsideTest {
             CIRCLE)
         .expect(diameter)
         .within(HALF_UNIT)
-        .got(turning.bundleMetres(share, Steps.none()));
+        .got(turning.bundle(share, Steps.none()));
   }
 
   /** A loose bundle, a tenth of it cloth, fills half of the loop that it must pass. */
@@ -107,6 +107,6 @@ class HandlingOutsideTest {
             CIRCLE)
         .expect(loop)
         .within(HALF_UNIT)
-        .got(turning.leastLoopMetres(Steps.none()));
+        .got(turning.leastLoop(Steps.none()));
   }
 }

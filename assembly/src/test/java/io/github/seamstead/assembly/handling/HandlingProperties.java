@@ -56,9 +56,9 @@ class HandlingProperties {
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
     Optional<TeamLift> team = LiftTeam.of(load, limit).team();
     int people = team.map(TeamLift::people).orElse(TeamLift.MOST_PEOPLE + 1);
-    team.ifPresent(t -> assertThat(t.capacityKg()).isGreaterThanOrEqualTo(load - 1e-9));
+    team.ifPresent(t -> assertThat(t.capacity()).isGreaterThanOrEqualTo(load - 1e-9));
     if (people > 1) {
-      assertThat(TeamLift.of(people - 1, limit.kilograms()).capacityKg()).isLessThan(load);
+      assertThat(TeamLift.of(people - 1, limit.kilograms()).capacity()).isLessThan(load);
     }
   }
 
@@ -69,12 +69,11 @@ class HandlingProperties {
       @ForAll @DoubleRange(min = 0, max = 6) double wrap,
       @ForAll @IntRange(min = 1, max = 6) int ropes) {
     RopePull pull = new RopePull(load, friction, wrap, ropes, 250);
-    assertThat(Math.sqrt(pull.raiseNewtons() * pull.holdNewtons()))
-        .isCloseTo(load, within(1e-9 * load));
-    assertThat(pull.people() * 250.0).isGreaterThanOrEqualTo(pull.raiseNewtons() * (1 - 1e-5));
+    assertThat(Math.sqrt(pull.raisePull() * pull.hold())).isCloseTo(load, within(1e-9 * load));
+    assertThat(pull.people() * 250.0).isGreaterThanOrEqualTo(pull.raisePull() * (1 - 1e-5));
     assertThat(pull.people() % ropes).isZero();
     if (wrap > 0) {
-      assertThat(RopePull.friction(pull.raiseNewtons(), pull.holdNewtons(), wrap))
+      assertThat(RopePull.friction(pull.raisePull(), pull.hold(), wrap))
           .isCloseTo(friction, within(1e-9 / wrap));
     }
   }

@@ -17,9 +17,9 @@ class HandlingTest {
 
   @Test
   void massAndBulk() {
-    assertThat(COVER.massKg()).isCloseTo(43, within(1e-12));
-    assertThat(COVER.bulkCubicMetres(Packing.FOLDED).high()).isCloseTo(0.03 / 0.4, within(1e-12));
-    assertThat(COVER.rollDiameterMetres(3, Packing.ROLLED).low())
+    assertThat(COVER.mass()).isCloseTo(43, within(1e-12));
+    assertThat(COVER.bulkVolume(Packing.FOLDED).high()).isCloseTo(0.03 / 0.4, within(1e-12));
+    assertThat(COVER.rollDiameter(3, Packing.ROLLED).low())
         .isCloseTo(Math.sqrt(4 * 0.03 / 0.85 / Math.PI / 3), within(1e-12));
     assertThat(COVER.foldedHeightMetres(1, 0.5, Packing.FOLDED).likely())
         .isCloseTo(0.1, within(1e-12));
@@ -44,7 +44,7 @@ class HandlingTest {
     // Girth 19 m of 0.5 mm and the seams: 0.0115 m2 of cloth, 0.41 m across when loose.
     TurnRoute top = turning.routes().get(2);
     assertThat(top.through()).isEqualTo("the opening at the top");
-    assertThat(top.bundleMetres().high()).isCloseTo(Math.sqrt(4 * 0.115 / Math.PI), within(1e-12));
+    assertThat(top.bundle().high()).isCloseTo(Math.sqrt(4 * 0.115 / Math.PI), within(1e-12));
     assertThat(top.passage()).isEqualTo(TurnRoute.Passage.TOO_TIGHT);
     assertThat(turning.routes().get(1).passage()).isEqualTo(TurnRoute.Passage.PASSES);
     assertThat(turning.text()).contains("reach in through the hem to the top").contains("passes");
@@ -56,7 +56,7 @@ class HandlingTest {
   @Test
   void theLeastLoopPasses() {
     Turning turning = Turning.of(ENDS, 0.0005, 0.002, Packing.BUNCHED);
-    double least = turning.leastLoopMetres();
+    double least = turning.leastLoop();
     CoverEnds enough = new CoverEnds(19, Optional.of(least * 1.0001), Optional.empty());
     CoverEnds tight = new CoverEnds(19, Optional.of(least * 0.9999), Optional.empty());
     assertThat(Turning.of(enough, 0.0005, 0.002, Packing.BUNCHED).routes().get(1).passage())
@@ -72,19 +72,19 @@ class HandlingTest {
     double wrap = RopePull.wrap(Math.toRadians(60), Math.toRadians(35));
     assertThat(Math.toDegrees(wrap)).isCloseTo(95, within(1e-9));
     RopePull pull = RopePull.of(45, RopePull.TIMBER_EDGE, wrap, RopePull.ONE_PERSON);
-    assertThat(pull.raiseNewtons()).isCloseTo(45 * 9.80665 * Math.exp(0.37 * wrap), within(1e-9));
+    assertThat(pull.raisePull()).isCloseTo(45 * 9.80665 * Math.exp(0.37 * wrap), within(1e-9));
     assertThat(pull.people()).isEqualTo(4);
     RopePull three = new RopePull(45 * 9.80665, 0.37, wrap, 3, RopePull.ONE_PERSON);
     assertThat(three.people()).isEqualTo(6);
-    assertThat(three.ropeNewtons()).isCloseTo(pull.raiseNewtons() / 3, within(1e-9));
+    assertThat(three.ropePull()).isCloseTo(pull.raisePull() / 3, within(1e-9));
     assertThat(pull.cautions().get(0).text())
         .contains("under the load")
         .endsWith(Caution.DEFERENCE);
-    assertThat(RopePull.drawnUpNewtons(10, Math.PI / 2, 0.5)).isCloseTo(98.0665, within(1e-9));
+    assertThat(RopePull.drawnUp(10, Math.PI / 2, 0.5)).isCloseTo(98.0665, within(1e-9));
     // Straight down on both sides the apex carries the sum, level it carries the difference.
     RopePull down = RopePull.of(10, 0, RopePull.wrap(Math.PI / 2, Math.PI / 2), 267);
-    assertThat(down.apexNewtons()).isCloseTo(2 * 98.0665, within(1e-9));
-    assertThat(RopePull.of(10, 0, 0, 267).apexNewtons()).isZero();
+    assertThat(down.apexPull()).isCloseTo(2 * 98.0665, within(1e-9));
+    assertThat(RopePull.of(10, 0, 0, 267).apexPull()).isZero();
     assertThatThrownBy(() -> RopePull.of(10, 1, 60, 267))
         .hasMessageContaining("no crew can raise this load");
     assertThatThrownBy(() -> RopePull.of(0, 0.3, 1, 267))
@@ -94,9 +94,9 @@ class HandlingTest {
   @Test
   void theDropZoneAsksForRope() {
     DropZone zone = DropZone.of(3, 4);
-    assertThat(zone.radiusMetres()).isEqualTo(7);
-    assertThat(zone.ropeMetres()).isCloseTo(Math.sqrt(58) + 5 + 2, within(1e-12));
-    assertThat(zone.haulRadians()).isCloseTo(Math.atan(3.0 / 7), within(1e-12));
+    assertThat(zone.radius()).isEqualTo(7);
+    assertThat(zone.ropeLength()).isCloseTo(Math.sqrt(58) + 5 + 2, within(1e-12));
+    assertThat(zone.haul()).isCloseTo(Math.atan(3.0 / 7), within(1e-12));
     assertThat(zone.caution().limit()).contains("7.0 m");
   }
 
@@ -135,8 +135,8 @@ class HandlingTest {
     assertThat(LiftLimit.of(LiftTask.ofBundle()).kilograms()).isCloseTo(8.8234, within(5e-5));
     // A bundle 30 cm deep: 40 cm from the ground, 35 cm at the knuckles.
     LiftTask bundle = LiftTask.ofBundle(0.3, 0, 0.75);
-    assertThat(bundle.from().reachMetres()).isCloseTo(0.40, within(1e-12));
-    assertThat(bundle.to().reachMetres()).isCloseTo(0.35, within(1e-12));
+    assertThat(bundle.from().reach()).isCloseTo(0.40, within(1e-12));
+    assertThat(bundle.to().reach()).isCloseTo(0.35, within(1e-12));
     assertThat(LiftLimit.of(bundle).kilograms()).isCloseTo(8.8234, within(5e-5));
     // From a table at 75 cm: 23 x 25/35 x 0.90.
     assertThat(LiftLimit.of(LiftTask.ofBundle(0.3, 0.75, 0.75)).kilograms())
@@ -149,34 +149,30 @@ class HandlingTest {
   @Test
   void derivationsFollow() {
     StepRecorder r = new StepRecorder();
-    follow("assembly.handling.mass", r, COVER.massKg(r), COVER.massKg());
+    follow("assembly.handling.mass", r, COVER.mass(r), COVER.mass());
     r = new StepRecorder();
     follow(
         "assembly.handling.roll",
         r,
-        COVER.rollDiameterMetres(3, 0.7, r),
-        COVER.rollDiameterMetres(3, Packing.ROLLED).likely());
+        COVER.rollDiameter(3, 0.7, r),
+        COVER.rollDiameter(3, Packing.ROLLED).likely());
     Turning turning = Turning.of(ENDS, 0.0005, 0.002, Packing.BUNCHED);
     r = new StepRecorder();
-    follow(
-        "assembly.handling.turn",
-        r,
-        turning.bundleMetres(0.2, r),
-        turning.best().bundleMetres().likely());
+    follow("assembly.handling.turn", r, turning.bundle(0.2, r), turning.best().bundle().likely());
     r = new StepRecorder();
-    follow("assembly.handling.turnloop", r, turning.leastLoopMetres(r), turning.leastLoopMetres());
+    follow("assembly.handling.turnloop", r, turning.leastLoop(r), turning.leastLoop());
     RopePull pull = new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON);
     r = new StepRecorder();
-    follow("assembly.handling.apex", r, pull.apexNewtons(r), pull.apexNewtons());
+    follow("assembly.handling.apex", r, pull.apexPull(r), pull.apexPull());
     r = new StepRecorder();
     follow("assembly.handling.pull", r, pull.people(r), pull.people());
     for (Tackle tackle : new Tackle[] {new Tackle(4, 4, 0.1), new Tackle(2, 1, 0.05)}) {
       r = new StepRecorder();
-      follow("assembly.handling.tackle", r, tackle.pullNewtons(500, r), tackle.pullNewtons(500));
+      follow("assembly.handling.tackle", r, tackle.pull(500, r), tackle.pull(500));
     }
     DropZone zone = DropZone.of(3, 4);
     r = new StepRecorder();
-    follow("assembly.handling.dropzone", r, zone.ropeMetres(r), zone.ropeMetres());
+    follow("assembly.handling.dropzone", r, zone.ropeLength(r), zone.ropeLength());
     for (double area : new double[] {5, 40}) {
       RaisingWind wind = RaisingWind.of(area, 4);
       r = new StepRecorder();

@@ -340,14 +340,13 @@ class LiftOutsideTest {
     LiftLimit ideal = centimetres(25, 75, 75, 0.2, Coupling.GOOD);
     LiftTeam two = LiftTeam.of(30, ideal);
     assertThat(two.team().orElseThrow().people()).isEqualTo(2);
-    check(
-        "two of 23 kg by two thirds, kg", TEAM, 30.7, 0.05, two.team().orElseThrow().capacityKg());
+    check("two of 23 kg by two thirds, kg", TEAM, 30.7, 0.05, two.team().orElseThrow().capacity());
     check(
         "two of 23 kg by 0.85, kg",
         TEAM.at("EN 1005-2"),
         39.1,
         0.05,
-        two.team().orElseThrow().rivalCapacityKg());
+        two.team().orElseThrow().rivalCapacity());
     // 35 kg would be two people by the rival rule.
     assertThat(LiftTeam.of(34.4, ideal).team().orElseThrow().people()).isEqualTo(3);
     assertThat(LiftTeam.of(35, ideal).team().orElseThrow().people()).isEqualTo(4);

@@ -33,20 +33,20 @@ class SlopesAndHandsTest {
   void aCoverIsDrawnUpAnySlope() {
     for (double degrees : new double[] {0, 10, 30, 45, 60, 80, 90}) {
       for (double friction : new double[] {0, 0.3, 0.5, 1}) {
-        assertThat(RopePull.drawnUpNewtons(10, Math.toRadians(degrees), friction))
+        assertThat(RopePull.drawnUp(10, Math.toRadians(degrees), friction))
             .as("%s degrees, friction %s", degrees, friction)
             .isCloseTo(drawn(degrees, friction), within(1e-9));
       }
     }
     // 98.0665 x (0.5 + 0.5 x 0.866)
-    assertThat(RopePull.drawnUpNewtons(10, Math.PI / 6, 0.5)).isCloseTo(91.4963, within(1e-3));
+    assertThat(RopePull.drawnUp(10, Math.PI / 6, 0.5)).isCloseTo(91.4963, within(1e-3));
   }
 
   @Test
   void whatIsHeldIsReckonedWithTheSmoothestEdge() {
     RopePull pull = new RopePull(300, 0.25, 1.2, 2, 267);
-    assertThat(pull.holdNewtons(0.14)).isCloseTo(300 * Math.exp(-0.14 * 1.2), within(1e-9));
-    assertThat(pull.holdNewtons(0.14)).isGreaterThan(pull.holdNewtons());
+    assertThat(pull.hold(0.14)).isCloseTo(300 * Math.exp(-0.14 * 1.2), within(1e-9));
+    assertThat(pull.hold(0.14)).isGreaterThan(pull.hold());
   }
 
   private static LiftLimit lift(double fromMetres, double perMinute, LiftDuration duration) {
@@ -93,10 +93,8 @@ class SlopesAndHandsTest {
   void oneLimitForEveryChapter() {
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
     // Three people of 8.82 kg carry half of their sum.
-    assertThat(TeamLift.ofCrew(6, 2, limit.kilograms()).capacityKg())
-        .isCloseTo(13.235, within(5e-3));
-    assertThat(TeamLift.ofCrew(4, 1, limit.kilograms()).capacityKg())
-        .isCloseTo(17.647, within(5e-3));
+    assertThat(TeamLift.ofCrew(6, 2, limit.kilograms()).capacity()).isCloseTo(13.235, within(5e-3));
+    assertThat(TeamLift.ofCrew(4, 1, limit.kilograms()).capacity()).isCloseTo(17.647, within(5e-3));
     assertThat(TeamLift.ofCrew(11, 1, 10).people()).isEqualTo(TeamLift.MOST_PEOPLE);
     assertThat(TeamLift.ofCrew(5, 4, 10).people()).isEqualTo(1);
     assertThat(TeamLift.peopleFor(10, 10)).hasValue(1);
@@ -105,8 +103,8 @@ class SlopesAndHandsTest {
     assertThat(TeamLift.peopleFor(20, 10)).hasValue(4);
     assertThat(TeamLift.peopleFor(20.1, 10)).isEmpty();
     assertThat(LiftTeam.of(8, limit, 5).team().orElseThrow().people()).isEqualTo(4);
-    assertThat(LiftTeam.of(8, limit, 5).onePersonKg()).isEqualTo(5);
-    assertThat(LiftTeam.of(8, limit, 50).onePersonKg()).isEqualTo(limit.kilograms());
+    assertThat(LiftTeam.of(8, limit, 5).onePersonMass()).isEqualTo(5);
+    assertThat(LiftTeam.of(8, limit, 50).onePersonMass()).isEqualTo(limit.kilograms());
   }
 
   @Test

@@ -51,19 +51,19 @@ final class BruteForce {
       }
       double carry =
           options.limits().rule() == CarryRule.BOTH_ARE_LIFTED
-              ? sum.massKg()
-              : Math.min(a.load().massKg(), b.load().massKg());
+              ? sum.mass()
+              : Math.min(a.load().mass(), b.load().mass());
       double bulk =
           options.limits().rule() == CarryRule.BOTH_ARE_LIFTED
-              ? sum.bulkCubicMetres()
-              : Math.min(a.load().bulkCubicMetres(), b.load().bulkCubicMetres());
-      if (over(carry, bulk, Math.min(a.load().bunchMetres(), b.load().bunchMetres()), sum)) {
+              ? sum.bulkVolume()
+              : Math.min(a.load().bulkVolume(), b.load().bulkVolume());
+      if (over(carry, bulk, Math.min(a.load().bunch(), b.load().bunch()), sum)) {
         continue;
       }
       double seconds =
-          options.times().setUpSeconds()
-              + options.times().secondsPerMetre() * ring.joint(joint).lengthMetres()
-              + options.times().secondsPerKg() * sum.massKg();
+          options.times().setUpTime()
+              + options.times().secondsPerMetre() * ring.joint(joint).length()
+              + options.times().secondsPerKg() * sum.mass();
       double[] after = teams.clone();
       Arrays.sort(after);
       double start = Math.max(after[0], Math.max(a.free(), b.free()));
@@ -74,7 +74,7 @@ final class BruteForce {
       run(
           next,
           after,
-          handled + sum.massKg(),
+          handled + sum.mass(),
           work + seconds,
           Math.max(carried, carry),
           Math.max(end, after[0]));
@@ -83,10 +83,10 @@ final class BruteForce {
 
   private boolean over(double carry, double bulk, double bunch, Load sum) {
     Limits limits = options.limits();
-    return carry > limits.carriedMassKg().orElse(1e300)
-        || bulk > limits.carriedBulkCubicMetres().orElse(1e300)
-        || bunch > limits.reachMetres().orElse(1e300)
-        || sum.laidAreaSquareMetres() > limits.floorSquareMetres().orElse(1e300);
+    return carry > limits.carriedMass().orElse(1e300)
+        || bulk > limits.carriedBulk().orElse(1e300)
+        || bunch > limits.reach().orElse(1e300)
+        || sum.laidArea() > limits.floorArea().orElse(1e300);
   }
 
   private boolean breaksAFirstGroup(Arc arc) {
@@ -107,18 +107,17 @@ final class BruteForce {
     double closing = 0;
     double closingCarry = 0;
     if (ring.isRing()) {
-      double all = whole.load().massKg();
+      double all = whole.load().mass();
       int joint = whole.arc().last(ring.size());
       boolean both = options.limits().rule() == CarryRule.BOTH_ARE_LIFTED;
       closingCarry = both ? all : all / 2;
-      double bulk = whole.load().bulkCubicMetres();
-      if (over(
-          closingCarry, both ? bulk : bulk / 2, whole.load().bunchMetres() / 2, whole.load())) {
+      double bulk = whole.load().bulkVolume();
+      if (over(closingCarry, both ? bulk : bulk / 2, whole.load().bunch() / 2, whole.load())) {
         return;
       }
       closing =
-          options.times().setUpSeconds()
-              + options.times().secondsPerMetre() * ring.joint(joint).lengthMetres()
+          options.times().setUpTime()
+              + options.times().secondsPerMetre() * ring.joint(joint).length()
               + options.times().secondsPerKg() * all;
       mass += all;
     }

@@ -82,10 +82,10 @@ class JoinPlannerProperties {
   private static double value(MergePlan plan, Objective objective) {
     PlanCost cost = plan.cost();
     return switch (objective) {
-      case HANDLED_MASS -> cost.handledMassKg();
-      case WORK_TIME -> cost.workSeconds();
-      case ELAPSED_TIME -> cost.elapsedSeconds();
-      case HEAVIEST_CARRY -> cost.heaviestCarriedKg();
+      case HANDLED_MASS -> cost.handledMass();
+      case WORK_TIME -> cost.workTime();
+      case ELAPSED_TIME -> cost.elapsedTime();
+      case HEAVIEST_CARRY -> cost.heaviestCarried();
     };
   }
 
@@ -131,7 +131,7 @@ class JoinPlannerProperties {
             .searching(500_000);
     BruteForce all = new BruteForce(ring, options);
     MergePlan plan = JoinPlanner.plan(ring, options).orThrow();
-    assertThat(plan.cost().elapsedSeconds()).isCloseTo(all.elapsed, within(1e-9));
+    assertThat(plan.cost().elapsedTime()).isCloseTo(all.elapsed, within(1e-9));
     assertThat(plan.optimality().orElseThrow().proved()).isTrue();
   }
 
@@ -143,8 +143,8 @@ class JoinPlannerProperties {
       assertThat(joints.add(step.joint().number())).as("each joint once").isTrue();
       options
           .limits()
-          .carriedMassKg()
-          .ifPresent(most -> assertThat(step.carriedKg()).isLessThanOrEqualTo(most * 1.000001));
+          .carriedMass()
+          .ifPresent(most -> assertThat(step.carriedMass()).isLessThanOrEqualTo(most * 1.000001));
     }
     assertThat(joints).hasSize(ring.joints().size());
     options
@@ -154,7 +154,7 @@ class JoinPlannerProperties {
                 assertThat(plan.closingStep().orElseThrow().joint().number()).isEqualTo(fixed));
     checkTeams(plan, options.teams());
     checkReplay(plan);
-    assertThat(HandledMass.of(plan)).isCloseTo(plan.cost().handledMassKg(), within(1e-9));
+    assertThat(HandledMass.of(plan)).isCloseTo(plan.cost().handledMass(), within(1e-9));
   }
 
   /** No team does two things at once, and no group is joined before it is there. */
@@ -164,10 +164,9 @@ class JoinPlannerProperties {
       for (JoinStep b : plan.steps()) {
         if (a.number() < b.number()) {
           boolean apart =
-              a.endSeconds() <= b.startSeconds() + 1e-9
-                  || b.endSeconds() <= a.startSeconds() + 1e-9;
+              a.endTime() <= b.startTime() + 1e-9 || b.endTime() <= a.startTime() + 1e-9;
           assertThat(a.team() != b.team() || apart).isTrue();
-          assertThat(a.startSeconds()).isLessThanOrEqualTo(b.startSeconds());
+          assertThat(a.startTime()).isLessThanOrEqualTo(b.startTime());
           boolean touch = overlap(a, b, plan.ring().size());
           assertThat(!touch || apart).isTrue();
         }
@@ -198,13 +197,13 @@ class JoinPlannerProperties {
       handled +=
           groups.stream()
               .filter(g -> g.contains(joint.first().piece(), ring.size()))
-              .mapToDouble(g -> ring.load(g).massKg())
+              .mapToDouble(g -> ring.load(g).mass())
               .sum();
     }
     LogReport report = JoinLog.verify(ring, log);
     assertThat(report.isClean()).isTrue();
     assertThat(report.isComplete()).isTrue();
-    assertThat(handled).isCloseTo(plan.cost().handledMassKg(), within(1e-9));
+    assertThat(handled).isCloseTo(plan.cost().handledMass(), within(1e-9));
   }
 
   @Property(tries = 60, seed = "92442")
@@ -213,8 +212,7 @@ class JoinPlannerProperties {
     int n = 3 + random.nextInt(12);
     PieceRing ring = ring(random, n, true);
     List<Piece> pieces = new ArrayList<>(ring.pieces());
-    List<Double> lengths =
-        new ArrayList<>(ring.joints().stream().map(Joint::lengthMetres).toList());
+    List<Double> lengths = new ArrayList<>(ring.joints().stream().map(Joint::length).toList());
     int by = 1 + random.nextInt(n - 1);
     Collections.rotate(pieces, by);
     Collections.rotate(lengths, by);
@@ -276,8 +274,8 @@ class JoinPlannerProperties {
     PieceRing ring = ring(random, n, random.nextBoolean());
     PlanOptions plain = PlanOptions.least(Objective.HANDLED_MASS);
     PlanOptions limited = plain.with(Limits.NONE.withCarriedMass(1e9));
-    assertThat(JoinPlanner.plan(ring, plain).orThrow().cost().mergedMassKg())
-        .isCloseTo(JoinPlanner.plan(ring, limited).orThrow().cost().mergedMassKg(), within(1e-9));
+    assertThat(JoinPlanner.plan(ring, plain).orThrow().cost().mergedMass())
+        .isCloseTo(JoinPlanner.plan(ring, limited).orThrow().cost().mergedMass(), within(1e-9));
   }
 
   @Property(tries = 60, seed = "56381")
@@ -291,7 +289,7 @@ class JoinPlannerProperties {
             .searching(300);
     MergePlan plan = JoinPlanner.plan(ring, options).orThrow();
     Optimality sure = plan.optimality().orElseThrow();
-    assertThat(sure.lowerBound()).isLessThanOrEqualTo(plan.cost().elapsedSeconds() * 1.000001);
+    assertThat(sure.lowerBound()).isLessThanOrEqualTo(plan.cost().elapsedTime() * 1.000001);
     assertThat(sure.gapRatio()).isBetween(0.0, 0.5);
     checkTeams(plan, options.teams());
     checkReplay(plan);
@@ -301,8 +299,8 @@ class JoinPlannerProperties {
   void oneTeamNeedsTheWorkTime() {
     PieceRing ring = PieceRing.ofEqualPieces(8, 5, 3);
     MergePlan plan = JoinPlanner.plan(ring, PlanOptions.least(Objective.ELAPSED_TIME)).orThrow();
-    assertThat(plan.cost().elapsedSeconds()).isEqualTo(8 * 540.0);
-    assertThat(plan.cost().workSeconds()).isEqualTo(8 * 540.0);
+    assertThat(plan.cost().elapsedTime()).isEqualTo(8 * 540.0);
+    assertThat(plan.cost().workTime()).isEqualTo(8 * 540.0);
     assertThat(plan.optimality().map(Optimality::proved)).isEqualTo(Optional.of(true));
   }
 
@@ -312,7 +310,7 @@ class JoinPlannerProperties {
     MergePlan plan =
         JoinPlanner.plan(ring, PlanOptions.least(Objective.ELAPSED_TIME).withTeams(2)).orThrow();
     // 10, 8, 6, 4, 2, 1 groups, then the closing joint.
-    assertThat(plan.cost().elapsedSeconds()).isEqualTo(6 * 540.0);
+    assertThat(plan.cost().elapsedTime()).isEqualTo(6 * 540.0);
     assertThat(plan.optimality().map(Optimality::proved)).isEqualTo(Optional.of(true));
   }
 
@@ -322,7 +320,7 @@ class JoinPlannerProperties {
     for (Objective objective : Objective.values()) {
       MergePlan plan = JoinPlanner.plan(ring, PlanOptions.least(objective)).orThrow();
       assertThat(plan.steps()).hasSize(1);
-      assertThat(plan.cost().closingMassKg()).isEqualTo(5);
+      assertThat(plan.cost().closingMass()).isEqualTo(5);
       assertThat(TreeLayout.of(plan).nodes()).hasSize(1);
     }
   }

@@ -41,7 +41,7 @@ class MergeDrawingTest {
               });
     }
     TreeLayout.Node root = layout.nodes().get(18);
-    assertThat(root.massKg()).isEqualTo(50);
+    assertThat(root.mass()).isEqualTo(50);
     assertThat(root.y()).isEqualTo(layout.height());
   }
 
@@ -52,7 +52,7 @@ class MergeDrawingTest {
     double value = HandledMass.of(plan, recorder);
     Derivation derivation = recorder.derivation("assembly.merge.handledmass", "handled mass");
     DerivationChecks.assertFollowsTo(derivation, HandledMass.of(plan));
-    assertThat(value).isEqualTo(plan.cost().handledMassKg()).isEqualTo(220);
+    assertThat(value).isEqualTo(plan.cost().handledMass()).isEqualTo(220);
     assertThat(derivation.steps()).hasSize(10);
   }
 
@@ -68,27 +68,27 @@ class MergeDrawingTest {
     OutsideCheck.of("assembly.merge", "team of two, 20 kg each: kg", uk)
         .expect(26.67)
         .within(0.005)
-        .got(TeamLift.of(2, 20).capacityKg());
+        .got(TeamLift.of(2, 20).capacity());
     TeamLift team = TeamLift.of(2, 23);
     OutsideCheck.of("assembly.merge", "team of two, 23 kg each: kg", uk)
         .expect(30.7)
         .within(0.05)
-        .got(team.capacityKg());
+        .got(team.capacity());
     OutsideCheck.of(
             "assembly.merge",
             "two persons of 23 kg by the multiplier 0.85: kg",
             Source.found("CEN", "EN 1005-2", "", "two persons 0.85"))
         .expect(39.1)
         .within(0.05)
-        .got(team.rivalCapacityKg());
-    assertThat(TeamLift.of(3, 20).capacityKg()).isEqualTo(30);
-    assertThat(TeamLift.of(1, 20).capacityKg()).isEqualTo(20);
-    assertThat(team.limits().carriedMassKg()).hasValue(team.capacityKg());
+        .got(team.rivalCapacity());
+    assertThat(TeamLift.of(3, 20).capacity()).isEqualTo(30);
+    assertThat(TeamLift.of(1, 20).capacity()).isEqualTo(20);
+    assertThat(team.limits().carriedMass()).hasValue(team.capacity());
     assertThat(team.caution().text()).contains("Local codes");
     StepRecorder recorder = new StepRecorder();
     team.capacity(recorder);
     DerivationChecks.assertFollowsTo(
-        recorder.derivation("assembly.merge.teamlift", "team lift"), team.capacityKg());
+        recorder.derivation("assembly.merge.teamlift", "team lift"), team.capacity());
     assertThatThrownBy(() -> TeamLift.of(5, 20))
         .hasMessage("people of one carry: given 5, must be from 1 to 4");
   }
@@ -100,7 +100,7 @@ class MergeDrawingTest {
         JoinPlanner.plan(
                 PieceRing.ofEqualPieces(12, 6, 3), PlanOptions.least(Objective.HANDLED_MASS))
             .orThrow();
-    assertThat(heavy.cost().heaviestCarriedKg()).isEqualTo(36);
+    assertThat(heavy.cost().heaviestCarried()).isEqualTo(36);
     assertThat(heavy.cautions()).hasSize(2);
     assertThat(heavy.cautions().get(0).text()).contains("36 kg").contains("licensed practice");
   }

@@ -44,7 +44,7 @@ class MergeOutsideTest {
     return JoinPlanner.plan(pieces(ring, masses), PlanOptions.least(Objective.HANDLED_MASS))
         .orThrow()
         .cost()
-        .mergedMassKg();
+        .mergedMass();
   }
 
   private static void check(String what, Source source, double expected, double got) {
@@ -130,7 +130,7 @@ class MergeOutsideTest {
         .findFirst()
         .orElseThrow()
         .cost()
-        .mergedMassKg();
+        .mergedMass();
   }
 
   private static final Source CORMEN =
@@ -202,7 +202,7 @@ class MergeOutsideTest {
     assertThat(nearest.cost().withinLimits()).isFalse();
     assertThat(nearest.steps()).hasSize(4);
     // Half of the whole at the closing joint is the least there is.
-    assertThat(nearest.cost().heaviestCarriedKg()).isEqualTo(11);
+    assertThat(nearest.cost().heaviestCarried()).isEqualTo(11);
   }
 
   @Test
@@ -211,8 +211,8 @@ class MergeOutsideTest {
         JoinPlanner.plan(pieces(true, 4, 4, 5, 9), PlanOptions.least(Objective.HANDLED_MASS))
             .orThrow();
     assertThat(plan.steps()).hasSize(4);
-    assertThat(plan.cost().closingMassKg()).isEqualTo(22);
-    assertThat(plan.cost().handledMassKg()).isEqualTo(65);
+    assertThat(plan.cost().closingMass()).isEqualTo(22);
+    assertThat(plan.cost().handledMass()).isEqualTo(65);
     assertThat(plan.closingStep()).isPresent();
   }
 }

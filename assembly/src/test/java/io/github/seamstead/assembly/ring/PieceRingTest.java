@@ -16,7 +16,7 @@ class PieceRingTest {
   void countsJointsOnceAndEdgesTwice() {
     assertThat(EIGHT.count().text())
         .isEqualTo("8 pieces: 8 joints, 16 edges to prepare, none free");
-    assertThat(EIGHT.count().jointLengthMetres()).isEqualTo(25.6, within());
+    assertThat(EIGHT.count().jointLength()).isEqualTo(25.6, within());
     PieceRing line = PieceRing.line(EIGHT.pieces(), Collections.nCopies(7, 3.2));
     assertThat(line.count().text()).isEqualTo("8 pieces: 7 joints, 14 edges to prepare, 2 free");
     assertThat(PieceRing.ofEqualPieces(1, 5, 3).count().text())
@@ -59,7 +59,7 @@ class PieceRingTest {
     PlacedPiece three = lies.places().get(6);
     assertThat(three.onLeft().label()).isEqualTo("3R");
     assertThat(three.onRight().label()).isEqualTo("3L");
-    assertThat(three.angleRadians()).isEqualTo(-stands.places().get(2).angleRadians());
+    assertThat(three.angle()).isEqualTo(-stands.places().get(2).angle());
   }
 
   @Test
@@ -103,7 +103,7 @@ class PieceRingTest {
 
   @Test
   void addsUpLoads() {
-    assertThat(EIGHT.load(new Arc(7, 3)).massKg()).isEqualTo(16.5);
+    assertThat(EIGHT.load(new Arc(7, 3)).mass()).isEqualTo(16.5);
   }
 
   @Test

@@ -75,7 +75,7 @@ class PertOutsideTest {
                 task("5", 4, 6, 8, "3"),
                 task("7", 3, 4, 5, "5")));
     CriticalPath path = CriticalPath.of(network);
-    check("activities 1-3-5-7: expected weeks", TAYLOR, 24, 1e-9, path.lengthSeconds());
+    check("activities 1-3-5-7: expected weeks", TAYLOR, 24, 1e-9, path.length());
     check("activities 1-3-5-7: variance", TAYLOR, 5, 0.001, path.varianceSecondsSquared());
     check("probability within 28 weeks", TAYLOR, 0.9633, 5e-4, path.probabilityBy(28));
   }
@@ -105,7 +105,7 @@ class PertOutsideTest {
     check("slack of D", ANSWER_SITE, 1.83, 0.005, path.of("D").slack());
     check("slack of F", ANSWER_SITE, 1.83, 0.005, path.of("F").slack());
     assertThat(path.path()).containsExactly("A", "C", "E", "H", "I", "K", "M", "N");
-    check("expected days", ANSWER_DERIVED, 50.8333, 1e-4, path.lengthSeconds());
+    check("expected days", ANSWER_DERIVED, 50.8333, 1e-4, path.length());
     check("variance", ANSWER_DERIVED, 11.1944, 1e-4, path.varianceSecondsSquared());
     check("probability within 53 days", ANSWER_DERIVED, 0.7414, 1e-4, path.probabilityBy(53));
     check("probability within 55 days", ANSWER_DERIVED, 0.8935, 1e-4, path.probabilityBy(55));
@@ -129,7 +129,7 @@ class PertOutsideTest {
                     task("J", 2, 5, 8, "F"),
                     task("K", 1, 3, 6, "H", "I"))));
     assertThat(path.path()).containsExactly("A", "D", "E", "H", "K");
-    check("A to K: weeks", NETWORK_AK, 28.6667, 1e-3, path.lengthSeconds());
+    check("A to K: weeks", NETWORK_AK, 28.6667, 1e-3, path.length());
     check("A to K: variance", NETWORK_AK, 4.2778, 1e-3, path.varianceSecondsSquared());
     check("A to K: probability within 35 weeks", NETWORK_AK, 0.9989, 1e-3, path.probabilityBy(35));
     check("A to K: weeks for 95 %", NETWORK_AK, 32.07, 5e-3, path.timeFor(0.95));
@@ -156,7 +156,7 @@ class PertOutsideTest {
                     task("E", 4, 4, 4, "D", "F"),
                     task("G", 1, 1, 1, "E"))));
     assertThat(path.path()).containsExactly("A", "B", "D", "E", "G");
-    check("A to G: hours", STUDY, 16, 1e-9, path.lengthSeconds());
+    check("A to G: hours", STUDY, 16, 1e-9, path.length());
     check("A to G: slack of C", STUDY, 1, 1e-9, path.of("C").slack());
     check("A to G: slack of F", STUDY, 1, 1e-9, path.of("F").slack());
     check("A to G: late finish of C", STUDY, 9, 1e-9, path.of("C").lateFinish());
@@ -174,7 +174,7 @@ class PertOutsideTest {
     CriticalPath critical = CriticalPath.of(aToN());
     DerivationChecks.assertFollowsTo(
         derivation(path, critical.length(path), "assembly.schedule.criticalpath"),
-        critical.lengthSeconds());
+        critical.length());
   }
 
   private static io.github.seamstead.shared.derivation.Derivation derivation(

@@ -69,7 +69,7 @@ class ResourceScheduleProperties {
         for (Link link : network.tasks().get(i).after()) {
           int b = index.get(link.task());
           open &= placed[b];
-          ready = Math.max(ready, start[b] + duration(b) + link.lagSeconds());
+          ready = Math.max(ready, start[b] + duration(b) + link.lag());
         }
         if (!open) {
           continue;
@@ -115,7 +115,7 @@ class ResourceScheduleProperties {
     ResourceSchedule schedule =
         ResourceSchedule.of(network, CAPACITIES, Work.of(Budget.ofWork(200_000), seed));
     assertThat(schedule.proved()).isTrue();
-    assertThat(schedule.lengthSeconds()).isCloseTo(new EveryOrder(network).best, within(1e-9));
+    assertThat(schedule.length()).isCloseTo(new EveryOrder(network).best, within(1e-9));
     ResourceScheduleTest.checkFeasible(schedule, CAPACITIES);
   }
 
@@ -146,7 +146,7 @@ class ResourceScheduleProperties {
     ResourceSchedule schedule =
         ResourceSchedule.of(network, CAPACITIES, Work.of(Budget.ofWork(20), seed));
     ResourceScheduleTest.checkFeasible(schedule, CAPACITIES);
-    assertThat(schedule.lowerBoundSeconds()).isLessThanOrEqualTo(schedule.lengthSeconds() + 1e-9);
+    assertThat(schedule.lowerBound()).isLessThanOrEqualTo(schedule.length() + 1e-9);
     assertThat(schedule.gapRatio()).isBetween(0.0, 1.0);
     ResourceSchedule again =
         ResourceSchedule.of(network, CAPACITIES, Work.of(Budget.ofWork(20), seed));

@@ -84,12 +84,12 @@ class ResourceScheduleTest {
     OutsideCheck.of("assembly.schedule", name + ": critical path", source)
         .expect(path)
         .within(1e-9)
-        .got(CriticalPath.of(network).lengthSeconds());
+        .got(CriticalPath.of(network).length());
     ResourceSchedule schedule = ResourceSchedule.of(network, capacities(capacity), work());
     OutsideCheck.of("assembly.schedule", name + ": shortest schedule", source)
         .expect(optimum)
         .within(1e-9)
-        .got(schedule.lengthSeconds());
+        .got(schedule.length());
     assertThat(schedule.proved()).isTrue();
     assertThat(schedule.gapRatio()).isZero();
     checkFeasible(schedule, capacities(capacity));
@@ -102,9 +102,8 @@ class ResourceScheduleTest {
     schedule.tasks().forEach(p -> placed.put(p.task().id(), p));
     for (ResourceSchedule.Placed p : schedule.tasks()) {
       for (Link link : p.task().after()) {
-        assertThat(p.startSeconds())
-            .isGreaterThanOrEqualTo(
-                placed.get(link.task()).finishSeconds() + link.lagSeconds() - 1e-9);
+        assertThat(p.startTime())
+            .isGreaterThanOrEqualTo(placed.get(link.task()).finishTime() + link.lag() - 1e-9);
       }
       capacities.forEach(
           (resource, capacity) ->
@@ -112,8 +111,8 @@ class ResourceScheduleTest {
                       schedule.tasks().stream()
                           .filter(
                               o ->
-                                  o.startSeconds() <= p.startSeconds() + 1e-9
-                                      && o.finishSeconds() > p.startSeconds() + 1e-9)
+                                  o.startTime() <= p.startTime() + 1e-9
+                                      && o.finishTime() > p.startTime() + 1e-9)
                           .mapToInt(o -> o.task().needs().getOrDefault(resource, 0))
                           .sum())
                   .isLessThanOrEqualTo(capacity));

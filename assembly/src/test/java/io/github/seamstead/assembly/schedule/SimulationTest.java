@@ -79,7 +79,7 @@ class SimulationTest {
                 Task.of("C", new ThreePoint(8, 9, 13), "B")));
     Simulation simulated = Simulation.of(chain, Map.of(), runs(4000));
     CriticalPath path = CriticalPath.of(chain);
-    assertThat(simulated.mean()).isCloseTo(path.lengthSeconds(), within(0.1));
+    assertThat(simulated.mean()).isCloseTo(path.length(), within(0.1));
     assertThat(simulated.criticality().values()).allMatch(share -> share == 1.0);
     Network beside =
         Network.of(
@@ -88,7 +88,7 @@ class SimulationTest {
                 Task.of("B", new ThreePoint(8, 9, 13)),
                 Task.of("C", new ThreePoint(8, 9, 13))));
     Simulation later = Simulation.of(beside, Map.of(), runs(4000));
-    assertThat(later.mean()).isGreaterThan(CriticalPath.of(beside).lengthSeconds() + 0.3);
+    assertThat(later.mean()).isGreaterThan(CriticalPath.of(beside).length() + 0.3);
     assertThat(later.criticality().values()).allMatch(share -> share > 0.25 && share < 0.42);
   }
 
@@ -126,12 +126,12 @@ class SimulationTest {
     Network network = joints(3600);
     CriticalPath path = CriticalPath.of(network);
     // Pairs, fours, the eight, the closing joint: four joints and three cures.
-    assertThat(path.lengthSeconds()).isCloseTo(4 * 540 + 3 * 3600, within(1e-6));
+    assertThat(path.length()).isCloseTo(4 * 540 + 3 * 3600, within(1e-6));
     ResourceSchedule schedule =
         ResourceSchedule.of(network, TWO_TEAMS, Work.of(Budget.ofWork(100_000), 1));
     ResourceScheduleTest.checkFeasible(schedule, TWO_TEAMS);
     assertThat(schedule.proved()).isTrue();
-    assertThat(schedule.lengthSeconds()).isCloseTo(4 * 540 + 3 * 3600 + 540, within(1e-6));
+    assertThat(schedule.length()).isCloseTo(4 * 540 + 3 * 3600 + 540, within(1e-6));
   }
 
   @Test
@@ -155,7 +155,7 @@ class SimulationTest {
     GanttChart chart = GanttChart.of(schedule, TWO_TEAMS);
     assertThat(chart.lanes()).isEqualTo(2);
     assertThat(chart.byClock()).isFalse();
-    assertThat(chart.endSeconds()).isEqualTo(schedule.lengthSeconds());
+    assertThat(chart.endTime()).isEqualTo(schedule.length());
     checkLanes(chart);
     assertThat(chart.bars().stream().filter(GanttChart.Bar::critical)).isNotEmpty();
   }
@@ -163,9 +163,8 @@ class SimulationTest {
   private static void checkLanes(GanttChart chart) {
     Map<Integer, Double> end = new HashMap<>();
     for (GanttChart.Bar bar : chart.bars()) {
-      assertThat(bar.startSeconds())
-          .isGreaterThanOrEqualTo(end.getOrDefault(bar.lane(), 0.0) - 1e-6);
-      end.put(bar.lane(), bar.endSeconds());
+      assertThat(bar.startTime()).isGreaterThanOrEqualTo(end.getOrDefault(bar.lane(), 0.0) - 1e-6);
+      end.put(bar.lane(), bar.endTime());
     }
   }
 
@@ -182,22 +181,22 @@ class SimulationTest {
     for (GanttChart.Bar bar : chart.bars()) {
       bars.put(bar.task().id(), bar);
       for (Span part : bar.parts()) {
-        double start = part.startSeconds() % WorkCalendar.DAY_SECONDS;
-        double end = part.endSeconds() % WorkCalendar.DAY_SECONDS;
+        double start = part.startTime() % WorkCalendar.DAY_SECONDS;
+        double end = part.endTime() % WorkCalendar.DAY_SECONDS;
         assertThat(
                 calendar.shifts().stream()
-                    .anyMatch(s -> start >= s.startSeconds() && end <= s.endSeconds() + 1e-6))
+                    .anyMatch(s -> start >= s.startTime() && end <= s.endTime() + 1e-6))
             .isTrue();
       }
     }
     for (GanttChart.Bar bar : chart.bars()) {
       for (Link link : bar.task().after()) {
-        assertThat(bar.startSeconds())
-            .isGreaterThanOrEqualTo(bars.get(link.task()).endSeconds() + link.lagSeconds() - 1e-6);
+        assertThat(bar.startTime())
+            .isGreaterThanOrEqualTo(bars.get(link.task()).endTime() + link.lag() - 1e-6);
       }
     }
     // Pairs on day 1, fours on day 2, the eight on day 3, closed on day 4: cured over night.
-    assertThat((int) (chart.endSeconds() / WorkCalendar.DAY_SECONDS)).isEqualTo(3);
+    assertThat((int) (chart.endTime() / WorkCalendar.DAY_SECONDS)).isEqualTo(3);
   }
 
   @Test

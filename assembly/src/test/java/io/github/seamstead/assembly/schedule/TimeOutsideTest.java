@@ -103,11 +103,11 @@ class TimeOutsideTest {
   @Test
   void aLongJointIsGluedInPortions() {
     AdhesiveTimes glue = new AdhesiveTimes(300, 7200, 60, 90);
-    assertThat(glue.longestPortionMetres()).isEqualTo(300.0 / 90);
+    assertThat(glue.longestPortion()).isEqualTo(300.0 / 90);
     assertThat(glue.portions(3.3)).isEqualTo(1);
     assertThat(glue.portions(10)).isEqualTo(3);
     assertThat(glue.portions(10.1)).isEqualTo(4);
-    assertThat(glue.workSeconds(10)).isEqualTo(1500);
+    assertThat(glue.workTime(10)).isEqualTo(1500);
     StepRecorder recorder = new StepRecorder();
     glue.portions(10.1, recorder);
     DerivationChecks.assertFollowsTo(
@@ -121,7 +121,7 @@ class TimeOutsideTest {
   void noPlaceOfAPortionWaitsLongerThanTheOpenTime() {
     for (double press : new double[] {20, 60, 100}) {
       AdhesiveTimes glue = new AdhesiveTimes(300, 0, 60, press);
-      double l = glue.longestPortionMetres();
+      double l = glue.longestPortion();
       double longest = 0;
       for (int i = 0; i <= 1000; i++) {
         double x = l * i / 1000;

@@ -130,11 +130,11 @@ final class JoinsCommand implements Callable<Integer> {
               + ": "
               + step.joint().text()
               + ", "
-              + Numbers.fixed(step.inHandKg(), 1)
+              + Numbers.fixed(step.massInHand(), 1)
               + " kg in hand"
               + (step.closing() ? ", closes the ring" : ""));
     }
-    print.println("Handled mass " + Numbers.fixed(plan.cost().handledMassKg(), 1) + " kg.");
+    print.println("Handled mass " + Numbers.fixed(plan.cost().handledMass(), 1) + " kg.");
     if (worked) {
       StepRecorder steps = new StepRecorder();
       HandledMass.of(plan, steps);

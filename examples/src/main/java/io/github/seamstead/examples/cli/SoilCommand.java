@@ -86,7 +86,7 @@ final class SoilCommand implements Callable<Integer> {
                               + " ("
                               + percent(t.clayDoubtLeft())
                               + " of the doubt of the clay left, "
-                              + Numbers.fixed(t.kind().handsOnSeconds() / 60, 0)
+                              + Numbers.fixed(t.kind().handsOnTime() / 60, 0)
                               + " min)")
                   .collect(Collectors.joining("; ")));
     }

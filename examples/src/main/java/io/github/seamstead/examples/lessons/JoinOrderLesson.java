@@ -145,7 +145,7 @@ final class JoinOrderLesson {
     }
     for (TreeLayout.Node node : tree.nodes()) {
       canvas.dot(node.x(), node.y(), 8, Ink.CUT, Shade.PAPER);
-      canvas.label(node.x(), node.y(), Integer.toString((int) Math.round(node.massKg())));
+      canvas.label(node.x(), node.y(), Integer.toString((int) Math.round(node.mass())));
     }
     return canvas.drawing(
         "lesson-join-order",

@@ -162,7 +162,7 @@ class RunRecipes {
                 PieceRing.ofEqualPieces(9, 4, 3),
                 io.github.seamstead.assembly.merge.PlanOptions.least(Objective.HANDLED_MASS))
             .orThrow();
-    double handled = order.cost().handledMassKg();
+    double handled = order.cost().handledMass();
     // end
     assertThat(order.steps()).hasSize(9);
     assertThat(handled).isPositive();

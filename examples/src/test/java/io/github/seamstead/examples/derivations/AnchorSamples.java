@@ -24,18 +24,15 @@ final class AnchorSamples {
 
   static void addTo(Samples to) {
     to.add("assembly.anchor.pressure", steps -> WindPressure.of(25).pascals(steps));
-    to.add(
-        "assembly.anchor.gust",
-        steps -> PeakWind.of(24, Terrain.SHELTERED, 3).gustMetresPerSecond(steps));
-    to.add("assembly.anchor.screen", steps -> SCREEN.pegPullNewtons(steps));
-    to.add("assembly.anchor.peg", steps -> TEST.holdingNewtons(steps));
+    to.add("assembly.anchor.gust", steps -> PeakWind.of(24, Terrain.SHELTERED, 3).gust(steps));
+    to.add("assembly.anchor.screen", steps -> SCREEN.pegPull(steps));
+    to.add("assembly.anchor.peg", steps -> TEST.holding(steps));
     to.add("assembly.anchor.pegs", steps -> PegCheck.of(SCREEN, TEST).pegsNeeded(steps));
-    to.add("assembly.anchor.ballast", steps -> Ballast.of(SCREEN, 0.4).massKg(steps));
-    to.add("assembly.anchor.hemrope", steps -> HemRope.of(100, 0.6, 0.05).tensionNewtons(steps));
-    to.add("assembly.anchor.guy", steps -> GuyRope.of(500, 0.8).tensionNewtons(steps));
-    to.add(
-        "assembly.anchor.vents", steps -> Ventilation.of(28, 0.05, 0.06).neededSquareMetres(steps));
-    to.add("assembly.anchor.hip", steps -> CapDrainage.of(8, 0.6, 0).hipSlopeRadians(steps));
+    to.add("assembly.anchor.ballast", steps -> Ballast.of(SCREEN, 0.4).mass(steps));
+    to.add("assembly.anchor.hemrope", steps -> HemRope.of(100, 0.6, 0.05).tension(steps));
+    to.add("assembly.anchor.guy", steps -> GuyRope.of(500, 0.8).tension(steps));
+    to.add("assembly.anchor.vents", steps -> Ventilation.of(28, 0.05, 0.06).neededArea(steps));
+    to.add("assembly.anchor.hip", steps -> CapDrainage.of(8, 0.6, 0).hipSlope(steps));
   }
 
   private static final ShelterForm FORM = new ShelterForm(10, 1.9, 3.2);

@@ -34,9 +34,9 @@ final class FixingSamples {
     to.add(
         "assembly.fixings.packs",
         steps -> ShoppingItem.of("staples", "piece", 1620, 0.1, 1000).packs(steps));
-    to.add("assembly.fixings.leg", steps -> STACK.leastLegMetres(0.003, steps));
-    to.add("assembly.fixings.thread", steps -> STACK.threadMetres(0.004, 3.2, 2, steps));
-    to.add("assembly.fixings.bead", steps -> Bead.fillet(0.01, 0.005).areaSquareMetres(steps));
+    to.add("assembly.fixings.leg", steps -> STACK.leastLeg(0.003, steps));
+    to.add("assembly.fixings.thread", steps -> STACK.threadLength(0.004, 3.2, 2, steps));
+    to.add("assembly.fixings.bead", steps -> Bead.fillet(0.01, 0.005).area(steps));
     to.add(
         "assembly.fixings.adhesive",
         steps ->
@@ -45,7 +45,7 @@ final class FixingSamples {
     to.add("assembly.fixings.hempegs", steps -> new HemPegs(10, 1.6, 0.7).pegs(steps));
     to.add(
         "assembly.fixings.rope",
-        steps -> RopeStrength.of(Fibre.POLYESTER, 0.01, true, 6).workingNewtons(steps));
+        steps -> RopeStrength.of(Fibre.POLYESTER, 0.01, true, 6).workingLoad(steps));
   }
 
   private static final SeamStack STACK = new SeamStack(4, 0.0005, 0.001);

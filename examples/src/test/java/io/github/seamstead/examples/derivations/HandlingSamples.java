@@ -18,18 +18,18 @@ final class HandlingSamples {
   private HandlingSamples() {}
 
   static void addTo(Samples to) {
-    to.add("assembly.handling.mass", steps -> COVER.massKg(steps));
-    to.add("assembly.handling.roll", steps -> COVER.rollDiameterMetres(3, 0.7, steps));
-    to.add("assembly.handling.turn", steps -> TURNING.bundleMetres(0.2, steps));
-    to.add("assembly.handling.turnloop", steps -> TURNING.leastLoopMetres(steps));
+    to.add("assembly.handling.mass", steps -> COVER.mass(steps));
+    to.add("assembly.handling.roll", steps -> COVER.rollDiameter(3, 0.7, steps));
+    to.add("assembly.handling.turn", steps -> TURNING.bundle(0.2, steps));
+    to.add("assembly.handling.turnloop", steps -> TURNING.leastLoop(steps));
     to.add(
         "assembly.handling.apex",
-        steps -> new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON).apexNewtons(steps));
+        steps -> new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON).apexPull(steps));
     to.add(
         "assembly.handling.pull",
         steps -> new RopePull(500, 0.37, 1.7, 2, RopePull.ONE_PERSON).people(steps));
-    to.add("assembly.handling.tackle", steps -> new Tackle(4, 4, 0.1).pullNewtons(500, steps));
-    to.add("assembly.handling.dropzone", steps -> DropZone.of(3, 4).ropeMetres(steps));
+    to.add("assembly.handling.tackle", steps -> new Tackle(4, 4, 0.1).pull(500, steps));
+    to.add("assembly.handling.dropzone", steps -> DropZone.of(3, 4).ropeLength(steps));
     to.add("assembly.handling.wind", steps -> RaisingWind.of(40, 4).limitGust(steps));
     to.add("assembly.handling.lift", steps -> LiftLimit.of(LiftTask.ofBundle()).kilograms(steps));
   }

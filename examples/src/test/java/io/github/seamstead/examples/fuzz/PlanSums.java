@@ -84,8 +84,7 @@ final class PlanSums {
               double faces = cover.panels().stream().mapToDouble(p -> p.face().area()).sum();
               double openings = 0.7 * faces;
               atMost("faces less openings within the cloth", faces - openings, shapes);
-              plan.handling()
-                  .ifPresent(h -> equal("bundle", h.bundle().massKg(), cover.clothMass()));
+              plan.handling().ifPresent(h -> equal("bundle", h.bundle().mass(), cover.clothMass()));
             });
   }
 
@@ -119,12 +118,12 @@ final class PlanSums {
                       order -> {
                         equal("steps of the order", order.steps().size(), panels);
                         double work = order.steps().stream().mapToDouble(s -> s.seconds()).sum();
-                        equal("work of the steps", order.cost().workSeconds(), work);
-                        atMost("elapsed within work", order.cost().elapsedSeconds(), work);
+                        equal("work of the steps", order.cost().workTime(), work);
+                        atMost("elapsed within work", order.cost().elapsedTime(), work);
                         atMost(
                             "carried within in hand",
-                            order.cost().heaviestCarriedKg(),
-                            order.cost().heaviestInHandKg());
+                            order.cost().heaviestCarried(),
+                            order.cost().heaviestInHand());
                       });
             });
   }
@@ -195,15 +194,14 @@ final class PlanSums {
         .ifPresent(
             part -> {
               var screen = part.screen();
-              double lift =
-                  screen.windFactor() * screen.upliftNewtons() - 9.81 * screen.restingMassKg();
-              atMost("uplift within all pegs", lift, screen.pegs() * screen.pegUpliftNewtons());
-              double push = screen.windFactor() * screen.dragNewtons();
-              atMost("drag within all pegs", push, screen.pegs() * screen.pegSlidingNewtons());
+              double lift = screen.windFactor() * screen.uplift() - 9.81 * screen.restingMass();
+              atMost("uplift within all pegs", lift, screen.pegs() * screen.pegUplift());
+              double push = screen.windFactor() * screen.drag();
+              atMost("drag within all pegs", push, screen.pegs() * screen.pegSliding());
               equal(
                   "pull of a peg",
-                  screen.pegPullNewtons(),
-                  Math.hypot(screen.pegUpliftNewtons(), screen.pegSlidingNewtons()));
+                  screen.pegPull(),
+                  Math.hypot(screen.pegUplift(), screen.pegSliding()));
             });
   }
 }

@@ -106,12 +106,12 @@ public record ConeCap(double radius, double height, double holeRadius) {
   /**
    * Cuts a hole for a vent or a pole.
    *
-   * @param holeRadiusMetres level radius of the hole, in metres, 0 or more, less than the rim's
+   * @param holeRadius level radius of the hole, in metres, 0 or more, less than the rim's
    * @return the cap with the hole
    * @throws IllegalArgumentException if the hole does not fit
    */
-  public ConeCap withHole(double holeRadiusMetres) {
-    return new ConeCap(radius, height, holeRadiusMetres);
+  public ConeCap withHole(double holeRadius) {
+    return new ConeCap(radius, height, holeRadius);
   }
 
   /**

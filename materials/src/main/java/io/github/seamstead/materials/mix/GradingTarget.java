@@ -15,10 +15,10 @@ import java.util.function.DoubleUnaryOperator;
  * <p>The pure curve leaves only 1 % of clay at D = 19 mm and 3 % at D = 2 mm, so it shapes sand and
  * gravel and never sets the clay: the fit looks at the diameters from 0.063 mm up.
  *
- * @param largestMetres largest grain D, in metres, 0.0005 to 0.1; 0.0005 to 0.1 m
+ * @param largest largest grain D, in metres, 0.0005 to 0.1; 0.0005 to 0.1 m
  * @param exponent exponent n, 0.2 to 0.8; 0.5 is the classic value, 0.45 that of road bases
  */
-public record GradingTarget(double largestMetres, double exponent) {
+public record GradingTarget(double largest, double exponent) {
 
   /** The curve. */
   public static final Source SOURCE =
@@ -33,38 +33,38 @@ public record GradingTarget(double largestMetres, double exponent) {
   };
 
   public GradingTarget {
-    Args.within("largest grain", largestMetres, 0.0005, 0.1, "m");
+    Args.within("largest grain", largest, 0.0005, 0.1, "m");
     Args.within("exponent of the grading curve", exponent, 0.2, 0.8, "");
   }
 
   /**
    * Gives the share finer than a diameter.
    *
-   * @param diameterMetres diameter, in metres, above 0
+   * @param diameter diameter, in metres, above 0
    * @return share of the dry mass, 0 to 1
    */
-  public double finer(double diameterMetres) {
-    return finer(diameterMetres, Steps.none());
+  public double finer(double diameter) {
+    return finer(diameter, Steps.none());
   }
 
   /**
    * As {@link #finer(double)}, with its worked step.
    *
-   * @param diameterMetres diameter, in metres, above 0
+   * @param diameter diameter, in metres, above 0
    * @param steps receives the worked step
    * @return share of the dry mass, 0 to 1
    */
   @Calculation("materials.mix.power_curve")
-  public double finer(double diameterMetres, Steps steps) {
-    Args.positive("grain diameter", diameterMetres, "m");
+  public double finer(double diameter, Steps steps) {
+    Args.positive("grain diameter", diameter, "m");
     return steps
         .step("p", "share finer by the power curve")
         .formula("min(1, (d / D)^n)")
-        .with("d", diameterMetres, "m")
-        .with("D", largestMetres, "m")
+        .with("d", diameter, "m")
+        .with("D", largest, "m")
         .with("n", exponent, "")
         .from(SOURCE)
-        .gives(Math.min(1, StrictMath.pow(diameterMetres / largestMetres, exponent)), "");
+        .gives(Math.min(1, StrictMath.pow(diameter / largest, exponent)), "");
   }
 
   /**
@@ -75,7 +75,7 @@ public record GradingTarget(double largestMetres, double exponent) {
   public List<Double> sizes() {
     List<Double> list = new ArrayList<>();
     for (double size : SIZES) {
-      if (size < largestMetres) {
+      if (size < largest) {
         list.add(size);
       }
     }
@@ -89,10 +89,10 @@ public record GradingTarget(double largestMetres, double exponent) {
    */
   public GradingCurve curve() {
     List<GradingCurve.Point> points = new ArrayList<>();
-    for (double d = 0.002e-3; d < largestMetres * 0.999; d *= 2) {
+    for (double d = 0.002e-3; d < largest * 0.999; d *= 2) {
       points.add(new GradingCurve.Point(d, finer(d)));
     }
-    points.add(new GradingCurve.Point(largestMetres, 1));
+    points.add(new GradingCurve.Point(largest, 1));
     return new GradingCurve(points);
   }
 

@@ -165,17 +165,16 @@ public record MixComponent(
    * Makes a gravel without fines: grains 2650, loose 1680, compacted 1900 kg/m3.
    *
    * @param name what the builder calls it
-   * @param smallestMetres smallest stone, 0.002 m or more
-   * @param largestMetres largest stone, above the smallest, to 0.2 m
+   * @param smallest smallest stone, 0.002 m or more
+   * @param largest largest stone, above the smallest, to 0.2 m
    * @return the component, dry and without a price
    */
-  public static MixComponent gravel(String name, double smallestMetres, double largestMetres) {
+  public static MixComponent gravel(String name, double smallest, double largest) {
     GradingCurve curve =
         new GradingCurve(
             List.of(
-                new GradingCurve.Point(
-                    Args.within("smallest stone", smallestMetres, 0.002, 0.2, "m"), 0),
-                new GradingCurve.Point(largestMetres, 1)));
+                new GradingCurve.Point(Args.within("smallest stone", smallest, 0.002, 0.2, "m"), 0),
+                new GradingCurve.Point(largest, 1)));
     return plain(name, curve, 0, 2650, 1680, 1900);
   }
 

@@ -201,13 +201,13 @@ public record Recipe(List<Portion> portions) {
   /**
    * Gives the share finer than a diameter.
    *
-   * @param diameterMetres diameter, in metres
+   * @param diameter diameter, in metres
    * @return share of the dry mass, 0 to 1
    */
-  public double finer(double diameterMetres) {
+  public double finer(double diameter) {
     double all = dryMass();
     return portions.stream()
-        .mapToDouble(p -> p.dryMass() / all * p.component.grading().finer(diameterMetres))
+        .mapToDouble(p -> p.dryMass() / all * p.component.grading().finer(diameter))
         .sum();
   }
 
@@ -220,7 +220,7 @@ public record Recipe(List<Portion> portions) {
     TreeSet<Double> diameters = new TreeSet<>();
     for (Portion p : portions) {
       if (p.looseVolume > 0) {
-        p.component.grading().points().forEach(point -> diameters.add(point.diameterMetres()));
+        p.component.grading().points().forEach(point -> diameters.add(point.diameter()));
       }
     }
     List<GradingCurve.Point> points = new ArrayList<>();

@@ -7,9 +7,9 @@ import io.github.seamstead.shared.quantity.Numbers;
  * What one dried trial sample showed.
  *
  * @param sandParts parts of sand per part of soil, on the ladder's basis, 0 to 20
- * @param crackMetres widths of all cracks and gaps along the mould added up, in metres; 0 to a
- *     fifth of the mould
- * @param mouldMetres length of the mould, in metres, 0.05 to 2; 0.05 to 2 m
+ * @param crackWidth widths of all cracks and gaps along the mould added up, in metres; 0 to a fifth
+ *     of the mould
+ * @param mould length of the mould, in metres, 0.05 to 2; 0.05 to 2 m
  * @param dusting what rubbing the surface brings off
  * @param scratch what a fingernail does
  * @param drop what a drop of 1 m on a hard floor does
@@ -17,8 +17,8 @@ import io.github.seamstead.shared.quantity.Numbers;
  */
 public record TrialOutcome(
     double sandParts,
-    double crackMetres,
-    double mouldMetres,
+    double crackWidth,
+    double mould,
     Dusting dusting,
     Scratch scratch,
     Drop drop,
@@ -59,11 +59,11 @@ public record TrialOutcome(
 
   public TrialOutcome {
     Args.within("parts of sand", sandParts, 0, 20, "");
-    Args.within("mould length", mouldMetres, 0.05, 2, "m");
+    Args.within("mould length", mould, 0.05, 2, "m");
     Args.require(
-        crackMetres >= 0 && crackMetres <= mouldMetres / 5,
+        crackWidth >= 0 && crackWidth <= mould / 5,
         "cracks",
-        Numbers.plain(crackMetres) + " m in a mould of " + Numbers.plain(mouldMetres) + " m",
+        Numbers.plain(crackWidth) + " m in a mould of " + Numbers.plain(mould) + " m",
         "must be from 0 to a fifth of it (is it in mm?)");
   }
 
@@ -71,15 +71,15 @@ public record TrialOutcome(
    * Makes an outcome from cracks and dusting alone; the rest as a good sample shows it.
    *
    * @param sandParts parts of sand per part of soil
-   * @param crackMetres widths of all cracks added up, m
-   * @param mouldMetres length of the mould, m
+   * @param crackWidth widths of all cracks added up, m
+   * @param mould length of the mould, m
    * @param dusting what rubbing brings off
    * @return the outcome
    */
   public static TrialOutcome of(
-      double sandParts, double crackMetres, double mouldMetres, Dusting dusting) {
+      double sandParts, double crackWidth, double mould, Dusting dusting) {
     return new TrialOutcome(
-        sandParts, crackMetres, mouldMetres, dusting, Scratch.MARKED, Drop.CHIPS, false);
+        sandParts, crackWidth, mould, dusting, Scratch.MARKED, Drop.CHIPS, false);
   }
 
   /**
@@ -88,7 +88,7 @@ public record TrialOutcome(
    * @return a ratio
    */
   public double crackRatio() {
-    return crackMetres / mouldMetres;
+    return crackWidth / mould;
   }
 
   /** How weak the sample is: 0 sound, 1 too sandy, in between doubtful. */

@@ -154,8 +154,7 @@ public record TrialReading(
    *     made within a quarter of the ratio
    */
   public Optional<Uncertain> measuredShrinkage() {
-    return soundNear(sandParts)
-        .map(o -> new Uncertain(o.crackRatio(), RULE_DEVIATION / o.mouldMetres()));
+    return soundNear(sandParts).map(o -> new Uncertain(o.crackRatio(), RULE_DEVIATION / o.mould()));
   }
 
   private static double partsPerDryRatio(ClayBlend blend, Basis basis) {

@@ -22,13 +22,13 @@ public record GradingCurve(List<Point> points) {
   /**
    * One point of the curve.
    *
-   * @param diameterMetres diameter or sieve opening, in metres; 1e-7 to 0.2 m
+   * @param diameter diameter or sieve opening, in metres; 1e-7 to 0.2 m
    * @param finerRatio share of the dry mass that is finer, 0 to 1
    */
-  public record Point(double diameterMetres, double finerRatio) {
+  public record Point(double diameter, double finerRatio) {
 
     public Point {
-      Args.within("grain diameter", diameterMetres, 1e-7, 0.2, "m");
+      Args.within("grain diameter", diameter, 1e-7, 0.2, "m");
       Args.within("share finer", finerRatio, 0, 1, "");
     }
   }
@@ -41,11 +41,11 @@ public record GradingCurve(List<Point> points) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
       Args.require(
-          b.diameterMetres > a.diameterMetres && b.finerRatio >= a.finerRatio,
+          b.diameter > a.diameter && b.finerRatio >= a.finerRatio,
           "grading curve: point "
               + (i + 1)
               + " ("
-              + Numbers.plain(b.diameterMetres * 1000)
+              + Numbers.plain(b.diameter * 1000)
               + " mm, "
               + Numbers.plain(b.finerRatio)
               + ") must be coarser than the one before and its share finer must not fall");
@@ -63,11 +63,11 @@ public record GradingCurve(List<Point> points) {
    *
    * @param texture the part below 2 mm
    * @param gravelRatio share of gravel in the whole dry mass, 0 to 0.95
-   * @param largestMetres largest stone, 0.0021 to 0.2 m; has no effect if there is no gravel
+   * @param largest largest stone, 0.0021 to 0.2 m; has no effect if there is no gravel
    * @return the curve
    * @throws IllegalArgumentException if an argument is out of range
    */
-  public static GradingCurve ofTexture(Texture texture, double gravelRatio, double largestMetres) {
+  public static GradingCurve ofTexture(Texture texture, double gravelRatio, double largest) {
     Args.within("gravel ratio", gravelRatio, 0, 0.95, "");
     double fine = 1 - gravelRatio;
     List<Point> list = new ArrayList<>();
@@ -78,7 +78,7 @@ public record GradingCurve(List<Point> points) {
             GrainSizes.SILT_TO, fine * Math.min(1, texture.clayRatio() + texture.siltRatio())));
     list.add(new Point(GrainSizes.SAND_TO, fine));
     if (gravelRatio > 0) {
-      list.add(new Point(Args.within("largest stone", largestMetres, 0.0021, 0.2, "m"), 1));
+      list.add(new Point(Args.within("largest stone", largest, 0.0021, 0.2, "m"), 1));
     }
     return new GradingCurve(list);
   }
@@ -86,26 +86,26 @@ public record GradingCurve(List<Point> points) {
   /**
    * Gives the share of the dry mass finer than a diameter.
    *
-   * @param diameterMetres above 0, in metres
+   * @param diameter above 0, in metres
    * @return 0 to 1
    */
-  public double finer(double diameterMetres) {
-    Args.positive("grain diameter", diameterMetres, "m");
+  public double finer(double diameter) {
+    Args.positive("grain diameter", diameter, "m");
     double x0 = FINEST;
     double y0 = 0;
     for (Point point : points) {
-      if (diameterMetres == point.diameterMetres) {
+      if (diameter == point.diameter) {
         return point.finerRatio;
       }
-      if (diameterMetres < point.diameterMetres) {
-        return diameterMetres <= x0
+      if (diameter < point.diameter) {
+        return diameter <= x0
             ? 0
             : y0
                 + (point.finerRatio - y0)
-                    * StrictMath.log(diameterMetres / x0)
-                    / StrictMath.log(point.diameterMetres / x0);
+                    * StrictMath.log(diameter / x0)
+                    / StrictMath.log(point.diameter / x0);
       }
-      x0 = point.diameterMetres;
+      x0 = point.diameter;
       y0 = point.finerRatio;
     }
     return 1;
@@ -127,18 +127,18 @@ public record GradingCurve(List<Point> points) {
     double y0 = 0;
     for (Point point : points) {
       if (point.finerRatio >= finerRatio) {
-        return y0 == point.finerRatio || point.diameterMetres <= x0
-            ? point.diameterMetres
+        return y0 == point.finerRatio || point.diameter <= x0
+            ? point.diameter
             : x0
                 * StrictMath.exp(
-                    StrictMath.log(point.diameterMetres / x0)
+                    StrictMath.log(point.diameter / x0)
                         * (finerRatio - y0)
                         / (point.finerRatio - y0));
       }
-      x0 = point.diameterMetres;
+      x0 = point.diameter;
       y0 = point.finerRatio;
     }
-    return points.get(points.size() - 1).diameterMetres();
+    return points.get(points.size() - 1).diameter();
   }
 
   /**

@@ -157,20 +157,20 @@ public record HydrometerTest(
    * Reads the share finer than a diameter from the points, straight on the logarithmic axis and
    * straight on beyond the ends.
    *
-   * @param diameterMetres diameter, in metres
+   * @param diameter diameter, in metres
    * @return share finer, cut to 0 to 1
    */
-  public double finerAt(double diameterMetres) {
-    Args.positive("grain diameter", diameterMetres, "m");
+  public double finerAt(double diameter) {
+    Args.positive("grain diameter", diameter, "m");
     List<double[]> points = points();
     int i = 1;
-    while (i < points.size() - 1 && diameterMetres < points.get(i)[0]) {
+    while (i < points.size() - 1 && diameter < points.get(i)[0]) {
       i++;
     }
     double[] coarse = points.get(i - 1);
     double[] fine = points.get(i);
     double slope = (coarse[1] - fine[1]) / StrictMath.log(coarse[0] / fine[0]);
-    return Math.min(1, Math.max(0, fine[1] + slope * StrictMath.log(diameterMetres / fine[0])));
+    return Math.min(1, Math.max(0, fine[1] + slope * StrictMath.log(diameter / fine[0])));
   }
 
   private List<double[]> points() {

@@ -73,7 +73,7 @@ final class JarLayers {
 
   private JarLayers(JarTest jar, JarTiming timing, Settled set, Sinking sinks, double weight) {
     this.weight = weight;
-    double[] times = {timing.sandSeconds(), timing.siltSeconds(), timing.totalSeconds()};
+    double[] times = {timing.sandTime(), timing.siltTime(), timing.totalTime()};
     for (int i = 0; i < times.length; i++) {
       double d = jar.smallestSettled(times[i], 1);
       // Sand is the first to leave the water, and what has left it hinders no more.

@@ -15,16 +15,16 @@ final class JarRemarks {
     List<String> list = new ArrayList<>();
     String at =
         " ("
-            + Numbers.significant(jar.fallMetres() * 1000, 3)
+            + Numbers.significant(jar.fall() * 1000, 3)
             + " mm of water at "
             + Numbers.significant(jar.celsius(), 3)
             + " degC)";
-    double sandGrain = grain(jar, timing.sandSeconds());
+    double sandGrain = grain(jar, timing.sandTime());
     double sandDue = due(jar, GrainSizes.SILT_TO);
     if (sandGrain > GrainSizes.SILT_TO * SLACK) {
       list.add(
           "Sand mark after "
-              + time(timing.sandSeconds())
+              + time(timing.sandTime())
               + " is too early: sand down to 0.05 mm"
               + " needs "
               + time(sandDue)
@@ -33,7 +33,7 @@ final class JarRemarks {
     } else if (sandGrain < GrainSizes.SILT_TO / SLACK) {
       list.add(
           "Sand mark after "
-              + time(timing.sandSeconds())
+              + time(timing.sandTime())
               + " is late: silt down to "
               + micrometres(sandGrain)
               + " lies in the sand layer; the due time is "
@@ -41,12 +41,12 @@ final class JarRemarks {
               + at
               + ".");
     }
-    double siltGrain = grain(jar, timing.siltSeconds());
+    double siltGrain = grain(jar, timing.siltTime());
     double siltDue = due(jar, GrainSizes.CLAY_TO);
     if (siltGrain > GrainSizes.CLAY_TO * SLACK) {
       list.add(
           "Silt mark after "
-              + time(timing.siltSeconds())
+              + time(timing.siltTime())
               + " is too early: only grains above "
               + micrometres(siltGrain)
               + " have fallen the whole depth, and silt down to 2"
@@ -55,10 +55,10 @@ final class JarRemarks {
               + at
               + "; finer silt is above the mark and would be taken for clay.");
     }
-    if (timing.totalSeconds() < siltDue) {
+    if (timing.totalTime() < siltDue) {
       list.add(
           "Last mark after "
-              + time(timing.totalSeconds())
+              + time(timing.totalTime())
               + " is too early: even the silt needs "
               + time(siltDue)
               + at
@@ -72,8 +72,8 @@ final class JarRemarks {
     double earliest = Double.POSITIVE_INFINITY;
     double latest = 0;
     for (JarTiming timing : jar.timings()) {
-      earliest = Math.min(earliest, timing.siltSeconds());
-      latest = Math.max(latest, timing.siltSeconds());
+      earliest = Math.min(earliest, timing.siltTime());
+      latest = Math.max(latest, timing.siltTime());
     }
     return "The times of the marks are not known; "
         + jar.timings().size()
@@ -93,7 +93,7 @@ final class JarRemarks {
   }
 
   private static double due(JarTest jar, double diameter) {
-    return Stokes.settlingTime(jar.fallMetres(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY)
+    return Stokes.settlingTime(jar.fall(), diameter, jar.celsius(), JarTest.PARTICLE_DENSITY)
         / jar.settlingFactor();
   }
 

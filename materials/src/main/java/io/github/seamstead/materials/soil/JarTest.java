@@ -29,20 +29,20 @@ import java.util.List;
  * timings, density sets and ways of sinking; a mark within 1.5 mm of the bottom or the top tells
  * only that it is no further. With probability 0.08 the test misleads.
  *
- * @param sandTopMetres settled depth at the first mark, in metres; 0 or more
- * @param siltTopMetres settled depth at the second mark, in metres, at least the first
- * @param totalMetres settled depth at the last mark, in metres, at least the second, 0.01 to 0.5;
+ * @param sandTop settled depth at the first mark, in metres; 0 or more
+ * @param siltTop settled depth at the second mark, in metres, at least the first
+ * @param totalLength settled depth at the last mark, in metres, at least the second, 0.01 to 0.5;
  *     0.01 to 0.5 m
- * @param fallMetres depth of water above the bottom, in metres, above the total, to 0.6; to 0.6 m
+ * @param fall depth of water above the bottom, in metres, above the total, to 0.6; to 0.6 m
  * @param celsius temperature of the water, 0 to 40 degC
  * @param dispersed whether a dispersant (salt, dish soap, polyphosphate) was used
  * @param timings when the marks were made; several if that is not known; one or more
  */
 public record JarTest(
-    double sandTopMetres,
-    double siltTopMetres,
-    double totalMetres,
-    double fallMetres,
+    double sandTop,
+    double siltTop,
+    double totalLength,
+    double fall,
     double celsius,
     boolean dispersed,
     List<JarTiming> timings)
@@ -69,41 +69,41 @@ public record JarTest(
   private static final double MARK_DEVIATION = 0.0015;
 
   public JarTest {
-    Args.within("settled depth at the last mark", totalMetres, 0.01, 0.5, "m");
+    Args.within("settled depth at the last mark", totalLength, 0.01, 0.5, "m");
     Args.require(
-        sandTopMetres >= 0 && siltTopMetres >= sandTopMetres && totalMetres >= siltTopMetres,
+        sandTop >= 0 && siltTop >= sandTop && totalLength >= siltTop,
         "jar marks",
         "sand top "
-            + Numbers.plain(sandTopMetres)
+            + Numbers.plain(sandTop)
             + " m, silt top "
-            + Numbers.plain(siltTopMetres)
+            + Numbers.plain(siltTop)
             + " m, total "
-            + Numbers.plain(totalMetres)
+            + Numbers.plain(totalLength)
             + " m",
         "must not fall (they are heights above the bottom, not layer thicknesses)");
     Args.require(
-        fallMetres > totalMetres && fallMetres <= 0.6,
+        fall > totalLength && fall <= 0.6,
         "jar water depth",
-        Numbers.plain(fallMetres) + " m",
-        "must be above the settled " + Numbers.plain(totalMetres) + " m and at most 0.6 m");
+        Numbers.plain(fall) + " m",
+        "must be above the settled " + Numbers.plain(totalLength) + " m and at most 0.6 m");
     Args.within("water temperature", celsius, 0, 40, "degC");
     timings = Args.notEmpty("jar timings", timings);
     for (JarTiming timing : timings) {
       // Refuses a sand mark so early that Stokes' law no longer holds.
-      Stokes.smallestSettled(fallMetres, timing.sandSeconds(), celsius, PARTICLE_DENSITY);
+      Stokes.smallestSettled(fall, timing.sandTime(), celsius, PARTICLE_DENSITY);
     }
   }
 
   @Override
   public String label() {
     return "jar test: settled "
-        + millimetres(sandTopMetres)
+        + millimetres(sandTop)
         + " mm, "
-        + millimetres(siltTopMetres)
+        + millimetres(siltTop)
         + " mm and "
-        + millimetres(totalMetres)
+        + millimetres(totalLength)
         + " mm in "
-        + millimetres(fallMetres)
+        + millimetres(fall)
         + " mm of water";
   }
 
@@ -117,10 +117,10 @@ public record JarTest(
 
   @Override
   public TextureLikelihood likelihood() {
-    double mark = MARK_DEVIATION / totalMetres;
+    double mark = MARK_DEVIATION / totalLength;
     double deviation = Math.sqrt(SHARE_DEVIATION * SHARE_DEVIATION + mark * mark);
-    double first = sandTopMetres / totalMetres;
-    double second = siltTopMetres / totalMetres;
+    double first = sandTop / totalLength;
+    double second = siltTop / totalLength;
     JarLayers[] readings = JarLayers.readings(this);
     return (clay, silt, sand) -> {
       double sum = 0;
@@ -178,10 +178,10 @@ public record JarTest(
    */
   public double soilPerVolume() {
     JarLayers.Settled set = JarLayers.SETS.get(0);
-    return (sandTopMetres * set.sand()
-            + (siltTopMetres - sandTopMetres) * set.silt()
-            + (totalMetres - siltTopMetres) * set.clay())
-        / fallMetres;
+    return (sandTop * set.sand()
+            + (siltTop - sandTop) * set.silt()
+            + (totalLength - siltTop) * set.clay())
+        / fall;
   }
 
   /**
@@ -202,7 +202,7 @@ public record JarTest(
    * @return seconds after shaking
    */
   public double sandDue(Steps steps) {
-    return Stokes.settlingTime(fallMetres, GrainSizes.SILT_TO, celsius, PARTICLE_DENSITY, steps);
+    return Stokes.settlingTime(fall, GrainSizes.SILT_TO, celsius, PARTICLE_DENSITY, steps);
   }
 
   /**
@@ -213,7 +213,7 @@ public record JarTest(
    */
   public double settledAtSiltMark(Steps steps) {
     return Stokes.smallestSettled(
-        fallMetres, timings.get(0).siltSeconds(), celsius, PARTICLE_DENSITY, steps);
+        fall, timings.get(0).siltTime(), celsius, PARTICLE_DENSITY, steps);
   }
 
   /**
@@ -221,9 +221,9 @@ public record JarTest(
    * of {@link #settlingFactor()}: 1 as if all stayed in the water, 0 not at all.
    */
   double smallestSettled(double seconds, double hindered) {
-    double alone = Stokes.settlingTime(fallMetres, COARSEST_BY_STOKES, celsius, PARTICLE_DENSITY);
+    double alone = Stokes.settlingTime(fall, COARSEST_BY_STOKES, celsius, PARTICLE_DENSITY);
     return Stokes.smallestSettled(
-        fallMetres,
+        fall,
         Math.max(seconds * StrictMath.pow(settlingFactor(), hindered), Math.min(seconds, alone)),
         celsius,
         PARTICLE_DENSITY);

@@ -8,14 +8,13 @@ import java.util.List;
 /**
  * When the marks of a jar test were made, counted from the end of shaking.
  *
- * @param sandSeconds when the top of the sand was marked, 20 s or more
- * @param siltSeconds when the top of the silt was marked, after the sand; more than the sand's
- * @param totalSeconds when the top of everything was marked, after the silt; more than the silt's,
- *     at most 60 days
+ * @param sandTime when the top of the sand was marked, 20 s or more
+ * @param siltTime when the top of the silt was marked, after the sand; more than the sand's
+ * @param totalTime when the top of everything was marked, after the silt; more than the silt's, at
+ *     most 60 days
  * @param source the chart that gives the times, or the builder's own watch
  */
-public record JarTiming(
-    double sandSeconds, double siltSeconds, double totalSeconds, Source source) {
+public record JarTiming(double sandTime, double siltTime, double totalTime, Source source) {
 
   private static final double HOUR = 3600;
 
@@ -29,16 +28,16 @@ public record JarTiming(
           chart(60, 6 * HOUR, 24 * HOUR, "Montana State University, Soil Texture Jar Test"));
 
   public JarTiming {
-    Args.within("time of the sand mark", sandSeconds, 20, 600, "s");
+    Args.within("time of the sand mark", sandTime, 20, 600, "s");
     Args.require(
-        siltSeconds > sandSeconds && totalSeconds > siltSeconds && totalSeconds <= 60 * 24 * HOUR,
+        siltTime > sandTime && totalTime > siltTime && totalTime <= 60 * 24 * HOUR,
         "jar times",
         "sand "
-            + Numbers.plain(sandSeconds)
+            + Numbers.plain(sandTime)
             + " s, silt "
-            + Numbers.plain(siltSeconds)
+            + Numbers.plain(siltTime)
             + " s, total "
-            + Numbers.plain(totalSeconds)
+            + Numbers.plain(totalTime)
             + " s",
         "must rise (sand first, total last, at most 60 days)");
   }
@@ -46,14 +45,14 @@ public record JarTiming(
   /**
    * Takes times read from one's own watch.
    *
-   * @param sandSeconds when the top of the sand was marked, 20 s or more
-   * @param siltSeconds when the top of the silt was marked
-   * @param totalSeconds when the top of everything was marked
+   * @param sandTime when the top of the sand was marked, 20 s or more
+   * @param siltTime when the top of the silt was marked
+   * @param totalTime when the top of everything was marked
    * @return the timing
    */
-  public static JarTiming measured(double sandSeconds, double siltSeconds, double totalSeconds) {
+  public static JarTiming measured(double sandTime, double siltTime, double totalTime) {
     return new JarTiming(
-        sandSeconds, siltSeconds, totalSeconds, Source.commonPractice("times read from a watch"));
+        sandTime, siltTime, totalTime, Source.commonPractice("times read from a watch"));
   }
 
   private static JarTiming chart(double sand, double silt, double total, String title) {

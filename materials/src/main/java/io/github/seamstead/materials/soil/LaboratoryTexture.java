@@ -57,8 +57,8 @@ public record LaboratoryTexture(Texture reported, double standardUncertainty, Si
 
   @Override
   public TextureLikelihood likelihood() {
-    double[] clayParts = GrainSizes.partsFiner(limits.clayLimitMetres());
-    double[] finesParts = GrainSizes.partsFiner(limits.siltLimitMetres());
+    double[] clayParts = GrainSizes.partsFiner(limits.clayLimit());
+    double[] finesParts = GrainSizes.partsFiner(limits.siltLimit());
     double variance = standardUncertainty * standardUncertainty;
     return (clayRatio, siltRatio, sandRatio) -> {
       double clay = GrainSizes.finer(clayParts, clayRatio, siltRatio);

@@ -18,11 +18,10 @@ import java.util.List;
  * with a log deviation of 0.7 (common practice). The part of it that is the clay's minerals is
  * shared with limits and hand tests of the same soil. With probability 0.05 it misleads.
  *
- * @param mouldLengthMetres length of the mould, 0.05 to 1.5 m
- * @param driedLengthMetres length when dry, above half the mould, at most the mould
+ * @param mouldLength length of the mould, 0.05 to 1.5 m
+ * @param driedLength length when dry, above half the mould, at most the mould
  */
-public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres)
-    implements SoilEvidence {
+public record LinearShrinkage(double mouldLength, double driedLength) implements SoilEvidence {
 
   /** The test and its link to plasticity. */
   public static final Source SOURCE =
@@ -34,26 +33,26 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
   private static final double LONG_BOX_SHARE = 0.6;
 
   public LinearShrinkage {
-    Args.within("mould length", mouldLengthMetres, 0.05, 1.5, "m");
+    Args.within("mould length", mouldLength, 0.05, 1.5, "m");
     Args.require(
-        driedLengthMetres > mouldLengthMetres / 2 && driedLengthMetres <= mouldLengthMetres,
+        driedLength > mouldLength / 2 && driedLength <= mouldLength,
         "dried length",
-        Numbers.plain(driedLengthMetres) + " m",
+        Numbers.plain(driedLength) + " m",
         "must be at most the mould's "
-            + Numbers.plain(mouldLengthMetres)
+            + Numbers.plain(mouldLength)
             + " m and above half of it (it is the length left, not the gap)");
   }
 
   /**
    * Makes the test from the gap that opened in the mould.
    *
-   * @param mouldLengthMetres length of the mould, 0.05 to 1.5 m
-   * @param gapMetres sum of all gaps and cracks, 0 to half the mould
+   * @param mouldLength length of the mould, 0.05 to 1.5 m
+   * @param gap sum of all gaps and cracks, 0 to half the mould
    * @return the test
    */
-  public static LinearShrinkage ofGap(double mouldLengthMetres, double gapMetres) {
-    Args.notNegative("gap", gapMetres, "m");
-    return new LinearShrinkage(mouldLengthMetres, mouldLengthMetres - gapMetres);
+  public static LinearShrinkage ofGap(double mouldLength, double gap) {
+    Args.notNegative("gap", gap, "m");
+    return new LinearShrinkage(mouldLength, mouldLength - gap);
   }
 
   /**
@@ -76,15 +75,15 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
     return steps
         .step("LS", "linear shrinkage on the wet length")
         .formula("(L0 - L) / L0")
-        .with("L0", mouldLengthMetres, "m")
-        .with("L", driedLengthMetres, "m")
+        .with("L0", mouldLength, "m")
+        .with("L", driedLength, "m")
         .from(SOURCE)
-        .gives((mouldLengthMetres - driedLengthMetres) / mouldLengthMetres, "");
+        .gives((mouldLength - driedLength) / mouldLength, "");
   }
 
   /** Whether the mould is a long box filled at working moisture. */
   boolean longBox() {
-    return mouldLengthMetres >= LONG_FROM;
+    return mouldLength >= LONG_FROM;
   }
 
   @Override
@@ -92,7 +91,7 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
     return "linear shrinkage: "
         + Numbers.significant(ratio() * 100, 2)
         + " % in a mould of "
-        + Numbers.significant(mouldLengthMetres * 1000, 4)
+        + Numbers.significant(mouldLength * 1000, 4)
         + " mm";
   }
 
@@ -109,7 +108,7 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
   /** What the bar tells of the index; a shrinkage of nothing is the least that a ruler shows. */
   IndexReading reading() {
     double share = longBox() ? LONG_BOX_SHARE : 1;
-    double index = Math.max(ratio(), 0.0005 / mouldLengthMetres) * INDEX_PER_SHRINKAGE / share;
+    double index = Math.max(ratio(), 0.0005 / mouldLength) * INDEX_PER_SHRINKAGE / share;
     return new IndexReading(StrictMath.log(index), longBox() ? 0.7 : 0.5, MISLEADS, 1 / 5.0);
   }
 

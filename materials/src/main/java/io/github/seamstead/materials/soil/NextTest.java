@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param kind the test
  * @param clayVarianceCut expected share of the variance of the clay that it takes away, 0 to 1
- * @param cutPerHour the same per hour of effort ({@link TestKind#effortSeconds()})
+ * @param cutPerHour the same per hour of effort ({@link TestKind#effort()})
  */
 public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour) {
 
@@ -43,7 +43,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
     for (TestKind kind : TestKind.values()) {
       if (finding.evidence().stream().noneMatch(kind::done)) {
         double cut = cut(kind, weights, grid, shared);
-        list.add(new NextTest(kind, cut, cut * 3600 / kind.effortSeconds()));
+        list.add(new NextTest(kind, cut, cut * 3600 / kind.effort()));
       }
     }
     list.sort(Comparator.comparingDouble(NextTest::cutPerHour).reversed());

@@ -101,9 +101,9 @@ public record RibbonChart(String label, Source source, List<Mark> marks) {
    * A point of a chart.
    *
    * @param clayRatio share of clay, 0 to 1
-   * @param lengthMetres length of the ribbon, in metres
+   * @param length length of the ribbon, in metres
    */
-  public record Mark(double clayRatio, double lengthMetres) {}
+  public record Mark(double clayRatio, double length) {}
 
   public RibbonChart {
     Args.notBlank("ribbon chart", label);
@@ -116,7 +116,7 @@ public record RibbonChart(String label, Source source, List<Mark> marks) {
     for (int i = 1; i < marks.size(); i++) {
       Args.require(
           marks.get(i).clayRatio > marks.get(i - 1).clayRatio
-              && marks.get(i).lengthMetres >= marks.get(i - 1).lengthMetres,
+              && marks.get(i).length >= marks.get(i - 1).length,
           "ribbon chart "
               + label
               + ": mark "
@@ -139,10 +139,8 @@ public record RibbonChart(String label, Source source, List<Mark> marks) {
     }
     Mark a = marks.get(i - 1);
     Mark b = marks.get(i);
-    return a.lengthMetres
-        + (b.lengthMetres - a.lengthMetres)
-            * (clayRatio - a.clayRatio)
-            / (b.clayRatio - a.clayRatio);
+    return a.length
+        + (b.length - a.length) * (clayRatio - a.clayRatio) / (b.clayRatio - a.clayRatio);
   }
 
   /** Pairs of clay in per cent and length in millimetres. */

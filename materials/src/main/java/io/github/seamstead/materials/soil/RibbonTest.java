@@ -15,10 +15,10 @@ import java.util.List;
  * the test misleads and any such length is alike. The handbook warns that its clay figures must not
  * be turned into laboratory sizes or back, so one ribbon never gives one clay figure.
  *
- * @param lengthMetres mean length of the ribbons, 0 to 0.2 m
+ * @param length mean length of the ribbons, 0 to 0.2 m
  * @param charts the charts to read it with, one or more
  */
-public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implements SoilEvidence {
+public record RibbonTest(double length, List<RibbonChart> charts) implements SoilEvidence {
 
   private static final double LONGEST = 0.2;
   private static final double MISLEADS = 0.08;
@@ -30,9 +30,9 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
 
   public RibbonTest {
     Args.require(
-        lengthMetres >= 0 && lengthMetres <= LONGEST,
+        length >= 0 && length <= LONGEST,
         "ribbon length",
-        Numbers.plain(lengthMetres) + " m",
+        Numbers.plain(length) + " m",
         "must be from 0 m to 0.2 m (a ribbon breaks under its own weight",
         "charts end at 75 mm, and some print cm where mm is meant)");
     charts = Args.notEmpty("ribbon charts", charts);
@@ -41,16 +41,16 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
   /**
    * Reads a ribbon with all published charts, so that their spread is part of the doubt.
    *
-   * @param lengthMetres mean length, 0 to 0.2 m
+   * @param length mean length, 0 to 0.2 m
    * @return the test
    */
-  public static RibbonTest ofLength(double lengthMetres) {
-    return new RibbonTest(lengthMetres, RibbonChart.ALL);
+  public static RibbonTest ofLength(double length) {
+    return new RibbonTest(length, RibbonChart.ALL);
   }
 
   @Override
   public String label() {
-    return "ribbon test: " + Numbers.significant(lengthMetres * 1000, 3) + " mm";
+    return "ribbon test: " + Numbers.significant(length * 1000, 3) + " mm";
   }
 
   @Override
@@ -78,7 +78,7 @@ public record RibbonTest(double lengthMetres, List<RibbonChart> charts) implemen
     double told =
         Densities.logistic(LOGISTIC * (LONGEST - expected) / deviation)
             - Densities.logistic(-LOGISTIC * expected / deviation);
-    return Densities.normal(lengthMetres, expected, deviation) / told;
+    return Densities.normal(length, expected, deviation) / told;
   }
 
   @Override

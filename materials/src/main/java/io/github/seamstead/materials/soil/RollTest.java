@@ -14,10 +14,10 @@ import java.util.OptionalDouble;
  * with a spread of 4 % at 25 % of clay and in proportion to clay + 5 % elsewhere; with probability
  * 0.08 the test misleads.
  *
- * @param thinnestMetres diameter of the thinnest roll that holds, in metres, 0.0003 to 0.05; empty
- *     if it cannot be rolled; 0.0003 to 0.05 m if present
+ * @param thinnest diameter of the thinnest roll that holds, in metres, 0.0003 to 0.05; empty if it
+ *     cannot be rolled; 0.0003 to 0.05 m if present
  */
-public record RollTest(OptionalDouble thinnestMetres) implements SoilEvidence {
+public record RollTest(OptionalDouble thinnest) implements SoilEvidence {
 
   /** Where the table stands. */
   public static final Source SOURCE =
@@ -26,17 +26,17 @@ public record RollTest(OptionalDouble thinnestMetres) implements SoilEvidence {
   private static final double[] FROM_MM = {6, 3.25, 2.5, 1.5, 1.15, 0.85};
 
   public RollTest {
-    thinnestMetres.ifPresent(d -> Args.within("thinnest roll", d, 0.0003, 0.05, "m"));
+    thinnest.ifPresent(d -> Args.within("thinnest roll", d, 0.0003, 0.05, "m"));
   }
 
   /**
    * Makes a test whose roll held.
    *
-   * @param thinnestMetres diameter of the thinnest roll that holds, in metres
+   * @param thinnest diameter of the thinnest roll that holds, in metres
    * @return the test
    */
-  public static RollTest holding(double thinnestMetres) {
-    return new RollTest(OptionalDouble.of(thinnestMetres));
+  public static RollTest holding(double thinnest) {
+    return new RollTest(OptionalDouble.of(thinnest));
   }
 
   /**
@@ -50,11 +50,9 @@ public record RollTest(OptionalDouble thinnestMetres) implements SoilEvidence {
 
   @Override
   public String label() {
-    return thinnestMetres.isEmpty()
+    return thinnest.isEmpty()
         ? "roll test: cannot be rolled"
-        : "roll test: holds at "
-            + Numbers.significant(thinnestMetres.getAsDouble() * 1000, 2)
-            + " mm";
+        : "roll test: holds at " + Numbers.significant(thinnest.getAsDouble() * 1000, 2) + " mm";
   }
 
   @Override
@@ -65,8 +63,8 @@ public record RollTest(OptionalDouble thinnestMetres) implements SoilEvidence {
   @Override
   public TextureLikelihood likelihood() {
     int outcome = 0;
-    if (thinnestMetres.isPresent()) {
-      while (outcome < FROM_MM.length && thinnestMetres.getAsDouble() * 1000 < FROM_MM[outcome]) {
+    if (thinnest.isPresent()) {
+      while (outcome < FROM_MM.length && thinnest.getAsDouble() * 1000 < FROM_MM[outcome]) {
         outcome++;
       }
     }

@@ -35,13 +35,13 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
   /**
    * One sieve.
    *
-   * @param openingMetres opening, in metres; 2e-5 to 0.1 m
+   * @param opening opening, in metres; 2e-5 to 0.1 m
    * @param retainedMass mass held, kg; 0 or more
    */
-  public record Sieve(double openingMetres, double retainedMass) {
+  public record Sieve(double opening, double retainedMass) {
 
     public Sieve {
-      Args.within("sieve opening", openingMetres, 2e-5, 0.1, "m");
+      Args.within("sieve opening", opening, 2e-5, 0.1, "m");
       Args.notNegative("mass held by the sieve", retainedMass, "kg");
     }
   }
@@ -52,11 +52,11 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
     Args.notNegative("mass in the pan", panMass, "kg");
     for (int i = 1; i < sieves.size(); i++) {
       Args.require(
-          sieves.get(i).openingMetres < sieves.get(i - 1).openingMetres,
+          sieves.get(i).opening < sieves.get(i - 1).opening,
           "sieves: sieve "
               + (i + 1)
               + " ("
-              + Numbers.plain(sieves.get(i).openingMetres * 1000)
+              + Numbers.plain(sieves.get(i).opening * 1000)
               + " mm) must be finer than the one before");
     }
     Args.positive("mass of the sample", total(sieves, panMass), "kg");
@@ -86,14 +86,14 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
       double before = held;
       held += sieves.get(i).retainedMass;
       steps
-          .step("H" + (i + 1), "held so far, to " + millimetres(sieves.get(i).openingMetres))
+          .step("H" + (i + 1), "held so far, to " + millimetres(sieves.get(i).opening))
           .formula("H" + i + " + m" + (i + 1))
           .with("H" + i, before, "kg")
           .with("m" + (i + 1), sieves.get(i).retainedMass, "kg")
           .gives(held, "kg");
       finer.add(
           steps
-              .step("F" + (i + 1), "share finer than " + millimetres(sieves.get(i).openingMetres))
+              .step("F" + (i + 1), "share finer than " + millimetres(sieves.get(i).opening))
               .formula("1 - H" + (i + 1) + " / M")
               .with("H" + (i + 1), held, "kg")
               .with("M", all, "kg")
@@ -111,13 +111,13 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
   public GradingCurve curve() {
     List<Double> finer = finerRatios();
     List<GradingCurve.Point> points = new ArrayList<>();
-    double coarsest = sieves.get(0).openingMetres;
+    double coarsest = sieves.get(0).opening;
     if (finer.get(0) < 1) {
       points.add(new GradingCurve.Point(Math.min(0.2, 2 * coarsest), 1));
     }
     for (int i = 0; i < sieves.size(); i++) {
       // Sums of masses may fall a rounding below zero.
-      points.add(0, new GradingCurve.Point(sieves.get(i).openingMetres, Math.max(0, finer.get(i))));
+      points.add(0, new GradingCurve.Point(sieves.get(i).opening, Math.max(0, finer.get(i))));
     }
     return new GradingCurve(points);
   }
@@ -134,7 +134,7 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
 
   @Override
   public TextureLikelihood likelihood() {
-    double opening = sieves.get(sieves.size() - 1).openingMetres;
+    double opening = sieves.get(sieves.size() - 1).opening;
     GradingCurve curve = curve();
     double fine = curve.finer(GrainSizes.SAND_TO);
     if (opening < 0.04e-3 || opening > 0.1e-3 || fine == 0) {
@@ -150,7 +150,7 @@ public record SieveAnalysis(List<Sieve> sieves, double panMass, boolean washed)
 
   @Override
   public Optional<Uncertain> gravelRatio() {
-    if (sieves.get(0).openingMetres < GrainSizes.SAND_TO) {
+    if (sieves.get(0).opening < GrainSizes.SAND_TO) {
       return Optional.empty();
     }
     return Optional.of(new Uncertain(curve().gravelRatio(), 0.02));

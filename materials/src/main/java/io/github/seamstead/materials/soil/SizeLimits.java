@@ -10,17 +10,13 @@ import java.util.List;
  * between 0.02 and 0.075 mm, so the system is always asked for.
  *
  * @param label the system's name; not blank
- * @param clayLimitMetres diameter between clay and silt, in metres; above 0
- * @param siltLimitMetres diameter between silt and sand, in metres, above the clay's
- * @param sandLimitMetres diameter between sand and gravel, in metres, above the silt's
+ * @param clayLimit diameter between clay and silt, in metres; above 0
+ * @param siltLimit diameter between silt and sand, in metres, above the clay's
+ * @param sandLimit diameter between sand and gravel, in metres, above the silt's
  * @param source where the limits stand
  */
 public record SizeLimits(
-    String label,
-    double clayLimitMetres,
-    double siltLimitMetres,
-    double sandLimitMetres,
-    Source source) {
+    String label, double clayLimit, double siltLimit, double sandLimit, Source source) {
 
   /** United States Department of Agriculture: the library's own system. */
   public static final SizeLimits USDA =
@@ -66,15 +62,13 @@ public record SizeLimits(
   public SizeLimits {
     Args.notBlank("size system", label);
     Args.require(
-        clayLimitMetres > 0
-            && siltLimitMetres > clayLimitMetres
-            && sandLimitMetres > siltLimitMetres,
+        clayLimit > 0 && siltLimit > clayLimit && sandLimit > siltLimit,
         "size limits of " + label,
-        Numbers.plain(clayLimitMetres)
+        Numbers.plain(clayLimit)
             + ", "
-            + Numbers.plain(siltLimitMetres)
+            + Numbers.plain(siltLimit)
             + ", "
-            + Numbers.plain(sandLimitMetres)
+            + Numbers.plain(sandLimit)
             + " m",
         "must rise from above 0");
   }

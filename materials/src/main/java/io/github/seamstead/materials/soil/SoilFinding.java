@@ -32,11 +32,11 @@ public record SoilFinding(
    * Gives the grain size curve of the mean texture with the gravel, for a drawing on a logarithmic
    * axis.
    *
-   * @param largestMetres largest stone, 0.0021 to 0.2 m
+   * @param largest largest stone, 0.0021 to 0.2 m
    * @return the curve
    */
-  public GradingCurve curve(double largestMetres) {
+  public GradingCurve curve(double largest) {
     return GradingCurve.ofTexture(
-        texture.mean(), gravelRatio.map(Uncertain::value).orElse(0.0), largestMetres);
+        texture.mean(), gravelRatio.map(Uncertain::value).orElse(0.0), largest);
   }
 }

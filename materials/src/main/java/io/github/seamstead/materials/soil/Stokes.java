@@ -27,8 +27,8 @@ public final class Stokes {
   /**
    * Gives how long a grain takes to fall a depth.
    *
-   * @param depthMetres depth fallen, 0.001 to 2 m
-   * @param diameterMetres diameter of the grain, 1e-7 to 2e-4 m
+   * @param depth depth fallen, 0.001 to 2 m
+   * @param diameter diameter of the grain, 1e-7 to 2e-4 m
    * @param celsius temperature of the water, 0 to 40 degC
    * @param particleDensity density of the grain, 2000 to 5300 kg/m3
    * @return time in seconds
@@ -36,15 +36,15 @@ public final class Stokes {
    *     1
    */
   public static double settlingTime(
-      double depthMetres, double diameterMetres, double celsius, double particleDensity) {
-    return settlingTime(depthMetres, diameterMetres, celsius, particleDensity, Steps.none());
+      double depth, double diameter, double celsius, double particleDensity) {
+    return settlingTime(depth, diameter, celsius, particleDensity, Steps.none());
   }
 
   /**
    * As {@link #settlingTime(double, double, double, double)}, with its worked steps.
    *
-   * @param depthMetres depth fallen, 0.001 to 2 m
-   * @param diameterMetres diameter of the grain, 1e-7 to 2e-4 m
+   * @param depth depth fallen, 0.001 to 2 m
+   * @param diameter diameter of the grain, 1e-7 to 2e-4 m
    * @param celsius temperature of the water, 0 to 40 degC
    * @param particleDensity density of the grain, 2000 to 5300 kg/m3
    * @param steps receives the worked steps
@@ -54,25 +54,21 @@ public final class Stokes {
    */
   @Calculation("materials.soil.settling_time")
   public static double settlingTime(
-      double depthMetres,
-      double diameterMetres,
-      double celsius,
-      double particleDensity,
-      Steps steps) {
-    Args.within("depth", depthMetres, 0.001, 2, "m");
-    double velocity = velocity(diameterMetres, celsius, particleDensity, steps);
+      double depth, double diameter, double celsius, double particleDensity, Steps steps) {
+    Args.within("depth", depth, 0.001, 2, "m");
+    double velocity = velocity(diameter, celsius, particleDensity, steps);
     return steps
         .step("t", "time to fall the depth")
         .formula("h / v")
-        .with("h", depthMetres, "m")
+        .with("h", depth, "m")
         .with("v", velocity, "m/s")
-        .gives(depthMetres / velocity, "s");
+        .gives(depth / velocity, "s");
   }
 
   /**
    * Gives the smallest grain that has fallen a depth within a time; every larger one has too.
    *
-   * @param depthMetres depth fallen, 0.001 to 2 m
+   * @param depth depth fallen, 0.001 to 2 m
    * @param seconds time since the water was still, 1 s or more
    * @param celsius temperature of the water, 0 to 40 degC
    * @param particleDensity density of the grain, 2000 to 5300 kg/m3
@@ -81,14 +77,14 @@ public final class Stokes {
    *     1
    */
   public static double smallestSettled(
-      double depthMetres, double seconds, double celsius, double particleDensity) {
-    return smallestSettled(depthMetres, seconds, celsius, particleDensity, Steps.none());
+      double depth, double seconds, double celsius, double particleDensity) {
+    return smallestSettled(depth, seconds, celsius, particleDensity, Steps.none());
   }
 
   /**
    * As {@link #smallestSettled(double, double, double, double)}, with its worked steps.
    *
-   * @param depthMetres depth fallen, 0.001 to 2 m
+   * @param depth depth fallen, 0.001 to 2 m
    * @param seconds time since the water was still, 1 s or more
    * @param celsius temperature of the water, 0 to 40 degC
    * @param particleDensity density of the grain, 2000 to 5300 kg/m3
@@ -99,21 +95,21 @@ public final class Stokes {
    */
   @Calculation("materials.soil.smallest_settled_grain")
   public static double smallestSettled(
-      double depthMetres, double seconds, double celsius, double particleDensity, Steps steps) {
-    Args.within("depth", depthMetres, 0.001, 2, "m");
+      double depth, double seconds, double celsius, double particleDensity, Steps steps) {
+    Args.within("depth", depth, 0.001, 2, "m");
     Args.within("time", seconds, 1, 1e8, "s");
     checkWater(celsius, particleDensity);
     double viscosity = viscosityStep(celsius, steps);
     double water = densityStep(celsius, steps);
     double diameter =
-        Math.sqrt(18 * viscosity * depthMetres / ((particleDensity - water) * GRAVITY * seconds));
-    double velocity = depthMetres / seconds;
+        Math.sqrt(18 * viscosity * depth / ((particleDensity - water) * GRAVITY * seconds));
+    double velocity = depth / seconds;
     checkReynolds(water * velocity * diameter / viscosity, diameter);
     return steps
         .step("d", "smallest diameter that has fallen the depth")
         .formula("sqrt(18 * mu * h / ((rho_s - rho_w) * g * t))")
         .with("mu", viscosity, "Pa s")
-        .with("h", depthMetres, "m")
+        .with("h", depth, "m")
         .with("rho_s", particleDensity, "kg/m3")
         .with("rho_w", water, "kg/m3")
         .with("g", GRAVITY, "m/s2")
@@ -123,21 +119,19 @@ public final class Stokes {
   }
 
   /** Terminal velocity in m/s, with its steps. */
-  static double velocity(
-      double diameterMetres, double celsius, double particleDensity, Steps steps) {
-    Args.within("diameter", diameterMetres, 1e-7, 1e-3, "m");
+  static double velocity(double diameter, double celsius, double particleDensity, Steps steps) {
+    Args.within("diameter", diameter, 1e-7, 1e-3, "m");
     checkWater(celsius, particleDensity);
     double viscosity = viscosityStep(celsius, steps);
     double water = densityStep(celsius, steps);
-    double velocity =
-        (particleDensity - water) * GRAVITY * diameterMetres * diameterMetres / (18 * viscosity);
+    double velocity = (particleDensity - water) * GRAVITY * diameter * diameter / (18 * viscosity);
     steps
         .step("v", "terminal velocity of the grain")
         .formula("(rho_s - rho_w) * g * d^2 / (18 * mu)")
         .with("rho_s", particleDensity, "kg/m3")
         .with("rho_w", water, "kg/m3")
         .with("g", GRAVITY, "m/s2")
-        .with("d", diameterMetres, "m")
+        .with("d", diameter, "m")
         .with("mu", viscosity, "Pa s")
         .from(SOURCE)
         .gives(velocity, "m/s");
@@ -147,10 +141,10 @@ public final class Stokes {
             .formula("rho_w * v * d / mu")
             .with("rho_w", water, "kg/m3")
             .with("v", velocity, "m/s")
-            .with("d", diameterMetres, "m")
+            .with("d", diameter, "m")
             .with("mu", viscosity, "Pa s")
-            .gives(water * velocity * diameterMetres / viscosity, "");
-    checkReynolds(reynolds, diameterMetres);
+            .gives(water * velocity * diameter / viscosity, "");
+    checkReynolds(reynolds, diameter);
     return velocity;
   }
 

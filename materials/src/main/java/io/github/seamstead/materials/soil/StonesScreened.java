@@ -14,21 +14,21 @@ import java.util.Optional;
  *
  * @param stonesMass mass held by the screen, kg, 0 or more; at most the total
  * @param totalMass mass before screening, kg, above 0
- * @param openingMetres opening of the screen, in metres, 0.002 to 0.1; 0.002 to 0.1 m
+ * @param opening opening of the screen, in metres, 0.002 to 0.1; 0.002 to 0.1 m
  */
-public record StonesScreened(double stonesMass, double totalMass, double openingMetres)
+public record StonesScreened(double stonesMass, double totalMass, double opening)
     implements SoilEvidence {
 
   public StonesScreened {
     Args.positive("mass before screening", totalMass, "kg");
     Args.within("mass of stones", stonesMass, 0, totalMass, "kg");
-    Args.within("screen opening", openingMetres, 0.002, 0.1, "m");
+    Args.within("screen opening", opening, 0.002, 0.1, "m");
   }
 
   @Override
   public String label() {
     return "stones screened out at "
-        + Numbers.significant(openingMetres * 1000, 3)
+        + Numbers.significant(opening * 1000, 3)
         + " mm: "
         + Numbers.significant(stonesMass / totalMass * 100, 2)
         + " %";
@@ -53,10 +53,10 @@ public record StonesScreened(double stonesMass, double totalMass, double opening
 
   @Override
   public List<String> remarks() {
-    return openingMetres > 0.0025
+    return opening > 0.0025
         ? List.of(
             "Gravel between 2 mm and the screen's "
-                + Numbers.significant(openingMetres * 1000, 3)
+                + Numbers.significant(opening * 1000, 3)
                 + " mm passed and is not counted.")
         : List.of();
   }

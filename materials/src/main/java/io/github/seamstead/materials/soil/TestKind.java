@@ -58,7 +58,7 @@ public enum TestKind {
    *
    * @return seconds
    */
-  public double handsOnSeconds() {
+  public double handsOnTime() {
     return minutes * 60;
   }
 
@@ -67,7 +67,7 @@ public enum TestKind {
    *
    * @return seconds
    */
-  public double waitingSeconds() {
+  public double waitingTime() {
     return waitingHours * 3600;
   }
 
@@ -76,8 +76,8 @@ public enum TestKind {
    *
    * @return seconds
    */
-  public double effortSeconds() {
-    return handsOnSeconds() + WAIT_SHARE * waitingSeconds();
+  public double effort() {
+    return handsOnTime() + WAIT_SHARE * waitingTime();
   }
 
   /** Whether a piece of evidence is of this kind, or tells the same and more. */

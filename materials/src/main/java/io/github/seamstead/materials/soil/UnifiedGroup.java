@@ -31,8 +31,8 @@ public record UnifiedGroup(String symbol, boolean withGravel) {
   public static Optional<UnifiedGroup> of(SieveAnalysis sieve, Optional<ConsistencyLimits> limits) {
     GradingCurve curve = sieve.curve();
     List<SieveAnalysis.Sieve> sieves = sieve.sieves();
-    double coarsest = sieves.get(0).openingMetres();
-    double finest = sieves.get(sieves.size() - 1).openingMetres();
+    double coarsest = sieves.get(0).opening();
+    double finest = sieves.get(sieves.size() - 1).opening();
     double fines = curve.finer(FINES_TO);
     boolean reaches =
         (coarsest >= GRAVEL_FROM || curve.finer(coarsest) >= 1) && finest <= FINES_TO * 1.001;

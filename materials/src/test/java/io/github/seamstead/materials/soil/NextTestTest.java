@@ -187,7 +187,7 @@ class NextTestTest {
           between += probability[i] / all * (after - mean) * (after - mean);
         }
       }
-      return between / variance / kind.effortSeconds();
+      return between / variance / kind.effort();
     }
 
     private double at(TextureLikelihood likelihood, int cell) {

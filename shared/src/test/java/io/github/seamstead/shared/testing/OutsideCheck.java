@@ -19,7 +19,7 @@ import org.assertj.core.data.Offset;
  *
  * <pre>{@code
  * OutsideCheck.of("geometry.frame", "regular heptagon: area over side squared", CRC_TABLES)
- *     .expect(3.633912).within(1e-6).got(polygon.areaSquareMetres());
+ *     .expect(3.633912).within(1e-6).got(polygon.area());
  * }</pre>
  *
  * <p>Each comparison is appended as one tab-separated line to {@code

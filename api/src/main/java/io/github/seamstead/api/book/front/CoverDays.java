@@ -350,11 +350,10 @@ final class CoverDays {
         .flatMap(f -> f.glue())
         .ifPresent(
             glue -> {
-              day.step(
-                  "Spread no more glue at a time than:", w.length(glue.longestPortionMetres()));
+              day.step("Spread no more glue at a time than:", w.length(glue.longestPortion()));
               pause.add(
                   "every glued seam has rested "
-                      + w.words().duration(glue.cureSeconds())
+                      + w.words().duration(glue.cureTime())
                       + " before its panels are moved");
             });
   }
@@ -369,7 +368,7 @@ final class CoverDays {
     boolean rest = day.steps().size() == MOST_BEFORE_CLOSING - 1 && wave < lastWave;
     List<JoinStep> these =
         rest ? steps.stream().filter(s -> s.wave() >= wave && !s.closing()).toList() : now;
-    double heaviest = these.stream().mapToDouble(JoinStep::inHandKg).max().orElse(0);
+    double heaviest = these.stream().mapToDouble(JoinStep::massInHand).max().orElse(0);
     day.step(
         "Join "
             + these.stream().map(s -> s.joint().mark().text()).collect(Collectors.joining(", "))

@@ -350,7 +350,7 @@ final class FloorDays {
             t ->
                 day.step(
                     "Make the next soil test: " + t.kind().label() + ".",
-                    desk.sizes().words().duration(t.kind().handsOnSeconds())));
+                    desk.sizes().words().duration(t.kind().handsOnTime())));
     day.step("Mix the trial tiles of the soil card, each with its own number.");
     day.step("Strike them level in the moulds, wet the moulds first.");
     day.step("Write name, parts of sand and date on each; dry them slowly.");

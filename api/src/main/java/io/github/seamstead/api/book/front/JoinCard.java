@@ -113,7 +113,7 @@ final class JoinCard {
       Ticks.cells(m, "#" + step.number());
       m.open("td").element("b", j.mark().text()).close();
       Ticks.cells(
-          m, j.first().label(), j.second().label(), "#" + desk.sizes().mass(step.inHandKg()));
+          m, j.first().label(), j.second().label(), "#" + desk.sizes().mass(step.massInHand()));
       if (teams) {
         Ticks.cells(m, "#" + step.team());
       }
@@ -153,13 +153,13 @@ final class JoinCard {
         places.stream()
             .filter(p -> p.piece() == desk.doorFace())
             .findFirst()
-            .map(PlacedPiece::angleRadians)
+            .map(PlacedPiece::angle)
             .orElse(0.0);
     Sketch s = new Sketch(SIZE, SIZE);
     double outer = SIZE / 2 - (n > 16 ? 13 : 11);
     Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
     for (PlacedPiece place : places) {
-      double turn = place.angleRadians() - door - Math.PI / 2;
+      double turn = place.angle() - door - Math.PI / 2;
       double half = Math.PI / n;
       s.shape(
           List.of(
@@ -191,8 +191,8 @@ final class JoinCard {
       String name) {
     int n = part.lying().places().size();
     PlacedPiece next = part.lying().places().get(place.place() % n);
-    double here = place.angleRadians() - door - Math.PI / 2;
-    double step = Math.IEEEremainder(next.angleRadians() - place.angleRadians(), 2 * Math.PI);
+    double here = place.angle() - door - Math.PI / 2;
+    double step = Math.IEEEremainder(next.angle() - place.angle(), 2 * Math.PI);
     double far = n > 16 ? (place.place() % 2 == 0 ? 4 : 8.5) : 5;
     s.text(ray(middle, outer + far, here + step / 2), name, 0, false);
   }

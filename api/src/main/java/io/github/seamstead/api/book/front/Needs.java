@@ -92,7 +92,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
           .handling()
           .ifPresent(
               h -> {
-                String each = h.pull().ropes() + " × " + desk.sizes().rough(h.zone().ropeMetres());
+                String each = h.pull().ropes() + " × " + desk.sizes().rough(h.zone().ropeLength());
                 lines.add(new Line("rope to raise it", each, "at least"));
                 unpriced.add("rope");
               });

@@ -63,9 +63,9 @@ final class RaisingDays {
             .material(
                 ropes
                     + " ropes of "
-                    + w.rough(h.zone().ropeMetres())
+                    + w.rough(h.zone().ropeLength())
                     + " at least, pegs, cover of "
-                    + w.mass(h.bundle().massKg()))
+                    + w.mass(h.bundle().mass()))
             .hands(h.pull().people() + " on the ropes, one on the call, one at the wind meter")
             .people(Math.max(desk.people(), h.pull().people() + 2));
     day.step(
@@ -83,7 +83,7 @@ final class RaisingDays {
         "before anything is raised",
         List.of(
             "gust under " + w.speed(h.wind().limitGust()) + ", one person only watches",
-            "nobody within " + w.rough(h.zone().radiusMetres()) + " of the middle",
+            "nobody within " + w.rough(h.zone().radius()) + " of the middle",
             h.pull().people() + " people on the ropes, one more on the call",
             "pegs and hammers ready at every corner"));
     h.tackle()
@@ -94,7 +94,7 @@ final class RaisingDays {
                     Integer.toString(t.parts())));
     day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
     day.step("Haul evenly on the call. Pull on each rope, about:", w.force(hauled(h)));
-    day.step("Make every rope fast; each holds about:", w.force(h.holdNewtons() / ropes));
+    day.step("Make every rope fast; each holds about:", w.force(h.hold() / ropes));
     day.step("Pull the hem down, door panel first; peg opposite corners at once.");
     day.home("at least every corner is pegged", "ropes stay made fast until all pegs are in");
     return day.stops(
@@ -104,8 +104,8 @@ final class RaisingDays {
   /** The pull on each rope, at its tackle if there is one. */
   static double hauled(HandlingPart h) {
     return h.tackle()
-        .map(t -> t.greaterPullNewtons(h.pull().ropeNewtons()))
-        .orElse(h.pull().raiseNewtons() / h.pull().ropes());
+        .map(t -> t.greaterPull(h.pull().ropePull()))
+        .orElse(h.pull().raisePull() / h.pull().ropes());
   }
 
   private static String tackleName(HandlingPart h) {
@@ -127,7 +127,7 @@ final class RaisingDays {
             f ->
                 day.step(
                     "Set the pegs round the hem, opposite ones in turn. Apart:",
-                    w.length(f.pegs().spacingMetres()) + ", " + f.pegs().pegs() + " in all"));
+                    w.length(f.pegs().spacing()) + ", " + f.pegs().pegs() + " in all"));
     desk.plan()
         .anchoring()
         .ifPresent(
@@ -136,10 +136,10 @@ final class RaisingDays {
                     "Test "
                         + PegTest.LEAST_TESTS
                         + " pegs before the rest: pull each at "
-                        + w.words().angle(a.screen().pullAngleRadians())
+                        + w.words().angle(a.screen().pullAngle())
                         + " above the ground until it moves; plan again with the pulls. Needed on a"
                         + " peg:",
-                    w.force(a.screen().pegPullNewtons())));
+                    w.force(a.screen().pegPull())));
     day.step("Tension the hem round and round until no fold is left.");
     if (seams.has(SeamKind.CAP)) {
       day.warn("A fall kills. Work from a ladder or tower that stands by itself, not the frame.");

@@ -37,7 +37,7 @@ final class RopeCard {
         .ifPresent(
             f -> {
               row(m, "pegs round the hem", Integer.toString(f.pegs().pegs()));
-              row(m, "pegs apart", desk.sizes().length(f.pegs().spacingMetres()));
+              row(m, "pegs apart", desk.sizes().length(f.pegs().spacing()));
               row(m, "pegs on each side", Integer.toString(f.pegs().gapsPerSide()));
             });
     desk.plan().anchoring().ifPresent(a -> pegs(desk.sizes(), m, a));
@@ -59,32 +59,29 @@ final class RopeCard {
   }
 
   private static void ropes(Sizes w, Markup m, HandlingPart h) {
-    row(m, "cover to be raised", w.mass(h.bundle().massKg()));
+    row(m, "cover to be raised", w.mass(h.bundle().mass()));
     row(
         m,
         "ropes over the top, each with a tail",
-        h.pull().ropes() + " × " + w.rough(h.zone().ropeMetres()));
+        h.pull().ropes() + " × " + w.rough(h.zone().ropeLength()));
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
-    row(m, "pull of all ropes to raise it", w.force(h.pull().raiseNewtons()));
+    row(m, "pull of all ropes to raise it", w.force(h.pull().raisePull()));
     row(m, "pull on each rope, as hauled", w.force(RaisingDays.hauled(h)));
     h.tackle().ifPresent(t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
-    row(m, "pull on each rope to hold it", w.force(h.holdNewtons() / h.pull().ropes()));
-    row(m, "load on the top while hauling", w.force(h.pull().apexNewtons()));
-    row(m, "nobody within, from the middle", w.rough(h.zone().radiusMetres()));
+    row(m, "pull on each rope to hold it", w.force(h.hold() / h.pull().ropes()));
+    row(m, "load on the top while hauling", w.force(h.pull().apexPull()));
+    row(m, "nobody within, from the middle", w.rough(h.zone().radius()));
     row(m, "do not start in gusts over", w.speed(h.wind().limitGust()));
     row(m, "bring it down in gusts over", w.speed(h.wind().stopGust()));
   }
 
   private static void pegs(Sizes w, Markup m, AnchoringPart a) {
-    row(
-        m,
-        "gust that the pegs are screened for",
-        w.speed(a.screen().pressure().gustMetresPerSecond()));
-    row(m, "pull on each peg, factored", w.force(a.screen().pegPullNewtons()));
-    row(m, "its angle above the ground", w.words().angle(a.screen().pullAngleRadians()));
-    row(m, "rope along the hem, if set", w.force(a.hemRope().tensionNewtons()));
-    row(m, "guy rope from each corner, if set", w.force(a.guy().tensionNewtons()));
-    row(m, "ballast that would do instead", w.mass(a.ballast().massKg()));
+    row(m, "gust that the pegs are screened for", w.speed(a.screen().pressure().gust()));
+    row(m, "pull on each peg, factored", w.force(a.screen().pegPull()));
+    row(m, "its angle above the ground", w.words().angle(a.screen().pullAngle()));
+    row(m, "rope along the hem, if set", w.force(a.hemRope().tension()));
+    row(m, "guy rope from each corner, if set", w.force(a.guy().tension()));
+    row(m, "ballast that would do instead", w.mass(a.ballast().mass()));
   }
 
   private static void row(Markup m, String what, String value) {
@@ -108,7 +105,7 @@ final class RopeCard {
     s.text(ray(middle, r - 5, -Math.PI / 2), "door", 0, true);
     desk.plan().fixings().ifPresent(f -> pegs(s, middle, corners, f.pegs().gapsPerSide()));
     double zone =
-        desk.plan().handling().map(h -> h.zone().radiusMetres()).orElse(0.0)
+        desk.plan().handling().map(h -> h.zone().radius()).orElse(0.0)
             / pyramid.measures().circumradius();
     if (zone > 0) {
       s.circle(middle, Math.min(r * zone, SIZE / 2 - 1), Sketch.OUTLINE, "none");

@@ -59,7 +59,7 @@ final class SeamWork {
   /** How long one team takes for all seams of a kind, at the pace of the ring. */
   String time(SeamKind kind) {
     return joining
-        .flatMap(j -> bill.map(b -> b.workSeconds(kind, j.secondsPerMetre())))
+        .flatMap(j -> bill.map(b -> b.workTime(kind, j.secondsPerMetre())))
         .map(seconds -> sizes.words().duration(seconds))
         .orElse("");
   }

@@ -55,9 +55,7 @@ final class SoilCard {
       var next = soil.nextTests().get(0);
       m.open("p").text("Next test, it tells most for its work: ").element("b", next.kind().label());
       m.text(
-          " ("
-              + desk.sizes().words().duration(next.kind().handsOnSeconds())
-              + " of work). Result: ");
+          " (" + desk.sizes().words().duration(next.kind().handsOnTime()) + " of work). Result: ");
       Ticks.blank(m, "soil-" + desk.plan().soils().indexOf(soil), "result of the next test");
       m.closeLine();
     }

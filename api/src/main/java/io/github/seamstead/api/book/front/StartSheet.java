@@ -89,7 +89,7 @@ final class StartSheet {
             j ->
                 fact(
                     m,
-                    w.rough(j.ring().joints().stream().mapToDouble(x -> x.lengthMetres()).sum()),
+                    w.rough(j.ring().joints().stream().mapToDouble(x -> x.length()).sum()),
                     "of seam round the ring, " + j.ring().size() + " seams"));
     m.closeLine();
   }

@@ -35,11 +35,11 @@ final class JoinDrawings {
     double turn =
         map.places().stream()
             .filter(place -> place.piece() == door)
-            .mapToDouble(PlacedPiece::angleRadians)
+            .mapToDouble(PlacedPiece::angle)
             .findFirst()
             .orElse(0);
     for (PlacedPiece place : map.places()) {
-      double middle = place.angleRadians() - turn - Math.PI / 2;
+      double middle = place.angle() - turn - Math.PI / 2;
       canvas.path(
           List.of(
               at(middle - half, INNER),

@@ -37,12 +37,11 @@ final class JoiningFacts {
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
         .number("seams_m", "length of all seams", j -> j.seams().metres())
-        .number("seamsMade_m", "length of the seams made so far", j -> j.left().madeMetres())
-        .number("seamsLeft_m", "length of the seams left to make", j -> j.left().leftMetres())
+        .number("seamsMade_m", "length of the seams made so far", j -> j.left().madeLength())
+        .number("seamsLeft_m", "length of the seams left to make", j -> j.left().leftLength())
         .many("seams", "every seam, in the order of the work", seam(), j -> j.seams().runs())
         .maybe("order", "the join order", plan(), JoiningPart::order)
-        .maybeNumber(
-            "teamLift_kg", "what one team may carry", j -> j.lift().map(l -> l.capacityKg()))
+        .maybeNumber("teamLift_kg", "what one team may carry", j -> j.lift().map(l -> l.capacity()))
         .many("alternatives", "other orders beside it", plan(), j -> j.alternatives().plans())
         .maybe("log", "what was joined so far, if anything was", log(), JoiningPart::log)
         .maybe(
@@ -97,7 +96,7 @@ final class JoiningFacts {
     return new Facts<Piece>()
         .text("name", "its name", Piece::name)
         .text("template", "the template it is cut by", Piece::template)
-        .number("mass_kg", "its mass", p -> p.load().massKg());
+        .number("mass_kg", "its mass", p -> p.load().mass());
   }
 
   private static Facts<Joint> joint() {
@@ -106,7 +105,7 @@ final class JoiningFacts {
         .text("mark", "the name that both edges carry", j -> j.mark().text())
         .text("first", "the right edge of one panel", j -> j.first().label())
         .text("second", "the left edge of the next", j -> j.second().label())
-        .number("length_m", "its length", Joint::lengthMetres);
+        .number("length_m", "its length", Joint::length);
   }
 
   private static Facts<PlacedPiece> placed() {
@@ -120,10 +119,10 @@ final class JoiningFacts {
   private static Facts<MergePlan> plan() {
     return new Facts<MergePlan>()
         .text("name", "what the order is called", MergePlan::name)
-        .number("handledMass_kg", "mass handled over all joints", p -> p.cost().handledMassKg())
-        .number("heaviestCarried_kg", "heaviest group carried", p -> p.cost().heaviestCarriedKg())
-        .number("work_s", "time of all joints one after another", p -> p.cost().workSeconds())
-        .number("elapsed_s", "time with the teams stated", p -> p.cost().elapsedSeconds())
+        .number("handledMass_kg", "mass handled over all joints", p -> p.cost().handledMass())
+        .number("heaviestCarried_kg", "heaviest group carried", p -> p.cost().heaviestCarried())
+        .number("work_s", "time of all joints one after another", p -> p.cost().workTime())
+        .number("elapsed_s", "time with the teams stated", p -> p.cost().elapsedTime())
         .flag("withinLimits", "whether it keeps the limits", p -> p.cost().withinLimits())
         .maybe("optimality", "how good it is proved to be", optimality(), MergePlan::optimality)
         .many("steps", "the joints in order", step(), MergePlan::steps);
@@ -142,10 +141,10 @@ final class JoiningFacts {
         .whole("number", "its place in the order", JoinStep::number)
         .text("joint", "the joint", s -> s.joint().text())
         .whole("team", "the team that does it", JoinStep::team)
-        .number("start_s", "when it starts", JoinStep::startSeconds)
+        .number("start_s", "when it starts", JoinStep::startTime)
         .number("time_s", "how long it takes", JoinStep::seconds)
-        .number("inHand_kg", "mass in hand", JoinStep::inHandKg)
-        .number("carried_kg", "mass carried", JoinStep::carriedKg)
+        .number("inHand_kg", "mass in hand", JoinStep::massInHand)
+        .number("carried_kg", "mass carried", JoinStep::carriedMass)
         .flag("closing", "whether it closes the ring", JoinStep::closing);
   }
 
@@ -153,15 +152,15 @@ final class JoiningFacts {
     return new Facts<GanttChart.Bar>()
         .text("joint", "the joint", b -> b.task().name())
         .whole("team", "the team that joins it", GanttChart.Bar::lane)
-        .number("start_s", "when it starts", GanttChart.Bar::startSeconds)
-        .number("end_s", "when it is done", GanttChart.Bar::endSeconds)
+        .number("start_s", "when it starts", GanttChart.Bar::startTime)
+        .number("end_s", "when it is done", GanttChart.Bar::endTime)
         .flag("critical", "whether the end waits for it", GanttChart.Bar::critical);
   }
 
   static Facts<SchedulePart> schedule() {
     return new Facts<SchedulePart>()
-        .number("mean_s", "every seam in its mean time", s -> s.schedule().lengthSeconds())
-        .number("bound_s", "no schedule is shorter", s -> s.schedule().lowerBoundSeconds())
+        .number("mean_s", "every seam in its mean time", s -> s.schedule().length())
+        .number("bound_s", "no schedule is shorter", s -> s.schedule().lowerBound())
         .flag("proved", "whether none can be shorter", s -> s.schedule().proved())
         .number("p50_s", "done by then one time in two", s -> s.simulation().p50())
         .number("p80_s", "four times in five", s -> s.simulation().p80())

@@ -82,11 +82,11 @@ final class JoiningPages {
         team ->
             book.note(
                 "One person lifts at most "
-                    + w.mass(team.massPerPersonKg())
+                    + w.mass(team.massPerPerson())
                     + " of cloth from the ground; a team of "
                     + team.people()
                     + " carries at most "
-                    + w.mass(team.capacityKg())
+                    + w.mass(team.capacity())
                     + ", "
                     + team.rule()
                     + "."));
@@ -108,11 +108,11 @@ final class JoiningPages {
                   + ", team "
                   + step.team()
                   + ", "
-                  + w.mass(step.inHandKg())
+                  + w.mass(step.massInHand())
                   + " in hand, "
-                  + w.mass(step.carriedKg())
+                  + w.mass(step.carriedMass())
                   + " carried"
-                  + lift.map(team -> hands(team, step.carriedKg())).orElse(""))
+                  + lift.map(team -> hands(team, step.carriedMass())).orElse(""))
           .closeLine();
       csv.add(
           List.of(
@@ -121,7 +121,7 @@ final class JoiningPages {
               step.left().text(n),
               step.right().text(n),
               Integer.toString(step.team()),
-              BookContext.number(step.inHandKg(), 2),
+              BookContext.number(step.massInHand(), 2),
               step.closing() ? "yes" : "no"));
     }
     book.body().closeLine();
@@ -181,7 +181,7 @@ final class JoiningPages {
       table.row(
           kind.label(),
           w.length(part.seams().metres(kind)),
-          w.duration(part.seams().workSeconds(kind, part.secondsPerMetre())),
+          w.duration(part.seams().workTime(kind, part.secondsPerMetre())),
           kind.lap());
       for (SeamRun run : part.seams().of(kind)) {
         csv.add(
@@ -200,9 +200,9 @@ final class JoiningPages {
             + " before its neighbours; put the cap on when the cover is right side out.");
     if (!part.left().made().isEmpty()) {
       book.paragraph(
-          w.length(part.left().madeMetres())
+          w.length(part.left().madeLength())
               + " of them are made, splices of joined panels among them; "
-              + w.length(part.left().leftMetres())
+              + w.length(part.left().leftLength())
               + " are left.");
     }
     book.body().open("ol", "class", "tick");
@@ -221,7 +221,7 @@ final class JoiningPages {
 
   /** How many people carry it, by the rule for teams. */
   private static String hands(TeamLift team, double kilograms) {
-    OptionalInt people = TeamLift.peopleFor(kilograms, team.massPerPersonKg());
+    OptionalInt people = TeamLift.peopleFor(kilograms, team.massPerPerson());
     return people.isEmpty()
         ? ": too much for " + TeamLift.MOST_PEOPLE + " people, drag it on a sheet"
         : " by " + people.getAsInt() + (people.getAsInt() == 1 ? " person" : " people");
@@ -242,10 +242,10 @@ final class JoiningPages {
       PlanCost cost = plan.cost();
       table.row(
           plan.name(),
-          w.mass(cost.handledMassKg()),
-          w.duration(cost.workSeconds()),
-          w.duration(cost.elapsedSeconds()),
-          w.mass(cost.heaviestInHandKg()),
+          w.mass(cost.handledMass()),
+          w.duration(cost.workTime()),
+          w.duration(cost.elapsedTime()),
+          w.mass(cost.heaviestInHand()),
           cost.withinLimits() ? "yes" : "no");
     }
     book.heading("Other orders");

@@ -34,6 +34,6 @@ public record SchedulePart(
    */
   public Optional<Integer> lastDay() {
     return days.map(
-        chart -> (int) Math.max(1, Math.ceil(chart.endSeconds() / WorkCalendar.DAY_SECONDS)));
+        chart -> (int) Math.max(1, Math.ceil(chart.endTime() / WorkCalendar.DAY_SECONDS)));
   }
 }

@@ -32,8 +32,8 @@ final class ScheduleSection {
     table.row("as likely sooner as later", w.duration(part.simulation().p50()));
     table.row("four times out of five done within", w.duration(part.simulation().p80()));
     table.row("nineteen times out of twenty within", w.duration(part.simulation().p95()));
-    table.row("every seam in its mean time", w.duration(part.schedule().lengthSeconds()));
-    table.row("no schedule is shorter than", w.duration(part.schedule().lowerBoundSeconds()));
+    table.row("every seam in its mean time", w.duration(part.schedule().length()));
+    table.row("no schedule is shorter than", w.duration(part.schedule().lowerBound()));
     part.lastDay()
         .ifPresent(
             day ->
@@ -73,8 +73,8 @@ final class ScheduleSection {
         if (!days.contains(day)) {
           days.add(day);
         }
-        from = Math.min(from, Math.floor(hour(span.startSeconds(), day)));
-        to = Math.max(to, Math.ceil(hour(span.endSeconds(), day)));
+        from = Math.min(from, Math.floor(hour(span.startTime(), day)));
+        to = Math.max(to, Math.ceil(hour(span.endTime(), day)));
       }
     }
     Collections.sort(days);
@@ -92,8 +92,8 @@ final class ScheduleSection {
     for (GanttChart.Bar bar : chart.bars()) {
       for (WorkCalendar.Span span : bar.parts()) {
         int day = day(span);
-        double x0 = (hour(span.startSeconds(), day) - from) * scale;
-        double x1 = (hour(span.endSeconds(), day) - from) * scale;
+        double x0 = (hour(span.startTime(), day) - from) * scale;
+        double x1 = (hour(span.endTime(), day) - from) * scale;
         double y = -band * days.indexOf(day) - row * (bar.lane() - 0.5);
         bar(canvas, x0, x1, y, bar.critical());
         canvas.text((x0 + x1) / 2, y, bar.task().id(), Canvas.TEXT, "middle", 0);
@@ -111,7 +111,7 @@ final class ScheduleSection {
   }
 
   private static int day(WorkCalendar.Span span) {
-    return (int) (span.startSeconds() / WorkCalendar.DAY_SECONDS);
+    return (int) (span.startTime() / WorkCalendar.DAY_SECONDS);
   }
 
   private static double hour(double seconds, int day) {
@@ -168,7 +168,7 @@ final class ScheduleSection {
   }
 
   private static Drawing chart(GanttChart chart) {
-    double end = Math.max(1, chart.endSeconds()) / 60;
+    double end = Math.max(1, chart.endTime()) / 60;
     double row = 15;
     int n = chart.bars().size();
     double scale = 280 / end;
@@ -182,8 +182,8 @@ final class ScheduleSection {
               span ->
                   bar(
                       canvas,
-                      span.startSeconds() / 60 * scale,
-                      span.endSeconds() / 60 * scale,
+                      span.startTime() / 60 * scale,
+                      span.endTime() / 60 * scale,
                       y,
                       bar.critical()));
     }

@@ -60,7 +60,7 @@ final class SeamPlanner {
   }
 
   private static SeamRun ring(Joint joint) {
-    return new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1);
+    return new SeamRun(SeamKind.RING, joint.mark().text(), joint.length(), 1);
   }
 
   private static void splices(List<SeamRun> runs, Panel panel) {

@@ -100,7 +100,8 @@ public final class ClothLevers {
     cover.hem().faces().stream()
         .filter(own -> !faces.contains(own.face()))
         .forEach(own -> hems.add(hem(own)));
-    faces.forEach(face -> hems.add(hem(new FaceHem(face, HemKind.TURNED, EdgeAllowance.USUAL_HEM))));
+    faces.forEach(
+        face -> hems.add(hem(new FaceHem(face, HemKind.TURNED, EdgeAllowance.USUAL_HEM))));
     add(
         "Lower edge turned, not kept on the band, of " + panels(faces),
         "the band is lost to these hems; they are folded and fastened by hand",

@@ -65,8 +65,8 @@ final class AnchoringPlanner {
 
   /** The mean of a code raised to the gust at the top of the cover. */
   private static PeakWind peak(Run run, ShelterForm form, BasicWind basic) {
-    PeakWind peak = PeakWind.of(basic.speed(), basic.terrain(), form.heightMetres());
-    run.worked("assembly.anchor.gust", "The gust behind the mean", peak::gustMetresPerSecond);
+    PeakWind peak = PeakWind.of(basic.speed(), basic.terrain(), form.height());
+    run.worked("assembly.anchor.gust", "The gust behind the mean", peak::gust);
     run.caution(Chapter.ANCHORING, peak.caution());
     return peak;
   }
@@ -92,8 +92,7 @@ final class AnchoringPlanner {
     FrameMeasures m = frame.measures();
     Optional<PeakWind> peak = site.basicWind().map(basic -> peak(run, form, basic));
     WindPressure pressure =
-        WindPressure.of(
-            site.designWind().orElseGet(() -> peak.orElseThrow().gustMetresPerSecond()));
+        WindPressure.of(site.designWind().orElseGet(() -> peak.orElseThrow().gust()));
     run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pascals);
     run.assume(
         "(wind)",
@@ -107,20 +106,20 @@ final class AnchoringPlanner {
             cover.clothMass(),
             hem.pegs(),
             WindScreen.FACTOR_OCCUPIED);
-    run.worked("assembly.anchor.screen", "Pull on each peg", screen::pegPullNewtons);
+    run.worked("assembly.anchor.screen", "Pull on each peg", screen::pegPull);
     Ballast ballast = Ballast.of(screen, Ballast.USUAL_FRICTION);
     run.assume("(ballast)", "friction 0.4 on the ground", "common practice for sacks on earth");
-    run.worked("assembly.anchor.ballast", "Ballast instead of pegs", ballast::massKg);
+    run.worked("assembly.anchor.ballast", "Ballast instead of pegs", ballast::mass);
     Ventilation ventilation =
         Ventilation.ofCover(
             m.baseArea(), m.openingArea(), hasCap(run), vents(run, m), m.frameHeight());
-    run.worked("assembly.anchor.vents", "Free area for air", ventilation::neededSquareMetres);
+    run.worked("assembly.anchor.vents", "Free area for air", ventilation::neededArea);
     CapDrainage drainage = CapDrainage.of(frame.pyramid().sides(), m.faceSlope(), 0);
-    run.worked("assembly.anchor.hip", "Slope of the cap's hips", drainage::hipSlopeRadians);
-    HemRope hemRope = HemRope.ofHem(screen, hem.spacingMetres());
-    run.worked("assembly.anchor.hemrope", "Rope along the hem", hemRope::tensionNewtons);
+    run.worked("assembly.anchor.hip", "Slope of the cap's hips", drainage::hipSlope);
+    HemRope hemRope = HemRope.ofHem(screen, hem.spacing());
+    run.worked("assembly.anchor.hemrope", "Rope along the hem", hemRope::tension);
     GuyRope guy = GuyRope.ofCorners(screen);
-    run.worked("assembly.anchor.guy", "Guy rope from a corner", guy::tensionNewtons);
+    run.worked("assembly.anchor.guy", "Guy rope from a corner", guy::tension);
     run.cautions(Chapter.ANCHORING, screen.cautions());
     run.caution(Chapter.ANCHORING, ballast.caution());
     run.cautions(Chapter.ANCHORING, ventilation.cautions());
@@ -153,7 +152,7 @@ final class AnchoringPlanner {
                     PegTest.of(pulls.get().pulls(), pulls.get().factor(), pulls.get().ground())));
     check.ifPresent(
         c -> {
-          run.worked("assembly.anchor.peg", "What a tested peg may hold", c.test()::holdingNewtons);
+          run.worked("assembly.anchor.peg", "What a tested peg may hold", c.test()::holding);
           run.worked("assembly.anchor.pegs", "Pegs against their test", c::pegsNeeded);
           run.cautions(Chapter.ANCHORING, c.cautions());
           if (c.usedRatio() > 1) {

@@ -61,7 +61,7 @@ final class FixingsPlanner {
           run.worked(
               "assembly.fixings.bead",
               "Cross-section of the bead",
-              steps -> need.bead().areaSquareMetres(steps));
+              steps -> need.bead().area(steps));
           run.worked("assembly.fixings.adhesive", "Cartridges of adhesive", need::cartridges);
           run.caution(Chapter.FIXINGS, need.caution());
         });
@@ -94,9 +94,9 @@ final class FixingsPlanner {
             .adhesiveBead()
             .filter(bead -> any)
             .map(bead -> glued(stated, bead, seams.leftLengths())),
-        Optional.of(seams.leftMetres())
+        Optional.of(seams.leftLength())
             .filter(metres -> any && stated.method() == FixingMethod.STITCHES)
-            .map(metres -> stack.threadMetres(stated.spacing(), metres, stated.rows())));
+            .map(metres -> stack.threadLength(stated.spacing(), metres, stated.rows())));
   }
 
   private static AdhesiveNeed glued(Fixings stated, double bead, List<Double> joints) {
@@ -156,7 +156,7 @@ final class FixingsPlanner {
           run.worked(
               "assembly.fixings.thread",
               "Thread of all seams",
-              steps -> stack.threadMetres(stated.spacing(), seams, stated.rows(), steps));
+              steps -> stack.threadLength(stated.spacing(), seams, stated.rows(), steps));
       return new StackPart(stack, Optional.empty(), Optional.of(thread));
     }
     Optional<Double> leg =
@@ -165,7 +165,7 @@ final class FixingsPlanner {
                 run.worked(
                     "assembly.fixings.leg",
                     "Least length of a leg",
-                    steps -> stack.leastLegMetres(far, steps)));
+                    steps -> stack.leastLeg(far, steps)));
     return new StackPart(stack, leg, Optional.empty());
   }
 

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param turning which end goes through which opening
  * @param lift who may lift the bundle
  * @param pull the ropes over the top
- * @param holdNewtons pull that holds the cover over the smoothest edge, all ropes together
+ * @param hold pull that holds the cover over the smoothest edge, all ropes together
  * @param tackle the tackle on each rope, if the crew cannot raise the cover without
  * @param rope the rope that the document states against that pull, if it states one
  * @param zone where nobody stands
@@ -27,7 +27,7 @@ public record HandlingPart(
     Turning turning,
     LiftTeam lift,
     RopePull pull,
-    double holdNewtons,
+    double hold,
     Optional<Tackle> tackle,
     Optional<RopePart> rope,
     DropZone zone,

@@ -50,13 +50,12 @@ final class HandlingPlanner {
     FrameMeasures m = frame.measures();
     double thickness = stated.fabric().thickness();
     Bundle bundle = new Bundle(cover.clothArea(), stated.fabric().massPerArea(), thickness, 0);
-    run.worked("assembly.handling.mass", "Mass of the cover", bundle::massKg);
+    run.worked("assembly.handling.mass", "Mass of the cover", bundle::mass);
     run.worked(
         "assembly.handling.roll",
         "The cover as a roll",
         steps ->
-            bundle.rollDiameterMetres(
-                Packing.ROLL_LENGTH, Packing.ROLLED.clothRatio().likely(), steps));
+            bundle.rollDiameter(Packing.ROLL_LENGTH, Packing.ROLLED.clothRatio().likely(), steps));
     int n = frame.pyramid().sides();
     Optional<Double> top =
         frame.pyramid().isTruncated() ? Optional.of(n * m.openingSide()) : Optional.empty();
@@ -69,17 +68,16 @@ final class HandlingPlanner {
     run.worked(
         "assembly.handling.turn",
         "The girth of the hem, gathered",
-        steps -> turning.bundleMetres(Packing.BUNCHED.clothRatio().likely(), steps));
-    run.worked(
-        "assembly.handling.turnloop", "Least opening to turn through", turning::leastLoopMetres);
+        steps -> turning.bundle(Packing.BUNCHED.clothRatio().likely(), steps));
+    run.worked("assembly.handling.turnloop", "Least opening to turn through", turning::leastLoop);
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
     run.worked("assembly.handling.lift", "What one person may lift", limit::kilograms);
     double own = stated.joining().map(Joining::liftLimit).orElse(limit.kilograms());
-    LiftTeam lift = LiftTeam.of(bundle.massKg(), limit, own);
+    LiftTeam lift = LiftTeam.of(bundle.mass(), limit, own);
     DropZone zone = DropZone.of(m.frameHeight(), m.circumradius());
-    RopePull pull = pull(run, m, zone, bundle.massKg());
-    double hold = pull.holdNewtons(Math.min(RopePull.METAL_BAR_LEAST, pull.friction()));
-    run.worked("assembly.handling.dropzone", "Length of each rope", zone::ropeMetres);
+    RopePull pull = pull(run, m, zone, bundle.mass());
+    double hold = pull.hold(Math.min(RopePull.METAL_BAR_LEAST, pull.friction()));
+    run.worked("assembly.handling.dropzone", "Length of each rope", zone::ropeLength);
     RaisingWind wind = RaisingWind.of(cover.clothArea(), crew.people());
     run.worked("assembly.handling.wind", "Gust that the crew can hold", wind::limitGust);
     run.cautions(Chapter.HANDLING, lift.cautions());
@@ -100,21 +98,20 @@ final class HandlingPlanner {
             rope -> {
               RopeStrength strength =
                   RopeStrength.of(rope.fibre(), rope.diameter(), true, rope.factor());
-              run.worked(
-                  "assembly.fixings.rope", "What the rope may carry", strength::workingNewtons);
+              run.worked("assembly.fixings.rope", "What the rope may carry", strength::workingLoad);
               run.caution(Chapter.HANDLING, strength.caution());
               Optional<Runs> coils =
                   rope.coil()
                       .flatMap(
                           coil -> run.attempt("$.site.rope.coil", () -> coils(pull, zone, coil)));
-              RopePart part = new RopePart(strength, pull.ropeNewtons(), coils);
+              RopePart part = new RopePart(strength, pull.ropePull(), coils);
               if (!part.holds()) {
                 run.unmet(
                     Chapter.HANDLING,
                     "each rope is pulled with "
-                        + Numbers.fixed(part.loadNewtons(), 0)
+                        + Numbers.fixed(part.load(), 0)
                         + " N and may carry "
-                        + Numbers.fixed(strength.workingNewtons(), 0)
+                        + Numbers.fixed(strength.workingLoad(), 0)
                         + " N with a knot in it, by the rule that "
                         + strength.rule()
                         + ": take a thicker one, or one with a maker's figure that suffices");
@@ -125,7 +122,7 @@ final class HandlingPlanner {
 
   /** Ropes are whole; their tails for hands and knots are in their length. */
   private static Runs coils(RopePull pull, DropZone zone, double coil) {
-    List<Double> ropes = Collections.nCopies(pull.ropes(), zone.ropeMetres());
+    List<Double> ropes = Collections.nCopies(pull.ropes(), zone.ropeLength());
     return Runs.of("rope", ropes, 0, 0, coil, true);
   }
 
@@ -135,7 +132,7 @@ final class HandlingPlanner {
       return Optional.empty();
     }
     int hands = Math.max(1, crew.people() / pull.ropes());
-    Optional<Tackle> tackle = Tackle.least(pull.ropeNewtons(), hands, pull.newtonsPerPerson());
+    Optional<Tackle> tackle = Tackle.least(pull.ropePull(), hands, pull.newtonsPerPerson());
     if (tackle.isEmpty()) {
       run.unmet(
           Chapter.HANDLING,
@@ -152,7 +149,7 @@ final class HandlingPlanner {
             run.worked(
                 "assembly.handling.tackle",
                 "Pull on the tackle",
-                steps -> t.pullNewtons(pull.ropeNewtons(), steps)));
+                steps -> t.pull(pull.ropePull(), steps)));
     return tackle;
   }
 
@@ -173,11 +170,11 @@ final class HandlingPlanner {
             + ", cloth on poles 0.5; held as on the smoothest bar, 0.14",
         "measured friction of rope on metal, 0.14 to 0.25, the greatest, and on a timber edge,"
             + " 0.37; cloth: common practice");
-    double load = RopePull.drawnUpNewtons(mass, m.hipSlope(), RopePull.CLOTH_ON_POLES);
-    double wrap = RopePull.wrap(m.hipSlope(), zone.haulRadians());
+    double load = RopePull.drawnUp(mass, m.hipSlope(), RopePull.CLOTH_ON_POLES);
+    double wrap = RopePull.wrap(m.hipSlope(), zone.haul());
     RopePull pull = new RopePull(load, friction, wrap, RopePull.USUAL_ROPES, RopePull.ONE_PERSON);
     run.worked("assembly.handling.pull", "People on the ropes", pull::people);
-    run.worked("assembly.handling.apex", "What the top of the frame carries", pull::apexNewtons);
+    run.worked("assembly.handling.apex", "What the top of the frame carries", pull::apexPull);
     return pull;
   }
 

@@ -23,7 +23,7 @@ final class RiggingFacts {
         .whole("made", "fixings in the seams made so far", f -> f.left().made())
         .whole("open", "fixings of the seams left to make", f -> f.left().open())
         .whole("pegs", "pegs round the hem", f -> f.pegs().pegs())
-        .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacingMetres())
+        .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacing())
         .number("seamLength_m", "length of all seams", f -> f.seams().metres())
         .maybeNumber(
             "adhesive_m3",
@@ -45,15 +45,15 @@ final class RiggingFacts {
 
   private static Facts<AdhesiveTimes> glue() {
     return new Facts<AdhesiveTimes>()
-        .number("open_s", "how long a bead may wait", AdhesiveTimes::openSeconds)
-        .number("cure_s", "how long a joint rests", AdhesiveTimes::cureSeconds)
-        .number("portion_m", "glued at a time at most", AdhesiveTimes::longestPortionMetres);
+        .number("open_s", "how long a bead may wait", AdhesiveTimes::openTime)
+        .number("cure_s", "how long a joint rests", AdhesiveTimes::cureTime)
+        .number("portion_m", "glued at a time at most", AdhesiveTimes::longestPortion);
   }
 
   private static Facts<StackPart> through() {
     return new Facts<StackPart>()
         .whole("layers", "layers of cloth", t -> t.stack().layers())
-        .number("thickness_m", "their thickness", t -> t.stack().thicknessMetres())
+        .number("thickness_m", "their thickness", t -> t.stack().thickness())
         .maybeNumber("leastLeg_m", "least length of a staple's leg or screw", StackPart::leastLeg)
         .maybeNumber("thread_m", "thread of all seams", StackPart::thread);
   }
@@ -61,14 +61,14 @@ final class RiggingFacts {
   private static Facts<RopePart> rope() {
     return new Facts<RopePart>()
         .text("fibre", "what it is made of", r -> r.strength().fibre().label())
-        .number("diameter_m", "its diameter", r -> r.strength().diameterMetres())
-        .number("breaking_N", "breaking load by the rule used", r -> r.strength().breakingNewtons())
+        .number("diameter_m", "its diameter", r -> r.strength().diameter())
+        .number("breaking_N", "breaking load by the rule used", r -> r.strength().breakingLoad())
         .number(
             "rivalBreaking_N",
             "breaking load by the rule that disagrees",
-            r -> r.strength().rivalBreakingNewtons())
-        .number("working_N", "what it may carry, knotted", r -> r.strength().workingNewtons())
-        .number("load_N", "the greatest pull on one rope", RopePart::loadNewtons)
+            r -> r.strength().rivalBreakingLoad())
+        .number("working_N", "what it may carry, knotted", r -> r.strength().workingLoad())
+        .number("load_N", "the greatest pull on one rope", RopePart::load)
         .flag("holds", "whether it may carry that", RopePart::holds)
         .maybeNumber("coils", "coils to buy", r -> r.coils().map(c -> (double) c.rolls()));
   }
@@ -84,9 +84,9 @@ final class RiggingFacts {
 
   static Facts<HandlingPart> handling() {
     return new Facts<HandlingPart>()
-        .number("mass_kg", "mass of the cover", h -> h.bundle().massKg())
+        .number("mass_kg", "mass of the cover", h -> h.bundle().mass())
         .many("routes", "ways to turn it right side out", route(), h -> h.turning().routes())
-        .number("onePerson_kg", "what one person may lift", h -> h.lift().onePersonKg())
+        .number("onePerson_kg", "what one person may lift", h -> h.lift().onePersonMass())
         .text("lift", "who may lift it", h -> h.lift().text())
         .maybeNumber(
             "liftPeople",
@@ -95,26 +95,26 @@ final class RiggingFacts {
         .maybeNumber(
             "liftTogether_kg",
             "what that team may lift",
-            h -> h.lift().team().map(t -> t.capacityKg()))
+            h -> h.lift().team().map(t -> t.capacity()))
         .texts(
             "liftOutside",
             "why the lift is outside the method; none if it is inside",
             h -> h.lift().limit().outside())
-        .number("raise_N", "pull of all ropes to raise it", h -> h.pull().raiseNewtons())
-        .number("hold_N", "pull of all ropes to hold it", HandlingPart::holdNewtons)
+        .number("raise_N", "pull of all ropes to raise it", h -> h.pull().raisePull())
+        .number("hold_N", "pull of all ropes to hold it", HandlingPart::hold)
         .whole("people", "people on the ropes", h -> h.pull().people())
         .maybeNumber(
             "tackleParts",
             "parts of rope at the moving block, if a tackle is needed",
             h -> h.tackle().map(t -> (double) t.parts()))
-        .number("apex_N", "force on the top of the frame", h -> h.pull().apexNewtons())
+        .number("apex_N", "force on the top of the frame", h -> h.pull().apexPull())
         .range(
             "roll_m",
             "diameter of the cover rolled on a length of two metres",
-            h -> h.bundle().rollDiameterMetres(Packing.ROLL_LENGTH, Packing.ROLLED))
+            h -> h.bundle().rollDiameter(Packing.ROLL_LENGTH, Packing.ROLLED))
         .maybe("rope", "the rope stated against that pull", rope(), HandlingPart::rope)
-        .number("rope_m", "length of each rope", h -> h.zone().ropeMetres())
-        .number("dropZone_m", "radius in which nobody stands", h -> h.zone().radiusMetres())
+        .number("rope_m", "length of each rope", h -> h.zone().ropeLength())
+        .number("dropZone_m", "radius in which nobody stands", h -> h.zone().radius())
         .number("limitGust_m_per_s", "gust above which it stays down", h -> h.wind().limitGust());
   }
 
@@ -122,47 +122,44 @@ final class RiggingFacts {
     return new Facts<TurnRoute>()
         .text("first", "what is pulled first", TurnRoute::first)
         .text("through", "through which opening", TurnRoute::through)
-        .range("bundle_m", "the bundle across", TurnRoute::bundleMetres)
-        .number("opening_m", "the opening across", TurnRoute::openingMetres)
+        .range("bundle_m", "the bundle across", TurnRoute::bundle)
+        .number("opening_m", "the opening across", TurnRoute::opening)
         .text("passage", "whether it passes", r -> r.passage().name().toLowerCase(Locale.ROOT));
   }
 
   private static Facts<PeakWind> peak() {
     return new Facts<PeakWind>()
-        .number("basic_m_per_s", "the mean of the code", PeakWind::basicMetresPerSecond)
+        .number("basic_m_per_s", "the mean of the code", PeakWind::basic)
         .text("terrain", "the country upwind", p -> p.terrain().label())
-        .number("height_m", "height of the cover", PeakWind::heightMetres)
+        .number("height_m", "height of the cover", PeakWind::height)
         .number("exposure", "peak over basic pressure", PeakWind::exposureFactor);
   }
 
   static Facts<AnchoringPart> anchoring() {
     return new Facts<AnchoringPart>()
-        .number("gust_m_per_s", "the gust", a -> a.screen().pressure().gustMetresPerSecond())
+        .number("gust_m_per_s", "the gust", a -> a.screen().pressure().gust())
         .maybe("peak", "how the gust was raised from a mean", peak(), AnchoringPart::peak)
         .number("pressure_Pa", "velocity pressure", a -> a.screen().pressure().pascals())
-        .number("drag_N", "sideways load", a -> a.screen().dragNewtons())
-        .number("uplift_N", "upward load", a -> a.screen().upliftNewtons())
+        .number("drag_N", "sideways load", a -> a.screen().drag())
+        .number("uplift_N", "upward load", a -> a.screen().uplift())
         .whole("pegs", "pegs round the hem", a -> a.screen().pegs())
-        .number("pegPull_N", "factored pull on each peg", a -> a.screen().pegPullNewtons())
-        .number("pullAngle_rad", "above the ground", a -> a.screen().pullAngleRadians())
-        .number("ballast_kg", "ballast instead of pegs", a -> a.ballast().massKg())
+        .number("pegPull_N", "factored pull on each peg", a -> a.screen().pegPull())
+        .number("pullAngle_rad", "above the ground", a -> a.screen().pullAngle())
+        .number("ballast_kg", "ballast instead of pegs", a -> a.ballast().mass())
         .maybeNumber(
             "pegHolding_N",
             "what a tested peg may be asked to hold",
-            a -> a.pegs().map(p -> p.test().holdingNewtons()))
-        .number("hemRope_N", "tension of a rope along the hem", a -> a.hemRope().tensionNewtons())
-        .number("guy_N", "tension of a guy from each corner", a -> a.guy().tensionNewtons())
-        .number(
-            "ventilation_m2", "free area wanted in all", a -> a.ventilation().neededSquareMetres())
-        .number(
-            "ventilationThere_m2", "free area there is", a -> a.ventilation().presentSquareMetres())
+            a -> a.pegs().map(p -> p.test().holding()))
+        .number("hemRope_N", "tension of a rope along the hem", a -> a.hemRope().tension())
+        .number("guy_N", "tension of a guy from each corner", a -> a.guy().tension())
+        .number("ventilation_m2", "free area wanted in all", a -> a.ventilation().neededArea())
+        .number("ventilationThere_m2", "free area there is", a -> a.ventilation().presentArea())
         .text("drainage", "whether water runs off the top", a -> a.drainage().text())
         .code(
             "drainageCode",
             "the same as a code",
             CapDrainage.Drains.class,
             a -> a.drainage().drains())
-        .number(
-            "drainageHipSlope_rad", "slope of the top's hips", a -> a.drainage().hipSlopeRadians());
+        .number("drainageHipSlope_rad", "slope of the top's hips", a -> a.drainage().hipSlope());
   }
 }

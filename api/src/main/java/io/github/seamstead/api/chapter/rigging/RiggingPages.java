@@ -65,14 +65,14 @@ final class RiggingPages {
             glue ->
                 book.paragraph(
                     "Glue at most "
-                        + book.words().length(glue.longestPortionMetres())
+                        + book.words().length(glue.longestPortion())
                         + " at a time, and let a joint rest "
-                        + book.words().duration(glue.cureSeconds())
+                        + book.words().duration(glue.cureTime())
                         + " before its group is handled."));
     book.paragraph(
         part.pegs().pegs()
             + " pegs round the hem, "
-            + book.words().length(part.pegs().spacingMetres())
+            + book.words().length(part.pegs().spacing())
             + " apart.");
     book.end(Chapter.FIXINGS);
   }
@@ -97,7 +97,7 @@ final class RiggingPages {
     String layers =
         through.stack().layers()
             + " layers, "
-            + w.small(through.stack().thicknessMetres())
+            + w.small(through.stack().thickness())
             + " thick together";
     through
         .leastLeg()
@@ -132,26 +132,26 @@ final class RiggingPages {
       routes.row(
           route.first(),
           route.through(),
-          w.range(route.bundleMetres(), w::small),
-          w.small(route.openingMetres()),
+          w.range(route.bundle(), w::small),
+          w.small(route.opening()),
           route.passage().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
     book.table(routes);
     book.heading("Lifting");
     book.paragraph(part.lift().text());
     Table lift = new Table("The lift", "what", "#value");
-    lift.row("the whole cover", w.mass(part.bundle().massKg()));
-    lift.row("one person at most, in this posture", w.mass(part.lift().onePersonKg()));
+    lift.row("the whole cover", w.mass(part.bundle().mass()));
+    lift.row("one person at most, in this posture", w.mass(part.lift().onePersonMass()));
     lift.row(
         "rolled on " + w.length(Packing.ROLL_LENGTH) + " length, across",
-        w.range(part.bundle().rollDiameterMetres(Packing.ROLL_LENGTH, Packing.ROLLED), w::small));
+        w.range(part.bundle().rollDiameter(Packing.ROLL_LENGTH, Packing.ROLLED), w::small));
     book.table(lift);
     book.heading("Raising with ropes");
     Table pull = new Table("The ropes", "what", "#value");
     pull.row("ropes over the top", Integer.toString(part.pull().ropes()));
-    pull.row("pull to raise, each rope", w.force(part.pull().raiseNewtons() / part.pull().ropes()));
-    pull.row("pull to hold, each rope", w.force(part.holdNewtons() / part.pull().ropes()));
-    pull.row("force on the top of the frame", w.force(part.pull().apexNewtons()));
+    pull.row("pull to raise, each rope", w.force(part.pull().raisePull() / part.pull().ropes()));
+    pull.row("pull to hold, each rope", w.force(part.hold() / part.pull().ropes()));
+    pull.row("force on the top of the frame", w.force(part.pull().apexPull()));
     pull.row("people on the ropes", Integer.toString(part.pull().people()));
     part.tackle()
         .ifPresent(
@@ -159,13 +159,11 @@ final class RiggingPages {
               pull.row(
                   "parts of rope at the moving block of the tackle",
                   Integer.toString(tackle.parts()));
-              pull.row(
-                  "pull on each tackle",
-                  w.force(tackle.greaterPullNewtons(part.pull().ropeNewtons())));
+              pull.row("pull on each tackle", w.force(tackle.greaterPull(part.pull().ropePull())));
             });
     part.rope().ifPresent(rope -> rope(w, pull, rope));
-    pull.row("length of each rope", w.length(part.zone().ropeMetres()));
-    pull.row("nobody nearer than, from the centre", w.length(part.zone().radiusMetres()));
+    pull.row("length of each rope", w.length(part.zone().ropeLength()));
+    pull.row("nobody nearer than, from the centre", w.length(part.zone().radius()));
     book.table(pull);
     book.note(part.wind().text());
     book.end(Chapter.HANDLING);
@@ -175,15 +173,15 @@ final class RiggingPages {
     table.row(
         rope.strength().fibre().label()
             + " rope of "
-            + w.small(rope.strength().diameterMetres())
+            + w.small(rope.strength().diameter())
             + ", what it may carry with a knot",
-        w.force(rope.strength().workingNewtons()));
+        w.force(rope.strength().workingLoad()));
     table.row("is that enough?", rope.holds() ? "yes" : "no, take a thicker one");
     table.row(
         "the same rope breaks at, by two rules that disagree",
-        w.force(rope.strength().breakingNewtons())
+        w.force(rope.strength().breakingLoad())
             + " or "
-            + w.force(rope.strength().rivalBreakingNewtons()));
+            + w.force(rope.strength().rivalBreakingLoad()));
     rope.coils()
         .ifPresent(
             coils -> table.row("coils to cut the ropes from", Integer.toString(coils.rolls())));
@@ -196,50 +194,46 @@ final class RiggingPages {
         "This page screens; it certifies nothing. Its coefficients are for simple forms: "
             + screen.coefficients().limits());
     Table table = new Table("Wind on the whole and on each peg", "what", "#value");
-    table.row("design gust", w.speed(screen.pressure().gustMetresPerSecond()));
+    table.row("design gust", w.speed(screen.pressure().gust()));
     part.peak()
         .ifPresent(
             peak ->
                 table.row(
                     "raised from a mean of "
-                        + w.speed(peak.basicMetresPerSecond())
+                        + w.speed(peak.basic())
                         + ", terrain "
                         + peak.terrain().label()
                         + ", by",
-                    BookContext.number(
-                        screen.pressure().gustMetresPerSecond() / peak.basicMetresPerSecond(), 2)));
+                    BookContext.number(screen.pressure().gust() / peak.basic(), 2)));
     table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
     table.row(
         "the same with air of "
             + w.said(BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
-        w.pressure(screen.pressure().rivalPascals()));
-    table.row("drag, sideways", w.force(screen.dragNewtons()));
-    table.row("uplift", w.force(screen.upliftNewtons()));
+        w.pressure(screen.pressure().rivalPressure()));
+    table.row("drag, sideways", w.force(screen.drag()));
+    table.row("uplift", w.force(screen.uplift()));
     table.row("pegs", Integer.toString(screen.pegs()));
-    table.row("pull on each peg, factored", w.force(screen.pegPullNewtons()));
-    table.row("angle of the pull above the ground", w.angle(screen.pullAngleRadians()));
-    table.row("ballast that would do instead", w.mass(part.ballast().massKg()));
+    table.row("pull on each peg, factored", w.force(screen.pegPull()));
+    table.row("angle of the pull above the ground", w.angle(screen.pullAngle()));
+    table.row("ballast that would do instead", w.mass(part.ballast().mass()));
     book.table(table);
     pegs(book, part);
     Table ropes = new Table("Ropes of the edge, if you set them", "what", "#value");
     ropes.row(
-        "rope along the hem, dip a tenth of the pegs' distance",
-        w.force(part.hemRope().tensionNewtons()));
-    ropes.row("guy rope from each corner, 45 degrees", w.force(part.guy().tensionNewtons()));
+        "rope along the hem, dip a tenth of the pegs' distance", w.force(part.hemRope().tension()));
+    ropes.row("guy rope from each corner, 45 degrees", w.force(part.guy().tension()));
     book.table(ropes);
     book.heading("Air and water");
     Table air = new Table("Openings", "what", "#value");
-    air.row(
-        "free area for air that is wanted, in all",
-        w.area(part.ventilation().neededSquareMetres()));
-    air.row("there is, high", w.area(part.ventilation().highSquareMetres()));
-    air.row("there is, low", w.area(part.ventilation().lowSquareMetres()));
+    air.row("free area for air that is wanted, in all", w.area(part.ventilation().neededArea()));
+    air.row("there is, high", w.area(part.ventilation().highArea()));
+    air.row("there is, low", w.area(part.ventilation().lowArea()));
     air.row("enough?", part.ventilation().enough() ? "yes" : "no");
     book.table(air);
     book.paragraph(
         "A door is not counted, for it is shut in rain; a top under a cap is not counted either."
             + " With two fifths to a half of the area high and the rest low, "
-            + w.area(part.ventilation().floorSquareMetres() / Ventilation.BALANCED_PART)
+            + w.area(part.ventilation().floorArea() / Ventilation.BALANCED_PART)
             + " in all is enough.");
     book.note(part.drainage().text());
     book.end(Chapter.ANCHORING);

@@ -8,10 +8,10 @@ import java.util.Optional;
  * The rope that the document states, held against what it must carry.
  *
  * @param strength its strength by thumb rule, a knot in the load
- * @param loadNewtons the greatest pull on one rope while the cover is raised, in newtons
+ * @param load the greatest pull on one rope while the cover is raised, in newtons
  * @param coils the ropes cut from coils; empty if the document states none, or none is long enough
  */
-public record RopePart(RopeStrength strength, double loadNewtons, Optional<Runs> coils) {
+public record RopePart(RopeStrength strength, double load, Optional<Runs> coils) {
 
   /**
    * Tells whether the rope may carry the load.
@@ -19,6 +19,6 @@ public record RopePart(RopeStrength strength, double loadNewtons, Optional<Runs>
    * @return true if its working load is at least the load
    */
   public boolean holds() {
-    return strength.workingNewtons() >= loadNewtons;
+    return strength.workingLoad() >= load;
   }
 }

@@ -115,8 +115,8 @@ final class SoilDrawings {
     List<double[]> points = new ArrayList<>();
     points.add(new double[] {size(words, FINEST), 100 * curve.finer(FINEST)});
     curve.points().stream()
-        .filter(p -> p.diameterMetres() > FINEST && p.diameterMetres() < LARGEST)
-        .map(p -> new double[] {size(words, p.diameterMetres()), p.finerRatio() * 100})
+        .filter(p -> p.diameter() > FINEST && p.diameter() < LARGEST)
+        .map(p -> new double[] {size(words, p.diameter()), p.finerRatio() * 100})
         .forEach(points::add);
     points.add(new double[] {size(words, LARGEST), 100 * curve.finer(LARGEST)});
     return points;

@@ -116,7 +116,7 @@ final class SoilPages {
                 tests.row(
                     next.kind().label(),
                     book.words().percent(next.clayDoubtLeft()),
-                    BookContext.number(next.kind().handsOnSeconds() / 60, 0)));
+                    BookContext.number(next.kind().handsOnTime() / 60, 0)));
     book.table(tests);
   }
 
@@ -148,8 +148,8 @@ final class SoilPages {
               .anyMatch(
                   s ->
                       s.sandParts() == sample.sandParts()
-                          && s.crackMetres() == sample.crack()
-                          && s.mouldMetres() == sample.mould());
+                          && s.crackWidth() == sample.crack()
+                          && s.mould() == sample.mould());
       table.row(
           BookContext.number(sample.sandParts(), 2),
           w.mesh(sample.crack()) + " in " + w.small(sample.mould()),

@@ -198,8 +198,7 @@ class CardsTest {
     assertThat(card)
         .contains(desk.sizes().speed(h.wind().limitGust()))
         .contains(desk.sizes().speed(h.wind().stopGust()))
-        .contains(
-            desk.sizes().force(desk.plan().anchoring().orElseThrow().screen().pegPullNewtons()));
+        .contains(desk.sizes().force(desk.plan().anchoring().orElseThrow().screen().pegPull()));
   }
 
   @Test

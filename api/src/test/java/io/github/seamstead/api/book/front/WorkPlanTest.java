@@ -165,7 +165,7 @@ class WorkPlanTest {
     String raise = Sheets.text(desk, "Day 6: Turn and raise");
     var h = desk.plan().handling().orElseThrow();
     assertThat(raise)
-        .contains(desk.sizes().force(h.holdNewtons() / h.pull().ropes()))
+        .contains(desk.sizes().force(h.hold() / h.pull().ropes()))
         .contains(desk.sizes().force(RaisingDays.hauled(h)));
     String peg = Sheets.text(desk, "Day 7: Peg down, the same day");
     assertThat(peg).contains(seams.amount(SeamKind.CAP)).contains(seams.amount(SeamKind.SKIRT));

@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.work.Seeds;
 import java.util.ArrayList;
 import java.util.List;
