@@ -1,59 +1,104 @@
 // The book: planned in its own worker, shown in a frame, printed, ticked.
 
-const FINISH_SECONDS = 1;
-const EFFORTS = [['1', 'a short search'], ['3', 'a longer search'], ['9', 'a long search']];
+const EFFORTS = [['1', 'a short search'], ['3', 'a longer search'], ['5', 'a long search'],
+  ['7', 'a very long search'], ['9', 'the longest search']];
 
-/** The last plan of the open job. `digest` is that of the planned document. */
-const plan = {last: null, running: false, started: 0, stopping: false};
+/** The last plan of the open job. `ended` is false while a longer search is to follow it. */
+const plan = {last: null, running: false, stopping: false};
 
 const bookTools = () => byId('book-tools');
 
-const effortOf = () => {
-  const kept = hasDiary() && open.record.diary.effort;
-  return Number(kept || byId('effort').value);
+/** The search by which pieces were cut already, if any were. */
+const fixedEffort = () => Number(hasDiary() && open.record.diary.effort) || 0;
+
+const effortOf = () => fixedEffort() || Number(byId('effort').value);
+
+/** The efforts to choose from; one that the command was told stands among them once it is fixed. */
+const offerEfforts = () => {
+  const select = byId('effort');
+  const fixed = fixedEffort();
+  const known = EFFORTS.some(([value]) => Number(value) === fixed);
+  const chosen = fixed ? String(fixed) : select.value || EFFORTS[0][0];
+  replace(select, [...EFFORTS, ...(fixed && !known ? [[String(fixed), 'a search of effort ' + fixed]] : [])]
+    .map(([value, text]) => make('option', {value}, text)));
+  select.value = chosen;
+  select.disabled = fixed > 0;
 };
 
-const showProgress = progress => {
+/**
+ * The efforts that are planned one after another, each with four times the work of the one before: so a
+ * book is there soon, and a stop leaves the best so far. Pieces that are cut keep their own.
+ */
+const stagesOf = effort => (hasDiary() ? [effort]
+  : [...EFFORTS.map(([value]) => Number(value)).filter(value => value < effort), effort]);
+
+const workOf = effort => 2 ** (effort - 1);
+
+const showProgress = (progress, stages, index) => {
   const share = Math.max(0, Math.min(1, Number(progress.share) || 0));
-  byId('progress').value = share;
-  byId('stage').textContent = [progress.stage && capital(progress.stage), percent(share),
-    progress.best && 'best so far: ' + progress.best].filter(Boolean).join(' · ');
+  const sum = list => list.reduce((whole, effort) => whole + workOf(effort), 0);
+  byId('progress').value = (sum(stages.slice(0, index)) + workOf(stages[index]) * share) / sum(stages);
+  byId('stage').textContent = [stages.length > 1 && `Search ${index + 1} of ${stages.length}`,
+    progress.stage && capital(progress.stage), percent(share)].filter(Boolean).join(' · ');
 };
 
 const setRunning = running => {
   plan.running = running;
-  byId('plan').hidden = running;
+  byId('plan').closest('.row').hidden = running;
   byId('running').hidden = !running;
 };
 
-/** Plans the open job; faults are shown in place of a book. */
-const runPlan = async extra => {
-  const record = open.record;
-  const documents = [jobText(), diaryText()];
-  setRunning(true);
-  showProgress({stage: 'starting', share: 0});
-  plan.stopping = false;
+/** Plans once. Gives whether there is a plan; faults are shown in place of a book. */
+const planStage = async (record, documents, stages, index) => {
+  showProgress({stage: 'starting', share: 0}, stages, index);
   const answer = await planner.call({
-    kind: 'plan', job: documents[0], diary: documents[1], effort: effortOf(), ...extra,
-  }, showProgress);
-  setRunning(false);
+    kind: 'plan', job: documents[0], diary: documents[1], effort: stages[index],
+  }, progress => showProgress(progress, stages, index));
   if (record !== open.record || plan.stopping) {
-    return;
+    return false;
   }
   if (answer.kind === 'faults') {
     checks.asked = true;
     takeAnswer(answer);
     showSummary(true);
-    return;
+    return false;
   }
   if (answer.kind === 'failed') {
     warn(answer.text);
-    return;
+    return false;
   }
-  plan.last = {book: answer.book, results: answer.results, met: answer.met !== false,
-    stopped: Boolean(answer.stopped), time: Date.now(), of: documents.join('\n')};
-  keepBook(plan.last);
-  showBook(true);
+  plan.last = {book: answer.book, results: answer.results, met: answer.met !== false, effort: stages[index],
+    ended: index === stages.length - 1, time: Date.now(), of: documents.join('\n')};
+  return true;
+};
+
+const runPlan = async () => {
+  const record = open.record;
+  const documents = [jobText(), diaryText()];
+  const stages = stagesOf(effortOf());
+  plan.stopping = false;
+  setRunning(true);
+  byId('stop').textContent = 'Stop';
+  for (let index = 0; index < stages.length && await planStage(record, documents, stages, index); index++) {
+    byId('stop').textContent = 'Stop here and keep this book';
+    keepBook(plan.last);
+    showBook(index === 0 || plan.last.ended);
+  }
+  if (record === open.record && !plan.stopping) {
+    setRunning(false);
+    keepBest();
+    showBookState();
+  }
+};
+
+/** What a shorter search gave stays where the longer one did not end. Gives whether there is such a book. */
+const keepBest = () => {
+  const kept = Boolean(plan.last) && plan.last.ended === false;
+  if (kept) {
+    plan.last = {...plan.last, ended: true, stopped: true};
+    keepBook(plan.last);
+  }
+  return kept;
 };
 
 const planNow = async () => {
@@ -62,32 +107,33 @@ const planNow = async () => {
   }
   location.hash = '#book';
   route();
-  await runPlan({});
+  await runPlan();
 };
 
-/** Stops. The worker cannot be asked for what it has, so a short search can be made in its place. */
-const stopPlan = async finish => {
+const stopPlan = () => {
   plan.stopping = true;
   planner.stop('stopped');
   setRunning(false);
-  say('Stopped');
-  if (finish) {
-    await breath();
-    await runPlan({seconds: FINISH_SECONDS, effort: 1});
-  } else {
-    byId('plan').focus();
-  }
+  const kept = keepBest();
+  showBookState();
+  say(kept ? 'Stopped. The book is the best so far.' : 'Stopped. No new book was made.');
+  byId('plan').focus();
 };
+
+const isOfNow = () => plan.last.of === [jobText(), diaryText()].join('\n');
 
 const bookText = () => {
   const parts = ['Planned at ' + clock(plan.last.time)];
-  if (plan.last.stopped) {
-    parts.push('the search was cut short: this is the best it had found');
+  if (plan.last.ended === false) {
+    parts.push('this is the best so far, a longer search goes on: tick and cut nothing yet');
+  } else if (plan.last.stopped) {
+    const [, words] = EFFORTS.find(([value]) => Number(value) === plan.last.effort) || [];
+    parts.push(`the longer search was stopped: this is the best so far, found by ${words || 'a shorter one'}`);
   }
   if (!plan.last.met) {
     parts.push('it does not meet all that the job asks for: read its first pages');
   }
-  if (plan.last.of !== [jobText(), diaryText()].join('\n')) {
+  if (!isOfNow()) {
     parts.push('the job was changed since: plan again');
   }
   return parts.join('; ') + '.';
@@ -95,7 +141,7 @@ const bookText = () => {
 
 const showBookState = () => {
   // Pieces that are cut keep the search they were planned by.
-  byId('effort').disabled = hasDiary() && Boolean(open.record.diary.effort);
+  offerEfforts();
   if (plan.last) {
     byId('book-state').textContent = bookText();
   }
@@ -111,9 +157,14 @@ const showBook = announce => {
     return;
   }
   showBookState();
-  replace(place, pageFrame(plan.last.book, 'The book of ' + jobTitle(open.record), hearTicks));
+  const before = bookFrame();
+  const scrolled = before && before.contentWindow ? before.contentWindow.scrollY : 0;
+  replace(place, pageFrame(plan.last.book, 'The book of ' + jobTitle(open.record), (inside, frame) => {
+    hearTicks(inside);
+    frame.contentWindow.scrollTo(0, scrolled);
+  }));
   if (announce) {
-    say('The book is planned.');
+    say(plan.last.ended === false ? 'A first book is planned; a longer search goes on.' : 'The book is planned.');
   }
 };
 
@@ -228,7 +279,7 @@ const restoreBook = async () => {
   showBook(false);
   const kept = await keptBook(record.id);
   if (kept && typeof kept.book === 'string' && record === open.record && !plan.last) {
-    plan.last = kept;
+    plan.last = {...kept, ended: true, stopped: Boolean(kept.stopped) || kept.ended === false};
     showBook(false);
   }
 };

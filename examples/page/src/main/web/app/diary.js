@@ -17,7 +17,7 @@ const freshTicks = () => {
 };
 
 const newDiary = () => ({
-  seamstead: table.version, job: jobTitle(open.record), effort: effortOf(), diary: [],
+  seamstead: table.version, job: jobTitle(open.record), effort: (plan.last && plan.last.effort) || effortOf(), diary: [],
 });
 
 const ensureDiary = () => {

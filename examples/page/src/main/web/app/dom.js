@@ -92,9 +92,6 @@ const later = (wait, work) => {
   };
 };
 
-/** Lets the page breathe between parts of a long piece of work. */
-const breath = () => new Promise(resume => setTimeout(resume));
-
 const two = number => String(number).padStart(2, '0');
 
 const clock = time => {

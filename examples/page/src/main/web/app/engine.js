@@ -1,57 +1,11 @@
 // The library, compiled to script: unpacked on the first need, run in workers off the page's thread.
 
-const PIECE = 1 << 17;
-
-const LETTERS = [...Array(94).keys()].map(i => String.fromCharCode(33 + i)).filter(c => !'<"\\'.includes(c));
-
-/** Unpacks gzip written as letters to a stream, piece by piece so that the page never stands still. */
-const unpackEngine = async text => {
-  const packed = text.trim();
-  const space = packed.indexOf(' ');
-  const bytes = new Uint8Array(Number(packed.slice(0, space)));
-  const value = new Uint8Array(128);
-  LETTERS.forEach((letter, i) => {
-    value[letter.charCodeAt(0)] = i;
-  });
-  let held = 0;
-  let count = 0;
-  let at = 0;
-  for (let i = space + 1; i < packed.length; i += 2) {
-    held |= (value[packed.charCodeAt(i)] + 91 * value[packed.charCodeAt(i + 1)]) << count;
-    for (count += 13; count >= 8 && at < bytes.length; count -= 8) {
-      bytes[at++] = held & 255;
-      held >>>= 8;
-    }
-    if (i % PIECE < 2) {
-      await breath();
-    }
-  }
-  return new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'));
-};
-
-/** Unpacks base64 of gzip to a stream, piece by piece so that the page never stands still. */
-const unpack = async text => {
-  const packed = text.trim();
-  const parts = [];
-  for (let i = 0; i < packed.length; i += PIECE) {
-    const letters = atob(packed.slice(i, i + PIECE));
-    const bytes = new Uint8Array(letters.length);
-    for (let k = 0; k < letters.length; k++) {
-      bytes[k] = letters.charCodeAt(k);
-    }
-    parts.push(bytes);
-    await breath();
-  }
-  return new Blob(parts).stream().pipeThrough(new DecompressionStream('gzip'));
-};
-
 let address = null;
 
 /** The address of the unpacked script, the same for every worker. */
 const engineAddress = () => {
-  address ||= unpackEngine(byId('engine').textContent)
-    .then(stream => new Response(stream).blob())
-    .then(blob => URL.createObjectURL(new Blob([blob], {type: 'text/javascript'})));
+  address ||= unpackBeside('engine')
+    .then(bytes => URL.createObjectURL(new Blob([bytes], {type: 'text/javascript'})));
   return address;
 };
 

@@ -1,11 +1,5 @@
 // The jobs on this device, the demo jobs, and the way into and out of files.
 
-const readDemos = async () => {
-  const part = byId('demos');
-  return JSON.parse(part.type === 'application/json' ? part.textContent
-    : await new Response(await unpack(part.textContent)).text());
-};
-
 const startJob = async () => {
   if (await mayReplace()) {
     show(emptyJob());
@@ -64,7 +58,7 @@ const showJobs = () => {
 const showDemos = async () => {
   const place = byId('demo-list');
   if (!place.childElementCount) {
-    const demos = await readDemos();
+    const demos = JSON.parse(await textOfPart('demos'));
     replace(place, demos.map(demo => make('li', {class: 'job'},
       button(demo.title, () => openJob(demo.title, demo.job, demo.diary), {class: 'name'}))));
   }

@@ -26,9 +26,20 @@ const EDGES = {
 const flawWords = sheet => (sheet.flaws.length === 0 ? ''
   : sheet.flaws.length === 1 ? ', one flaw' : `, ${sheet.flaws.length} flaws`);
 
+const borderWords = sheet => (sheet.reinforced.length ? ', border at ' + sheet.reinforced.join(', ')
+  : !(sheet.bands || []).length ? ''
+    : `, border along edge${sheet.bands.length > 1 ? 's' : ''} ` + sheet.bands.join(', '));
+
 const sheetWords = sheet => `${sheet.count} × ${metres(sheet.length)} by ${metres(sheet.width)}`
-  + flawWords(sheet)
-  + (sheet.reinforced.length ? ', border at ' + sheet.reinforced.join(', ') : '');
+  + (sheet.outline ? ` over all, ${sheet.outline.length} corners` : '') + flawWords(sheet) + borderWords(sheet);
+
+/** The ends of the edges with a border; edge 1 of an outline leads from its first corner to the second. */
+const bordersOf = sheet => {
+  const corners = sheet.outline || [];
+  const along = (sheet.bands || []).filter(edge => corners[edge - 1])
+    .map(edge => [corners[edge - 1], corners[edge % corners.length]]);
+  return [...along, ...sheet.reinforced.filter(edge => EDGES[edge]).map(edge => EDGES[edge](sheet.length, sheet.width))];
+};
 
 /** All sheets to one scale, so that they can be compared. */
 const sheetPicture = (sheet, longest) => {
@@ -40,8 +51,10 @@ const sheetPicture = (sheet, longest) => {
     return draw('rect', {class: kind, x: left.toFixed(1), y: (low - height * scale).toFixed(1),
       width: Math.max(width * scale, 1).toFixed(1), height: Math.max(height * scale, 1).toFixed(1)});
   };
-  const borders = sheet.reinforced.filter(edge => EDGES[edge]).map(edge => {
-    const [[x1, y1], [x2, y2]] = EDGES[edge](sheet.length, sheet.width).map(to);
+  const cloth = sheet.outline ? draw('polygon', {class: 'cloth', points: pointList(sheet.outline.map(to))})
+    : box(0, 0, sheet.length, sheet.width, 'cloth');
+  const borders = bordersOf(sheet).map(ends => {
+    const [[x1, y1], [x2, y2]] = ends.map(to);
     return draw('line', {class: 'border', x1, y1, x2, y2});
   });
   const crosses = sheet.flaws.map(flaw => {
@@ -50,7 +63,7 @@ const sheetPicture = (sheet, longest) => {
     return draw('path', {class: 'cross', d: `M${x1} ${y1}L${x2} ${y2}M${x1} ${y2}L${x2} ${y1}`});
   });
   return make('li', {}, make('span', {}, make('b', {}, sheet.id), ' ', sheetWords(sheet)),
-    drawing(`${sheet.id}: ${sheetWords(sheet)}`, h + 8, box(0, 0, sheet.length, sheet.width, 'cloth'),
+    drawing(`${sheet.id}: ${sheetWords(sheet)}`, h + 8, cloth,
       sheet.flaws.map(f => box(f.x, f.y, f.width, f.height, 'flaw')), crosses, borders));
 };
 

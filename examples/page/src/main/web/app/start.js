@@ -53,7 +53,7 @@ const listen = () => {
   const clicks = {
     undo: () => travelTo(undo, 'Undone'), redo: () => travelTo(redo, 'Done again'),
     save: saveAll, 'save-diary': () => save(DIARY), plan: planNow, 'plan-job': planNow,
-    'plan-on': planOn, stop: () => stopPlan(false), finish: () => stopPlan(true),
+    'plan-on': planOn, stop: stopPlan,
     print: printBook, alone: openBookAlone,
     'save-book': () => saveAs('-book.html', 'text/html', plan.last.book),
     'save-results': () => saveAs('-results.json', 'application/json', plan.last.results),
@@ -125,7 +125,7 @@ listeners.opened.push(() => {
   sketchSoon();
 });
 
-replace(byId('effort'), EFFORTS.map(([value, text]) => make('option', {value}, text)));
+offerEfforts();
 listen();
 const latest = keptJobs()[0];
 const kept = latest && keptJob(latest.id);

@@ -81,10 +81,19 @@ const keepBook = async plan => {
   }
 };
 
+const bytesOf = text => {
+  const letters = atob(text);
+  const bytes = new Uint8Array(letters.length);
+  for (let i = 0; i < letters.length; i++) {
+    bytes[i] = letters.charCodeAt(i);
+  }
+  return bytes;
+};
+
 const keptBook = async id => {
   try {
     const text = localStorage.getItem(STORE + 'book-' + id);
-    return text ? JSON.parse(await new Response(await unpack(text)).text()) : null;
+    return text ? JSON.parse(await gunzip(bytesOf(text))) : null;
   } catch (refusal) {
     return null;
   }

@@ -1,6 +1,6 @@
 // The table of keys that the build puts into the page, and paths into documents.
 
-const table = JSON.parse(byId('form').textContent);
+const table = JSON.parse(await textOfPart('form'));
 
 const keysOf = field => field.keys || table.shapes[field.shape].keys;
 

@@ -1,6 +1,7 @@
 package io.github.seamstead.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
@@ -11,6 +12,7 @@ import io.github.seamstead.api.chapter.drying.DryingPart;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.floor.LayerRest;
 import io.github.seamstead.api.chapter.progress.ProgressPart;
+import io.github.seamstead.api.chapter.rigging.FixingsPart;
 import io.github.seamstead.api.diary.CutPiece;
 import io.github.seamstead.api.job.Diary;
 import io.github.seamstead.api.job.DiaryReader;
@@ -19,6 +21,9 @@ import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.fixings.SeamsLeft;
+import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.geometry.layout.ContinuedLayout;
 import io.github.seamstead.geometry.layout.LaidPiece;
 import io.github.seamstead.geometry.layout.LayoutCheck;
@@ -51,6 +56,7 @@ class SeedLoftDiaryTest {
               Chapter.PATTERN,
               Chapter.LAYOUT,
               Chapter.JOINING,
+              Chapter.FIXINGS,
               Chapter.FLOOR,
               Chapter.DRYING);
   private static final List<JobPlan> EVENINGS = new ArrayList<>();
@@ -125,6 +131,31 @@ class SeedLoftDiaryTest {
         assertThat(rest.isDone()).isEqualTo(rest.laidShare() > 1 - 1e-9);
       }
     }
+  }
+
+  @Test
+  void fixingsThatAreInAndThoseToBuyAreTheWhole() {
+    FixingsPart whole = JobPlanner.plan(JOB, OPTIONS).fixings().orElseThrow();
+    double glue = whole.adhesive().orElseThrow().cubicMetres();
+    int[] seams = {0, 0, 0, 0, 2, 4, 4, 4, 4, 5};
+    for (int i = 0; i < EVENINGS.size(); i++) {
+      JobPlan evening = EVENINGS.get(i);
+      FixingsPart part = evening.fixings().orElseThrow();
+      assertThat(part.fixings().total()).isEqualTo(whole.fixings().total());
+      assertThat(part.left().made() + part.left().open()).isEqualTo(whole.fixings().total());
+      SeamsLeft left = evening.joining().orElseThrow().left();
+      assertThat(left.made().stream().filter(r -> r.kind() == SeamKind.RING)).hasSize(seams[i]);
+      assertThat(left.madeMetres() + left.leftMetres())
+          .isCloseTo(whole.seams().metres(), within(1e-9));
+      double share = left.leftMetres() / whole.seams().metres();
+      assertThat(part.left().adhesive().orElseThrow().cubicMetres())
+          .isCloseTo(share * glue, within(1e-9));
+      ShoppingItem staples = part.shopping().items().get(0);
+      assertThat(staples.need()).isEqualTo(part.left().open());
+      assertThat(staples.packs()).isLessThanOrEqualTo(whole.shopping().items().get(0).packs());
+    }
+    assertThat(EVENINGS.get(9).fixings().orElseThrow().shopping().items().get(0).packs())
+        .isLessThan(whole.shopping().items().get(0).packs());
   }
 
   @Test

@@ -55,9 +55,11 @@ public record Book(
     BookContext book =
         new BookContext(
             plan.parts(), plan.cautions(), words, page, plan.job().document().doorFace());
-    Front.write(plan, words, page, title, Digest.of(results)).values().forEach(book::keep);
-    plan.changes().ifPresent(changes -> ChangePages.write(book, changes));
     SumLinks sums = new SumLinks(plan.derivations());
+    Front.write(plan, words, page, title, Digest.of(results), sums::anchorOf)
+        .values()
+        .forEach(book::keep);
+    plan.changes().ifPresent(changes -> ChangePages.write(book, changes));
     for (ChapterOf<?> chapter : Chapters.all()) {
       book.linkNumbers(text -> sums.anchorOf(chapter.chapter(), text));
       write(chapter, book);

@@ -5,6 +5,7 @@ import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.QuantityText;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,9 @@ import java.util.regex.Pattern;
 public final class SumLinks {
 
   private static final int LEAST_DIGITS = 3;
+
+  /** Ends the id of a sum that adds up the doubt of the result of another. */
+  private static final String DOUBT = "-doubt";
   private static final Pattern METRIC = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
   private static final Pattern IMPERIAL = Pattern.compile("[\\d /.]+(ft|in)( [\\d /]+in)?");
 
@@ -62,29 +66,29 @@ public final class SumLinks {
           Map.entry("materials.drying", Chapter.DRYING));
 
   /** Which lesson teaches a calculation, by its id or by its package. */
-  private static final Map<String, String> LESSONS =
+  private static final Map<String, LessonTitle> LESSONS =
       Map.ofEntries(
-          Map.entry("geometry.frame", "How long are the poles?"),
-          Map.entry("geometry.frame.offset", "Why flat panels make a tent"),
-          Map.entry("geometry.members", "Two angles on the saw"),
-          Map.entry("geometry.bars", "Poles from bars"),
-          Map.entry("geometry.survey", "Six tapes between four pegs"),
-          Map.entry("geometry.tape", "Six tapes between four pegs"),
-          Map.entry("geometry.templates", "Six tapes between four pegs"),
-          Map.entry("geometry.pattern", "Allowance at a sharp tip"),
-          Map.entry("geometry.pattern.cone", "Why flat panels make a tent"),
-          Map.entry("geometry.pattern.cap", "Why flat panels make a tent"),
-          Map.entry("geometry.layout", "Least, and how one knows"),
-          Map.entry("assembly.merge", "The order of joining"),
-          Map.entry("materials.soil", "Soil in a jar"),
-          Map.entry("materials.mix", "Parts of sand, buckets of sand"),
-          Map.entry("materials.mix.trials", "A fair test, and the odd tile"),
-          Map.entry("materials.floor", "From millimetres to heaps"),
-          Map.entry("materials.floor.area", "The floor of a many-sided shelter"),
-          Map.entry("materials.floor.regular-area", "The floor of a many-sided shelter"),
-          Map.entry("materials.water", "From millimetres to heaps"),
-          Map.entry("materials.drying", "Shrinking, cracks, and slip to fill them"),
-          Map.entry("shared.sensitivity", "How sure is a volume?"));
+          Map.entry("geometry.frame", LessonTitle.POLES),
+          Map.entry("geometry.frame.offset", LessonTitle.FLAT_PANELS),
+          Map.entry("geometry.members", LessonTitle.SAW_ANGLES),
+          Map.entry("geometry.bars", LessonTitle.BARS),
+          Map.entry("geometry.survey", LessonTitle.SURVEY),
+          Map.entry("geometry.tape", LessonTitle.SURVEY),
+          Map.entry("geometry.templates", LessonTitle.SURVEY),
+          Map.entry("geometry.pattern", LessonTitle.ALLOWANCE),
+          Map.entry("geometry.pattern.cone", LessonTitle.FLAT_PANELS),
+          Map.entry("geometry.pattern.cap", LessonTitle.FLAT_PANELS),
+          Map.entry("geometry.layout", LessonTitle.LEAST),
+          Map.entry("assembly.merge", LessonTitle.JOINING),
+          Map.entry("materials.soil", LessonTitle.JAR),
+          Map.entry("materials.mix", LessonTitle.SAND),
+          Map.entry("materials.mix.trials", LessonTitle.FAIR_TEST),
+          Map.entry("materials.floor", LessonTitle.HEAPS),
+          Map.entry("materials.floor.area", LessonTitle.FLOOR_AREA),
+          Map.entry("materials.floor.regular-area", LessonTitle.FLOOR_AREA),
+          Map.entry("materials.water", LessonTitle.HEAPS),
+          Map.entry("materials.drying", LessonTitle.CRACKS),
+          Map.entry("shared.sensitivity", LessonTitle.DOUBT));
 
   private final List<Derivation> derivations;
 
@@ -108,8 +112,26 @@ public final class SumLinks {
    * @return the lesson's title; empty if none does
    */
   public static Optional<String> lesson(String id) {
+    if (id.endsWith(DOUBT)) {
+      return Optional.of(LessonTitle.DOUBT.title());
+    }
     return Optional.ofNullable(LESSONS.get(id))
-        .or(() -> Optional.ofNullable(LESSONS.get(room(id))));
+        .or(() -> Optional.ofNullable(LESSONS.get(room(id))))
+        .map(LessonTitle::title);
+  }
+
+  /** Where the doubt of a sum is added up, which is the next sum of its doubt after it. */
+  Optional<String> doubtOf(int place) {
+    String id = derivations.get(place).id();
+    for (int i = place + 1; i < derivations.size(); i++) {
+      String later = derivations.get(i).id();
+      if (later.equals(id + DOUBT)) {
+        return Optional.of(anchor(i));
+      } else if (later.equals(id)) {
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
   }
 
   private static String room(String id) {
@@ -118,15 +140,25 @@ public final class SumLinks {
 
   /** Where the sum of a number stands that a chapter writes so. */
   Optional<String> anchorOf(Chapter chapter, String text) {
-    Predicate<Step> isWritten = written(text.strip());
+    // On sheets number and unit are held together by a space that does not break.
+    Predicate<Step> isWritten = written(text.replace('\u00a0', ' ').strip());
     for (int i = 0; i < derivations.size(); i++) {
       Derivation sum = derivations.get(i);
+      // A share of a doubt is of no number that a chapter prints.
       if (chapter(sum.id()).filter(chapter::equals).isPresent()
+          && !sum.id().endsWith(DOUBT)
           && sum.steps().stream().filter(step -> step.formula().isPresent()).anyMatch(isWritten)) {
         return Optional.of(anchor(i));
       }
     }
     return Optional.empty();
+  }
+
+  /** Where the sum of a number stands that a sheet writes so, if sums of one chapter alone have it. */
+  Optional<String> anchorOf(String text) {
+    List<String> places =
+        Arrays.stream(Chapter.values()).flatMap(c -> anchorOf(c, text).stream()).toList();
+    return places.size() == 1 ? Optional.of(places.get(0)) : Optional.empty();
   }
 
   /** Whether a step has the value of a text; the text is read once for all steps. */

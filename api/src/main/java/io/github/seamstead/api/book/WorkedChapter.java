@@ -6,6 +6,7 @@ import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
 import io.github.seamstead.shared.derivation.Typeset;
 import java.util.List;
+import java.util.Optional;
 
 /** The worked steps of each calculation, typeset with MathML and no script. */
 public final class WorkedChapter {
@@ -18,17 +19,18 @@ public final class WorkedChapter {
             + " source. Shown to "
             + Typeset.SHOWN_DIGITS
             + " figures; computed with all of them.");
+    SumLinks sums = new SumLinks(derivations);
     for (int i = 0; i < derivations.size(); i++) {
       Derivation derivation = derivations.get(i);
       book.body().element("h3", derivation.title(), "id", SumLinks.anchor(i)).raw("\n");
-      place(book.body(), derivation.id());
+      place(book.body(), derivation.id(), sums.doubtOf(i));
       write(book.body(), derivation);
     }
     book.end("The sums, worked");
   }
 
-  /** Where the sum is used, its name in the library, and which lesson teaches it. */
-  private static void place(Markup body, String id) {
+  /** Where the sum is used, its name in the library, its lesson, and where its doubt stands. */
+  private static void place(Markup body, String id, Optional<String> doubt) {
     body.open("p", "class", "src");
     SumLinks.chapter(id)
         .ifPresent(
@@ -39,6 +41,8 @@ public final class WorkedChapter {
     body.text("Calculation " + id + ".");
     SumLinks.lesson(id)
         .ifPresent(title -> body.text(" Lesson: " + title + (title.endsWith("?") ? "" : ".")));
+    doubt.ifPresent(
+        anchor -> body.text(" ").element("a", "How sure is it?", "href", "#" + anchor));
     body.closeLine();
   }
 

@@ -7,8 +7,9 @@ package io.github.seamstead.api.chapter;
  * @param supposed what is supposed of numbers that the document does not state
  * @param brief whether asides that no other chapter builds on are left out: which soil test to make
  *     next, trial samples to make, the air under a cover that is shut
+ * @param rough whether dear simulations march roughly, since only their differences are looked at
  */
-public record Series(Recall recall, Supposed supposed, boolean brief) {
+public record Series(Recall recall, Supposed supposed, boolean brief, boolean rough) {
 
   /**
    * The terms of a plan by itself.
@@ -16,7 +17,7 @@ public record Series(Recall recall, Supposed supposed, boolean brief) {
    * @return nothing recalled, nothing supposed, nothing left out
    */
   public static Series alone() {
-    return new Series(Recall.none(), Supposed.NOTHING, false);
+    return new Series(Recall.none(), Supposed.NOTHING, false, false);
   }
 
   /**
@@ -35,6 +36,6 @@ public record Series(Recall recall, Supposed supposed, boolean brief) {
    * @return the new terms
    */
   public Series supposing(Supposed other) {
-    return new Series(recall, other, brief);
+    return new Series(recall, other, brief, rough);
   }
 }

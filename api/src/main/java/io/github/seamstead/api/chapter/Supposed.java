@@ -16,14 +16,20 @@ import io.github.seamstead.shared.check.Args;
  * @param pace where in its range each layer's working time lies: -1 the low end, 0 as likely, 1 the
  *     high end
  * @param drying how far the two unknowns of drying may stray
+ * @param soundReadings whether the readings of the tape hold no blunder, so that none is looked for
  */
 public record Supposed(
-    double clay, double looseSoil, double looseSand, double pace, DryingDoubt drying) {
+    double clay,
+    double looseSoil,
+    double looseSand,
+    double pace,
+    DryingDoubt drying,
+    boolean soundReadings) {
 
   private static final double FARTHEST = 6;
 
   /** All as likely, with the published doubt of drying. */
-  public static final Supposed NOTHING = new Supposed(0, 0, 0, 0, DryingDoubt.published());
+  public static final Supposed NOTHING = new Supposed(0, 0, 0, 0, DryingDoubt.published(), false);
 
   public Supposed {
     Args.within("clay", clay, -FARTHEST, FARTHEST, "");

@@ -28,7 +28,7 @@ public final class CompareFolder {
       ComparePage.Written page = ComparePage.of(comparison);
       book.write("compare.html", page.html());
       book.write("variants.csv", CompareTable.csv(comparison));
-      book.write("variants.json", CompareTable.json(comparison));
+      book.write("variants.json", CompareJson.text(comparison));
       for (Drawing drawing : page.drawings().values()) {
         book.write("drawings/" + drawing.name() + ".svg", drawing.file());
       }

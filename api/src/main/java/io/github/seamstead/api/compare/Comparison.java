@@ -64,7 +64,7 @@ public record Comparison(
             job.with(options.cut()).job(),
             options.planned(),
             // Recalling makes it one of many: where to save is what the levers below are for.
-            new Series(Recall.of(1), Supposed.NOTHING, options.quick()));
+            new Series(Recall.of(1), Supposed.NOTHING, options.quick(), false));
     List<Lever> levers = Levers.of(base);
     List<Alternative> all = new ArrayList<>(variants.variants());
     int asked = all.size() + 1;

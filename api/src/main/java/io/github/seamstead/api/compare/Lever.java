@@ -9,10 +9,11 @@ import java.util.List;
  *
  * @param name what is done, as a builder says it; not blank
  * @param on what it is done to: the cover or the floor
+ * @param hours person-hours of own work that the plan does not count; 0 or more
  * @param price what it costs that no number of the plan shows; not blank
  * @param changes the values that state it in the job document; one or more
  */
-public record Lever(String name, On on, String price, List<JobChange> changes) {
+public record Lever(String name, On on, double hours, String price, List<JobChange> changes) {
 
   /** What a lever is pulled on. */
   public enum On {
@@ -39,6 +40,7 @@ public record Lever(String name, On on, String price, List<JobChange> changes) {
 
   public Lever {
     Args.notBlank("name", name);
+    Args.notNegative("hours", hours, "h");
     Args.notBlank("price", price);
     Args.require(!changes.isEmpty(), "changes", "none", "must be at least one");
     changes = List.copyOf(changes);

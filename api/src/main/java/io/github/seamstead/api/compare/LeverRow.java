@@ -26,13 +26,14 @@ public record LeverRow(Lever lever, VariantRow before, VariantRow after) {
           .thenComparing(row -> row.after().number());
 
   /**
-   * Gives what of a measure is saved.
+   * Gives what of a measure is saved; hours of own work in place of bought material count.
    *
    * @param measure the measure
    * @return before less after, in the measure's unit; empty if one of the plans does not have it
    */
   public Optional<Double> saved(Measure measure) {
-    return before.value(measure).flatMap(b -> after(measure).map(a -> b - a));
+    double own = measure == Measure.HOURS ? lever.hours() : 0;
+    return before.value(measure).flatMap(b -> after(measure).map(a -> b - a - own));
   }
 
   /** A plan that can be met lacks no cloth, also where it does not state so. */

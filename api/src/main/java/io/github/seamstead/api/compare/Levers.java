@@ -14,6 +14,8 @@ import io.github.seamstead.api.job.MixSpec;
 import io.github.seamstead.api.job.PlantBarrow;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.materials.floor.GroundWork;
+import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +27,9 @@ public final class Levers {
   private static final double THINNER = 0.01;
   private static final double LEAST_PACK = 0.03;
   private static final double PART = 0.5;
+  private static final double COAT_STEP = 0.005;
+  private static final double LEAST_COAT = 0.01;
+  private static final double COAT_GRAINS = 3;
 
   private final JobPlan plan;
   private final JobDocument job;
@@ -47,7 +52,7 @@ public final class Levers {
         .forEach(
             cloth ->
                 levers.found.add(
-                    new Lever(cloth.name(), Lever.On.COVER, cloth.price(), cloth.changes())));
+                    new Lever(cloth.name(), Lever.On.COVER, 0, cloth.price(), cloth.changes())));
     levers.job.cover().ifPresent(levers::lining);
     levers.job.floor().ifPresent(levers::floor);
     return List.copyOf(levers.found);
@@ -67,6 +72,9 @@ public final class Levers {
     for (int i = 0; i < floor.layers().size(); i++) {
       FloorLayer layer = floor.layers().get(i);
       double thickness = layer.thickness().orElse(0.0);
+      if (layer.kind() == LayerKind.EARTH_COAT) {
+        coat(i, thickness, grain(floor, layer));
+      }
       if (layer.kind() == LayerKind.DRY_PACK && thickness - THINNER >= LEAST_PACK) {
         add(
             "Dry pack thinner, " + millimetres(thickness - THINNER),
@@ -77,17 +85,52 @@ public final class Levers {
     }
     mixes(floor);
     for (int i = 0; i < job.aggregates().size(); i++) {
-      Aggregate aggregate = job.aggregates().get(i);
-      if (aggregate.pricePerTonne().isPresent()) {
-        add(
-            aggregate.id() + " dug or sieved on the site, not bought",
-            Lever.On.FLOOR,
-            "the hours of digging and sieving are not in the plan; test it first",
-            new JobChange("aggregates[" + i + "].pricePerTonne", JobValue.number(0)));
-      }
+      own(i, job.aggregates().get(i));
     }
     job.site().flatMap(Site::crew).ifPresent(this::crew);
     job.plant().flatMap(p -> p.barrow()).ifPresent(this::barrow);
+  }
+
+  /** Sand and gravel of the site instead of bought ones: what they cost goes, hours come. */
+  private void own(int index, Aggregate aggregate) {
+    double loose =
+        plan.floor().flatMap(f -> f.orders()).stream()
+            .flatMap(orders -> orders.lines().stream())
+            .filter(line -> line.material().equals(aggregate.id()))
+            .mapToDouble(OrderLine::looseVolume)
+            .sum();
+    if (aggregate.pricePerTonne().isPresent() && loose > 0) {
+      double hours = GroundWork.hoursForLoose(loose).likely();
+      found.add(
+          new Lever(
+              aggregate.id() + " dug on the site, not bought",
+              Lever.On.FLOOR,
+              hours,
+              Numbers.fixed(hours, 0)
+                  + " hours of digging and carrying, sieving not counted; test it first",
+              List.of(
+                  new JobChange("aggregates[" + index + "].pricePerTonne", JobValue.number(0)))));
+    }
+  }
+
+  /** A thinner coat dries sooner and takes less; three grains must still lie on each other. */
+  private void coat(int index, double thickness, double grain) {
+    double thinner = thickness - COAT_STEP;
+    if (thinner >= COAT_GRAINS * grain && thinner >= LEAST_COAT) {
+      add(
+          "Coat thinner, " + millimetres(thinner),
+          Lever.On.FLOOR,
+          "less to wear and to level with; a rough pack shows through",
+          length("floor.layers[" + index + "].thickness", thinner));
+    }
+  }
+
+  private double grain(Floor floor, FloorLayer layer) {
+    return floor.mixes().stream()
+        .filter(mix -> layer.mix().equals(Optional.of(mix.id())))
+        .mapToDouble(MixSpec::largestGrain)
+        .findFirst()
+        .orElse(0);
   }
 
   private void mixes(Floor floor) {
@@ -137,12 +180,13 @@ public final class Levers {
         new Lever(
             "A second barrow, loaded as the first",
             Lever.On.FLOOR,
+            0,
             "a second barrow to find, and room for two on the planks",
             changes));
   }
 
   private void add(String name, Lever.On on, String price, JobChange change) {
-    found.add(new Lever(name, on, price, List.of(change)));
+    found.add(new Lever(name, on, 0, price, List.of(change)));
   }
 
   private static JobChange none(String path) {

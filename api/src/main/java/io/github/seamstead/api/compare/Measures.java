@@ -105,7 +105,8 @@ public final class Measures {
   }
 
   /**
-   * All seams, each worked on by a whole team: those of the ring in their order, then the others.
+   * All seams left to make, each worked on by a whole team: those of the ring in their order, then
+   * the others.
    */
   private static double seamHours(JobPlan plan) {
     Optional<Crew> crew = plan.job().document().site().flatMap(Site::crew);
@@ -119,9 +120,9 @@ public final class Measures {
         plan.joining().stream()
             .flatMapToDouble(
                 j ->
-                    j.seams().kinds().stream()
-                        .filter(kind -> kind != SeamKind.RING)
-                        .mapToDouble(kind -> j.seams().workSeconds(kind, j.secondsPerMetre())))
+                    j.left().left().stream()
+                        .filter(run -> run.kind() != SeamKind.RING)
+                        .mapToDouble(run -> run.allMetres() * j.secondsPerMetre()))
             .sum();
     return (ring + others) / HOUR * team;
   }

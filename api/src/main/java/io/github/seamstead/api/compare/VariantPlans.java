@@ -42,7 +42,7 @@ public final class VariantPlans {
   private VariantPlans(JobDraft job, CompareOptions options) {
     this.job = job;
     this.options = options;
-    this.series = new Series(Recall.of(KEPT), Supposed.NOTHING, options.quick());
+    this.series = new Series(Recall.of(KEPT), Supposed.NOTHING, options.quick(), false);
   }
 
   /**

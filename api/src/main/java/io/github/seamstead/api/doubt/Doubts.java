@@ -1,39 +1,134 @@
 package io.github.seamstead.api.doubt;
 
 import io.github.seamstead.api.job.Frame;
-import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobDocument;
+import io.github.seamstead.api.job.JobDraft;
+import io.github.seamstead.api.job.JobNumber;
 import io.github.seamstead.api.job.Site;
-import io.github.seamstead.shared.sensitivity.NormalScore;
+import io.github.seamstead.api.job.StatedDoubt;
+import io.github.seamstead.assembly.anchor.WindDoubt;
+import io.github.seamstead.assembly.handling.ClothDoubt;
+import io.github.seamstead.geometry.frame.FrameDoubt;
+import io.github.seamstead.geometry.markout.CuttingDoubt;
+import io.github.seamstead.materials.floor.LayingDoubt;
+import io.github.seamstead.shared.sensitivity.UsualDoubt;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Gathers the doubts that a job has: those that it states, and usual ones where it states none. */
 final class Doubts {
 
-  /** Standard deviation of a design wind read off a map for a place between two zones. */
-  private static final double WIND = 0.10;
+  private static final Source STATED = Source.derived("the doubt of this value in the job");
 
-  private static final double CLOTH_MASS = 0.05;
-  private static final double CUT = 0.003;
-  private static final double BUILT = 0.005;
-  private static final double PRICE = 0.15;
+  /** A number of the document and what the plan takes it for, in its SI unit. */
+  record Input(JobNumber number, double value) {}
 
+  /** What people call a doubtful number, and how to know it better. */
+  private record Called(String name, String remedy) {}
+
+  private final JobDraft draft;
   private final JobDocument job;
+  private final Set<String> stated;
+  private final Map<String, Called> called = new HashMap<>();
   private final List<Doubt> found = new ArrayList<>();
 
-  private Doubts(JobDocument job) {
+  private Doubts(JobDraft draft, JobDocument job, List<StatedDoubt> stated) {
+    this.draft = draft;
     this.job = job;
+    this.stated = stated.stream().map(s -> s.number().path()).collect(Collectors.toSet());
   }
 
-  static List<Doubt> of(Job job) {
-    Doubts doubts = new Doubts(job.document());
+  /**
+   * Gathers the doubts.
+   *
+   * @param draft the job with what the plan decided
+   * @param job the same as it was read
+   * @param written the job as it is written
+   * @param stated the doubts that it states
+   */
+  static List<Doubt> of(
+      JobDraft draft, JobDocument job, JobDocument written, List<StatedDoubt> stated) {
+    Doubts doubts = new Doubts(draft, job, stated);
     doubts.frame();
     doubts.cover();
-    EarthDoubts.addTo(doubts.found, doubts.job);
+    doubts.wind();
+    EarthDoubts.addTo(doubts, job, written);
     doubts.prices();
+    stated.forEach(doubts::state);
     return List.copyOf(doubts.found);
+  }
+
+  void add(Doubt doubt) {
+    found.add(doubt);
+  }
+
+  Input input(String path, double value) {
+    return new Input(draft.number(path).orElseThrow(), value);
+  }
+
+  /** Numbers that are off by the same draw: one hand, one tool, one season. */
+  void together(String name, String spread, UsualDoubt usual, String remedy, List<Input> all) {
+    List<Input> open = open(name, remedy, all);
+    if (!open.isEmpty()) {
+      add(
+          new Doubt(
+              name,
+              spread,
+              usual.source(),
+              remedy,
+              1,
+              (at, width, draw) ->
+                  open.forEach(
+                      i -> draw.put(i.number(), usual.scatter().at(i.value(), at[0], width)))));
+    }
+  }
+
+  /** Numbers that are each off by a draw of their own. */
+  private void apart(String name, String spread, UsualDoubt usual, String remedy, List<Input> all) {
+    List<Input> open = open(name, remedy, all);
+    if (!open.isEmpty()) {
+      add(
+          new Doubt(
+              name,
+              spread,
+              usual.source(),
+              remedy,
+              open.size(),
+              (at, width, draw) -> {
+                for (int i = 0; i < open.size(); i++) {
+                  Input one = open.get(i);
+                  draw.put(one.number(), usual.scatter().at(one.value(), at[i], width));
+                }
+              }));
+    }
+  }
+
+  /** The numbers whose doubt the job does not state itself. */
+  private List<Input> open(String name, String remedy, List<Input> all) {
+    for (Input one : all) {
+      String path = one.number().path();
+      called.put(path, new Called(all.size() == 1 ? name : name + ", " + path, remedy));
+    }
+    return all.stream().filter(i -> !stated.contains(i.number().path())).toList();
+  }
+
+  private void state(StatedDoubt doubt) {
+    String path = doubt.number().path();
+    Called known = called.getOrDefault(path, new Called(path, "Measure " + path + " again"));
+    add(
+        new Doubt(
+            known.name(),
+            doubt.text(),
+            STATED,
+            known.remedy(),
+            1,
+            (at, width, draw) ->
+                draw.put(doubt.number(), doubt.scatter().at(doubt.value(), at[0], width))));
   }
 
   private void frame() {
@@ -42,98 +137,69 @@ final class Doubts {
     }
     Frame frame = job.frame().get();
     if (frame.survey().isPresent()) {
-      found.add(TapeDoubt.of(frame.survey().get()));
+      add(TapeDoubt.of(frame.survey().get()));
       return;
     }
     frame
         .measures()
         .ifPresent(
-            measures -> {
-              List<Length> lengths = Length.of(measures);
-              if (!lengths.isEmpty()) {
-                found.add(
-                    new Doubt(
-                        "measures of the frame as built",
-                        "5 mm on each stated length, one standard deviation",
-                        Source.commonPractice("poles cut and set by hand"),
-                        "Tape the frame as it stands and plan again with the readings",
-                        lengths.size(),
-                        (at, width, draw) -> {
-                          for (int i = 0; i < lengths.size(); i++) {
-                            double off = width * BUILT * NormalScore.of(at[i]);
-                            draw.set(lengths.get(i).path(), lengths.get(i).metres() + off, "m");
-                          }
-                        }));
-              }
-            });
+            measures ->
+                apart(
+                    "measures of the frame as built",
+                    SpreadText.millimetres(FrameDoubt.LENGTH) + " on each stated length",
+                    FrameDoubt.LENGTH,
+                    "Tape the frame as it stands and plan again with the readings",
+                    Length.of(measures).stream().map(l -> input(l.path(), l.metres())).toList()));
   }
 
   private void cover() {
     job.cover()
         .ifPresent(
             cover -> {
-              double allowance = cover.seam().allowance();
-              found.add(
-                  new Doubt(
-                      "seam allowance as cut",
-                      "3 mm, one standard deviation",
-                      Source.commonPractice("marking out and cutting by hand"),
-                      "Draw every piece from two tapes and check both diagonals",
-                      1,
-                      (at, width, draw) ->
-                          draw.set(
-                              "cover.seam.allowance",
-                              Math.max(CUT, allowance + width * CUT * NormalScore.of(at[0])),
-                              "m")));
-              double mass = cover.fabric().massPerArea();
-              found.add(
-                  new Doubt(
-                      "weight of the cloth",
-                      "5 %, one standard deviation",
-                      Source.commonPractice("reclaimed cloth, worn and damp"),
-                      "Weigh a whole dry sheet and divide by its area",
-                      1,
-                      (at, width, draw) ->
-                          draw.set(
-                              "cover.fabric.massPerArea",
-                              mass * factor(at[0], width * CLOTH_MASS),
-                              "kg/m2")));
+              together(
+                  "seam allowance as cut",
+                  SpreadText.millimetres(CuttingDoubt.ALLOWANCE),
+                  CuttingDoubt.ALLOWANCE,
+                  "Draw every piece from two tapes and check both diagonals",
+                  List.of(input("cover.seam.allowance", cover.seam().allowance())));
+              together(
+                  "weight of the cloth",
+                  SpreadText.percent(ClothDoubt.MASS_PER_AREA),
+                  ClothDoubt.MASS_PER_AREA,
+                  "Weigh a whole dry sheet and divide by its area",
+                  List.of(input("cover.fabric.massPerArea", cover.fabric().massPerArea())));
             });
+  }
+
+  private void wind() {
     job.site()
         .flatMap(Site::designWind)
         .ifPresent(
             wind ->
-                found.add(
-                    new Doubt(
-                        "design wind",
-                        "10 %, one standard deviation",
-                        Source.commonPractice("a gust speed read off a map for the place"),
-                        "Ask for the gust speed of this very place by the local code",
-                        1,
-                        (at, width, draw) ->
-                            draw.set(
-                                "site.designWind", wind * factor(at[0], width * WIND), "m/s"))));
-  }
-
-  /** A factor about 1 that is never negative: the logarithm is normal. */
-  static double factor(double at, double deviation) {
-    return StrictMath.exp(deviation * NormalScore.of(at));
+                together(
+                    "design wind",
+                    SpreadText.percent(WindDoubt.GUST),
+                    WindDoubt.GUST,
+                    "Ask for the gust speed of this very place by the local code",
+                    List.of(input("site.designWind", wind))));
+    job.site()
+        .flatMap(Site::basicWind)
+        .ifPresent(
+            wind ->
+                together(
+                    "basic wind",
+                    SpreadText.percent(WindDoubt.MEAN),
+                    WindDoubt.MEAN,
+                    "Ask for the basic wind speed of this very place by the local code",
+                    List.of(input("site.basicWind.speed", wind.speed()))));
   }
 
   private void prices() {
-    List<Price> prices = Price.of(job);
-    if (!prices.isEmpty()) {
-      found.add(
-          new Doubt(
-              "prices",
-              "15 % up or down, all together, evenly spread",
-              Source.commonPractice("quotations for loose material at short notice"),
-              "Ask for a written offer, with delivery",
-              1,
-              (at, width, draw) -> {
-                double factor = 1 + width * PRICE * (2 * at[0] - 1);
-                prices.forEach(price -> draw.set(price.path(), price.amount() * factor));
-              }));
-    }
+    together(
+        "prices",
+        SpreadText.evenPercent(LayingDoubt.PRICE) + ", all together",
+        LayingDoubt.PRICE,
+        "Ask for a written offer, with delivery",
+        Price.of(job).stream().map(p -> input(p.path(), p.amount())).toList());
   }
 }

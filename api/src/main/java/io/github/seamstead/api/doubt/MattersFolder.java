@@ -1,7 +1,6 @@
 package io.github.seamstead.api.doubt;
 
 import io.github.seamstead.api.book.BookFolder;
-import io.github.seamstead.api.json.JsonWriter;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.text.Escapes;
@@ -9,9 +8,6 @@ import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -35,7 +31,7 @@ public final class MattersFolder {
       MattersPage.Written page = MattersPage.of(matters);
       book.write("matters.html", page.html());
       book.write("matters.csv", csv(matters));
-      book.write("matters.json", json(matters));
+      book.write("matters.json", MattersJson.text(matters));
       for (Drawing drawing : page.drawings().values()) {
         book.write("drawings/" + drawing.name() + ".svg", drawing.file());
       }
@@ -72,50 +68,5 @@ public final class MattersFolder {
 
   private static void line(StringBuilder csv, Stream<String> cells) {
     csv.append(cells.map(Escapes::csv).collect(Collectors.joining(","))).append("\r\n");
-  }
-
-  private static String json(Matters matters) {
-    Map<String, Object> all = new LinkedHashMap<>();
-    all.put("seamsteadMatters", 1);
-    all.put("job", matters.job());
-    all.put("points", matters.options().points());
-    all.put("seed", Long.toString(matters.options().seed()));
-    all.put("runs", matters.runs());
-    all.put("numbers", matters.numbers().stream().map(MattersFolder::number).toList());
-    all.put("still", matters.still());
-    all.put("advice", Advice.of(matters));
-    return JsonWriter.text(all);
-  }
-
-  private static Map<String, Object> number(NumberInDoubt number) {
-    Map<String, Object> data = new LinkedHashMap<>();
-    data.put("number", number.measure().key());
-    data.put("planned", number.planned());
-    data.put(
-        "range", List.of(number.range().low(), number.range().likely(), number.range().high()));
-    data.put("points", number.points());
-    data.put("doubts", number.influences().stream().map(MattersFolder::influence).toList());
-    return data;
-  }
-
-  private static Map<String, Object> influence(Influence i) {
-    Map<String, Object> data = new LinkedHashMap<>();
-    data.put("doubt", i.doubt());
-    data.put("spread", i.spread());
-    data.put("ground", i.ground());
-    data.put("low", i.low());
-    data.put("high", i.high());
-    data.put("open", i.open());
-    data.put("first", i.index().first().value());
-    data.put("firstError", i.index().first().standardUncertainty());
-    data.put("total", i.index().total().value());
-    data.put("totalError", i.index().total().standardUncertainty());
-    i.halved()
-        .ifPresent(
-            h -> {
-              data.put("rangeBefore", List.of(h.lowBefore(), h.highBefore()));
-              data.put("rangeHalved", List.of(h.lowAfter(), h.highAfter()));
-            });
-    return data;
   }
 }

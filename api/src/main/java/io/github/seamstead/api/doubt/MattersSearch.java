@@ -1,6 +1,7 @@
 package io.github.seamstead.api.doubt;
 
 import io.github.seamstead.api.compare.Measure;
+import io.github.seamstead.api.compare.MeasureText;
 import io.github.seamstead.api.job.JobDraft;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
@@ -9,6 +10,7 @@ import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.sensitivity.SensitivityDesign;
 import io.github.seamstead.shared.sensitivity.SensitivityIndex;
 import io.github.seamstead.shared.sensitivity.SensitivityRuns;
+import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.work.Cancellation;
 import io.github.seamstead.shared.work.OrderedWork;
 import io.github.seamstead.shared.work.Seeds;
@@ -35,6 +37,10 @@ public final class MattersSearch {
 
   private static final int HALVED_FOR_EACH = 2;
   private static final int DRAWS_OF_MANY = 32;
+
+  /** A number that all doubts together move by less, as a part of it, is as good as known. */
+  private static final double LEAST_RANGE = 0.01;
+
   private static final double LOW = 0.05;
   private static final double HIGH = 0.95;
 
@@ -42,6 +48,7 @@ public final class MattersSearch {
   private final MattersOptions options;
   private final Executor executor;
   private final int ahead;
+  private final MeasureText text;
   private final SensitivityDesign.Samples samples;
   private int runs;
 
@@ -51,6 +58,7 @@ public final class MattersSearch {
     this.executor = executor;
     this.ahead = ahead;
     List<Integer> groups = model.doubts().stream().map(Doubt::inputs).toList();
+    this.text = new MeasureText(isImperial(model.base()));
     this.samples = new SensitivityDesign(groups, options.points(), options.seed()).samples();
   }
 
@@ -107,9 +115,10 @@ public final class MattersSearch {
             0.8);
     runs += options.points() * (doubts + 2);
     List<List<Map<Measure, Double>>> ends = all(doubts, this::alone, 0.8, 0.85);
-    Map<Measure, Double> planned = model.run(model.middle(), full);
+    Map<Measure, Double> planned = model.planned();
     runs += ends.stream().mapToInt(List::size).sum() + 1;
     List<String> still = new ArrayList<>();
+    model.unmoved().forEach(path -> still.add("doubt of " + path + ": cloth is not laid out anew"));
     List<Weighed> weighed = new ArrayList<>();
     for (Measure measure : Matters.NUMBERS) {
       weigh(measure, points, planned, still).ifPresent(weighed::add);
@@ -119,11 +128,15 @@ public final class MattersSearch {
     Optional<Site> site = base.job().document().site();
     return new Matters(
         site.map(Site::name).orElse("The job"),
-        site.filter(s -> s.units() == UnitSystem.IMPERIAL).isPresent(),
+        isImperial(base),
         options,
         weighed.stream().map(w -> number(w, points, ends, halved)).toList(),
         still,
         runs);
+  }
+
+  private static boolean isImperial(JobPlan plan) {
+    return plan.job().document().site().filter(s -> s.units() == UnitSystem.IMPERIAL).isPresent();
   }
 
   private <T> List<T> all(int count, IntFunction<T> work, double from, double to) {
@@ -186,16 +199,29 @@ public final class MattersSearch {
       return Optional.empty();
     }
     SensitivityRuns result = runs(measure, points, there);
-    if (!result.moves()) {
-      still.add(measure.label() + ": no doubt moves it");
+    double value = Optional.ofNullable(planned.get(measure)).orElseThrow();
+    Range range = range(measure, points);
+    if (range.high() - range.low() <= LEAST_RANGE * Math.abs(value) || !result.moves()) {
+      still.add(
+          measure.label()
+              + ": no doubt moves it"
+              + (result.moves()
+                  ? " by more than a hundredth: nine times in ten "
+                      + text.of(measure, range.low())
+                      + " to "
+                      + text.of(measure, range.high())
+                  : ""));
       return Optional.empty();
     }
-    return Optional.of(
-        new Weighed(
+    return Optional.of(new Weighed(measure, value, there, result.indices()));
+  }
+
+  /** The range over both samples. */
+  private static Range range(Measure measure, List<Point> points) {
+    return Spread.range(
+        values(
             measure,
-            Optional.ofNullable(planned.get(measure)).orElseThrow(),
-            there,
-            result.indices()));
+            Stream.concat(points.stream().map(Point::a), points.stream().map(Point::b)).toList()));
   }
 
   private SensitivityRuns runs(Measure measure, List<Point> points, List<Integer> there) {
@@ -242,6 +268,19 @@ public final class MattersSearch {
     return halved;
   }
 
+  /** Both ranges from the points at which the number exists either way. */
+  private static Influence.Halved halved(
+      Measure measure, List<Map<Measure, Double>> before, List<Map<Measure, Double>> after) {
+    List<Integer> there =
+        IntStream.range(0, before.size())
+            .filter(i -> before.get(i).containsKey(measure) && after.get(i).containsKey(measure))
+            .boxed()
+            .toList();
+    return Spread.halved(
+        values(measure, there.stream().map(before::get).toList()),
+        values(measure, there.stream().map(after::get).toList()));
+  }
+
   private NumberInDoubt number(
       Weighed weighed,
       List<Point> points,
@@ -264,19 +303,10 @@ public final class MattersSearch {
               alone.high(),
               alone.open(),
               weighed.indices().get(d),
-              great
-                  ? Optional.of(
-                      Spread.halved(values(measure, before), values(measure, halved.get(d))))
-                  : Optional.empty()));
+              great ? Optional.of(halved(measure, before, halved.get(d))) : Optional.empty()));
     }
     influences.sort(Comparator.comparing(i -> -i.index().total().value()));
-    List<Map<Measure, Double>> both =
-        Stream.concat(points.stream().map(Point::a), points.stream().map(Point::b)).toList();
     return new NumberInDoubt(
-        measure,
-        weighed.planned(),
-        Spread.range(values(measure, both)),
-        weighed.points().size(),
-        influences);
+        measure, weighed.planned(), range(measure, points), weighed.points().size(), influences);
   }
 }

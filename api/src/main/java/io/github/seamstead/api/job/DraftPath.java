@@ -176,6 +176,19 @@ record DraftPath(List<String> steps) {
     return null;
   }
 
+  /** The same place with every item called by its number. */
+  DraftPath numbered(Json tree) {
+    List<String> numbered = new ArrayList<>();
+    Json at = tree;
+    for (String step : steps) {
+      boolean item = step.startsWith(ITEM) && at instanceof Json.Arr;
+      numbered.add(item ? ITEM + index((Json.Arr) at, step.substring(1)) : step);
+      Json next = at == null ? null : next(at, step);
+      at = next == null ? new Json.Nil(0) : next;
+    }
+    return new DraftPath(List.copyOf(numbered));
+  }
+
   /** The place in one form, however it was written. */
   String text() {
     StringBuilder text = new StringBuilder();

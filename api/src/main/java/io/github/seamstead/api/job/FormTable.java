@@ -85,7 +85,8 @@ public final class FormTable {
   private static Map<String, Object> named(String name, String help) {
     Map<String, Object> field = new LinkedHashMap<>();
     field.put("key", name);
-    field.put("label", words(name));
+    // Nobody says "id" of what is written on a sheet.
+    field.put("label", name.equals("id") ? "short name" : words(name));
     field.put("help", help);
     return field;
   }

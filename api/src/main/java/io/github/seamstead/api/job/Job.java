@@ -46,6 +46,10 @@ public final class Job {
   static Job ofTree(Json tree) {
     Walk walk = new Walk();
     JobDocument document = FileText.read(tree, Shapes.DOCUMENT, walk);
+    DoubtReader.read(tree, document.doubts(), walk);
+    if (!walk.isClean()) {
+      throw new JobFaultsException(walk.faults());
+    }
     Map<String, Integer> lines = new HashMap<>(walk.lines());
     lines.values().removeIf(line -> line == 0);
     return new Job(document, walk.assumptions(), lines);
@@ -318,6 +322,17 @@ public final class Job {
      */
     public Builder weather(Weather.Builder weather) {
       state("weather", weather);
+      return this;
+    }
+
+    /**
+     * States doubts.
+     *
+     * @param doubts how far values of the job may be off, where whoever measured them says so
+     * @return this builder
+     */
+    public Builder doubts(List<ValueDoubt.Builder> doubts) {
+      state("doubts", doubts);
       return this;
     }
   }

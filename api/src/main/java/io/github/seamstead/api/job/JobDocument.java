@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param floor the earthen floor; not planned if left out, if stated
  * @param plant the tools that move and mix material, if stated
  * @param weather the weather while the floor dries, if stated
+ * @param doubts how far values of the job may be off, where whoever measured them says so
  */
 public record JobDocument(
     int seamstead,
@@ -30,12 +31,14 @@ public record JobDocument(
     List<TrialMix> trialMixes,
     Optional<Floor> floor,
     Optional<Plant> plant,
-    Optional<Weather> weather) {
+    Optional<Weather> weather,
+    List<ValueDoubt> doubts) {
 
   public JobDocument {
     soils = List.copyOf(soils);
     aggregates = List.copyOf(aggregates);
     trialMixes = List.copyOf(trialMixes);
+    doubts = List.copyOf(doubts);
   }
 
   /**

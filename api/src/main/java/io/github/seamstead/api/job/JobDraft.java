@@ -3,6 +3,7 @@ package io.github.seamstead.api.job;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A job document as it is written, before it is read: values can be put in the place of others, and
@@ -82,6 +83,33 @@ public final class JobDraft {
       changed = next;
     }
     return new JobDraft(changed);
+  }
+
+  /**
+   * Finds a plain number: a quantity, a share or a price.
+   *
+   * @param path where it may stand, list items that are there called by their number or id
+   * @return the number, whether the document states it or leaves it out; empty if no plain number
+   *     could stand there
+   */
+  public Optional<JobNumber> number(String path) {
+    return DraftPath.parse(path)
+        .flatMap(
+            p ->
+                new JobPlaces(json)
+                    .kind(p, (given, allowed) -> {})
+                    .flatMap(
+                        kind -> kind.limits().map(l -> new JobNumber(p.numbered(json), kind, l))));
+  }
+
+  /**
+   * Looks up the doubts that the document states.
+   *
+   * @return in the order of the document
+   * @throws JobFaultsException with all faults of the document, if there are any
+   */
+  public List<StatedDoubt> doubts() {
+    return DoubtReader.read(json, job().document().doubts(), new Walk());
   }
 
   private static ArgumentFault refused(JobChange change, String why) {

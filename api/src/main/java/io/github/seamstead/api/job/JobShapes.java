@@ -54,6 +54,12 @@ final class JobShapes {
         s.optional("plant", PlantShapes.plant(), "the tools that move and mix material");
     Shape.Key<Weather> weather =
         s.optional("weather", WeatherShapes.weather(), "the weather while the floor dries");
+    Shape.Key<List<ValueDoubt>> doubts =
+        s.or(
+            "doubts",
+            Kinds.list(DoubtShapes.valueDoubt(), 1, 100),
+            "how far values of the job may be off, in place of what the trade takes for usual",
+            List.of());
     s.rule(
         (v, faults) -> {
           JobRules.frameAndCover(v.find(frame), v.find(cover), faults);
@@ -81,6 +87,7 @@ final class JobShapes {
                 v.get(trialMixes),
                 v.find(floor),
                 v.find(plant),
-                v.find(weather)));
+                v.find(weather),
+                v.get(doubts)));
   }
 }

@@ -67,6 +67,30 @@ interface Kind<T> {
   }
 
   /**
+   * Gives the limits of a plain number.
+   *
+   * @return the least and the greatest value, in the SI unit; empty if the values are no plain
+   *     numbers
+   */
+  default Optional<Limits> limits() {
+    return Optional.empty();
+  }
+
+  /** The least and the greatest value of a plain number, in its SI unit. */
+  record Limits(double least, double greatest) {}
+
+  /**
+   * Reads how far two values lie apart, such as a standard uncertainty.
+   *
+   * @param text a quantity of the same dimension
+   * @return in the SI unit
+   * @throws io.github.seamstead.shared.quantity.QuantityFormatException if it cannot be read
+   */
+  default double apart(String text) {
+    throw new IllegalStateException("only plain numbers lie apart");
+  }
+
+  /**
    * Says how a quantity was understood.
    *
    * @param value the value as it is written

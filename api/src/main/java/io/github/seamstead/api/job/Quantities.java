@@ -107,6 +107,16 @@ final class Quantities {
     }
 
     @Override
+    public Optional<Limits> limits() {
+      return Optional.of(new Limits(scale.toSi(scale.least), scale.toSi(scale.greatest)));
+    }
+
+    @Override
+    public double apart(String text) {
+      return scale.apart(text);
+    }
+
+    @Override
     public Optional<String> echo(Json value) {
       return scale.echo(value, false);
     }
@@ -320,6 +330,12 @@ final class Quantities {
       String text = inUnit(read.value());
       double doubt = read.standardUncertainty();
       return Optional.of(doubt > 0 ? text + " ± " + inUnit(si(read.value(), doubt)) : text);
+    }
+
+    /** In the SI unit; what is written after a plus-minus mark of a value of nothing. */
+    double apart(String text) {
+      String nothing = dimension.siSymbol().equals("1") ? "0" : "0 " + dimension.siSymbol();
+      return QuantityText.parseUncertain(nothing + " ± " + text, dimension).standardUncertainty();
     }
 
     /** A difference counts from nothing, also where the unit's zero lies elsewhere. */

@@ -12,11 +12,11 @@ import java.util.Optional;
  */
 public final class VariantsReader {
 
-  private final JobDraft job;
+  private final JobPlaces places;
   private final Walk walk;
 
   private VariantsReader(JobDraft job, Walk walk) {
-    this.job = job;
+    this.places = new JobPlaces(job.json());
     this.walk = walk;
   }
 
@@ -125,48 +125,8 @@ public final class VariantsReader {
       fault(at, "\"" + text + "\"", DraftPath.FORM);
       return Optional.empty();
     }
-    return path.filter(p -> leads(p, at));
-  }
-
-  /** Whether a job document could hold a value there, and this one holds the list items called. */
-  private boolean leads(DraftPath path, String at) {
-    Kind<?> kind = JobDraft.shape();
-    for (int i = 0; i < path.steps().size(); i++) {
-      String step = path.steps().get(i);
-      DraftPath before = new DraftPath(path.steps().subList(0, i));
-      DraftPath here = new DraftPath(path.steps().subList(0, i + 1));
-      boolean item = step.startsWith("[");
-      Optional<Kind<?>> next = item ? kind.item() : kind.under(step);
-      if (next.isEmpty()) {
-        fault(at, "\"" + here.text() + "\"", unknown(kind, before, step, item));
-        return false;
-      }
-      if (item && here.find(job.json()) == null) {
-        fault(at, "\"" + here.text() + "\"", "is not in the job; " + items(before));
-        return false;
-      }
-      kind = next.get();
-    }
-    return true;
-  }
-
-  private static String unknown(Kind<?> kind, DraftPath before, String step, boolean item) {
-    String place = before.steps().isEmpty() ? "a job" : before.text();
-    if (!kind.keys().isEmpty() && !item) {
-      String hint =
-          Nearest.to(step, kind.keys()).map(n -> "did you mean \"" + n + "\"? ").orElse("");
-      return hint + place + " has: " + String.join(", ", kind.keys());
-    }
-    if (kind.item().isPresent()) {
-      return place + " is a list; call an item as in " + place + "[0]";
-    }
-    return place + " holds " + (item ? "no list" : "no keys");
-  }
-
-  private String items(DraftPath list) {
-    return list.find(job.json()) instanceof Json.Arr array
-        ? list.text() + " has the items [0] to [" + (array.items().size() - 1) + "]"
-        : "the job has no " + list.text();
+    return path.filter(
+        p -> places.kind(p, (given, allowed) -> fault(at, given, allowed)).isPresent());
   }
 
   private void value(DraftPath path, String at, JobValue value) {

@@ -12,7 +12,8 @@ import java.util.Optional;
 final class DiaryWords {
 
   private static final List<Kind> CLOTH = List.of(Kind.PIECE, Kind.UNMET);
-  private static final List<Kind> SEAMS = List.of(Kind.SEAM, Kind.HOURS, Kind.DATE, Kind.UNMET);
+  private static final List<Kind> SEAMS =
+      List.of(Kind.SEAM, Kind.ORDER, Kind.HOURS, Kind.DATE, Kind.UNMET);
   private static final List<Kind> FLOOR = List.of(Kind.ORDER, Kind.HOURS, Kind.DATE, Kind.UNMET);
   private static final List<Kind> DRYING = List.of(Kind.DATE, Kind.UNMET);
 

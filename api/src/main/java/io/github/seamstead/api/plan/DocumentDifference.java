@@ -21,10 +21,11 @@ final class DocumentDifference {
   private static final Map<String, List<Kind>> TOUCHED =
       Map.of(
           "frame", List.of(Kind.values()),
-          "cover", List.of(Kind.PIECE, Kind.SEAM, Kind.HOURS, Kind.DATE, Kind.UNMET),
+          "cover", List.of(Kind.PIECE, Kind.SEAM, Kind.ORDER, Kind.HOURS, Kind.DATE, Kind.UNMET),
           "stock", List.of(Kind.PIECE, Kind.ORDER, Kind.UNMET),
           "site", List.of(Kind.HOURS, Kind.DATE, Kind.UNMET),
-          "weather", List.of(Kind.DATE, Kind.UNMET));
+          "weather", List.of(Kind.DATE, Kind.UNMET),
+          "doubts", List.of());
 
   private final List<Reason> found = new ArrayList<>();
   private List<Kind> touches = List.of();

@@ -16,7 +16,8 @@ import java.util.Optional;
  * Plans a job: runs the modules in the order of the work.
  *
  * <p>A run that is cancelled soon gives what it has: searches that were begun their best so far,
- * and the chapters that were not done stand among those left out.
+ * and the chapters that were not done stand among those left out. One that is asked to finish gives
+ * all chapters, with what its searches had found until then.
  *
  * <p>A chapter that the document does not ask for is left out and listed. A chapter that cannot be
  * met, such as a door that leaves its face, is listed with the value it follows from; what builds

@@ -5,6 +5,7 @@ import io.github.seamstead.api.diary.PlanChanges;
 import io.github.seamstead.api.diary.PlanChanges.Change;
 import io.github.seamstead.api.diary.PlanChanges.Kind;
 import io.github.seamstead.api.diary.PlanChanges.Reason;
+import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.floor.FinishQuantity;
@@ -27,6 +28,7 @@ final class PlanComparison {
   private static final double METRES = 0.001;
 
   private static final double KILOGRAMS = 0.5;
+  private static final double PACKS = 0.5;
   private static final double LITRES = 0.05;
   private static final double SECONDS = 60;
   private static final double PERSON_HOURS = 0.1;
@@ -117,6 +119,7 @@ final class PlanComparison {
   private void orders() {
     compare(Kind.ORDER, ordered(before), ordered(after), KILOGRAMS, " kg", 0);
     compare(Kind.ORDER, rolls(before), rolls(after), KILOGRAMS, " rolls", 0);
+    compare(Kind.ORDER, packs(before), packs(after), PACKS, "", 0);
     compare(Kind.ORDER, litres(before), litres(after), LITRES, " l", 1);
   }
 
@@ -127,6 +130,20 @@ final class PlanComparison {
       orders.put(line.material(), line.ordered());
     }
     return orders;
+  }
+
+  private static Map<String, Double> packs(JobPlan plan) {
+    Map<String, Double> packs = new LinkedHashMap<>();
+    plan.fixings()
+        .ifPresent(
+            f ->
+                f.shopping().items().forEach(item -> packs.put(pack(item), (double) item.packs())));
+    return packs;
+  }
+
+  private static String pack(ShoppingItem item) {
+    boolean single = item.packSize() == 1;
+    return item.name() + (single ? "" : ", packs of " + Numbers.significant(item.packSize(), 6));
   }
 
   private static Map<String, Double> rolls(JobPlan plan) {

@@ -4,6 +4,7 @@ import io.github.seamstead.api.Seamstead;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Unmet;
+import io.github.seamstead.api.chapter.internal.SchemaParts;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFileException;

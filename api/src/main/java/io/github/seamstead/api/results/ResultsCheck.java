@@ -1,5 +1,6 @@
 package io.github.seamstead.api.results;
 
+import io.github.seamstead.api.chapter.internal.SchemaParts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -6,6 +6,7 @@ import io.github.seamstead.api.chapter.NotPlanned;
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.chapter.internal.Facts;
+import io.github.seamstead.api.chapter.internal.SchemaHead;
 import io.github.seamstead.api.diary.PlanChanges;
 import io.github.seamstead.api.job.Assumption;
 import io.github.seamstead.api.job.JobFault;
@@ -15,7 +16,6 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Writes a plan as data: SI numbers with the unit in each key's name. */
@@ -49,16 +49,7 @@ public final class ResultsJson {
    * @return the schema as indented JSON text
    */
   public static String schemaText() {
-    Map<String, Object> schema = new LinkedHashMap<>();
-    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-    schema.put("$id", SCHEMA_ID);
-    schema.put("title", "Seamstead results, version " + VERSION);
-    schema.put(
-        "$comment",
-        "Later releases add keys under the same version: leave unknown keys aside. A key that is"
-            + " taken away or means something else gives a new version.");
-    schema.putAll(SchemaParts.shared(root().schema()));
-    return JsonWriter.text(schema);
+    return SchemaHead.text(SCHEMA_ID, "Seamstead results, version " + VERSION, root());
   }
 
   static Map<String, Object> data(JobPlan plan) {

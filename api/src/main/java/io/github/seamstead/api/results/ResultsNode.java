@@ -1,5 +1,6 @@
 package io.github.seamstead.api.results;
 
+import io.github.seamstead.api.chapter.internal.SchemaParts;
 import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;

@@ -182,7 +182,7 @@ class VariantPlansTest {
         .containsExactly(Measure.BARROW_TRIPS);
     String csv = CompareTable.csv(comparison);
     assertThat(csv.lines()).hasSize(8);
-    assertThat(CompareTable.json(comparison)).contains("\"objectives\"").contains("clothArea_m2");
+    assertThat(CompareJson.text(comparison)).contains("\"objectives\"").contains("clothArea_m2");
     ComparePage.Written page = ComparePage.of(comparison);
     assertThat(page.drawings()).isNotEmpty();
     assertThat(page.html()).contains("Variants that none beats").contains(CompareOptions.LEFT_OUT);

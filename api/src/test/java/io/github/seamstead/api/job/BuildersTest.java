@@ -143,7 +143,8 @@ class BuildersTest {
             List.of(),
             document.floor(),
             document.plant(),
-            document.weather());
+            document.weather(),
+            List.of());
     assertThatThrownBy(() -> Job.of(wrong)).hasMessageStartingWith("$.seamstead: given 7; must be");
   }
 }

@@ -45,6 +45,11 @@ class FormTableTest {
   }
 
   @Test
+  void whatIsWrittenOnASheetIsCalledANameAndNotAnId() {
+    assertThat(table.findValuesAsText("label")).contains("short name").doesNotContain("id");
+  }
+
+  @Test
   void everyNamedShapeIsThere() {
     Set<String> named = new TreeSet<>(table.findValuesAsText("shape"));
     named.add(table.path("root").asText());

@@ -7,16 +7,23 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.cover.Misfit;
 import io.github.seamstead.api.chapter.floor.LayerRest;
 import io.github.seamstead.api.chapter.progress.ProgressPart;
+import io.github.seamstead.api.chapter.rigging.FixingsLeft;
+import io.github.seamstead.api.chapter.rigging.FixingsPart;
 import io.github.seamstead.api.diary.PlanChanges;
 import io.github.seamstead.api.diary.PlanChanges.Change;
 import io.github.seamstead.api.diary.PlanChanges.Kind;
 import io.github.seamstead.api.diary.internal.PlanThen;
+import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.api.testing.SmallJob;
+import io.github.seamstead.assembly.fixings.SeamsLeft;
+import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.materials.floor.OrderLine;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DiaryPlanTest {
 
@@ -161,6 +168,75 @@ class DiaryPlanTest {
     JobPlan whole = JobPlanner.plan(SmallJob.job(), OPTIONS);
     assertThat(then.schedule().orElseThrow().simulation().p50())
         .isLessThan(whole.schedule().orElseThrow().simulation().p50());
+  }
+
+  private static final String ALL_CUT =
+      "{\"date\": \"2031-05-05\", \"cut\": {\"pieces\":"
+          + " [\"1\", \"2\", \"3\", \"4\", \"5\", \"6\"]}}";
+
+  private static String joined(String first, String second) {
+    return ", {\"date\": \"2031-05-06\", \"joined\": {\"edges\": [\""
+        + first
+        + "\", \""
+        + second
+        + "\"]}}";
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"staples", "screws", "stitches"})
+  void whatIsJoinedNeedsNoMoreFixings(String method) {
+    Job job = SmallJob.heldBy(method);
+    FixingsPart whole = JobPlanner.plan(job, OPTIONS).fixings().orElseThrow();
+    String kind = whole.fixings().pattern().kind().label();
+    StringBuilder lines = new StringBuilder(ALL_CUT);
+    int before = whole.fixings().total();
+    for (int i = 1; i <= 6; i++) {
+      lines.append(joined(i + "R", (i % 6 + 1) + "L"));
+      JobPlan then = JobPlanner.plan(job, SmallJob.diary(lines.toString()), OPTIONS);
+      FixingsPart part = then.fixings().orElseThrow();
+      FixingsLeft left = part.left();
+      assertThat(left.made() + left.open()).isEqualTo(whole.fixings().total());
+      assertThat(left.open()).isLessThan(before);
+      assertThat(need(part, kind)).isEqualTo(left.open());
+      before = left.open();
+      SeamsLeft seams = then.joining().orElseThrow().left();
+      assertThat(seams.madeMetres() + seams.leftMetres())
+          .isCloseTo(whole.seams().metres(), within(1e-9));
+      double share = seams.leftMetres() / whole.seams().metres();
+      assertThat(left.adhesive().orElseThrow().cubicMetres())
+          .isCloseTo(share * whole.adhesive().orElseThrow().cubicMetres(), within(1e-12));
+      whole
+          .through()
+          .thread()
+          .ifPresent(
+              thread -> {
+                assertThat(left.thread().orElseThrow()).isCloseTo(share * thread, within(1e-9));
+                assertThat(need(part, "thread")).isEqualTo(left.thread().orElseThrow());
+              });
+      assertThat(need(part, "pegs")).isEqualTo(need(whole, "pegs"));
+    }
+    JobPlan last = JobPlanner.plan(job, SmallJob.diary(lines.toString()), OPTIONS);
+    int made = last.fixings().orElseThrow().left().made();
+    assertThat(last.changes().orElseThrow().of(Kind.ORDER))
+        .anyMatch(c -> c.name().startsWith(kind));
+    assertThat(ResultsJson.text(last)).contains("\"made\": " + made);
+    assertThat(io.github.seamstead.api.book.Book.of(last).html())
+        .contains(made + " of them are in: those of the seams that the diary says are joined");
+  }
+
+  @Test
+  void aWrongSeamsFixingsAreLostAndTheRightOneTakesNewOnes() {
+    String lines = ALL_CUT + joined("1R", "3L");
+    JobPlan then = JobPlanner.plan(SmallJob.heldBy("staples"), SmallJob.diary(lines), OPTIONS);
+    assertThat(then.fixings().orElseThrow().left().made()).isZero();
+    assertThat(then.joining().orElseThrow().left().made()).isEmpty();
+  }
+
+  private static double need(FixingsPart part, String name) {
+    return part.shopping().items().stream()
+        .filter(item -> item.name().equals(name))
+        .mapToDouble(ShoppingItem::need)
+        .sum();
   }
 
   @Test

@@ -24,7 +24,7 @@ import net.jqwik.api.Property;
  */
 class MoreClothProperties {
 
-  private static final Series BRIEF = new Series(Recall.none(), Supposed.NOTHING, true);
+  private static final Series BRIEF = new Series(Recall.none(), Supposed.NOTHING, true, false);
 
   /** What a plan comes to. */
   private record Outcome(int withoutPlace, double area, int splices, double objective) {}

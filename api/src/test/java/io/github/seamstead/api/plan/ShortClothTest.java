@@ -117,7 +117,7 @@ class ShortClothTest {
     String many = SHEETS.replace("\"count\": 2", "\"count\": 9");
     assertThat(plan(text(SKIRT, TURNED, many)).layout().orElseThrow().savings()).isEmpty();
     Job job = JobReader.parse(text(SKIRT, TURNED, SHEETS));
-    Series one = new Series(Recall.of(4), Supposed.NOTHING, false);
+    Series one = new Series(Recall.of(4), Supposed.NOTHING, false, false);
     JobPlan compared = JobPlanner.plan(job, PlanOptions.defaults(), one);
     assertThat(compared.unmet()).isNotEmpty();
     assertThat(compared.layout().orElseThrow().savings()).isEmpty();

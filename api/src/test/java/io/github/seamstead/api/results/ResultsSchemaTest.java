@@ -8,10 +8,26 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.compare.CompareJson;
+import io.github.seamstead.api.compare.CompareOptions;
+import io.github.seamstead.api.compare.Comparison;
+import io.github.seamstead.api.compare.Lever;
+import io.github.seamstead.api.compare.LeverRow;
+import io.github.seamstead.api.compare.Measure;
+import io.github.seamstead.api.compare.ParetoFront;
+import io.github.seamstead.api.doubt.Matters;
+import io.github.seamstead.api.doubt.MattersJson;
+import io.github.seamstead.api.doubt.MattersOptions;
+import io.github.seamstead.api.doubt.MattersSearch;
+import io.github.seamstead.api.job.JobDraft;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.job.JobSchema;
+import io.github.seamstead.api.job.VariantsDocument;
+import io.github.seamstead.api.job.VariantsReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.testing.DemoJobs;
+import io.github.seamstead.shared.work.Cancellation;
+import io.github.seamstead.shared.work.Progress;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -61,6 +77,63 @@ class ResultsSchemaTest {
         ResultsJson.text(
             JobPlanner.plan(JobReader.read(file), PlanOptions.defaults().withWorkedSteps()));
     assertThat(check(ResultsJson.schemaText(), results)).isEmpty();
+  }
+
+  private static String resource(Class<?> beside, String name) throws IOException {
+    try (var in = beside.getResourceAsStream(name)) {
+      assertThat(in).as(name).isNotNull();
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  private static JobDraft draft(String demo) {
+    return JobDraft.read(DemoJobs.FOLDER.resolve(demo));
+  }
+
+  @Test
+  void theSchemasOfComparisonsAndDoubtsAreThoseThatTheWritersGive() throws IOException {
+    assertThat(resource(CompareJson.class, CompareJson.SCHEMA_RESOURCE))
+        .isEqualTo(CompareJson.schemaText())
+        .contains(CompareJson.SCHEMA_ID);
+    assertThat(resource(MattersJson.class, MattersJson.SCHEMA_RESOURCE))
+        .isEqualTo(MattersJson.schemaText())
+        .contains(MattersJson.SCHEMA_ID)
+        .contains("#/$defs/");
+  }
+
+  @Test
+  void theComparisonOfTheDemoFollowsItsSchema() {
+    JobDraft job = draft("seed-loft.json");
+    VariantsDocument variants =
+        VariantsReader.read(DemoJobs.FOLDER.resolve("variants/seed-loft.json"), job);
+    Comparison comparison =
+        Comparison.of(job, variants, CompareOptions.quickly(), ParetoFront.USUAL, Runnable::run, 1);
+    String text = CompareJson.text(comparison);
+    assertThat(check(CompareJson.schemaText(), text)).isEmpty();
+    assertThat(check(CompareJson.schemaText(), text.replace("\"variant\":", "\"number\":")))
+        .isNotEmpty();
+    assertThat(comparison.levers())
+        .filteredOn(l -> l.lever().on() == Lever.On.FLOOR)
+        .extracting(l -> l.lever().name())
+        .contains("washed-sand dug on the site, not bought", "Coat thinner, 20 mm");
+    LeverRow own =
+        comparison.levers().stream()
+            .filter(l -> l.lever().name().startsWith("washed-sand dug"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(own.saved(Measure.MONEY).orElseThrow()).isPositive();
+    assertThat(own.saved(Measure.HOURS).orElseThrow()).isEqualTo(-own.lever().hours());
+  }
+
+  @Test
+  void theDoubtsOfADemoFollowTheirSchema() {
+    MattersOptions few = new MattersOptions(16, 1, Progress.NONE, new Cancellation());
+    Matters matters = MattersSearch.of(draft("class-model.json"), few, Runnable::run, 1);
+    String text = MattersJson.text(matters);
+    assertThat(matters.numbers()).isNotEmpty();
+    assertThat(check(MattersJson.schemaText(), text)).isEmpty();
+    assertThat(check(MattersJson.schemaText(), text.replace("\"points\": 16", "\"points\": \"x\"")))
+        .isNotEmpty();
   }
 
   @Test

@@ -61,6 +61,22 @@ public final class SmallJob {
   }
 
   /**
+   * Reads the job with fixings and adhesive in its seams.
+   *
+   * @param method what holds the seams, as the document writes it
+   * @return the job with a frame 2 m high
+   */
+  public static Job heldBy(String method) {
+    String fixings =
+        "\"keepTogether\": false, \"fixings\": {\"method\": \""
+            + method
+            + "\", \"spacing\": \"40 mm\", \"rows\": 2, \"packSize\": 50, \"adhesiveBead\":"
+            + " \"5 mm\", \"through\": {\"layers\": 4, \"reel\": \"50 m\"}},";
+    String text = String.format(TEXT, "2 m").replace("\"keepTogether\": false,", fixings);
+    return JobReader.parse(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
    * Reads a diary of the job.
    *
    * @param lines its lines as JSON objects, with commas between

@@ -4,6 +4,7 @@
  *
  * <pre>
  *   joint lengths -&gt; FixingCount, AdhesiveNeed, Runs, HemPegs -&gt; ShoppingItem -&gt; ShoppingList
+ *   seams, those made -&gt; SeamsLeft  what of it is left to do
  *   layers        -&gt; SeamStack        how long a leg, how much thread
  *   rope          -&gt; RopeStrength     two printed rules, the lower one used
  * </pre>

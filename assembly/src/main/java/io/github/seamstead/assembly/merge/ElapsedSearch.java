@@ -139,7 +139,7 @@ final class ElapsedSearch {
   private void at(double now) {
     if (stopped
         || ++nodes > options.work().budget().workUnits()
-        || options.work().cancellation().isCancelled()
+        || options.work().cancellation().endsSearches()
         || ((nodes & 1023) == 0 && System.nanoTime() > deadline)) {
       stopped = true;
       return;

@@ -91,7 +91,7 @@ final class ScheduleSearch {
   }
 
   private void at(double now) {
-    if (stopped || ++nodes > limit || work.cancellation().isCancelled()) {
+    if (stopped || ++nodes > limit || work.cancellation().endsSearches()) {
       stopped = true;
       return;
     }

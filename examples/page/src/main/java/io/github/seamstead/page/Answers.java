@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /**
@@ -21,17 +22,30 @@ public final class Answers {
   private Answers() {}
 
   /**
-   * Answers a request. Whatever goes wrong is said as an answer.
+   * Answers a request in full. Whatever goes wrong is said as an answer.
    *
    * @param request JSON text
    * @param reply hears each answer as JSON text
    */
   public static void answer(String request, Consumer<String> reply) {
+    answer(request, reply, () -> false);
+  }
+
+  /**
+   * Answers a request. Whatever goes wrong is said as an answer.
+   *
+   * @param request JSON text
+   * @param reply hears each answer as JSON text
+   * @param ending asked ten times a second at most whether a plan is to come to an end: its
+   *     searches then give their best so far, and the rest of it is planned in full
+   */
+  public static void answer(String request, Consumer<String> reply, BooleanSupplier ending) {
     Object id = "";
     try {
-      Request read = Request.of(JsonReader.read(request));
-      id = read.id();
-      say(id, done(read, reply), reply);
+      Object given = JsonReader.read(request);
+      id = given instanceof Map<?, ?> values ? Request.id(values) : "";
+      Request read = Request.of(given);
+      say(id, done(read, reply, ending), reply);
     } catch (JobFaultsException e) {
       say(id, faults(e), reply);
     } catch (IOException | RuntimeException | StackOverflowError e) {
@@ -40,13 +54,15 @@ public final class Answers {
     }
   }
 
-  private static Map<String, Object> done(Request request, Consumer<String> reply) {
+  private static Map<String, Object> done(
+      Request request, Consumer<String> reply, BooleanSupplier ending) {
     return switch (request.kind()) {
       case "check" -> checked(request);
       case "plan" ->
           of(
               "done",
-              JobAnswers.plan(request, heard -> say(request.id(), of("progress", heard), reply)));
+              JobAnswers.plan(
+                  request, heard -> say(request.id(), of("progress", heard), reply), ending));
       case "sketch" -> of("done", Sketch.of(request));
       case "lesson" -> LessonAnswers.lesson(request);
       case "answer" -> of("done", LessonAnswers.answer(request));

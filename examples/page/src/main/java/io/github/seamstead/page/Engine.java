@@ -5,8 +5,8 @@ import org.teavm.jso.JSFunctor;
 import org.teavm.jso.JSObject;
 
 /**
- * The entry of the compiled script. It leaves a function {@code seamsteadEngine(request, reply)} in
- * the global scope, JSON text in and out; what is put round it by {@link
+ * The entry of the compiled script. It leaves a function {@code seamsteadEngine(request, reply,
+ * ending)} in the global scope, JSON text in and out; what is put round it by {@link
  * io.github.seamstead.page.build.Assemble} ties that to the messages of a worker or to a function
  * for others.
  */
@@ -18,7 +18,14 @@ public final class Engine {
   @JSFunctor
   @FunctionalInterface
   interface Handler extends JSObject {
-    void answer(String request, Reply reply);
+    void answer(String request, Reply reply, Ending ending);
+  }
+
+  /** Says whether a plan is to come to an end. */
+  @JSFunctor
+  @FunctionalInterface
+  interface Ending extends JSObject {
+    boolean asked();
   }
 
   /** Hears an answer, a JSON text. */
@@ -34,7 +41,7 @@ public final class Engine {
    * @param args none
    */
   public static void main(String[] args) {
-    listen((request, reply) -> Answers.answer(request, reply::say));
+    listen((request, reply, ending) -> Answers.answer(request, reply::say, ending::asked));
   }
 
   @JSBody(params = "handler", script = "globalThis.seamsteadEngine = handler;")

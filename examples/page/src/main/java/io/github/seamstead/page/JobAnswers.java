@@ -13,6 +13,7 @@ import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.results.ResultsJson;
+import io.github.seamstead.shared.work.Cancellation;
 import io.github.seamstead.shared.work.Progress;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 
 /** Reads and plans jobs. */
@@ -73,10 +75,17 @@ final class JobAnswers {
         .map(text -> DiaryReader.parse(text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  static Map<String, Object> plan(Request request, Consumer<Map<String, Object>> heard) {
+  static Map<String, Object> plan(
+      Request request, Consumer<Map<String, Object>> heard, BooleanSupplier ending) {
     Job job = JobReader.parse(request.text("job"));
     Optional<Diary> diary = diary(request);
-    PlanOptions options = options(request).heardBy(new Throttle(heard));
+    // What was cut was planned by searches that ran to their end.
+    if (diary.isPresent() && request.number("seconds").isPresent()) {
+      throw new IllegalArgumentException("seconds cannot go with a diary: it states the search");
+    }
+    BooleanSupplier end = diary.isPresent() ? () -> false : ending;
+    PlanOptions stated = options(request);
+    PlanOptions options = stated.heardBy(new Throttle(heard, end, stated.cancellation()));
     JobPlan plan =
         diary
             .map(done -> JobPlanner.plan(job, done, options))
@@ -97,28 +106,33 @@ final class JobAnswers {
 
   private static PlanOptions options(Request request) {
     PlanOptions options = PlanOptions.defaults().on(Runnable::run);
-    Optional<Double> effort = request.number("effort");
+    Optional<Integer> effort = request.whole("effort");
     if (effort.isPresent()) {
-      options = options.withEffort((int) Math.round(effort.get()));
+      options = options.withEffort(effort.get());
     }
     Optional<Double> seconds = request.number("seconds");
     if (seconds.isPresent()) {
       options = options.withTimeLimit(Duration.ofMillis(Math.round(seconds.get() * 1000)));
     }
-    if (List.of("true", "1.0").contains(String.valueOf(request.values().get("worked")))) {
+    if (request.says("worked")) {
       options = options.withWorkedSteps();
     }
     return options;
   }
 
-  /** Says progress at most ten times a second. */
+  /** Says progress, and asks whether to come to an end, at most ten times a second. */
   private static final class Throttle implements Progress {
 
     private final Consumer<Map<String, Object>> heard;
+    private final BooleanSupplier ending;
+    private final Cancellation cancellation;
     private long last;
 
-    Throttle(Consumer<Map<String, Object>> heard) {
+    Throttle(
+        Consumer<Map<String, Object>> heard, BooleanSupplier ending, Cancellation cancellation) {
       this.heard = heard;
+      this.ending = ending;
+      this.cancellation = cancellation;
     }
 
     @Override
@@ -127,6 +141,9 @@ final class JobAnswers {
       if (now - last >= MILLIS_BETWEEN) {
         last = now;
         heard.accept(Map.of("stage", stage, "share", share));
+        if (ending.getAsBoolean()) {
+          cancellation.finish();
+        }
       }
     }
   }

@@ -80,7 +80,7 @@ final class LessonAnswers {
     ExerciseCheck check =
         ExerciseCheck.of(
             number(request.text("lesson")),
-            request.number("exercise").map(Double::intValue).orElse(0),
+            request.whole("exercise").orElse(0),
             request.number("seed").map(Double::longValue).orElse(SEED),
             request.text("given"),
             PAPER);

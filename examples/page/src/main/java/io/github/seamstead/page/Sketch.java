@@ -9,13 +9,12 @@ import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.soil.SoilPart;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.FaceOpening;
+import io.github.seamstead.api.job.Frame;
 import io.github.seamstead.api.job.Job;
+import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.job.SheetEdge;
-import io.github.seamstead.api.job.Stock;
-import io.github.seamstead.api.job.StockFlaw;
 import io.github.seamstead.api.json.JsonReader;
 import io.github.seamstead.api.json.JsonWriter;
 import io.github.seamstead.api.plan.JobPlan;
@@ -33,6 +32,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -89,44 +89,75 @@ final class Sketch {
   }
 
   private static void draw(Job job, Map<String, Object> said) {
-    job.document().stock().ifPresent(stock -> said.put("sheets", sheets(stock)));
+    job.document().stock().ifPresent(stock -> said.put("sheets", SheetSketch.of(stock)));
     JobPlan plan =
         JobPlanner.plan(
             job,
             PlanOptions.defaults()
                 .on(Runnable::run)
                 .only(Chapter.FRAME, Chapter.SOIL, Chapter.MIX, Chapter.FLOOR),
-            new Series(RECALL, Series.alone().supposed(), true));
-    plan.frame().ifPresent(frame -> frame(frame, job.document().cover(), said));
+            new Series(RECALL, Series.alone().supposed(), true, false));
+    plan.frame().ifPresent(frame -> frame(frame, job.document(), said));
     plan.floor().ifPresent(floor -> floor(floor, said));
     if (!plan.soils().isEmpty()) {
       said.put("texture", plan.soils().stream().map(Sketch::texture).toList());
     }
   }
 
-  private static void frame(FramePart part, Optional<Cover> cover, Map<String, Object> said) {
+  private static void frame(FramePart part, JobDocument document, Map<String, Object> said) {
     RegularPyramid pyramid = part.pyramid();
     int sides = pyramid.sides();
     List<Object> vertices = new ArrayList<>();
     List<Object> edges = new ArrayList<>();
-    for (int hip = 1; hip <= sides; hip++) {
-      vertices.add(point(pyramid.baseCorner(hip)));
-      edges.add(List.of(hip - 1, hip % sides, "base"));
-    }
+    ring(vertices, edges, "base", sides, pyramid::baseCorner);
     if (pyramid.isTruncated()) {
-      for (int hip = 1; hip <= sides; hip++) {
-        vertices.add(point(pyramid.topCorner(hip)));
-        edges.add(List.of(hip - 1, sides + hip - 1, "hip"));
-        edges.add(List.of(sides + hip - 1, sides + hip % sides, "top"));
+      ring(vertices, edges, "top", sides, pyramid::topCorner);
+      for (int hip = 0; hip < sides; hip++) {
+        edges.add(List.of(hip, sides + hip, "hip"));
       }
     } else {
       vertices.add(point(pyramid.apex()));
-      for (int hip = 1; hip <= sides; hip++) {
-        edges.add(List.of(hip - 1, sides, "hip"));
+      for (int hip = 0; hip < sides; hip++) {
+        edges.add(List.of(hip, sides, "hip"));
       }
     }
+    for (double height : document.frame().map(Frame::purlins).orElse(List.of())) {
+      purlin(pyramid, height, vertices, edges);
+    }
     said.put("frame", Map.of("vertices", vertices, "edges", edges));
-    said.put("face", face(pyramid, cover.flatMap(Cover::door)));
+    said.put("face", face(pyramid, document.cover().flatMap(Cover::door)));
+  }
+
+  private static void purlin(
+      RegularPyramid pyramid, double height, List<Object> vertices, List<Object> edges) {
+    Vector3D top = pyramid.isTruncated() ? pyramid.topCorner(1) : pyramid.apex();
+    if (height <= 0 || height >= top.getZ()) {
+      return;
+    }
+    double share = height / top.getZ();
+    ring(
+        vertices,
+        edges,
+        "purlin",
+        pyramid.sides(),
+        hip ->
+            pyramid
+                .baseCorner(hip)
+                .lerp(pyramid.isTruncated() ? pyramid.topCorner(hip) : pyramid.apex(), share));
+  }
+
+  /** A ring of edges through a corner on each hip. */
+  private static void ring(
+      List<Object> vertices,
+      List<Object> edges,
+      String kind,
+      int sides,
+      IntFunction<Vector3D> corner) {
+    int first = vertices.size();
+    for (int hip = 1; hip <= sides; hip++) {
+      vertices.add(point(corner.apply(hip)));
+      edges.add(List.of(first + hip - 1, first + hip % sides, kind));
+    }
   }
 
   private static Map<String, Object> face(RegularPyramid pyramid, Optional<FaceOpening> door) {
@@ -145,49 +176,6 @@ final class Sketch {
 
   private static List<Double> point(Vector3D at) {
     return List.of(at.getX(), at.getY(), at.getZ());
-  }
-
-  private static List<Object> sheets(Stock stock) {
-    List<Object> sheets = new ArrayList<>();
-    stock
-        .sheets()
-        .forEach(
-            s ->
-                sheets.add(
-                    sheet(s.id(), s.length(), s.width(), s.count(), s.reinforced(), s.flaws())));
-    stock
-        .rolls()
-        .forEach(
-            r ->
-                sheets.add(
-                    sheet(r.id(), r.length(), r.width(), r.count(), r.reinforced(), r.flaws())));
-    return sheets;
-  }
-
-  private static Map<String, Object> sheet(
-      String id,
-      double length,
-      double width,
-      int count,
-      List<SheetEdge> reinforced,
-      List<StockFlaw> flaws) {
-    Map<String, Object> sheet = new LinkedHashMap<>();
-    sheet.put("id", id);
-    sheet.put("length", length);
-    sheet.put("width", width);
-    sheet.put("count", count);
-    sheet.put("reinforced", reinforced.stream().map(SheetEdge::word).toList());
-    sheet.put("flaws", flaws.stream().map(Sketch::flaw).toList());
-    return sheet;
-  }
-
-  private static Map<String, Object> flaw(StockFlaw flaw) {
-    return Map.of(
-        "x", flaw.x(),
-        "y", flaw.y(),
-        "width", flaw.width(),
-        "height", flaw.height(),
-        "note", flaw.note().orElse(""));
   }
 
   private static void floor(FloorPart floor, Map<String, Object> said) {

@@ -2,19 +2,10 @@ package io.github.seamstead.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.seamstead.api.json.JsonReader;
-import io.github.seamstead.api.json.JsonWriter;
 import io.github.seamstead.examples.book.Browser;
-import io.github.seamstead.examples.fuzz.FuzzCase;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,19 +18,10 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class SameInBrowserTest {
 
-  private static final Path JOBS = Path.of("../jobs");
-  private static final Path ENGINE = Path.of("target/web/engine.js");
-
-  private static final long SEED = 20_261_128L;
   private static final int RANDOM = Integer.getInteger("page.random", 200);
 
   private static @TempDir Path folder;
   private static Optional<Browser> browser = Optional.empty();
-
-  private int equal;
-  private int close;
-  private int refused;
-  private final List<String> wrong = new ArrayList<>();
 
   @BeforeAll
   static void open() throws Exception {
@@ -48,13 +30,7 @@ class SameInBrowserTest {
     assertThat(program.isPresent() || !required).as("a browser is required").isTrue();
     Assumptions.assumeTrue(program.isPresent(), "no browser");
     Browser started = Browser.start(program.get(), folder);
-    Path page = folder.resolve("engine.html");
-    Files.writeString(
-        page,
-        "<!doctype html><meta charset=\"utf-8\"><script>"
-            + Files.readString(ENGINE).replace("</script", "<\\/script")
-            + "</script>");
-    started.open(page);
+    started.open(Same.page(folder));
     browser = Optional.of(started);
   }
 
@@ -65,112 +41,15 @@ class SameInBrowserTest {
 
   @Test
   void demosAreTheSame() throws IOException {
-    try (Stream<Path> files = Files.list(JOBS)) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
-        String name = file.getFileName().toString();
-        compare(name, Map.of("job", Files.readString(file)));
-      }
-    }
-    Path diary = JOBS.resolve("diaries/seed-loft-diary.json");
-    compare(
-        "seed-loft with its diary",
-        Map.of(
-            "job", Files.readString(JOBS.resolve("seed-loft.json")),
-            "diary", Files.readString(diary)));
-    System.out.println("demos: " + summary());
-    assertThat(wrong).isEmpty();
-    assertThat(refused).isZero();
+    new Same(SameInBrowserTest::there).demos();
   }
 
   @Test
   void randomJobsAreTheSame() throws IOException {
-    for (int number = 0; number < RANDOM; number++) {
-      FuzzCase one = FuzzCase.of(SEED, number);
-      compare("case " + number + " (" + one.kind() + ")", Map.of("job", one.document()));
-    }
-    System.out.println("random: " + summary());
-    assertThat(wrong).isEmpty();
-    assertThat(equal + close).isGreaterThan(RANDOM / 4);
-  }
-
-  private String summary() {
-    return equal + " equal bit for bit, " + close + " to 1e-9, " + refused + " refused alike";
-  }
-
-  private void compare(String name, Map<String, String> content) throws IOException {
-    Map<String, Object> request = new LinkedHashMap<>(content);
-    request.put("id", 1);
-    request.put("kind", "plan");
-    String text = JsonWriter.text(request);
-    Map<?, ?> here = last(here(text));
-    Map<?, ?> there = last(there(text));
-    Tree answers = new Tree(withoutTexts(here), withoutTexts(there));
-    wrong(name, answers);
-    if (!"done".equals(here.get("kind"))) {
-      refused++;
-      return;
-    }
-    Tree results = new Tree(results(here), results(there));
-    wrong(name, results);
-    String differs = firstDifference(String.valueOf(here.get("book")), there.get("book"));
-    if (!differs.isEmpty()) {
-      wrong.add(name + ": the book: " + differs);
-    }
-    if (results.unequalBits() == 0) {
-      equal++;
-    } else {
-      close++;
-    }
-  }
-
-  private void wrong(String name, Tree tree) {
-    tree.differences().forEach(difference -> wrong.add(name + ": " + difference));
-  }
-
-  private static Object results(Map<?, ?> answer) throws IOException {
-    return JsonReader.read(String.valueOf(answer.get("results")));
-  }
-
-  private static Map<Object, Object> withoutTexts(Map<?, ?> answer) {
-    Map<Object, Object> rest = new LinkedHashMap<>(answer);
-    rest.remove("results");
-    rest.remove("book");
-    return rest;
-  }
-
-  private static String firstDifference(String here, Object found) {
-    String there = String.valueOf(found);
-    int i = 0;
-    while (i < here.length() && i < there.length() && here.charAt(i) == there.charAt(i)) {
-      i++;
-    }
-    return i == here.length() && i == there.length()
-        ? ""
-        : "…" + part(here, i) + "… here, …" + part(there, i) + "… in the page";
-  }
-
-  private static String part(String text, int at) {
-    return text.substring(Math.max(0, at - 60), Math.min(text.length(), at + 60));
-  }
-
-  private static Map<?, ?> last(String answers) throws IOException {
-    List<?> all = (List<?>) JsonReader.read(answers);
-    return (Map<?, ?>) all.get(all.size() - 1);
-  }
-
-  private static String here(String request) {
-    List<String> answers = new ArrayList<>();
-    Answers.answer(request, answers::add);
-    return "[" + String.join(",", answers) + "]";
+    new Same(SameInBrowserTest::there).random(RANDOM);
   }
 
   private static String there(String request) {
-    return browser
-        .orElseThrow()
-        .run(
-            "(() => { const all = []; seamsteadEngine("
-                + JsonWriter.text(request)
-                + ", text => all.push(text)); return '[' + all.join(',') + ']'; })()")
-        .asText();
+    return browser.orElseThrow().run(Same.script(request)).asText();
   }
 }

@@ -1,5 +1,7 @@
 package io.github.seamstead.examples.cli;
 
+import io.github.seamstead.api.compare.CompareJson;
+import io.github.seamstead.api.doubt.MattersJson;
 import io.github.seamstead.api.job.DiarySchema;
 import io.github.seamstead.api.job.JobSchema;
 import io.github.seamstead.api.job.VariantsSchema;
@@ -23,7 +25,9 @@ final class SchemaCommand implements Callable<Integer> {
       names = "--of",
       paramLabel = "DOCUMENT",
       defaultValue = "job",
-      description = "job, variants or diary. Default: ${DEFAULT-VALUE}.")
+      description =
+          "job, variants, diary; comparison, matters: what these commands write. Default:"
+              + " ${DEFAULT-VALUE}.")
   private String of = "job";
 
   SchemaCommand(Console console) {
@@ -39,8 +43,11 @@ final class SchemaCommand implements Callable<Integer> {
               case "job" -> JobSchema.text();
               case "diary" -> DiarySchema.text();
               case "variants" -> VariantsSchema.text();
+              case "comparison" -> CompareJson.schemaText();
+              case "matters" -> MattersJson.schemaText();
               default ->
-                  throw ArgumentFault.of("--of", of, "must be job, variants or diary", "", "");
+                  throw ArgumentFault.of(
+                      "--of", of, "must be job, variants, diary, comparison or matters", "", "");
             });
     return 0;
   }

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -16,7 +17,7 @@ final class AllowanceLesson {
   private AllowanceLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Allowance at a sharp tip")
+    return Lesson.named(LessonTitle.ALLOWANCE)
         .aim("Find how far a parallel strip reaches beyond a sharp corner.", 45)
         .needs("lesson 3: the angle at the tip", "sine in a right-angled triangle")
         .materials("paper", "ruler with parallel edges", "scissors", "protractor")

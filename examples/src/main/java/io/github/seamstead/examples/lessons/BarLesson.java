@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -16,7 +17,7 @@ final class BarLesson {
   private BarLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Poles from bars")
+    return Lesson.named(LessonTitle.BARS)
         .aim("Count bars with rounding in the right direction, the saw cut included.", 45)
         .needs("division with remainder", "percentages")
         .materials("strips of paper", "ruler", "scissors")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -13,7 +14,7 @@ final class CompoundCutLesson {
   private CompoundCutLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Two angles on the saw")
+    return Lesson.named(LessonTitle.SAW_ANGLES)
         .aim("Find mitre and tilt of a cut between leaning boards, and test them with card.", 90)
         .needs("lesson 1: the half angle w", "sine, cosine, tangent", "slope as an angle")
         .materials("strips of thick card", "protractor", "mitre box or scissors", "tape")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -15,7 +16,7 @@ final class CrackLesson {
   private CrackLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Shrinking, cracks, and slip to fill them")
+    return Lesson.named(LessonTitle.CRACKS)
         .aim("Work with small percentages of different bases, from a tile to a floor.", 45)
         .needs("percentages of a base", "lesson 11: volume of a layer")
         .materials("tiles from lesson 10 in a mould 200 mm long", "ruler", "damp cloth")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -13,7 +14,7 @@ final class FairTestLesson {
   private FairTestLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("A fair test, and the odd tile")
+    return Lesson.named(LessonTitle.FAIR_TEST)
         .aim(
             "Plan a test that changes one thing, and judge an odd reading before leaving it out.",
             45)

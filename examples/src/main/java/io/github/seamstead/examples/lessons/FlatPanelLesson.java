@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -17,7 +18,7 @@ final class FlatPanelLesson {
   private FlatPanelLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Why flat panels make a tent")
+    return Lesson.named(LessonTitle.FLAT_PANELS)
         .aim("Find the angle at the tip of a face, and the gap that the flat faces leave.", 45)
         .needs("lesson 2: the pole e", "sine in a right-angled triangle")
         .materials("card", "scissors", "compasses or string", "protractor", "tape")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -19,7 +20,7 @@ final class HeapLesson {
   private HeapLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("From millimetres to heaps")
+    return Lesson.named(LessonTitle.HEAPS)
         .aim("Turn a packed layer into a loose heap: mass stays, volume does not.", 45)
         .needs("lesson 1: area of the floor", "volume", "density")
         .materials("sand", "a measuring jug", "a straight tin and a block to ram with", "scales")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -19,7 +20,7 @@ final class JarLesson {
   private JarLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Soil in a jar")
+    return Lesson.named(LessonTitle.JAR)
         .aim("Derive the speed of a sinking grain from three forces, and time a settling jar.", 90)
         .needs("force, weight and density", "volume of a sphere", "powers of ten")
         .materials(

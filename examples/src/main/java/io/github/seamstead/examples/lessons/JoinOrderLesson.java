@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -22,7 +23,7 @@ final class JoinOrderLesson {
   private JoinOrderLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("The order of joining")
+    return Lesson.named(LessonTitle.JOINING)
         .aim("Add up a tree of joins in two ways, joint by joint and piece by piece.", 45)
         .needs("powers of two", "adding up a table")
         .materials("ten equal cards with paper clips", "paper for a table")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -15,7 +16,7 @@ final class LeastLesson {
   private LeastLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Least, and how one knows")
+    return Lesson.named(LessonTitle.LEAST)
         .aim("Prove that nothing better exists: by a swap, and by a bound.", 90)
         .needs("lesson 8: mass times depth", "lesson 5: bars", "inequalities")
         .materials("the ten cards of lesson 8", "paper strips of lesson 5")

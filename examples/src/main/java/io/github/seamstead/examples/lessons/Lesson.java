@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Drawing;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,8 +27,8 @@ public final class Lesson {
     this.title = title;
   }
 
-  static Lesson named(String title) {
-    return new Lesson(title);
+  static Lesson named(LessonTitle title) {
+    return new Lesson(title.title());
   }
 
   Lesson aim(String text, int minutesNeeded) {

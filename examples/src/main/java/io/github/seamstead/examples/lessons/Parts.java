@@ -7,9 +7,20 @@ import io.github.seamstead.shared.derivation.Step;
 import io.github.seamstead.shared.derivation.Typeset;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The pieces from which the lesson page, the pupils' sheets and the teacher's book are made. */
 final class Parts {
+
+  private static final Pattern SYMBOL = Pattern.compile("(\\p{L})_(\\p{L}|\\d+)");
+
+  /** The same in a label of a drawing. */
+  private static final Pattern LETTER = Pattern.compile(SYMBOL.pattern() + "(?=[^<>]*</text>)");
+
+  /** A letter below the line; a character without width brings what follows up again. */
+  private static final String LOWERED =
+      "$1<tspan dy=\"0.25em\" font-size=\"75%\">$2</tspan><tspan dy=\"-0.19em\">\u200b</tspan>";
 
   private Parts() {}
 
@@ -39,7 +50,7 @@ final class Parts {
           .append("\u00a0=\u00a0");
       list.append(given.shown()).append(" (").append(given.name()).append(')');
     }
-    to.element("p", "Given: " + list + ".");
+    lowered(to.open("p"), "Given: " + list + ".").close();
   }
 
   static void figure(Markup to, Lesson lesson, String copy) {
@@ -55,9 +66,20 @@ final class Parts {
             drawn.width(),
             drawn.height(),
             drawn.trueSize(),
-            drawn.body());
+            LETTER.matcher(drawn.body()).replaceAll(LOWERED));
     to.open("figure").raw(named.inline());
-    to.element("figcaption", named.description()).closeLine();
+    lowered(to.open("figcaption"), named.description()).close().closeLine();
+  }
+
+  /** Writes a text with the second part of its symbols below the line, as in c_s. */
+  private static Markup lowered(Markup to, String text) {
+    Matcher symbol = SYMBOL.matcher(text);
+    int written = 0;
+    while (symbol.find()) {
+      to.text(text.substring(written, symbol.end(1))).element("sub", symbol.group(2));
+      written = symbol.end();
+    }
+    return to.text(text.substring(written));
   }
 
   /** The derivation of the formula, three to five lines. */
@@ -141,7 +163,7 @@ final class Parts {
     for (int i = 0; i < lesson.whys().size(); i++) {
       Why why = lesson.whys().get(i);
       boolean rightFirst = Math.floorMod(coin + i, 2) == 0;
-      to.element("p", why.question()).open("ul", "class", "choice");
+      lowered(to.open("p"), why.question()).close().open("ul", "class", "choice");
       to.element("li", rightFirst ? why.right() : why.wrong());
       to.element("li", rightFirst ? why.wrong() : why.right()).closeLine();
     }

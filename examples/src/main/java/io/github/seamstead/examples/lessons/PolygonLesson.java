@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -13,7 +14,7 @@ final class PolygonLesson {
   private PolygonLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("The floor of a many-sided shelter")
+    return Lesson.named(LessonTitle.FLOOR_AREA)
         .aim("Find the area of a regular polygon from its side, and see why the formula holds.", 45)
         .needs("area of a triangle", "tangent in a right-angled triangle")
         .materials("string", "five sticks or pegs", "ruler", "protractor", "calculator in degrees")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -17,7 +18,7 @@ final class PyramidLesson {
   private PyramidLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("How long are the poles?")
+    return Lesson.named(LessonTitle.POLES)
         .aim(
             "Find edges and heights of a regular pyramid with Pythagoras in the right triangle.",
             45)

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -19,7 +20,7 @@ final class SandLesson {
   private SandLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Parts of sand, buckets of sand")
+    return Lesson.named(LessonTitle.SAND)
         .aim("Mix two materials to a wanted share, and turn mass into damp buckets.", 90)
         .needs("percentages", "solving a linear equation", "density")
         .materials("soil and sand", "scales", "two equal tins", "ruler", "water")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -16,7 +17,7 @@ final class SurveyLesson {
   private SurveyLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("Six tapes between four pegs")
+    return Lesson.named(LessonTitle.SURVEY)
         .aim("Find from five distances what the sixth must be, and judge the difference.", 90)
         .needs("Pythagoras", "coordinates of a point", "solving for an unknown")
         .materials("four pegs or a pinboard", "tape", "paper for a table")

@@ -1,5 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
+import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -12,7 +13,7 @@ final class UncertaintyLesson {
   private UncertaintyLesson() {}
 
   static Lesson lesson() {
-    return Lesson.named("How sure is a volume?")
+    return Lesson.named(LessonTitle.DOUBT)
         .aim(
             "Carry the doubt of measurements into a result as a sum of shares, and plan samples.",
             90)

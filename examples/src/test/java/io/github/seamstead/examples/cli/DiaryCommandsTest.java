@@ -61,6 +61,50 @@ class DiaryCommandsTest {
   }
 
   @Test
+  void aCheckNamesEveryContradictionAndWritesNothing() throws IOException {
+    Path diary =
+        diary(
+            "{\"date\": \"2031-05-05\", \"cut\": {\"pieces\": [\"1\", \"1\"]}},"
+                + "{\"date\": \"2031-05-04\", \"joined\": {\"edges\": [\"3R\", \"4L\"]}}");
+    assertThat(run("check", JOB, "--diary", diary.toString())).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("faults of the diary")
+        .contains("nothing was written")
+        .contains("$.diary[0].cut.pieces[1]")
+        .contains("$.diary[1].date")
+        .contains("$.diary[1].joined.edges[0]");
+    try (var files = Files.list(folder)) {
+      assertThat(files).containsExactly(diary);
+    }
+  }
+
+  @Test
+  void aCheckNamesTheFaultsOfBothDocuments() throws IOException {
+    Path job =
+        Files.writeString(
+            folder.resolve("job.json"),
+            Files.readString(Path.of(JOB)).replaceFirst("\"sides\": \\d+", "\"sides\": 2"));
+    Path diary = diary("{\"date\": \"2031-05-05\", \"cutt\": {\"pieces\": [\"1\"]}}");
+    assertThat(run("check", job.toString(), "--diary", diary.toString())).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("of the job document " + job)
+        .contains("$.frame.sides")
+        .contains("of the diary " + diary)
+        .contains("$.diary[0]")
+        .contains("held against the job once");
+    assertThat(out.toString()).isEmpty();
+  }
+
+  @Test
+  void aCheckOfAGoodDiaryHasNoFaults() throws IOException {
+    Path diary = diary("{\"date\": \"2031-05-05\", \"cut\": {\"pieces\": [\"1\", \"2\"]}}");
+    assertThat(run("check", JOB, "--diary", diary.toString())).isZero();
+    assertThat(out.toString()).startsWith("No faults.");
+    assertThat(run("check", JOB, "--was", JOB)).isEqualTo(2);
+    assertThat(err.toString()).contains("--was");
+  }
+
+  @Test
   void changesOfTwoDocumentsArePrinted() throws IOException {
     String text = Files.readString(Path.of(JOB));
     Path same = Files.writeString(folder.resolve("same.json"), text);

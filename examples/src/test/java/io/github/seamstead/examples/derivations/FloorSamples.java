@@ -41,6 +41,22 @@ final class FloorSamples {
     to.add("materials.floor.dig", steps -> GroundWork.bank(27, 0.195, steps));
     to.add("materials.floor.order", steps -> OrderList.order(1500, 0.1, 0.05, 0.04, 50, steps));
     to.add("materials.floor.trips", steps -> new Trailer(1.2, 600).trips(2.2, 1400, 0.01, steps));
+    to.add(
+        "materials.floor.loose-volume-doubt",
+        steps -> pack().looseVolumeDoubt(steps).sampled().high());
+    to.add(
+        "materials.floor.batches-doubt",
+        steps -> BatchPlan.of(pack(), MIXER).countDoubt(steps).sampled().high());
+    to.add(
+        "materials.floor.work-doubt",
+        steps ->
+            WorkTime.hoursDoubt(
+                    pack(), Optional.of(BatchPlan.of(pack(), MIXER)), CrewRates.beginners(3), steps)
+                .sampled()
+                .high());
+    to.add(
+        "materials.floor.settlement-doubt",
+        steps -> Settlement.doubt(0.08, 350, steps).sampled().high());
     to.add("materials.floor.settlement", steps -> Settlement.squeeze(0.08, 350, 1e-6, steps));
   }
 

@@ -11,8 +11,10 @@ import io.github.seamstead.materials.mix.MixDesign;
 import io.github.seamstead.materials.mix.MixTarget;
 import io.github.seamstead.materials.mix.TrialOutcome;
 import io.github.seamstead.materials.mix.TrialReading;
+import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
+import java.util.Map;
 
 /** Mixes, trials and straw. */
 final class MixSamples {
@@ -33,6 +35,14 @@ final class MixSamples {
             MixDesign.solve(
                     List.of(SOIL, SAND), MixTarget.of(ClayBand.FLOOR), BucketRounding.NONE, steps)
                 .clayRatio());
+    to.add(
+        "materials.mix.clay_blend-doubt",
+        steps ->
+            blend()
+                .rounded()
+                .clayDoubt(Map.of("pit soil", new Range(0.35, 0.42, 0.5)), steps)
+                .sampled()
+                .high());
     to.add("materials.mix.power_curve", steps -> new GradingTarget(0.02, 0.5).finer(0.001, steps));
     to.add("materials.mix.straw", steps -> Fibre.straw(1200, 0.01, steps).mass());
     to.add(

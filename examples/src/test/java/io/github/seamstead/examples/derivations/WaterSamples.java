@@ -21,6 +21,7 @@ import io.github.seamstead.materials.water.ProctorCurve;
 import io.github.seamstead.materials.water.ProctorPoint;
 import io.github.seamstead.materials.water.SandBulking;
 import io.github.seamstead.materials.water.Saturation;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,14 @@ final class WaterSamples {
         "materials.water.zero-air-voids", steps -> ProctorCurve.zeroAirVoids(2.7, 0.12, 1, steps));
     to.add(
         "materials.water.phases", steps -> PhaseRelations.solve(PHASES, 1000, steps).saturation());
+    to.add(
+        "materials.drying.crack-width-doubt",
+        steps ->
+            Cracking.of(
+                    new Range(0.004, 0.006, 0.011), Cracking.ROUGH_BASE, Cracking.WITHOUT_FIBRE)
+                .forecastDoubt(steps)
+                .sampled()
+                .high());
     to.add(
         "materials.drying.crack-width", steps -> Cracking.widthPerMetre(0.006, 0.8, 0.0003, steps));
     to.add("materials.drying.slip", steps -> SlipRepair.volume(0.01, 17, 0.025, 0.001, steps));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.bars.BarCutting;
 import io.github.seamstead.geometry.bars.BarPiece;
 import io.github.seamstead.geometry.bars.BarStock;
@@ -296,5 +297,18 @@ class LessonsTest {
         .build()
         .setVariables(used)
         .evaluate();
+  }
+
+  /** No sign of a program's spelling is left in what a pupil reads. */
+  @Test
+  void symbolsStandBelowTheLine() {
+    for (Lesson lesson : LESSONS) {
+      Markup m = new Markup();
+      Parts.givens(m, lesson.problems().get(0).ofShelter());
+      Parts.figure(m, lesson, "");
+      Parts.choices(m, lesson, 0);
+      String read = m.toString().replaceAll("<(title|desc)[^>]*>[^<]*</\\1>|<[^>]*>", " ");
+      assertThat(read).as(lesson.title()).doesNotContainPattern("\\p{L}_");
+    }
   }
 }

@@ -24,7 +24,7 @@ final class WorkMeter {
     if (used > most) {
       stopped = true;
     } else if (used % CLOCK_EVERY == 0) {
-      stopped |= work.cancellation().isCancelled() || timeIsUp();
+      stopped |= work.cancellation().endsSearches() || timeIsUp();
     }
     return !stopped;
   }
@@ -35,7 +35,7 @@ final class WorkMeter {
   }
 
   boolean isSpent() {
-    return stopped || used >= most || work.cancellation().isCancelled() || timeIsUp();
+    return stopped || used >= most || work.cancellation().endsSearches() || timeIsUp();
   }
 
   long used() {

@@ -49,7 +49,7 @@ final class Clock {
 
   /** Whether the caller cancelled the search or interrupted the thread that runs it. */
   boolean isHalted() {
-    return terms.cancellation().isCancelled() || isInterrupted();
+    return terms.cancellation().endsSearches() || isInterrupted();
   }
 
   private boolean isInterrupted() {
@@ -72,8 +72,11 @@ final class Clock {
 
   /** Why the search has to end or ended early, whatever its count of work; empty if nothing did. */
   Optional<LayoutResult.Stop> stop() {
-    if (terms.cancellation().isCancelled()) {
-      return Optional.of(LayoutResult.Stop.CANCELLED);
+    if (terms.cancellation().endsSearches()) {
+      return Optional.of(
+          terms.cancellation().isCancelled()
+              ? LayoutResult.Stop.CANCELLED
+              : LayoutResult.Stop.FINISHED_EARLY);
     }
     if (isInterrupted()) {
       return Optional.of(LayoutResult.Stop.INTERRUPTED);

@@ -48,6 +48,8 @@ public record LayoutResult(
   public enum Stop {
     /** The caller's {@link io.github.seamstead.shared.work.Cancellation} was switched. */
     CANCELLED,
+    /** The caller asked by the same switch that searches end and all else is done in full. */
+    FINISHED_EARLY,
     /** The thread that called was interrupted; it still is when the result is returned. */
     INTERRUPTED,
     /** The budget's time ran out. */

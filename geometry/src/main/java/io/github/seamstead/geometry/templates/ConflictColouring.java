@@ -75,7 +75,7 @@ final class ConflictColouring {
     if (done == colour.length) {
       return true;
     }
-    if (budget <= 0 || cancellation.isCancelled() || isLate()) {
+    if (budget <= 0 || cancellation.endsSearches() || isLate()) {
       budget = 0;
       return false;
     }

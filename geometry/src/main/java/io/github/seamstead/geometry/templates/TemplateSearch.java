@@ -75,7 +75,7 @@ final class TemplateSearch {
 
   /** Whether the search was asked to stop, or its time is up. */
   boolean isStopped() {
-    return work.cancellation().isCancelled() || System.nanoTime() > deadline;
+    return work.cancellation().endsSearches() || System.nanoTime() > deadline;
   }
 
   TemplateSet best(int k) {

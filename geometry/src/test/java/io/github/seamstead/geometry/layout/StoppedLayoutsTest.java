@@ -60,6 +60,22 @@ class StoppedLayoutsTest {
   }
 
   @Test
+  void aSearchThatIsAskedToFinishGivesItsBestSoFar() {
+    Cancellation end = new Cancellation();
+    List<Double> heard = new ArrayList<>();
+    Progress asked =
+        (done, message) -> {
+          heard.add(done);
+          end.finish();
+        };
+    LayoutResult early = plan(ells(20), new Work(Budget.ofWork(50_000_000), 1, asked, end));
+    assertThat(heard).isNotEmpty();
+    assertThat(early.stopped()).contains(LayoutResult.Stop.FINISHED_EARLY);
+    assertThat(early.unplaced()).isEmpty();
+    assertThat(early.workUsed()).isBetween(1L, 40_000_000L);
+  }
+
+  @Test
   void whatNoStockCouldHoldIsSaidEvenThen() {
     Cancellation off = new Cancellation();
     off.cancel();

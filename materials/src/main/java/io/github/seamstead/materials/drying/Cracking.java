@@ -4,6 +4,7 @@ import io.github.seamstead.materials.floor.FloorMix;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.sensitivity.Propagation;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
@@ -149,6 +150,22 @@ public record Cracking(
         .with("eps", stretch, "")
         .from(RESTRAINT)
         .gives(Math.max(0, restraint * freeShrinkage - stretch), "m/m");
+  }
+
+  /**
+   * Adds up the doubt of the forecast: of shrinkage, restraint and stretch. Cracks are never below
+   * nothing, so the samples count where the coat may not crack at all.
+   *
+   * @param steps receives what each number does and its share
+   * @return the doubt, in m/m
+   */
+  @Calculation("materials.drying.crack-width-doubt")
+  public Propagation.Doubt forecastDoubt(Steps steps) {
+    return Propagation.of("w_c", "crack width in a metre", "max(0, R * LS - eps)", "m/m")
+        .doubted("R", "the restraint", restraint, "")
+        .doubted("LS", "the shrinkage of the mix", freeShrinkage, "")
+        .doubted("eps", "the stretch", stretch, "")
+        .write(steps);
   }
 
   /**

@@ -28,6 +28,34 @@ public record DryingDoubt(Range diffusivity, Range exchange) {
     return new DryingDoubt(around(EarthMoisture.SCATTER), around(Evaporation.SCATTER));
   }
 
+  /**
+   * Supposes that the two unknowns lie elsewhere: as far off in this doubt as a draw of the
+   * published one lies off in that. What was calibrated on a tile so keeps what is left of its
+   * doubt.
+   *
+   * @param draw factors drawn from {@link #published()}, each a range of one value; or the
+   *     published doubt itself, which supposes nothing
+   * @return ranges of one value; or this doubt, if nothing is supposed
+   */
+  public DryingDoubt supposing(DryingDoubt draw) {
+    if (draw.equals(published())) {
+      return this;
+    }
+    return new DryingDoubt(
+        Range.exactly(
+            held(diffusivity, draw.diffusivity().likely(), EarthMoisture.SCATTER, 0.01, 100)),
+        Range.exactly(held(exchange, draw.exchange().likely(), Evaporation.SCATTER, 0.1, 10)));
+  }
+
+  /** In equal ratios, as far from the likely value as the draw is, counted in its own reach. */
+  private static double held(
+      Range range, double draw, double scatter, double least, double greatest) {
+    double position = StrictMath.log(draw) / StrictMath.log(scatter);
+    double reach = position < 0 ? range.likely() / range.low() : range.high() / range.likely();
+    double value = range.likely() * StrictMath.pow(reach, position);
+    return Math.max(least, Math.min(greatest, value));
+  }
+
   private static Range around(double factor) {
     return new Range(1 / factor, 1, factor);
   }

@@ -81,18 +81,77 @@ public record DryingForecast(
       double horizonDays,
       Steps steps) {
     Args.within("horizon", horizonDays, 1, 730, "days");
+    March march = new March(horizonDays * Weather.DAY, DryingDetail.FINE);
+    return of(slab, weather, ventilation, criteria, doubt, horizonDays, march, steps);
+  }
+
+  /** How far a march looks, in seconds, and how finely it steps. */
+  private record March(double horizon, DryingDetail detail) {}
+
+  /**
+   * Runs a rough forecast, one of many that are compared with one another: times to a state are
+   * within 3 % of those of the fine one. Where even the driest air of the weather holds the coat
+   * wetter than its last state, no wait is long enough, and the march ends after a day.
+   *
+   * @param slab the coat and what lies under it
+   * @param weather the air outside from the moment it is laid, with the speed along the floor
+   * @param ventilation how the room's air is renewed; empty if it stays as outside
+   * @param criteria the states that it reaches
+   * @param doubt factors of the slow, likely and fast run
+   * @param horizonDays how far to look, 1 to 730 days
+   * @return the forecast
+   * @throws IllegalArgumentException if the horizon is out of range
+   */
+  public static DryingForecast rough(
+      DryingSlab slab,
+      Weather weather,
+      Optional<Ventilation> ventilation,
+      DryingCriteria criteria,
+      DryingDoubt doubt,
+      double horizonDays) {
+    Args.within("horizon", horizonDays, 1, 730, "days");
+    double driest =
+        weather.states().stream().mapToDouble(AirState::relativeHumidity).min().orElse(0);
+    boolean never =
+        slab.earth().equilibriumMoisture(Math.min(DAMPEST, driest)) >= criteria.driest();
+    return of(
+        slab,
+        weather,
+        ventilation,
+        criteria,
+        doubt,
+        horizonDays,
+        new March((never ? 1 : horizonDays) * Weather.DAY, DryingDetail.ROUGH),
+        Steps.none());
+  }
+
+  private static DryingForecast of(
+      DryingSlab slab,
+      Weather weather,
+      Optional<Ventilation> ventilation,
+      DryingCriteria criteria,
+      DryingDoubt doubt,
+      double horizonDays,
+      March march,
+      Steps steps) {
     double balance = slab.earth().equilibriumMoisture(Math.min(DAMPEST, weather.settledHumidity()));
     double stop = criteria.driest();
-    double horizon = horizonDays * Weather.DAY;
     Range d = doubt.diffusivity();
     Range e = doubt.exchange();
     DryingCurve likely =
-        run(slab, weather, ventilation, d.likely(), e.likely()).until(horizon, stop);
+        run(slab, weather, ventilation, d.likely(), e.likely())
+            .until(march.horizon(), stop, march.detail());
     boolean certain = d.low() == d.high() && e.low() == e.high();
     DryingCurve fast =
-        certain ? likely : run(slab, weather, ventilation, d.high(), e.high()).until(horizon, stop);
+        certain
+            ? likely
+            : run(slab, weather, ventilation, d.high(), e.high())
+                .until(march.horizon(), stop, march.detail());
     DryingCurve slow =
-        certain ? likely : run(slab, weather, ventilation, d.low(), e.low()).until(horizon, stop);
+        certain
+            ? likely
+            : run(slab, weather, ventilation, d.low(), e.low())
+                .until(march.horizon(), stop, march.detail());
     if (steps.isRecording()) {
       record(slab, weather, likely, steps);
     }

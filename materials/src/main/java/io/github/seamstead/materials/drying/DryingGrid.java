@@ -19,22 +19,25 @@ final class DryingGrid {
    * Makes the grid.
    *
    * @param slab coat and base
+   * @param detail how fine
    * @param refinement 1 for use; 2 halves every cell
    */
-  static DryingGrid of(DryingSlab slab, int refinement) {
-    double first = Math.min(0.0003, slab.thickness() / 60);
+  static DryingGrid of(DryingSlab slab, DryingDetail detail, int refinement) {
+    double growth = detail.growth();
+    double middle = slab.thickness() / detail.middleCells();
+    double first = Math.min(detail.largestAtSurface(), slab.thickness() / detail.surfaceCells());
     List<Double> sizes = new ArrayList<>();
     if (slab.baseThickness() == 0) {
-      sizes.addAll(graded(slab.thickness(), first));
+      sizes.addAll(graded(slab.thickness(), first, growth));
     } else {
-      sizes.addAll(graded(slab.thickness() / 2, first));
-      List<Double> lower = graded(slab.thickness() / 2, slab.thickness() / 40);
+      sizes.addAll(graded(slab.thickness() / 2, first, growth));
+      List<Double> lower = graded(slab.thickness() / 2, middle, growth);
       Collections.reverse(lower);
       sizes.addAll(lower);
     }
     int coat = sizes.size();
     if (slab.baseThickness() > 0) {
-      sizes.addAll(graded(slab.baseThickness(), slab.thickness() / 40));
+      sizes.addAll(graded(slab.baseThickness(), middle, growth));
     }
     double[] cells = new double[sizes.size() * refinement];
     for (int i = 0; i < cells.length; i++) {
@@ -43,15 +46,15 @@ final class DryingGrid {
     return new DryingGrid(cells, coat * refinement);
   }
 
-  /** Cells that grow by 9 % each from a first size, scaled to fill a thickness. */
-  private static List<Double> graded(double thickness, double first) {
+  /** Cells that grow evenly from a first size, scaled to fill a thickness. */
+  private static List<Double> graded(double thickness, double first, double growth) {
     List<Double> sizes = new ArrayList<>();
     double size = Math.min(first, thickness / 4);
     double sum = 0;
     while (sum < thickness) {
       sizes.add(size);
       sum += size;
-      size *= 1.09;
+      size *= growth;
     }
     double scale = thickness / sum;
     sizes.replaceAll(s -> s * scale);

@@ -8,13 +8,7 @@ import java.util.Optional;
 /** Marches the solver through the weather. */
 final class DryingRun {
 
-  /**
-   * Error of the mean moisture that a first-order step may make, as a share of the first moisture.
-   */
-  static final double TOLERANCE = 2e-3;
-
   private static final double FIRST_STEP = 60;
-  private static final double LONGEST_STEP = 6 * 3600;
 
   private final DryingSlab slab;
   private final Weather weather;
@@ -55,7 +49,11 @@ final class DryingRun {
   }
 
   DryingCurve until(double horizon, double stopAt) {
-    return until(horizon, stopAt, TOLERANCE, 1);
+    return until(horizon, stopAt, DryingDetail.FINE);
+  }
+
+  DryingCurve until(double horizon, double stopAt, DryingDetail detail) {
+    return until(horizon, stopAt, detail, detail.tolerance(), 1);
   }
 
   /**
@@ -63,11 +61,13 @@ final class DryingRun {
    *
    * @param horizon in seconds
    * @param stopAt mean moisture of the coat
-   * @param tolerance see {@link #TOLERANCE}
+   * @param detail cells and longest step
+   * @param tolerance in place of {@link DryingDetail#tolerance()}
    * @param refinement of the grid
    */
-  DryingCurve until(double horizon, double stopAt, double tolerance, int refinement) {
-    DryingGrid grid = DryingGrid.of(slab, refinement);
+  DryingCurve until(
+      double horizon, double stopAt, DryingDetail detail, double tolerance, int refinement) {
+    DryingGrid grid = DryingGrid.of(slab, detail, refinement);
     DryingSolver solver = new DryingSolver(slab, grid);
     DryingCurve.Builder curve = new DryingCurve.Builder(slab, grid, solver.moisture());
     double allowed = tolerance * slab.initialMoisture();
@@ -80,7 +80,7 @@ final class DryingRun {
       double boundary = (interval + 1) * weather.interval();
       double day = (Math.floor(time / Weather.DAY + 1e-9) + 1) * Weather.DAY;
       double event = Math.min(Math.min(boundary, day), horizon);
-      double dt = Math.min(Math.min(wish, LONGEST_STEP), event - time);
+      double dt = Math.min(Math.min(wish, detail.longestStep()), event - time);
       // Two even steps rather than a full one and a scrap.
       boolean toEvent = dt >= (event - time) * (1 - 1e-9);
       if (!toEvent && dt > (event - time) / 2) {

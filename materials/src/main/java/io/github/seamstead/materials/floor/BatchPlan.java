@@ -3,6 +3,7 @@ package io.github.seamstead.materials.floor;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.sensitivity.Propagation;
 import io.github.seamstead.shared.uncertainty.Range;
 
 /**
@@ -48,6 +49,24 @@ public record BatchPlan(EarthQuantity quantity, Batch batch, Range count) {
   @Calculation("materials.floor.batches")
   public int likelyCount(Steps steps) {
     return (int) count(quantity.dryMass().likely(), batch.dryMass(), steps);
+  }
+
+  /**
+   * Adds up the doubt of the loads before they are rounded: of the mean thickness and of the packed
+   * density. The range of {@link #count} takes both at their ends at once, which is more cautious.
+   *
+   * @param steps receives what each number does and its share
+   * @return the doubt, in loads
+   */
+  @Calculation("materials.floor.batches-doubt")
+  public Propagation.Doubt countDoubt(Steps steps) {
+    return Propagation.of("N", "loads, not rounded", "A * t * rho_d / m_b", "")
+        .exact("A", quantity.area(), "m2")
+        .doubted("t", "the mean thickness", quantity.thicknessRange(), "m")
+        .doubted(
+            "rho_d", "the packed density", quantity.layer().mix().compactedDryDensity(), "kg/m3")
+        .exact("m_b", batch.dryMass(), "kg")
+        .write(steps);
   }
 
   /**

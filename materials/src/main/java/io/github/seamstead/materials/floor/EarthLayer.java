@@ -73,11 +73,14 @@ public record EarthLayer(
             + " kg/m3",
         "must be at most "
             + percent(Math.floor(most * 1000) / 1000)
+            + ", with which its pores are full"
             + (loosest < density.likely()
-                ? ": its pores are full at "
+                ? " at the low end of its density, "
+                    + Numbers.significant(loosest, 4)
+                    + " kg/m3 (at the likely density they are full at "
                     + percent(Saturation.moisture(density.likely()))
-                    + ", at the low end of the density at that"
-                : ", with which its pores are full"));
+                    + ")"
+                : ""));
   }
 
   private static String percent(double share) {

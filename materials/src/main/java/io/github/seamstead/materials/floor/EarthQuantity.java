@@ -3,6 +3,7 @@ package io.github.seamstead.materials.floor;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.sensitivity.Propagation;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 
@@ -109,6 +110,29 @@ public record EarthQuantity(
         .with("v", perMass, "m3/kg")
         .from(MASS_BALANCE)
         .gives(mass * perMass, "m3");
+  }
+
+  /**
+   * Adds up the doubt of the loose volume: of the mean thickness and of the packed density. The
+   * range of {@link #looseVolume} takes both at their ends at once, which is more cautious.
+   *
+   * @param steps receives what each number does and its share
+   * @return the doubt, in m³
+   */
+  @Calculation("materials.floor.loose-volume-doubt")
+  public Propagation.Doubt looseVolumeDoubt(Steps steps) {
+    return Propagation.of("V_l", "loose volume to bring", "A * t * rho_d * v", "m3")
+        .exact("A", area, "m2")
+        .doubted("t", "the mean thickness", thicknessRange(), "m")
+        .doubted("rho_d", "the packed density", layer.mix().compactedDryDensity(), "kg/m3")
+        .exact("v", layer.mix().loosePartsVolumePerDryMass(), "m3/kg")
+        .write(steps);
+  }
+
+  /** Mean thickness with its ends: the surface below strays by half of its evenness. */
+  Range thicknessRange() {
+    double half = layer.evenness() / 2;
+    return new Range(meanThickness - half, meanThickness, meanThickness + half);
   }
 
   /**

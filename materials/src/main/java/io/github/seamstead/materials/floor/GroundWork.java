@@ -42,6 +42,18 @@ public record GroundWork(double bankVolume, Range spoilVolume, Range hours) {
   }
 
   /**
+   * Reckons the digging of material that is used: dug by hand to 1.5 m and carried 20 m.
+   *
+   * @param looseVolume volume of the loose heap that is wanted, in m³, 0 or more
+   * @return person-hours, without sieving
+   * @throws IllegalArgumentException if the volume is negative
+   */
+  public static Range hoursForLoose(double looseVolume) {
+    Args.notNegative("loose volume", looseVolume, "m3");
+    return HOURS_PER_CUBIC_METRE.times(looseVolume / SWELL.likely());
+  }
+
+  /**
    * Computes the volume of the hole: A t.
    *
    * @param area inside the edge, in m², greater than 0

@@ -5,6 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.sensitivity.Propagation;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
@@ -102,6 +103,30 @@ public record Settlement(Range squeeze, Range decay, Range total, List<String> a
         .with("p", load, "Pa")
         .from(COMPRESSION)
         .gives(organicThickness * Math.min(compressibility * load, CLOSED), "m");
+  }
+
+  /**
+   * Adds up the doubt of squeeze and rot together: of the compressibility and of the share that
+   * rots.
+   *
+   * @param organicThickness in metres, 0 to 2
+   * @param massPerArea in kg/m², 0 to 5000
+   * @param steps receives what each number does and its share
+   * @return the doubt, in metres
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  @Calculation("materials.floor.settlement-doubt")
+  public static Propagation.Doubt doubt(
+      double organicThickness, double massPerArea, Steps steps) {
+    Args.within("organic layer", organicThickness, 0, 2, "m");
+    Args.within("mass of the floor", massPerArea, 0, 5000, "kg/m2");
+    return Propagation.of(
+            "s", "squeeze and rot", "t * (min(m_v * 9.80665 * m, 0.5) + q)", "m")
+        .exact("t", organicThickness, "m")
+        .exact("m", massPerArea, "kg/m2")
+        .doubted("m_v", "the compressibility", COMPRESSIBILITY, "m2/N")
+        .doubted("q", "the share that rots", ROT, "")
+        .write(steps);
   }
 
   /**

@@ -3,6 +3,7 @@ package io.github.seamstead.materials.floor;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.sensitivity.Propagation;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Optional;
 
@@ -112,6 +113,41 @@ public record WorkTime(Range personHours, Range elapsedHours) {
         .with("H_mix", mixing, "h")
         .with("H_lay", moving, "h")
         .gives(mixing + moving, "h");
+  }
+
+  /**
+   * Adds up the doubt of the work: of thickness and density, which move loads and volume together,
+   * of the time for a load and of the rates of laying. Loads are not rounded here. The range of
+   * {@link #personHours} takes all at their ends at once, which is more cautious.
+   *
+   * @param quantity the layer
+   * @param plan its loads; empty if it is tipped as it comes
+   * @param rates how fast the crew works
+   * @param steps receives what each number does and its share
+   * @return the doubt, in person-hours
+   */
+  @Calculation("materials.floor.work-doubt")
+  public static Propagation.Doubt hoursDoubt(
+      EarthQuantity quantity, Optional<BatchPlan> plan, CrewRates rates, Steps steps) {
+    LayingRate laying = LayingRate.of(quantity.layer().role());
+    FloorMix mix = quantity.layer().mix();
+    String mixing = plan.isPresent() ? "A * t * rho_d / m_b * t_b * k / 60 + " : "";
+    Propagation hours =
+        Propagation.of(
+                "H", "work of all hands", mixing + "A * t * rho_d * v * q_V + A * q_A", "h")
+            .exact("A", quantity.area(), "m2")
+            .doubted("t", "the mean thickness", quantity.thicknessRange(), "m")
+            .doubted("rho_d", "the packed density", mix.compactedDryDensity(), "kg/m3")
+            .exact("v", mix.loosePartsVolumePerDryMass(), "m3/kg")
+            .doubted("q_V", "the rate of moving", laying.perCubicMetre(), "h/m3")
+            .doubted("q_A", "the rate of levelling", laying.perSquareMetre(), "h/m2");
+    plan.ifPresent(
+        p ->
+            hours
+                .exact("m_b", p.batch().dryMass(), "kg")
+                .doubted("t_b", "the time for a load", rates.minutesPerLoad(), "min")
+                .exact("k", rates.peopleAtMixer(), ""));
+    return hours.write(steps);
   }
 
   /** Loads × minutes × people at the mixer / 60. */

@@ -50,12 +50,17 @@ public record Proportion(List<Part> parts, Basis basis) {
   }
 
   /**
-   * Writes the ratio with all sides named.
+   * Writes the ratio with all sides named that it has anything of.
    *
-   * @return for example {@code 1 part pit soil to 2½ parts washed sand, by dry mass}
+   * @return for example {@code 1 part pit soil to 2½ parts washed sand, by dry mass}; {@code pit
+   *     soil alone} if there is nothing else
    */
   public String text() {
-    return parts.stream()
+    List<Part> some = parts.stream().filter(part -> part.amount > 0).toList();
+    if (some.size() == 1) {
+      return some.get(0).name + " alone";
+    }
+    return some.stream()
             .map(
                 part ->
                     amount(part.amount)

@@ -2,10 +2,14 @@ package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.materials.soil.GradingCurve;
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.derivation.Calculation;
+import io.github.seamstead.shared.derivation.Steps;
+import io.github.seamstead.shared.sensitivity.Propagation;
 import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 
@@ -149,6 +153,49 @@ public record Recipe(List<Portion> portions) {
       variance += byClay * byClay + byDensity * byDensity;
     }
     return new Uncertain(clay, Math.sqrt(variance));
+  }
+
+  /**
+   * As {@link #clayRatio()} with the share of each doubt: of the clay of each component and of the
+   * dry mass in its bucket.
+   *
+   * @param clay the clay of components of which a range is known, by their names; the others have
+   *     the standard uncertainty that they carry
+   * @param steps receives what each number does and its share
+   * @return the doubt of the clay share
+   */
+  @Calculation("materials.mix.clay_blend-doubt")
+  public Propagation.Doubt clayDoubt(Map<String, Range> clay, Steps steps) {
+    StringBuilder ofClay = new StringBuilder();
+    StringBuilder mass = new StringBuilder();
+    for (int k = 1; k <= portions.size(); k++) {
+      String between = k == 1 ? "" : " + ";
+      ofClay.append(between).append("b_" + k + " * q_" + k + " * c_" + k);
+      mass.append(between).append("b_" + k + " * q_" + k);
+    }
+    Propagation sum =
+        Propagation.of(
+            "c_mix",
+            "clay share of the dry mass of the mix",
+            "(" + ofClay + ") / (" + mass + ")",
+            "");
+    for (int k = 1; k <= portions.size(); k++) {
+      MixComponent component = portions.get(k - 1).component();
+      sum.exact("b_" + k, portions.get(k - 1).looseVolume(), "m3")
+          .doubted(
+              "q_" + k,
+              "the dry mass in a loose cubic metre of " + component.name(),
+              component.dryMassPerLooseVolume(),
+              "kg/m3");
+      String words = "the clay of " + component.name();
+      Range known = clay.get(component.name());
+      if (known == null) {
+        sum.doubted("c_" + k, words, component.clayRatio(), "");
+      } else {
+        sum.doubted("c_" + k, words, known, "");
+      }
+    }
+    return sum.write(steps);
   }
 
   /**

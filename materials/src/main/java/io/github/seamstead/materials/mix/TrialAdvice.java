@@ -28,9 +28,8 @@ final class TrialAdvice {
               + ratio
               + " is the best so far with a probability of "
               + chance
-              + ". Try 1 part of soil to "
-              + parts(next.getAsDouble())
-              + " of sand next; it tells the most.");
+              + ". "
+              + further(outcomes, next.getAsDouble()));
     }
     for (TrialOutcome outcome : outcomes) {
       boolean cracked = outcome.crackRatio() > crackLimit;
@@ -55,6 +54,15 @@ final class TrialAdvice {
               + " unevenly. Repeat both.");
     }
     return List.copyOf(list);
+  }
+
+  private static String further(List<TrialOutcome> outcomes, double next) {
+    boolean made =
+        outcomes.stream()
+            .anyMatch(o -> Math.abs(o.sandParts() - next) <= TrialReading.SAME_PARTS);
+    return made
+        ? "Make the sample with " + parts(next) + " of sand a second time; it tells the most."
+        : "Try 1 part of soil to " + parts(next) + " of sand next; it tells the most.";
   }
 
   private static boolean orderBroken(List<TrialOutcome> outcomes, double crackLimit) {

@@ -10,7 +10,8 @@ import java.util.List;
  *
  * <p>Likelihood: the plasticity index is log-normal about {@code 0.8 (clay - 0.03) + 0.005}, clay
  * as a share of the part below 0.425 mm, with a log deviation of 0.45: the spread of activity
- * between kaolinite (0.4) and active clays (1.25 and more). A soil that is not plastic at all
+ * between kaolinite (0.4) and active clays (1.25 and more), which hand tests and shrinkage of the
+ * same soil share. A soil that is not plastic at all
  * (equal limits) has little clay: a logistic fall at 8 % of clay. With probability 0.04 it
  * misleads.
  *
@@ -26,6 +27,7 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
 
   private static final double MISLEADS = 0.04;
   private static final double LOG_DEVIATION = 0.45;
+  private static final double NOT_PLASTIC = 0.005;
 
   /** Parts of clay, silt and sand that pass the 0.425 mm sieve of the limit tests. */
   private static final double[] PARTS_FINER = GrainSizes.partsFiner(0.425e-3);
@@ -71,17 +73,21 @@ public record ConsistencyLimits(double liquidLimit, double plasticLimit) impleme
 
   @Override
   public TextureLikelihood likelihood() {
-    double index = liquidLimit - plasticLimit;
-    if (index <= 0.005) {
+    IndexReading reading = reading();
+    if (reading == IndexReading.NONE) {
       ClayLikelihood lean =
           clay -> (1 - MISLEADS) * Densities.logistic((0.08 - clay) / 0.02) + MISLEADS / 2;
       return lean;
     }
-    double seen = StrictMath.log(index);
-    return (clay, silt, sand) ->
-        (1 - MISLEADS)
-                * Densities.normal(seen, StrictMath.log(expectedIndex(clay, silt)), LOG_DEVIATION)
-            + MISLEADS / 4;
+    return reading.likelihood();
+  }
+
+  /** What the limits tell of the index; none if the soil is not plastic. */
+  IndexReading reading() {
+    double index = liquidLimit - plasticLimit;
+    return index <= NOT_PLASTIC
+        ? IndexReading.NONE
+        : new IndexReading(StrictMath.log(index), LOG_DEVIATION, MISLEADS, 1 / 4.0);
   }
 
   /** Plasticity index that goes with a texture at the usual activity. */

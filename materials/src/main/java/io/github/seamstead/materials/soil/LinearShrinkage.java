@@ -15,7 +15,8 @@ import java.util.List;
  * <p>Short moulds (140 or 250 mm, wetted to the liquid limit): {@code PI = 2.13 LS}, and the
  * plasticity index tells the clay as in {@link ConsistencyLimits}, with a log deviation of 0.5.
  * Long boxes (from 400 mm, filled at working moisture) shrink less for the same clay: 0.6 times,
- * with a log deviation of 0.7 (common practice). With probability 0.05 it misleads.
+ * with a log deviation of 0.7 (common practice). The part of it that is the clay's minerals is
+ * shared with limits and hand tests of the same soil. With probability 0.05 it misleads.
  *
  * @param mouldLengthMetres length of the mould, 0.05 to 1.5 m
  * @param driedLengthMetres length when dry, above half the mould, at most the mould
@@ -102,18 +103,15 @@ public record LinearShrinkage(double mouldLengthMetres, double driedLengthMetres
 
   @Override
   public TextureLikelihood likelihood() {
-    // A shrinkage of nothing is read as the smallest that a ruler shows.
-    double seen = StrictMath.log(Math.max(ratio(), 0.0005 / mouldLengthMetres));
+    return reading().likelihood();
+  }
+
+  /** What the bar tells of the index; a shrinkage of nothing is the least that a ruler shows. */
+  IndexReading reading() {
     double share = longBox() ? LONG_BOX_SHARE : 1;
-    double deviation = longBox() ? 0.7 : 0.5;
-    return (clay, silt, sand) ->
-        (1 - MISLEADS)
-                * Densities.normal(
-                    seen,
-                    StrictMath.log(
-                        share * ConsistencyLimits.expectedIndex(clay, silt) / INDEX_PER_SHRINKAGE),
-                    deviation)
-            + MISLEADS / 5;
+    double index = Math.max(ratio(), 0.0005 / mouldLengthMetres) * INDEX_PER_SHRINKAGE / share;
+    return new IndexReading(
+        StrictMath.log(index), longBox() ? 0.7 : 0.5, MISLEADS, 1 / 5.0);
   }
 
   @Override

@@ -27,7 +27,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
 
   /**
    * Ranks the tests that were not done yet, the greatest expected cut of the clay's variance per
-   * effort first. What tests by hand have in common is counted, so a further one tells less.
+   * effort first. What tests of plasticity have in common is counted, so a further one tells less.
    *
    * <p>The posterior is gathered on a grid of 2 % of mass. Cost: cells that still count, times
    * possible outcomes: at most a few hundred thousand likelihoods.
@@ -38,7 +38,7 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
   public static List<NextTest> rank(SoilFinding finding) {
     TextureGrid grid = new TextureGrid(STEPS);
     double[] weights = gathered(finding.texture(), grid);
-    SharedPlasticity shared = new SharedPlasticity(finding.evidence());
+    SharedPlasticity shared = new SharedPlasticity(finding.evidence(), grid);
     List<NextTest> list = new ArrayList<>();
     for (TestKind kind : TestKind.values()) {
       if (finding.evidence().stream().noneMatch(kind::done)) {
@@ -74,45 +74,62 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
     return weights;
   }
 
-  /** By the law of total variance: the variance of the mean clay over what may be seen. */
-  /** What a test by hand would show at a clay share; cells of a row have two shares in turn. */
-  private static final class RowOfClay {
-    private final SharedPlasticity shared;
-    private final List<ClayLikelihood> outcomes;
-    private double here = Double.NaN;
-    private double before = Double.NaN;
-    private double[] chancesHere = {};
-    private double[] chancesBefore = {};
-
-    RowOfClay(SharedPlasticity shared, List<ClayLikelihood> outcomes) {
-      this.shared = shared;
-      this.outcomes = outcomes;
-    }
-
-    double[] given(double clay) {
-      if (clay == before) {
-        return chancesBefore;
-      }
-      if (clay != here) {
-        before = here;
-        chancesBefore = chancesHere;
-        here = clay;
-        chancesHere = shared.given(clay, outcomes);
-      }
-      return chancesHere;
-    }
+  /** How likely each outcome of a test is in a cell, given what is known; they add to one. */
+  @FunctionalInterface
+  private interface Chances {
+    double[] in(int cell);
   }
 
+  private static Chances chances(
+      List<SoilEvidence> outcomes, TextureGrid grid, SharedPlasticity shared) {
+    if (SharedPlasticity.shares(outcomes.get(0))) {
+      List<SharedPlasticity.Seen> seen =
+          outcomes.stream().map(outcome -> new SharedPlasticity.Seen(outcome, grid)).toList();
+      return cell -> byMineral(seen, shared.minerals(cell), cell);
+    }
+    List<TextureLikelihood> likelihoods = outcomes.stream().map(SoilEvidence::likelihood).toList();
+    return cell -> {
+      double[] chances = new double[likelihoods.size()];
+      for (int k = 0; k < chances.length; k++) {
+        chances[k] = likelihoods.get(k).at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
+      }
+      return addTo(new double[chances.length], chances, 1);
+    };
+  }
+
+  private static double[] byMineral(
+      List<SharedPlasticity.Seen> outcomes, double[] minerals, int cell) {
+    double[] sums = new double[outcomes.size()];
+    double[] here = new double[sums.length];
+    for (int mineral = 0; mineral < minerals.length; mineral++) {
+      for (int k = 0; k < here.length; k++) {
+        here[k] = outcomes.get(k).at(cell, mineral);
+      }
+      addTo(sums, here, minerals[mineral]);
+    }
+    return sums;
+  }
+
+  /** Adds likelihoods, scaled to a sum, to what is there. */
+  private static double[] addTo(double[] sums, double[] likelihoods, double sum) {
+    double all = 0;
+    for (double likelihood : likelihoods) {
+      all += likelihood;
+    }
+    for (int k = 0; k < sums.length; k++) {
+      sums[k] += likelihoods[k] / all * sum;
+    }
+    return sums;
+  }
+
+  /** By the law of total variance: the variance of the mean clay over what may be seen. */
   private static double cut(
       TestKind kind, double[] weights, TextureGrid grid, SharedPlasticity shared) {
     List<SoilEvidence> outcomes = kind.outcomes();
-    boolean felt = SharedPlasticity.feels(outcomes.get(0));
-    List<TextureLikelihood> likelihoods = outcomes.stream().map(SoilEvidence::likelihood).toList();
-    List<ClayLikelihood> byClay =
-        felt ? likelihoods.stream().map(ClayLikelihood.class::cast).toList() : List.of();
-    RowOfClay byRow = new RowOfClay(shared, byClay);
-    double[] probability = new double[outcomes.size()];
-    double[] clay = new double[outcomes.size()];
+    Chances chancesOf = chances(outcomes, grid, shared);
+    int count = outcomes.size();
+    double[] probability = new double[count];
+    double[] clay = new double[count];
     double mean = 0;
     double square = 0;
     for (int cell = 0; cell < weights.length; cell++) {
@@ -120,32 +137,19 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
         continue;
       }
       double here = grid.clay(cell);
-      double[] chances = felt ? byRow.given(here) : chances(likelihoods, grid, cell);
+      double[] chances = chancesOf.in(cell);
       mean += weights[cell] * here;
       square += weights[cell] * here * here;
-      for (int k = 0; k < chances.length; k++) {
+      for (int k = 0; k < count; k++) {
         probability[k] += weights[cell] * chances[k];
         clay[k] += weights[cell] * chances[k] * here;
       }
     }
     double variance = square - mean * mean;
     double explained = -mean * mean;
-    for (int k = 0; k < clay.length; k++) {
+    for (int k = 0; k < count; k++) {
       explained += probability[k] > 0 ? clay[k] * clay[k] / probability[k] : 0;
     }
     return variance > 0 ? Math.min(1, Math.max(0, explained / variance)) : 0;
-  }
-
-  private static double[] chances(List<TextureLikelihood> outcomes, TextureGrid grid, int cell) {
-    double[] chances = new double[outcomes.size()];
-    double sum = 0;
-    for (int k = 0; k < chances.length; k++) {
-      chances[k] = outcomes.get(k).at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
-      sum += chances[k];
-    }
-    for (int k = 0; k < chances.length; k++) {
-      chances[k] /= sum;
-    }
-    return chances;
   }
 }

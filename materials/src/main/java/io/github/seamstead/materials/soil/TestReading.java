@@ -9,17 +9,17 @@ import java.util.List;
  *
  * @param label the test with its outcome
  * @param clay share of clay that it allows: 5 % quantile, mean, 95 % quantile
- * @param felt true if a hand feels plasticity in it; all such tests of a soil err together and
- *     count as one
+ * @param plastic true if it tells plasticity, felt by hand or measured as limits or shrinkage; all
+ *     such tests of a soil err together by the minerals of its clay, so each further one tells less
  */
-public record TestReading(String label, Range clay, boolean felt) {
+public record TestReading(String label, Range clay, boolean plastic) {
 
   /**
-   * Reads every test of a soil alone, and those that feel plasticity together.
+   * Reads every test of a soil alone, and those that tell plasticity together.
    *
    * @param finding what the tests say together
-   * @return one reading for each test in its order, then one for all that are felt if there are two
-   *     or more; none for warning signs and harmful contents
+   * @return one reading for each test in its order, then one for all that tell plasticity if
+   *     there are two or more; none for warning signs and harmful contents
    */
   public static List<TestReading> of(SoilFinding finding) {
     List<TestReading> readings = new ArrayList<>();
@@ -28,14 +28,14 @@ public record TestReading(String label, Range clay, boolean felt) {
       if (test instanceof WarningSign || test instanceof HarmfulContent) {
         continue;
       }
-      boolean felt = SharedPlasticity.feels(test);
-      readings.add(new TestReading(test.label(), clay(List.of(test)), felt));
-      if (felt) {
+      boolean plastic = SharedPlasticity.shares(test);
+      readings.add(new TestReading(test.label(), clay(List.of(test)), plastic));
+      if (plastic) {
         together.add(test);
       }
     }
     if (together.size() > 1) {
-      readings.add(new TestReading("all tests by feel together", clay(together), true));
+      readings.add(new TestReading("all tests of plasticity together", clay(together), true));
     }
     return List.copyOf(readings);
   }

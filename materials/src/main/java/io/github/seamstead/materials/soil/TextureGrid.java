@@ -12,11 +12,13 @@ final class TextureGrid {
   private final int steps;
   private final double[] clay;
   private final double[] silt;
+  private final int[] clayPlace;
 
   TextureGrid(int steps) {
     this.steps = steps;
     clay = new double[steps * steps];
     silt = new double[steps * steps];
+    clayPlace = new int[steps * steps];
     int cell = 0;
     for (int row = 0; row < steps; row++) {
       for (int k = 0; k < cellsInRow(row); k++) {
@@ -24,6 +26,7 @@ final class TextureGrid {
         clay[cell] = (row + corner) / steps;
         int column = k / 2;
         silt[cell] = (column + corner) / steps;
+        clayPlace[cell] = 2 * row + (k & 1);
         cell++;
       }
     }
@@ -50,6 +53,21 @@ final class TextureGrid {
     return 1 - clay[cell] - silt[cell];
   }
 
+  /** How many clay shares occur: two in each row. */
+  int clayPlaces() {
+    return 2 * steps;
+  }
+
+  /** Which of the clay shares that occur a cell has. */
+  int clayPlace(int cell) {
+    return clayPlace[cell];
+  }
+
+  /** The clay share of a place. */
+  double clayAt(int place) {
+    return (place / 2 + ((place & 1) == 0 ? 1 / 3.0 : 2 / 3.0)) / steps;
+  }
+
   /** A row of equal clay has alternating upright and hanging triangles. */
   int cellsInRow(int row) {
     return 2 * (steps - row) - 1;
@@ -59,13 +77,12 @@ final class TextureGrid {
   double[] evaluate(TextureLikelihood likelihood) {
     double[] values = new double[size()];
     if (likelihood instanceof ClayLikelihood byClay) {
-      int cell = 0;
-      for (int row = 0; row < steps; row++) {
-        double upright = byClay.ofClay((row + 1 / 3.0) / steps);
-        double hanging = byClay.ofClay((row + 2 / 3.0) / steps);
-        for (int k = 0; k < cellsInRow(row); k++) {
-          values[cell++] = (k & 1) == 0 ? upright : hanging;
-        }
+      double[] byPlace = new double[clayPlaces()];
+      for (int place = 0; place < byPlace.length; place++) {
+        byPlace[place] = byClay.ofClay(clayAt(place));
+      }
+      for (int cell = 0; cell < values.length; cell++) {
+        values[cell] = byPlace[clayPlace[cell]];
       }
     } else {
       for (int cell = 0; cell < values.length; cell++) {

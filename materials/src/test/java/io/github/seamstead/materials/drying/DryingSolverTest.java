@@ -83,7 +83,7 @@ class DryingSolverTest {
     DryingSlab slab = DryingSlab.sealed(0.1, 1750, 0.2, EarthMoisture.sandyMix());
     DryingRun run = new DryingRun(slab, weather, 1);
     DryingCurve curve = run.until(90 * Weather.DAY, 0);
-    DryingCurve fine = run.until(90 * Weather.DAY, 0, 1e-4, 4);
+    DryingCurve fine = run.until(90 * Weather.DAY, 0, DryingDetail.FINE, 1e-4, 4);
     for (int day = 1; day <= 90; day++) {
       double time = day * Weather.DAY;
       assertThat(curve.evaporatedAt(time) / fine.evaporatedAt(time))
@@ -101,7 +101,7 @@ class DryingSolverTest {
         DryingSlab.sealed(0.03, 1750, 0.2, EarthMoisture.sandyMix()).drawingInto(0.05, 0.04);
     DryingRun run = new DryingRun(slab, Weather.constant(new AirState(18, 0.6, 0.2)), 1);
     DryingCurve curve = run.until(40 * Weather.DAY, 0);
-    DryingCurve fine = run.until(40 * Weather.DAY, 0, 5e-6, 4);
+    DryingCurve fine = run.until(40 * Weather.DAY, 0, DryingDetail.FINE, 5e-6, 4);
     for (int day = 1; day <= 40; day++) {
       double time = day * Weather.DAY;
       assertThat(curve.coatMoistureAt(time))

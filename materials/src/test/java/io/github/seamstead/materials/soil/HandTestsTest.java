@@ -144,7 +144,7 @@ class HandTestsTest {
                 new WashTest(WashTest.Outcome.values()[0]),
                 new WarningSign(WarningSign.Kind.SWELLING)));
     List<TestReading> readings = TestReading.of(finding);
-    assertThat(readings).extracting(TestReading::felt).containsExactly(true, true, false, true);
+    assertThat(readings).extracting(TestReading::plastic).containsExactly(true, true, false, true);
     TestReading together = readings.get(3);
     assertThat(together.label()).contains("together");
     assertThat(together.clay().high() - together.clay().low())

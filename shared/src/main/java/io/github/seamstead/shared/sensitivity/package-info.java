@@ -1,5 +1,6 @@
 /**
- * Which doubtful input moves a result most: first-order and total indices of its variance.
+ * Which doubtful input moves a result most: first-order and total indices of its variance, and the
+ * law of propagation for one formula.
  *
  * <p>First class to open: {@link io.github.seamstead.shared.sensitivity.SensitivityDesign}.
  */

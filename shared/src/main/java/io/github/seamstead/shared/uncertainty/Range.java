@@ -1,6 +1,7 @@
 package io.github.seamstead.shared.uncertainty;
 
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.internal.PlainNumber;
 
 /**
@@ -19,11 +20,19 @@ public record Range(double low, double likely, double high) {
     Args.finite("low", low, "");
     Args.finite("likely", likely, "");
     Args.finite("high", high, "");
-    Args.require(
-        low <= likely && likely <= high,
+    if (!(low <= likely && likely <= high)) {
+      throw fallen(low, likely, high);
+    }
+  }
+
+  /** Numbers are put in words only where they are wrong: ranges are made by the million. */
+  private static ArgumentFault fallen(double low, double likely, double high) {
+    return ArgumentFault.of(
         "range",
         PlainNumber.shown(low) + ", " + PlainNumber.shown(likely) + ", " + PlainNumber.shown(high),
-        "must not fall");
+        "must not fall",
+        "",
+        "");
   }
 
   /**

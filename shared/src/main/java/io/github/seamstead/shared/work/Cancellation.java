@@ -3,10 +3,14 @@ package io.github.seamstead.shared.work;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 
-/** A switch that asks a long piece of work to stop and return its best so far. Thread-safe. */
+/**
+ * A switch that asks a long piece of work to stop and return its best so far, or its searches alone
+ * to do so and the rest to be done in full. Thread-safe.
+ */
 public final class Cancellation {
 
   private final AtomicBoolean cancelled = new AtomicBoolean();
+  private final AtomicBoolean finishing = new AtomicBoolean();
 
   /** Creates a switch that is off. */
   public Cancellation() {}
@@ -23,6 +27,23 @@ public final class Cancellation {
    */
   public boolean isCancelled() {
     return cancelled.get();
+  }
+
+  /**
+   * Asks searches to end with their best so far, and the work that has none to be done in full: the
+   * whole is then there soon, with nothing left out. Calling it again changes nothing.
+   */
+  public void finish() {
+    finishing.set(true);
+  }
+
+  /**
+   * Tells whether searches are to end with their best so far.
+   *
+   * @return true once {@link #cancel()} or {@link #finish()} was called
+   */
+  public boolean endsSearches() {
+    return finishing.get() || cancelled.get();
   }
 
   /**

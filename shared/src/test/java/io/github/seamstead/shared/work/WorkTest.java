@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class WorkTest {
@@ -32,5 +33,21 @@ class WorkTest {
     assertThat(work.cancellation().isCancelled()).isFalse();
     work.heardBy(Progress.NONE).cancellation().cancel();
     assertThat(work.cancellation().isCancelled()).isTrue();
+    assertThat(work.cancellation().endsSearches()).isTrue();
+    assertThatThrownBy(() -> work.cancellation().goOn("a knot was tied"))
+        .isInstanceOf(CancellationException.class)
+        .hasMessageContaining("a knot was tied");
+  }
+
+  @Test
+  void finishingEndsSearchesAlone() {
+    Cancellation end = new Cancellation();
+    assertThat(end.endsSearches()).isFalse();
+    end.finish();
+    assertThat(end.endsSearches()).isTrue();
+    assertThat(end.isCancelled()).isFalse();
+    end.goOn("a knot was tied");
+    end.cancel();
+    assertThat(end.isCancelled()).isTrue();
   }
 }

@@ -1,8 +1,10 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.api.page.LinkedNumbers;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.materials.drying.Milestone;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Writes the days of the work, each as a card with boxes and blanks. */
 final class DaySheets {
@@ -19,12 +21,13 @@ final class DaySheets {
           (first == last ? "Day " : "Days ") + number + ": " + day.title(),
           "Day sheet",
           Sheet.Kind.CARD,
-          body(day, work.dateText(i), "d" + first));
+          body(day, work.dateText(i), "d" + first, desk.sums()));
       first = last + 1;
     }
   }
 
-  private static Markup body(Day day, Optional<String> date, String key) {
+  private static Markup body(
+      Day day, Optional<String> date, String key, Function<String, Optional<String>> sums) {
     Markup m = new Markup();
     if (!day.lead().isEmpty()) {
       m.element("p", day.lead(), "class", "lead");
@@ -46,7 +49,7 @@ final class DaySheets {
         pause(m, day, key);
         m.open("ol", "class", "steps", "start", Integer.toString(i + 1));
       }
-      step(m, day.steps().get(i), key + "s" + (i + 1), i + 1);
+      step(m, day.steps().get(i), key + "s" + (i + 1), i + 1, sums);
     }
     m.closeLine();
     if (pauseAfter == day.steps().size()) {
@@ -82,7 +85,12 @@ final class DaySheets {
     }
   }
 
-  private static void step(Markup m, Day.Step step, String key, int number) {
+  private static void step(
+      Markup m,
+      Day.Step step,
+      String key,
+      int number,
+      Function<String, Optional<String>> sums) {
     m.open("li");
     if (!step.warning().isEmpty()) {
       warning(m, step.warning());
@@ -90,9 +98,9 @@ final class DaySheets {
     m.open("div", "class", "step-line");
     m.open("label", "class", "tk");
     m.open("input", "type", "checkbox", "data-k", key, "data-step", Integer.toString(number));
-    m.open("span").element("b", number + ". ").text(step.text());
+    LinkedNumbers.write(m.open("span").element("b", number + ". "), step.text(), sums);
     if (!step.wanted().isEmpty()) {
-      m.text(" ").element("b", step.wanted(), "class", "want");
+      LinkedNumbers.write(m.text(" ").open("b", "class", "want"), step.wanted(), sums).close();
     }
     m.close().close();
     Ticks.blank(m, key + "w", "step " + number + ": time and initials");

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** What the sheets share while they are written: the plan, its sizes, the drawings. */
 final class Desk {
@@ -26,10 +27,22 @@ final class Desk {
   private final Anchors anchors = new Anchors();
   private final Anchors names = new Anchors();
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
+  private Function<String, Optional<String>> sums = text -> Optional.empty();
 
   Desk(JobPlan plan, io.github.seamstead.api.chapter.internal.Words words) {
     this.plan = plan;
     this.sizes = new Sizes(words, isModel(plan));
+  }
+
+  /** From here on numbers of the sheets lead to the sums from which they come. */
+  Desk linkNumbers(Function<String, Optional<String>> toSums) {
+    sums = toSums;
+    return this;
+  }
+
+  /** The id of the sum that a number comes from. */
+  Function<String, Optional<String>> sums() {
+    return sums;
   }
 
   static boolean isModel(JobPlan plan) {

@@ -7,6 +7,8 @@ import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.JobPlan;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** Writes the front of the book: the sheets that a crew carries, in the order of use. */
 public final class Front {
@@ -23,12 +25,18 @@ public final class Front {
    * @param page where to
    * @param name the job's name, as it stands on every sheet
    * @param digest a few characters that tell this plan's results from others'
+   * @param sums gives the id of the sum that a number comes from; empty if there is none
    * @return the drawings of the sheets by name
    */
   public static Map<String, Drawing> write(
-      JobPlan plan, Words words, Page page, String name, String digest) {
+      JobPlan plan,
+      Words words,
+      Page page,
+      String name,
+      String digest,
+      Function<String, Optional<String>> sums) {
     String shown = shortened(name);
-    Desk desk = sheets(plan, words);
+    Desk desk = sheets(plan, words, sums);
     List<Sheet> sheets = desk.sheets();
     for (int i = 0; i < sheets.size(); i++) {
       Sheet sheet = sheets.get(i);
@@ -42,8 +50,9 @@ public final class Front {
   }
 
   /** Writes the sheets in the order of use, without what stands round them. */
-  static Desk sheets(JobPlan plan, Words words) {
-    Desk desk = new Desk(plan, words);
+  static Desk sheets(
+      JobPlan plan, Words words, Function<String, Optional<String>> sums) {
+    Desk desk = new Desk(plan, words).linkNumbers(sums);
     WorkPlan work = WorkPlan.of(desk);
     ChangeSheet.write(desk);
     StartSheet.write(desk, work);

@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What the seams of a kind take: their length, how they lap, what holds them. */
+/**
+ * What the seams of a kind that are left to make take: their length, how they lap, what holds them.
+ */
 final class SeamWork {
 
   private final Sizes sizes;
@@ -21,7 +23,7 @@ final class SeamWork {
     sizes = desk.sizes();
     joining = desk.plan().joining();
     Optional<FixingsPart> fixings = desk.plan().fixings();
-    bill = joining.map(JoiningPart::seams).or(() -> fixings.map(FixingsPart::seams));
+    bill = joining.map(j -> j.left().left()).filter(left -> !left.isEmpty()).map(SeamBill::new);
     pattern = fixings.map(f -> f.fixings().pattern());
   }
 
@@ -57,7 +59,8 @@ final class SeamWork {
   /** How long one team takes for all seams of a kind, at the pace of the ring. */
   String time(SeamKind kind) {
     return joining
-        .map(j -> sizes.words().duration(j.seams().workSeconds(kind, j.secondsPerMetre())))
+        .flatMap(j -> bill.map(b -> b.workSeconds(kind, j.secondsPerMetre())))
+        .map(seconds -> sizes.words().duration(seconds))
         .orElse("");
   }
 

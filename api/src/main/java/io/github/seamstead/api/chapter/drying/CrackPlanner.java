@@ -73,6 +73,10 @@ final class CrackPlanner {
                 cracking.restraint().likely(),
                 cracking.stretch().likely(),
                 steps));
+    run.workedOnly(
+        "materials.drying.crack-width-doubt",
+        "How sure are the cracks of " + layer.name() + "?",
+        cracking::forecastDoubt);
     run.worked(
         "materials.drying.slip",
         "Slip for " + layer.name(),

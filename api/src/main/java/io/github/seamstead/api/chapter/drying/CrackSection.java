@@ -111,10 +111,10 @@ final class CrackSection {
             + changes(air.shutChanges())
             + " air changes a day, its own water keeps the air damp: "
             + shut.name()
-            + " likely in "
-            + DryingPages.days(shut.likely(), shut)
-            + " instead of "
-            + DryingPages.days(open.likely(), open)
+            + " is then reached "
+            + DryingPages.after(shut)
+            + ", else "
+            + DryingPages.after(open)
             + ". Open low and high on all sides: a draught on one side alone opens cracks.");
   }
 

@@ -189,6 +189,14 @@ final class DryingPages {
     return points;
   }
 
+  /** When a state is likely reached, for a sentence. */
+  static String after(Milestone milestone) {
+    String days = days(milestone.likely(), milestone);
+    return milestone.likely().isPresent() && milestone.likely().getAsDouble() >= AT_ONCE
+        ? "after " + days
+        : days;
+  }
+
   static String days(OptionalDouble days, Milestone milestone) {
     if (days.isPresent() && days.getAsDouble() < AT_ONCE) {
       return "at once";

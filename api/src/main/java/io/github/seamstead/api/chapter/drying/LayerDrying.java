@@ -86,6 +86,7 @@ final class LayerDrying {
     DryingDoubt doubt =
         tile.filter(TileCalibration::plausible)
             .map(TileCalibration::doubt)
+            .map(calibrated -> calibrated.supposing(run.supposed().drying()))
             .orElseGet(() -> run.supposed().drying());
     Forecaster forecaster = new Forecaster(slab, criteria, doubt, air);
     DryingForecast forecast =
@@ -175,9 +176,12 @@ final class LayerDrying {
         return DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps);
       }
       return run.recalled(
-          new ForecastOf(slab, air, ventilation, criteria, doubt, days),
+          new ForecastOf(slab, air, ventilation, criteria, doubt, days, run.isRough()),
           DryingForecast.class,
-          () -> DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps));
+          () ->
+              run.isRough()
+                  ? DryingForecast.rough(slab, air, ventilation, criteria, doubt, days)
+                  : DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps));
     }
   }
 
@@ -188,7 +192,8 @@ final class LayerDrying {
       Optional<Ventilation> ventilation,
       DryingCriteria criteria,
       DryingDoubt doubt,
-      double days) {}
+      double days,
+      boolean rough) {}
 
   private Optional<Ventilation> ventilation(Optional<? extends Number> changes) {
     double area = floor.buildUp().footprint().area();

@@ -57,7 +57,7 @@ final class TilePlanner {
     return Optional.empty();
   }
 
-  private static TileCalibration calibrate(TileTest tile, EarthLayer layer) {
+  private TileCalibration calibrate(TileTest tile, EarthLayer layer) {
     DryingSlab slab =
         DryingSlab.sealed(
             tile.thickness(),
@@ -69,8 +69,14 @@ final class TilePlanner {
             .orElseGet(() -> FloorAir.humidity(tile.temperature(), tile.wetBulb().orElseThrow()));
     List<TestTile.Weighing> weighings =
         tile.weighings().stream().map(w -> new TestTile.Weighing(w.time(), w.mass())).toList();
-    return TileCalibration.of(
-        new TestTile(slab, tile.area(), weighings, tile.scale()),
-        Weather.constant(new AirState(tile.temperature(), humidity, tile.airSpeed())));
+    CalibrationOf key =
+        new CalibrationOf(
+            new TestTile(slab, tile.area(), weighings, tile.scale()),
+            Weather.constant(new AirState(tile.temperature(), humidity, tile.airSpeed())));
+    return run.recalled(
+        key, TileCalibration.class, () -> TileCalibration.of(key.tile(), key.weather()));
   }
+
+  /** What a calibration depends on. */
+  private record CalibrationOf(TestTile tile, Weather weather) {}
 }

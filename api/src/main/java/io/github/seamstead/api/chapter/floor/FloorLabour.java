@@ -45,6 +45,10 @@ final class FloorLabour {
           "materials.floor.work",
           "Hours for the " + quantity.layer().name(),
           steps -> WorkTime.likelyHours(quantity, plan, rates, steps));
+      run.workedOnly(
+          "materials.floor.work-doubt",
+          "How sure are the hours for the " + quantity.layer().name() + "?",
+          steps -> WorkTime.hoursDoubt(quantity, plan, rates, steps));
       layers.add(new FloorWork.LayerWork(quantity.layer().name(), time));
       hours = hours.plus(time.personHours());
       clock = clock.plus(time.elapsedHours());
@@ -82,6 +86,10 @@ final class FloorLabour {
         "materials.floor.settlement",
         "Squeeze of the soft ground",
         steps -> Settlement.squeeze(softBase, mass, Settlement.COMPRESSIBILITY.likely(), steps));
+    run.workedOnly(
+        "materials.floor.settlement-doubt",
+        "How sure is the settlement?",
+        steps -> Settlement.doubt(softBase, mass, steps));
     run.caution(Chapter.FLOOR, settlement.caution());
     return settlement;
   }

@@ -137,7 +137,7 @@ final class FloorPlanner {
   }
 
   private static Layer layer(Run run, FloorLayer layer, Map<String, FloorMix> mixes) {
-    String name = layer.name().orElse(layer.kind().word());
+    String name = layer.name().orElse(layer.kind().label());
     double thickness = layer.thickness().orElse(0.0);
     return switch (layer.kind()) {
       case LEVELLING -> EarthLayer.levelling(thickness, single(run, layer));

@@ -38,6 +38,10 @@ final class FloorSums {
     for (EarthQuantity quantity : earth) {
       String layer = quantity.layer().name();
       run.worked("materials.floor.loose-volume", "Loose volume of " + layer, quantity::looseVolume);
+      run.workedOnly(
+          "materials.floor.loose-volume-doubt",
+          "How sure is the loose volume of " + layer + "?",
+          quantity::looseVolumeDoubt);
       if (quantity.layer().mixed()) {
         run.worked(
             "materials.water.saturation",
@@ -54,6 +58,10 @@ final class FloorSums {
       run.worked(
           "materials.floor.batch-water", "Water in a load of " + layer, plan.batch()::waterBalance);
       run.worked("materials.floor.batches", "Loads of " + layer, plan::likelyCount);
+      run.workedOnly(
+          "materials.floor.batches-doubt",
+          "How sure are the loads of " + layer + "?",
+          plan::countDoubt);
     }
   }
 

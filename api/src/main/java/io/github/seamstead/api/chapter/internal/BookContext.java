@@ -5,6 +5,7 @@ import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.page.Anchors;
 import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.page.LinkedNumbers;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.page.Table;
@@ -87,7 +88,7 @@ public final class BookContext {
     body = new Markup();
   }
 
-  /** From here on numbers of tables lead to the sums from which they come. */
+  /** From here on numbers of tables and of running text lead to the sums from which they come. */
   public void linkNumbers(Function<String, Optional<String>> toSums) {
     sums = toSums;
   }
@@ -97,11 +98,11 @@ public final class BookContext {
   }
 
   public void paragraph(String text) {
-    body.element("p", words.said(text)).raw("\n");
+    LinkedNumbers.write(body.open("p"), words.said(text), sums).closeLine();
   }
 
   public void note(String text) {
-    body.element("p", words.said(text), "class", "note").raw("\n");
+    LinkedNumbers.write(body.open("p", "class", "note"), words.said(text), sums).closeLine();
   }
 
   public void table(Table table) {

@@ -105,6 +105,11 @@ public final class Facts<T> {
     return add(key, about, true, RANGE.schema(), t -> Optional.of(RANGE.write(value.apply(t))));
   }
 
+  /** A low, likely and high number that may not be known. */
+  public Facts<T> maybeRange(String key, String about, Function<T, Optional<Range>> value) {
+    return maybe(key, about, RANGE, value);
+  }
+
   /** A number with its standard uncertainty. */
   public Facts<T> uncertain(String key, String about, Function<T, Uncertain> value) {
     return add(key, about, true, DOUBT.schema(), t -> Optional.of(DOUBT.write(value.apply(t))));

@@ -258,7 +258,7 @@ public final class Run {
             Progress.NONE,
             options.cancellation(),
             options.executor());
-    Series one = new Series(series.recall(), series.supposed(), true);
+    Series one = new Series(series.recall(), series.supposed(), true, series.rough());
     Run other = new Run(changed, terms, List.copyOf(chapters.values()), one, done);
     Parts parts = other.plan();
     other.requireNoFaults(parts);
@@ -268,6 +268,11 @@ public final class Run {
   /** Whether asides that no other chapter builds on are left out. */
   public boolean isBrief() {
     return series.brief();
+  }
+
+  /** Whether dear simulations march roughly, since only their differences are looked at. */
+  public boolean isRough() {
+    return series.rough();
   }
 
   /** Gives what a dear calculation gave before for the same key, or calculates it. */
@@ -378,6 +383,13 @@ public final class Run {
       derivations.add(recorder.derivation(id, title));
     }
     return result;
+  }
+
+  /** Works a sum that stands in the worked steps alone; without them it is not worked at all. */
+  public void workedOnly(String id, String title, Function<Steps, ?> calculation) {
+    if (options.worked()) {
+      worked(id, title, calculation);
+    }
   }
 
   /** Reports progress; it never falls, whichever thread reports. */

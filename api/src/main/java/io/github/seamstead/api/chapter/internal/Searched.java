@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.internal;
 
 import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.shared.work.Cancellation;
 import io.github.seamstead.shared.work.Work;
 import java.util.function.Function;
 
@@ -30,17 +31,20 @@ public record Searched<T>(T found, boolean stopped) {
     long start = System.nanoTime();
     T found = search.apply(run.work(units));
     long spent = System.nanoTime() - start;
-    boolean cancelled = run.options().cancellation().isCancelled();
+    Cancellation cancellation = run.options().cancellation();
+    boolean ended = cancellation.endsSearches();
     boolean late = run.options().timeLimit().map(t -> spent > t.toNanos()).orElse(false);
-    if (cancelled || late) {
+    if (ended || late) {
       run.skip(
           chapter,
           "the search for "
               + what
               + " was stopped, since "
-              + (cancelled ? "the run was cancelled" : "its time was up")
+              + (cancellation.isCancelled()
+                  ? "the run was cancelled"
+                  : ended ? "it was asked to end" : "its time was up")
               + "; the best so far is given");
     }
-    return new Searched<>(found, cancelled || late);
+    return new Searched<>(found, ended || late);
   }
 }

@@ -37,6 +37,8 @@ final class JoiningFacts {
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
         .number("seams_m", "length of all seams", j -> j.seams().metres())
+        .number("seamsMade_m", "length of the seams made so far", j -> j.left().madeMetres())
+        .number("seamsLeft_m", "length of the seams left to make", j -> j.left().leftMetres())
         .many("seams", "every seam, in the order of the work", seam(), j -> j.seams().runs())
         .maybe("order", "the join order", plan(), JoiningPart::order)
         .maybeNumber(

@@ -198,8 +198,18 @@ final class JoiningPages {
     book.paragraph(
         "Times are at the pace of the seams round the ring, for one team. Join the parts of a panel"
             + " before its neighbours; put the cap on when the cover is right side out.");
+    if (!part.left().made().isEmpty()) {
+      book.paragraph(
+          w.length(part.left().madeMetres())
+              + " of them are made, splices of joined panels among them; "
+              + w.length(part.left().leftMetres())
+              + " are left.");
+    }
     book.body().open("ol", "class", "tick");
-    for (SeamRun splice : part.seams().of(SeamKind.SPLICE)) {
+    for (SeamRun splice : part.left().left()) {
+      if (splice.kind() != SeamKind.SPLICE) {
+        continue;
+      }
       book.body()
           .open("li")
           .element("strong", splice.name())

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.joining;
 
 import io.github.seamstead.assembly.fixings.SeamBill;
+import io.github.seamstead.assembly.fixings.SeamsLeft;
 import io.github.seamstead.assembly.merge.Comparison;
 import io.github.seamstead.assembly.merge.MergePlan;
 import io.github.seamstead.assembly.merge.TeamLift;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param ring the panels round the frame with their joints
  * @param meetings how the edges of each joint of the ring meet, in the order of the joints
  * @param seams every seam of the cover, in the order of the work
+ * @param left how far these seams are made: all are left without a diary
  * @param secondsPerMetre time for a metre of seam, from the usual time of a seam of the ring
  * @param standing the map as the cover stands, seen from outside
  * @param lying the map as the cover lies, inside out, seen from the plain side
@@ -32,6 +34,7 @@ public record JoiningPart(
     PieceRing ring,
     List<SeamMatch> meetings,
     SeamBill seams,
+    SeamsLeft left,
     double secondsPerMetre,
     JointMap standing,
     JointMap lying,

@@ -9,6 +9,8 @@ import io.github.seamstead.api.job.Joining;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.assembly.fixings.SeamBill;
 import io.github.seamstead.assembly.fixings.SeamKind;
+import io.github.seamstead.assembly.fixings.SeamRun;
+import io.github.seamstead.assembly.fixings.SeamsLeft;
 import io.github.seamstead.assembly.handling.LiftLimit;
 import io.github.seamstead.assembly.handling.LiftTask;
 import io.github.seamstead.assembly.merge.HandledMass;
@@ -93,6 +95,7 @@ final class JoiningPlanner {
         ring,
         meetings(cover.panels()),
         seams,
+        left(run, cover, seams, report),
         pace,
         JointMap.of(ring, View.AS_IT_STANDS),
         JointMap.of(ring, View.AS_IT_LIES),
@@ -102,6 +105,24 @@ final class JoiningPlanner {
         options,
         report,
         report.flatMap(r -> Relabelling.of(ring, r)));
+  }
+
+  /**
+   * A diary names the seams of the ring alone, so that the splices before them are taken for made.
+   */
+  private static SeamsLeft left(
+      Run run, CoverPart cover, SeamBill seams, Optional<LogReport> report) {
+    List<SeamRun> made = report.map(r -> SeamPlanner.made(cover, r)).orElse(List.of());
+    SeamsLeft left = SeamsLeft.of(seams, made);
+    long splices = made.stream().filter(m -> m.kind() == SeamKind.SPLICE).count();
+    if (splices > 0) {
+      run.assume(
+          "(splices)",
+          splices + " made",
+          "the parts of a panel are joined before it meets its neighbours, and the diary says that"
+              + " these panels met theirs");
+    }
+    return left;
   }
 
   /** Names each seam that is to be undone: the cover cannot be finished over it. */

@@ -7,6 +7,7 @@ import io.github.seamstead.assembly.fixings.SeamBill;
 import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.fixings.SeamRun;
 import io.github.seamstead.assembly.ring.Joint;
+import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.geometry.pattern.EdgeRole;
 import io.github.seamstead.geometry.pattern.Panel;
@@ -14,6 +15,7 @@ import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Lists every seam of the cover: on the panels, round the ring, at foot and top, in the lining. */
 final class SeamPlanner {
@@ -25,9 +27,7 @@ final class SeamPlanner {
     for (int panel = 1; panel <= cover.panels().size(); panel++) {
       onPanel(runs, cover.panels().get(panel - 1), cover.firstFace(panel), stated);
     }
-    for (Joint joint : ring.joints()) {
-      runs.add(new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1));
-    }
+    ring.joints().forEach(joint -> runs.add(ring(joint)));
     cover.trims().forEach(trim -> trim(runs, trim));
     if (stated.skirt().isPresent()) {
       cover.panels().forEach(p -> add(runs, SeamKind.SKIRT, p, p.baseLength()));
@@ -45,7 +45,25 @@ final class SeamPlanner {
     return new SeamBill(runs);
   }
 
-  private static void onPanel(List<SeamRun> runs, Panel panel, int face, Cover stated) {
+  /**
+   * The seams that are made: joints that may stay, and the splices of every panel that hangs on
+   * another, for its parts are joined before it meets its neighbours.
+   */
+  static List<SeamRun> made(CoverPart cover, LogReport log) {
+    List<SeamRun> made = new ArrayList<>();
+    log.kept().forEach(joint -> made.add(ring(joint)));
+    log.present().stream()
+        .flatMap(seam -> Stream.of(seam.first().piece(), seam.second().piece()))
+        .distinct()
+        .forEach(piece -> splices(made, cover.panels().get(piece - 1)));
+    return made;
+  }
+
+  private static SeamRun ring(Joint joint) {
+    return new SeamRun(SeamKind.RING, joint.mark().text(), joint.lengthMetres(), 1);
+  }
+
+  private static void splices(List<SeamRun> runs, Panel panel) {
     panel
         .splices()
         .forEach(
@@ -56,6 +74,10 @@ final class SeamPlanner {
                         s.over() + (s.upright() ? " beside " : " over ") + s.under(),
                         s.length(),
                         1)));
+  }
+
+  private static void onPanel(List<SeamRun> runs, Panel panel, int face, Cover stated) {
+    splices(runs, panel);
     for (PatternPiece extra : panel.extras()) {
       if (extra.kind() == PieceKind.PATCH) {
         runs.add(

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param glue open and cure time by the adhesive's maker, if the document states them
  * @param pegs pegs round the hem
  * @param through what a fixing of a seam goes through
- * @param shopping all of it, rounded up to packs
+ * @param left what of it is used up and what the rest takes
+ * @param shopping what the rest takes, rounded up to packs
  */
 public record FixingsPart(
     FixingCount fixings,
@@ -26,4 +27,5 @@ public record FixingsPart(
     Optional<AdhesiveTimes> glue,
     HemPegs pegs,
     StackPart through,
+    FixingsLeft left,
     ShoppingList shopping) {}

@@ -17,6 +17,7 @@ import io.github.seamstead.assembly.fixings.FixingPattern;
 import io.github.seamstead.assembly.fixings.HemPegs;
 import io.github.seamstead.assembly.fixings.SeamBill;
 import io.github.seamstead.assembly.fixings.SeamStack;
+import io.github.seamstead.assembly.fixings.SeamsLeft;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.assembly.fixings.ShoppingList;
 import io.github.seamstead.assembly.schedule.AdhesiveTimes;
@@ -54,12 +55,7 @@ final class FixingsPlanner {
         "Fixings in one seam",
         steps -> pattern.count(joints.get(0), steps));
     Optional<AdhesiveNeed> adhesive =
-        stated
-            .adhesiveBead()
-            .map(
-                bead ->
-                    AdhesiveNeed.of(
-                        Bead.round(bead), joints, 1, stated.cartridge(), stated.spare()));
+        stated.adhesiveBead().map(bead -> glued(stated, bead, joints));
     adhesive.ifPresent(
         need -> {
           run.worked(
@@ -77,11 +73,45 @@ final class FixingsPlanner {
     double side = cover.face(1).edgeLength(0);
     HemPegs pegs = new HemPegs(cover.faces().size(), side, HemPegs.USUAL_SPACING);
     run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
-    List<ShoppingItem> items = new ArrayList<>();
     StackPart through = through(run, stated, thickness(run), seams.metres());
-    items.add(count.item());
-    through
-        .thread()
+    FixingsLeft left = left(stated, pattern, through.stack(), joining.left());
+    List<ShoppingItem> items = items(stated, pattern, left);
+    items.add(pegs.item(stated.spare(), 1));
+    for (ShoppingItem item : items) {
+      run.worked("assembly.fixings.packs", "Packs of " + item.name(), item::packs);
+    }
+    return new FixingsPart(
+        count, seams, adhesive, glue, pegs, through, left, ShoppingList.of(items));
+  }
+
+  private static FixingsLeft left(
+      Fixings stated, FixingPattern pattern, SeamStack stack, SeamsLeft seams) {
+    boolean any = !seams.left().isEmpty();
+    return new FixingsLeft(
+        seams.madeFixings(pattern),
+        seams.leftFixings(pattern),
+        stated
+            .adhesiveBead()
+            .filter(bead -> any)
+            .map(bead -> glued(stated, bead, seams.leftLengths())),
+        Optional.of(seams.leftMetres())
+            .filter(metres -> any && stated.method() == FixingMethod.STITCHES)
+            .map(metres -> stack.threadMetres(stated.spacing(), metres, stated.rows())));
+  }
+
+  private static AdhesiveNeed glued(Fixings stated, double bead, List<Double> joints) {
+    return AdhesiveNeed.of(Bead.round(bead), joints, 1, stated.cartridge(), stated.spare());
+  }
+
+  /** What holds the seams that are left; nothing if all are made. */
+  private static List<ShoppingItem> items(Fixings stated, FixingPattern pattern, FixingsLeft left) {
+    List<ShoppingItem> items = new ArrayList<>();
+    if (left.open() > 0) {
+      items.add(
+          ShoppingItem.of(
+              pattern.kind().label(), "piece", left.open(), stated.spare(), stated.packSize()));
+    }
+    left.thread()
         .flatMap(
             metres ->
                 stated
@@ -89,12 +119,8 @@ final class FixingsPlanner {
                     .flatMap(SeamLayers::reel)
                     .map(reel -> thread(metres, stated, reel)))
         .ifPresent(items::add);
-    adhesive.ifPresent(need -> items.add(need.item()));
-    items.add(pegs.item(stated.spare(), 1));
-    for (ShoppingItem item : items) {
-      run.worked("assembly.fixings.packs", "Packs of " + item.name(), item::packs);
-    }
-    return new FixingsPart(count, seams, adhesive, glue, pegs, through, ShoppingList.of(items));
+    left.adhesive().ifPresent(need -> items.add(need.item()));
+    return items;
   }
 
   private static double thickness(Run run) {

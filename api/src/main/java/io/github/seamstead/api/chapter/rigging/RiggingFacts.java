@@ -20,6 +20,8 @@ final class RiggingFacts {
         .text("kind", "what holds the seams", f -> f.fixings().pattern().kind().label())
         .code("kindCode", "the same as a code", FixingKind.class, f -> f.fixings().pattern().kind())
         .whole("total", "fixings in all seams", f -> f.fixings().total())
+        .whole("made", "fixings in the seams made so far", f -> f.left().made())
+        .whole("open", "fixings of the seams left to make", f -> f.left().open())
         .whole("pegs", "pegs round the hem", f -> f.pegs().pegs())
         .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacingMetres())
         .number("seamLength_m", "length of all seams", f -> f.seams().metres())
@@ -27,9 +29,18 @@ final class RiggingFacts {
             "adhesive_m3",
             "adhesive in all beads",
             f -> f.adhesive().map(need -> need.cubicMetres()))
+        .maybeNumber(
+            "adhesiveLeft_m3",
+            "adhesive of the seams left to make",
+            f -> f.left().adhesive().map(need -> need.cubicMetres()))
+        .maybeNumber("threadLeft_m", "thread of the seams left to make", f -> f.left().thread())
         .maybe("glue", "how it is glued", glue(), FixingsPart::glue)
         .one("through", "what a fixing goes through", through(), FixingsPart::through)
-        .many("shopping", "what to buy", item(), f -> f.shopping().items());
+        .many(
+            "shopping",
+            "what to buy for the seams left to make",
+            item(),
+            f -> f.shopping().items());
   }
 
   private static Facts<AdhesiveTimes> glue() {

@@ -50,6 +50,7 @@ final class RiggingPages {
             + " in "
             + book.words().length(part.seams().metres())
             + " of seams, every seam of cover and lining counted.");
+    left(book, part);
     Table seams = new Table("By kind of seam", "seams", "#length", "#" + pattern.kind().label());
     for (SeamKind kind : part.seams().kinds()) {
       seams.row(
@@ -74,6 +75,20 @@ final class RiggingPages {
             + book.words().length(part.pegs().spacingMetres())
             + " apart.");
     book.end(Chapter.FIXINGS);
+  }
+
+  private static void left(BookContext book, FixingsPart part) {
+    if (part.left().made() > 0) {
+      book.paragraph(
+          part.left().made()
+              + " of them are in: those of the seams that the diary says are joined, and of the"
+              + " splices of their panels. "
+              + (part.left().open() == 0
+                  ? "No seam is left."
+                  : "The table says what to buy for the other "
+                      + part.left().open()
+                      + ". What is left of earlier packs goes off it."));
+    }
   }
 
   private static void through(BookContext book, FixingsPart part) {

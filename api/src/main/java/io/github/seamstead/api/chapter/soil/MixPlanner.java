@@ -18,6 +18,8 @@ import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.Recipe;
 import io.github.seamstead.materials.mix.TrialLadder;
+import io.github.seamstead.materials.soil.SoilEvidence;
+import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.SoilUse;
 import io.github.seamstead.materials.soil.Suitability;
 import io.github.seamstead.shared.uncertainty.Range;
@@ -70,13 +72,7 @@ final class MixPlanner {
       Map<String, Aggregate> aggregates,
       MixRefusals refusals) {
     ClayBand band = band(spec);
-    Suitability judged =
-        Suitability.of(
-            soil.finding(),
-            SoilUse.valueOf(spec.use().name()),
-            band.least(),
-            band.greatest(),
-            Suitability.REQUIRED);
+    Suitability judged = judged(run, soil.finding(), SoilUse.valueOf(spec.use().name()), band);
     if (judged.verdict() == Suitability.Verdict.NOT_ADVISED) {
       refusals.add(spec, soil, judged);
       return Optional.empty();
@@ -111,18 +107,48 @@ final class MixPlanner {
                         blend,
                         trial.map(TrialPart::reading),
                         spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+    Optional<Range> clay =
+        run.isBrief()
+            ? Optional.empty()
+            : Optional.of(
+                run.worked(
+                        "materials.mix.clay_blend-doubt",
+                        "How sure is the clay of the mix " + spec.id() + "?",
+                        steps -> choice.recipe().clayDoubt(clay(soil), steps))
+                    .sampled());
     choice.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
     return Optional.of(
         new MixPart(
             spec,
             blend,
             choice,
+            clay,
             trial,
             run.isBrief() ? Optional.empty() : ladder(soil, blend, choice),
             design,
             composition(spec, choice),
             floorMix(spec, choice.recipe(), soil.sample())));
   }
+
+  /** The clay of the soil as its tests leave it, on the whole of its dry mass. */
+  private static Map<String, Range> clay(SoilPart soil) {
+    Range fine = soil.finding().texture().clayRange();
+    double whole = soil.component().clayRatio().value();
+    return fine.likely() > 0
+        ? Map.of(soil.component().name(), fine.times(whole / fine.likely()))
+        : Map.of();
+  }
+
+  private static Suitability judged(Run run, SoilFinding finding, SoilUse use, ClayBand band) {
+    return run.recalled(
+        new JudgedOf(finding.evidence(), use, band.least(), band.greatest()),
+        Suitability.class,
+        () -> Suitability.of(finding, use, band.least(), band.greatest(), Suitability.REQUIRED));
+  }
+
+  /** What the fitness for a use depends on. */
+  private record JudgedOf(
+      List<SoilEvidence> evidence, SoilUse use, double least, double greatest) {}
 
   static MixComponent component(Map<String, Aggregate> aggregates, String id) {
     return EarthMaterials.component(Optional.ofNullable(aggregates.get(id)).orElseThrow());

@@ -93,7 +93,10 @@ final class SoilFacts {
     return new Facts<TestReading>()
         .text("test", "the test with its outcome", TestReading::label)
         .range("clayRange", "share of clay that it allows", TestReading::clay)
-        .flag("byFeel", "whether it errs together with the other tests by feel", TestReading::felt);
+        .flag(
+            "ofPlasticity",
+            "whether it errs together with the other tests of plasticity",
+            TestReading::plastic);
   }
 
   private static Facts<Map.Entry<TextureClass, Double>> textureClass() {
@@ -126,6 +129,10 @@ final class SoilFacts {
             m -> m.choice().recipe().proportion(Basis.LOOSE_VOLUME).text())
         .uncertain(
             "clayRatio", "share of clay of the mix used", m -> m.choice().recipe().clayRatio())
+        .maybeRange(
+            "clayRange",
+            "the same: 5 % quantile, likely, 95 % quantile by the doubt of soil and buckets",
+            MixPart::clay)
         .number(
             "sandParts",
             "parts of sand to one of soil that are used, by the bucket",

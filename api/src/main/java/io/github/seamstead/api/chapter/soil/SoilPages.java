@@ -6,6 +6,7 @@ import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.job.TrialSample;
 import io.github.seamstead.api.page.Table;
 import io.github.seamstead.materials.mix.Basis;
+import io.github.seamstead.materials.mix.ClayBand;
 import io.github.seamstead.materials.mix.ClayBlend;
 import io.github.seamstead.materials.mix.MixSolution;
 import io.github.seamstead.materials.mix.Recipe;
@@ -13,6 +14,7 @@ import io.github.seamstead.materials.mix.TrialLadder;
 import io.github.seamstead.materials.soil.Conflict;
 import io.github.seamstead.materials.soil.SoilFinding;
 import io.github.seamstead.materials.soil.TestReading;
+import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 
 /** What each soil is, with its doubt, and the mixes made of it. */
@@ -87,18 +89,18 @@ final class SoilPages {
       return;
     }
     Words w = book.words();
-    Table table = new Table("Tests made", "test", "#clay by it alone", "by feel");
+    Table table = new Table("Tests made", "test", "#clay by it alone", "tells plasticity");
     for (TestReading reading : part.readings()) {
       table.row(
           w.said(reading.label()),
           w.range(reading.clay(), w::percent),
-          reading.felt() ? "yes" : "no");
+          reading.plastic() ? "yes" : "no");
     }
     book.table(table);
-    if (part.readings().stream().filter(TestReading::felt).count() > 1) {
+    if (part.readings().stream().filter(TestReading::plastic).count() > 1) {
       book.paragraph(
-          "Tests by feel have one cause in common, how plastic the clay's minerals are, so they"
-              + " err together and each further one tells less.");
+          "Tests of plasticity, felt by hand or measured, have one cause in common, the minerals of"
+              + " the clay, so they err together and each further one tells less.");
     }
   }
 
@@ -179,6 +181,10 @@ final class SoilPages {
     book.table(table);
   }
 
+  private static boolean leaves(Range clay, ClayBand band) {
+    return clay.low() < band.least() || clay.high() > band.greatest();
+  }
+
   private static void mix(BookContext book, MixPart part) {
     Words w = book.words();
     ClayBlend blend = part.blend();
@@ -188,12 +194,16 @@ final class SoilPages {
     book.paragraph(part.choice().reason());
     part.choice().remarks().forEach(book::note);
     Table table = new Table("The mix", "what", "#value");
-    table.row("clay in the dry mix", w.percent(rounded.clayRatio().value()));
+    table.row(
+        "clay in the dry mix, nine times in ten",
+        part.clay()
+            .map(clay -> w.range(clay, w::percent))
+            .orElseGet(() -> w.percent(rounded.clayRatio().value())));
     table.row(
         "clay wanted",
         w.percent(blend.band().least()) + " to " + w.percent(blend.band().greatest()));
     table.row(
-        "dry sand to one part of dry soil, by mass, reckoned from the clay",
+        "dry sand to one part of dry soil, by mass, for the middle of that (for its ends)",
         BookContext.number(blend.sandPerSoilDryMass(), 2)
             + " ("
             + BookContext.number(blend.leastSandPerSoilDryMass(), 2)
@@ -203,6 +213,11 @@ final class SoilPages {
     table.row(
         "yield: compacted volume of one loose volume", w.range(rounded.yieldRatio(), w::percent));
     book.table(table);
+    if (part.trial().isEmpty() && part.clay().filter(c -> leaves(c, blend.band())).isPresent()) {
+      book.note(
+          "What is known of the soil leaves the clay of this mix open beyond what is wanted: let"
+              + " trial samples decide the ratio before the sand is ordered.");
+    }
     part.choice().unmet().ifPresent(book::note);
     part.design().ifPresent(design -> design(book, design));
     part.composition().forEach(book::note);

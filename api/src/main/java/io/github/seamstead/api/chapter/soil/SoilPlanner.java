@@ -78,7 +78,7 @@ public final class SoilPlanner {
                     ? SoilAssessment.assess(evidence, steps)
                     : found(run, evidence));
     SoilSums.record(run, sample, finding);
-    Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
+    Suitability floor = floor(run, evidence, finding);
     run.cautions(Chapter.SOIL, floor.cautions());
     run.goOn();
     List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
@@ -88,7 +88,7 @@ public final class SoilPlanner {
         EarthMaterials.component(run, sample, finding),
         floor,
         next,
-        TestReading.of(finding),
+        readings(run, evidence, finding),
         SoilSums.stoniness(run, sample.id(), finding),
         group(finding));
   }
@@ -98,6 +98,27 @@ public final class SoilPlanner {
             new NextTestsOf(evidence), NextTests.class, () -> new NextTests(NextTest.rank(finding)))
         .tests();
   }
+
+  /** What each test says alone. */
+  private static List<TestReading> readings(
+      Run run, List<SoilEvidence> evidence, SoilFinding finding) {
+    return run.recalled(
+            new ReadingsOf(evidence), Readings.class, () -> new Readings(TestReading.of(finding)))
+        .readings();
+  }
+
+  private static Suitability floor(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
+    return run.recalled(
+        new FloorOf(evidence), Suitability.class, () -> Suitability.of(finding, SoilUse.FLOOR));
+  }
+
+  /** What the readings depend on. */
+  private record ReadingsOf(List<SoilEvidence> evidence) {}
+
+  private record Readings(List<TestReading> readings) {}
+
+  /** What the fitness for a floor depends on. */
+  private record FloorOf(List<SoilEvidence> evidence) {}
 
   /** What a finding depends on. */
   private record FindingOf(List<SoilEvidence> evidence) {}

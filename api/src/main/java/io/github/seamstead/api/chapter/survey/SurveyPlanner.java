@@ -59,7 +59,7 @@ final class SurveyPlanner {
       Optional<FramePart> frame,
       Optional<TapePart> tape) {
     Survey survey = Survey.of(shape(run, frame, readings), readings);
-    BlunderReport report = survey.findBlunders(run.options().cancellation());
+    BlunderReport report = report(run, survey);
     for (Blunder blunder : report.blunders()) {
       run.unmet(Chapter.SURVEY, words(blunder));
     }
@@ -109,6 +109,14 @@ final class SurveyPlanner {
         chosen,
         report.accepted().nextReadings(NEXT_READINGS),
         tape);
+  }
+
+  private static BlunderReport report(Run run, Survey survey) {
+    if (run.supposed().soundReadings()
+        && survey.adjust(run.options().cancellation()) instanceof Adjustment all) {
+      return new BlunderReport(all, List.of(), all, false);
+    }
+    return survey.findBlunders(run.options().cancellation());
   }
 
   /** The tests of the adjustment, shown on the reading that stands out the most. */

@@ -239,6 +239,8 @@ public final class JobMerge {
         trials,
         d.floor(),
         d.plant(),
-        d.weather());
+        d.weather(),
+        // What a diary says in place of a value has a doubt of its own.
+        List.of());
   }
 }

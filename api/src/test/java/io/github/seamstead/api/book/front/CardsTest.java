@@ -183,9 +183,9 @@ class CardsTest {
         .contains(desk.plan().soils().get(0).nextTests().get(0).kind().label())
         .contains("pack: 1 part bank-soil to 2 parts")
         .contains("coat: 1 part bank-soil to 2½ parts")
-        // The soil alone is the first rung; it shows what the sand does.
-        .contains("1. 1 : 0")
-        .contains("2. 1 : 1");
+        // The first rung is richer than wanted; it shows what the sand does.
+        .contains("1. 1 : 1")
+        .contains("2. 1 : 2");
     double next = desk.plan().trials().get(0).reading().nextSandParts().orElseThrow();
     assertThat(card).containsPattern("\\d\\. 1 : " + Sizes.number(next));
   }

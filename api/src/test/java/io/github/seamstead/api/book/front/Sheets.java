@@ -6,6 +6,7 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,7 +26,7 @@ final class Sheets {
           JobPlan plan = DemoJobs.plan(name);
           UnitSystem units =
               plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC);
-          return Front.sheets(plan, new Words(units));
+          return Front.sheets(plan, new Words(units), text -> Optional.empty());
         });
   }
 

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -138,7 +139,8 @@ class WorkPlanTest {
             Front.sheets(
                 JobPlanner.plan(
                     JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), PlanOptions.defaults()),
-                new Words(UnitSystem.METRIC)));
+                new Words(UnitSystem.METRIC),
+                number -> Optional.empty()));
     // The third of May 2027 is a Monday: what comes before ends on the Friday, the floor follows.
     assertThat(work.dateText(3)).contains("Fri 30 Apr 2027");
     assertThat(work.dateText(4)).contains("Mon 3 May 2027");

@@ -1,9 +1,7 @@
 package io.github.seamstead.page.build;
 
 import io.github.seamstead.api.job.FormTable;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,8 +11,6 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.Deflater;
-import java.util.zip.GZIPOutputStream;
 
 /**
  * Joins the compiled engine, the table of the form, the demo jobs and the face of the page into one
@@ -23,8 +19,8 @@ import java.util.zip.GZIPOutputStream;
  */
 public final class Assemble {
 
-  /** Beyond this the page is not built, in bytes. The aim is 1,200,000. */
-  public static final long MOST_BYTES = 1_500_000;
+  /** Beyond this the page is not built, in bytes. */
+  public static final long MOST_BYTES = 1_200_000;
 
   private static final String FACE = "src/main/web";
 
@@ -76,16 +72,10 @@ public final class Assemble {
     Map<String, String> marks = new LinkedHashMap<>();
     marks.put("POLICY", policy(app));
     marks.put("CSS", "<style>\n" + read(face.resolve("page.css")) + "</style>");
-    marks.put("FORM", json("form", compact(FormTable.text())));
-    marks.put(
-        "DEMOS",
-        "<script type=\"text/plain\" id=\"demos\">"
-            + Base64.getEncoder()
-                .encodeToString(packed(Demos.json(module.resolve("../jobs").normalize())))
-            + "</script>");
-    marks.put(
-        "ENGINE",
-        "<script type=\"text/plain\" id=\"engine\">" + Letters.of(packed(engine)) + "</script>");
+    String demos = Demos.json(module.resolve("../jobs").normalize());
+    marks.put("FORM", part("form", Packing.gzip(compact(FormTable.text()))));
+    marks.put("DEMOS", part("demos", Packing.gzip(demos)));
+    marks.put("ENGINE", part("engine", Packing.lzma(engine)));
     marks.put("APP", "<script>" + app + "</script>");
     String page = read(face.resolve("index.html"));
     for (Map.Entry<String, String> mark : marks.entrySet()) {
@@ -99,11 +89,11 @@ public final class Assemble {
   }
 
   private static String app(Path face) throws IOException {
-    StringBuilder app = new StringBuilder("\n(() => {\n'use strict';\n");
+    StringBuilder app = new StringBuilder("\n(async () => {\n'use strict';\n");
     List<String> order = read(face.resolve("app/order.txt")).lines().toList();
     for (String name : order) {
       if (!name.isBlank()) {
-        app.append(read(face.resolve("app").resolve(name.strip())));
+        app.append(bare(read(face.resolve("app").resolve(name.strip()))));
       }
     }
     String joined = app.append("})();\n").toString();
@@ -111,6 +101,23 @@ public final class Assemble {
       throw new IllegalStateException("the script of the page ends itself");
     }
     return joined;
+  }
+
+  /** Takes the indents and the comments that have lines of their own out of a script. */
+  private static String bare(String script) {
+    StringBuilder bare = new StringBuilder(script.length());
+    boolean comment = false;
+    for (String line : script.lines().map(String::strip).toList()) {
+      if (line.chars().filter(c -> c == '`').count() % 2 == 1) {
+        throw new IllegalStateException("a text of several lines would lose its indents: " + line);
+      }
+      comment |= line.startsWith("/*");
+      if (!comment && !line.isEmpty() && !line.startsWith("//")) {
+        bare.append(line).append('\n');
+      }
+      comment &= !line.endsWith("*/");
+    }
+    return bare.toString();
   }
 
   /** Nothing is fetched, and no script runs but the one of this hash and what it makes a worker. */
@@ -132,32 +139,12 @@ public final class Assemble {
     }
   }
 
-  private static String json(String id, String text) {
-    return "<script type=\"application/json\" id=\""
-        + id
-        + "\">"
-        + text.replace("<", "\\u003c")
-        + "</script>";
+  private static String part(String id, byte[] packed) {
+    return "<script type=\"text/plain\" id=\"" + id + "\">" + Letters.of(packed) + "</script>";
   }
 
   /** Takes the line breaks and indents out of JSON; texts hold none as such. */
   private static String compact(String json) {
     return json.replaceAll("\\n\\s*", "");
-  }
-
-  private static byte[] packed(String text) throws IOException {
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    try (OutputStream gzip = new Tight(packed)) {
-      gzip.write(text.getBytes(StandardCharsets.UTF_8));
-    }
-    return packed.toByteArray();
-  }
-
-  /** The tightest packing. */
-  private static final class Tight extends GZIPOutputStream {
-    Tight(OutputStream out) throws IOException {
-      super(out);
-      def.setLevel(Deflater.BEST_COMPRESSION);
-    }
   }
 }

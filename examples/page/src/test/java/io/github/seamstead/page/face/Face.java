@@ -27,6 +27,7 @@ final class Face implements AutoCloseable {
 
   private static final Path PAGE =
       Path.of(System.getProperty("seamstead.page", "target/seamstead-page.html"));
+  private static final Path UNPACK = Path.of("src/main/web/app/unpack.js");
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private final ObjectMapper json = new ObjectMapper();
@@ -72,6 +73,12 @@ final class Face implements AutoCloseable {
   Browser open(int width) throws IOException {
     browser.size(width, 800);
     browser.open(PAGE.toAbsolutePath());
+    browser.run(
+        Files.readString(UNPACK)
+                .replace("const lettersToBytes =", "globalThis.lettersToBytes =")
+                .replace("const gunzip =", "globalThis.gunzip =")
+                .replaceAll("(?m)^const \\w+ =", "0,")
+            + "0");
     browser.run(resource(Face.class, "hand.js").replace("const hand =", "globalThis.hand ="));
     browser.run(resource(Browser.class, "probe.js").replace("const probe =", "globalThis.probe ="));
     browser.run("hand.until(() => document.documentElement.dataset.ready, 'the page')");

@@ -1,6 +1,9 @@
 // A hand at the page: it uses the controls that are there, and nothing else of the page.
 const hand = (() => {
-  const table = JSON.parse(document.getElementById('form').textContent);
+  let table = null;
+  const read = async () => {
+    table ||= JSON.parse(await gunzip(lettersToBytes(document.getElementById('form').textContent)));
+  };
   const at = (path, part = '') => document.getElementById('job' + path + (part ? '~' + part : ''));
   const pause = time => new Promise(resume => setTimeout(resume, time));
   const capital = text => text.charAt(0).toUpperCase() + text.slice(1);
@@ -81,6 +84,7 @@ const hand = (() => {
 
   /** Fills every section of a job in the order of the form. */
   const fillJob = async job => {
+    await read();
     for (const key of keysOf({shape: table.root})) {
       if (key.key === 'seamstead' || job[key.key] === undefined) continue;
       location.hash = '#job/' + key.key;

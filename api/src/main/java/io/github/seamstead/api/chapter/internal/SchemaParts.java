@@ -1,4 +1,4 @@
-package io.github.seamstead.api.results;
+package io.github.seamstead.api.chapter.internal;
 
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Moves what a schema says more than once into shared definitions. */
-final class SchemaParts {
+public final class SchemaParts {
 
   private static final String REFERENCE = "#/$defs/";
 
@@ -23,7 +23,7 @@ final class SchemaParts {
    * @param schema a schema of objects without references
    * @return the same schema with every object that occurs more than once under {@code $defs}
    */
-  static Map<String, Object> shared(Map<String, Object> schema) {
+  public static Map<String, Object> shared(Map<String, Object> schema) {
     SchemaParts parts = new SchemaParts();
     parts.count(schema, "results");
     Map<String, Object> shared = parts.properties(schema);
@@ -101,12 +101,12 @@ final class SchemaParts {
   }
 
   @SuppressWarnings("unchecked") // a schema's objects have texts for keys
-  static Map<String, Object> map(Object value) {
+  public static Map<String, Object> map(Object value) {
     return (Map<String, Object>) value;
   }
 
   /** Gives the list under a key of a schema. */
-  static List<?> list(Map<String, Object> schema, String key) {
+  public static List<?> list(Map<String, Object> schema, String key) {
     return schema.get(key) instanceof List<?> list ? list : List.of();
   }
 }
