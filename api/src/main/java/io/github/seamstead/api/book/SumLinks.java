@@ -24,6 +24,7 @@ public final class SumLinks {
 
   /** Ends the id of a sum that adds up the doubt of the result of another. */
   private static final String DOUBT = "-doubt";
+
   private static final Pattern METRIC = Pattern.compile("(-?)(\\d+)(?:\\.(\\d+))?\\s*(\\D*)");
   private static final Pattern IMPERIAL = Pattern.compile("[\\d /.]+(ft|in)( [\\d /]+in)?");
 
@@ -154,7 +155,9 @@ public final class SumLinks {
     return Optional.empty();
   }
 
-  /** Where the sum of a number stands that a sheet writes so, if sums of one chapter alone have it. */
+  /**
+   * Where the sum of a number stands that a sheet writes so, if sums of one chapter alone have it.
+   */
   Optional<String> anchorOf(String text) {
     List<String> places =
         Arrays.stream(Chapter.values()).flatMap(c -> anchorOf(c, text).stream()).toList();

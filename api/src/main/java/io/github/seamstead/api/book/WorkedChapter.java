@@ -41,8 +41,7 @@ public final class WorkedChapter {
     body.text("Calculation " + id + ".");
     SumLinks.lesson(id)
         .ifPresent(title -> body.text(" Lesson: " + title + (title.endsWith("?") ? "" : ".")));
-    doubt.ifPresent(
-        anchor -> body.text(" ").element("a", "How sure is it?", "href", "#" + anchor));
+    doubt.ifPresent(anchor -> body.text(" ").element("a", "How sure is it?", "href", "#" + anchor));
     body.closeLine();
   }
 

@@ -24,8 +24,7 @@ public final class LinkedNumbers {
    * @param links gives the id of the place a quantity comes from; empty if there is none
    * @return the markup
    */
-  public static Markup write(
-      Markup to, String text, Function<String, Optional<String>> links) {
+  public static Markup write(Markup to, String text, Function<String, Optional<String>> links) {
     Matcher found = QUANTITY.matcher(text);
     int written = 0;
     while (found.find()) {

@@ -49,8 +49,7 @@ final class WaterSamples {
     to.add(
         "materials.drying.crack-width-doubt",
         steps ->
-            Cracking.of(
-                    new Range(0.004, 0.006, 0.011), Cracking.ROUGH_BASE, Cracking.WITHOUT_FIBRE)
+            Cracking.of(new Range(0.004, 0.006, 0.011), Cracking.ROUGH_BASE, Cracking.WITHOUT_FIBRE)
                 .forecastDoubt(steps)
                 .sampled()
                 .high());

@@ -1,9 +1,9 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;

@@ -86,11 +86,7 @@ final class DaySheets {
   }
 
   private static void step(
-      Markup m,
-      Day.Step step,
-      String key,
-      int number,
-      Function<String, Optional<String>> sums) {
+      Markup m, Day.Step step, String key, int number, Function<String, Optional<String>> sums) {
     m.open("li");
     if (!step.warning().isEmpty()) {
       warning(m, step.warning());

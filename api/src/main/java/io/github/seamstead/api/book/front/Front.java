@@ -50,8 +50,7 @@ public final class Front {
   }
 
   /** Writes the sheets in the order of use, without what stands round them. */
-  static Desk sheets(
-      JobPlan plan, Words words, Function<String, Optional<String>> sums) {
+  static Desk sheets(JobPlan plan, Words words, Function<String, Optional<String>> sums) {
     Desk desk = new Desk(plan, words).linkNumbers(sums);
     WorkPlan work = WorkPlan.of(desk);
     ChangeSheet.write(desk);

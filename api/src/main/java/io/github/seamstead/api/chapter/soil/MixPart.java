@@ -18,8 +18,8 @@ import java.util.Optional;
  * @param spec the mix as the document gives it
  * @param blend its proportions as reckoned from the clay
  * @param choice the ratio that is used, by the clay, by trial samples or by hand
- * @param clay share of clay of the mix used: 5 %, likely and 95 %, by the doubt of soil and buckets;
- *     empty in a brief plan
+ * @param clay share of clay of the mix used: 5 %, likely and 95 %, by the doubt of soil and
+ *     buckets; empty in a brief plan
  * @param trial what its trial samples say, if any were made
  * @param ladder the trial samples to make first, while none were made
  * @param design the mix of several aggregates, if one was asked for
