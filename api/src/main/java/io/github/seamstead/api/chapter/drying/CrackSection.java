@@ -109,11 +109,11 @@ final class CrackSection {
         "The days above hold only while the air over the floor is changed that often. With the"
             + " cover shut, "
             + changes(air.shutChanges())
-            + " air changes a day, its own water keeps the air damp: "
+            + " air changes a day, its own water keeps the air damp. Until "
             + shut.name()
-            + " is then reached "
+            + ": with the cover shut, "
             + DryingPages.after(shut)
-            + ", else "
+            + "; open, "
             + DryingPages.after(open)
             + ". Open low and high on all sides: a draught on one side alone opens cracks.");
   }
