@@ -16,11 +16,15 @@ final class Parts {
   private static final Pattern SYMBOL = Pattern.compile("(\\p{L})_(\\p{L}|\\d+)");
 
   /** The same in a label of a drawing. */
-  private static final Pattern LETTER = Pattern.compile(SYMBOL.pattern() + "(?=[^<>]*</text>)");
+  private static final Pattern LETTER =
+      Pattern.compile(
+          SYMBOL.pattern() + "([^<>_]*?)(?=\\p{L}_(?:\\p{L}|\\d)[^<>]*</text>|</text>)");
 
-  /** A letter below the line; a character without width brings what follows up again. */
-  private static final String LOWERED =
-      "$1<tspan dy=\"0.25em\" font-size=\"75%\">$2</tspan><tspan dy=\"-0.19em\">\u200b</tspan>";
+  /** A letter below the line. */
+  private static final String LOWERED = "$1<tspan dy=\"0.25em\" font-size=\"75%\">$2</tspan>";
+
+  /** What follows it is brought up again. */
+  private static final String AND_UP = LOWERED + "<tspan dy=\"-0.19em\">$3</tspan>";
 
   private Parts() {}
 
@@ -66,7 +70,9 @@ final class Parts {
             drawn.width(),
             drawn.height(),
             drawn.trueSize(),
-            LETTER.matcher(drawn.body()).replaceAll(LOWERED));
+            LETTER
+                .matcher(drawn.body())
+                .replaceAll(found -> found.group(3).isEmpty() ? LOWERED : AND_UP));
     to.open("figure").raw(named.inline());
     lowered(to.open("figcaption"), named.description()).close().closeLine();
   }

@@ -90,7 +90,11 @@ final class ResultRules {
 
   private static void number(String path, String key, double value, List<String> wrong) {
     boolean points =
-        path.contains("cut_m[") || path.contains("face_m[") || path.contains("stitch_m[");
+        path.contains("cut_m[")
+            || path.contains("face_m[")
+            || path.contains("stitch_m[")
+            || path.contains("stitchToCut_m[")
+            || path.contains("footToTop_m[");
     if (value < 0 && !points && !SIGNED.matcher(key).matches() && !path.contains(".worked")) {
       wrong.add(path + ": less than nothing: " + value);
     }

@@ -132,9 +132,10 @@ public final class FloorSteps {
     double top = floor.thickness();
     for (BuildUp.SectionBand band : floor.section()) {
       if (band.top() > band.bottom()) {
+        // The thickness is added up in another order than the bands: nothing may come out below it.
+        double below = Math.max(0, top - band.top());
         heights.add(
-            Quantity.of(
-                "top of " + band.name() + ", below the mark", Kind.THICKNESS, top - band.top()));
+            Quantity.of("top of " + band.name() + ", below the mark", Kind.THICKNESS, below));
       }
     }
     return heights;
