@@ -15,10 +15,12 @@ final class Parts {
 
   private static final Pattern SYMBOL = Pattern.compile("(\\p{L})_(\\p{L}|\\d+)");
 
-  /** The same in a label of a drawing. */
+  /** The same in a label of a drawing, at its end or with more text after it. */
+  private static final Pattern LAST = Pattern.compile(SYMBOL.pattern() + "(?=</text>)");
+
   private static final Pattern LETTER =
       Pattern.compile(
-          SYMBOL.pattern() + "([^<>_]*?)(?=\\p{L}_(?:\\p{L}|\\d)[^<>]*</text>|</text>)");
+          SYMBOL.pattern() + "([^<>_]+?)(?=\\p{L}_(?:\\p{L}|\\d)[^<>]*</text>|</text>)");
 
   /** A letter below the line. */
   private static final String LOWERED = "$1<tspan dy=\"0.25em\" font-size=\"75%\">$2</tspan>";
@@ -70,9 +72,7 @@ final class Parts {
             drawn.width(),
             drawn.height(),
             drawn.trueSize(),
-            LETTER
-                .matcher(drawn.body())
-                .replaceAll(found -> found.group(3).isEmpty() ? LOWERED : AND_UP));
+            LAST.matcher(LETTER.matcher(drawn.body()).replaceAll(AND_UP)).replaceAll(LOWERED));
     to.open("figure").raw(named.inline());
     lowered(to.open("figcaption"), named.description()).close().closeLine();
   }
