@@ -47,9 +47,7 @@ class EveryReaderTest extends InBrowser {
     Browser page = face().openNew(width);
     face().choose(Face.JOBS.resolve("seed-loft.json"));
     page.run("hand.until(() => hand.text('title') === 'Seed-drying loft', 'the job')");
-    page.run(
-        "hand.until(() => [...document.querySelectorAll('#sections small')]"
-            + ".every(s => s.textContent === 'sound'), 'a sound job')");
+    page.run(Face.SOUND_JOB);
     // Pictures of the sketch.
     page.run(
         "hand.go('job/frame').then(() => hand.until(() => document.querySelector('#picture svg'),"

@@ -25,6 +25,12 @@ final class Face implements AutoCloseable {
 
   static final Path JOBS = Path.of("../jobs");
 
+  /** Waits until every section that the demo has is read and sound. */
+  static final String SOUND_JOB =
+      "hand.until(() => { const said = [...document.querySelectorAll('#sections small')]"
+          + ".map(s => s.textContent).filter(s => s !== 'not in this job');"
+          + " return said.length > 7 && said.every(s => s === 'sound'); }, 'a sound job')";
+
   private static final Path PAGE =
       Path.of(System.getProperty("seamstead.page", "target/seamstead-page.html"));
   private static final Path UNPACK = Path.of("src/main/web/app/unpack.js");

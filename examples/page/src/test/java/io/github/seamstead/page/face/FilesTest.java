@@ -68,9 +68,7 @@ class FilesTest extends InBrowser {
     assertThat(Files.readString(old)).contains("\"seamstead\": 1").contains("\"fall\"");
     face().choose(old);
     page.run("hand.until(() => hand.text('title') === 'Seed-drying loft', 'the job')");
-    page.run(
-        "hand.until(() => [...document.querySelectorAll('#sections small')]"
-            + ".every(s => s.textContent === 'sound'), 'a sound job')");
+    page.run(Face.SOUND_JOB);
     assertThat(page.run("hand.text('saved')").asText()).startsWith("Job last saved to a file");
 
     face().choose(Face.JOBS.resolve("hill-hide.json"));

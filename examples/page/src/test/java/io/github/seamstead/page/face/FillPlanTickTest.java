@@ -50,9 +50,7 @@ class FillPlanTickTest extends InBrowser {
   void theFormIsFilledByItsOwnControlsAndSavedAsTheSameJob() throws IOException {
     Browser page = face().browser();
     page.run("hand.fillJob(JSON.parse(" + face().quoted(JobWriter.text(seedLoft())) + "))");
-    page.run(
-        "hand.until(() => [...document.querySelectorAll('#sections small')]"
-            + ".every(s => s.textContent === 'sound'), 'a sound job')");
+    page.run(Face.SOUND_JOB);
     assertThat(page.run("hand.text('saved')").asText()).contains("Job not yet saved to a file");
     page.run("hand.press('Save')");
     Job saved = JobReader.read(savedJob());
