@@ -1,13 +1,11 @@
 package io.github.seamstead.page;
 
-import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.examples.book.Browser;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,11 +23,8 @@ class SameInBrowserTest {
 
   @BeforeAll
   static void open() throws Exception {
-    Optional<Path> program = Browser.find();
-    boolean required = "1".equals(System.getenv("SEAMSTEAD_REQUIRE_BROWSER"));
-    assertThat(program.isPresent() || !required).as("a browser is required").isTrue();
-    Assumptions.assumeTrue(program.isPresent(), "no browser");
-    Browser started = Browser.start(program.get(), folder);
+    Path program = Browser.orSkip();
+    Browser started = Browser.start(program, folder);
     started.open(Same.page(folder));
     browser = Optional.of(started);
   }

@@ -1,8 +1,6 @@
 package io.github.seamstead.examples.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.abort;
 
 import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.chapter.PlanOptions;
@@ -23,7 +21,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
 import org.jspecify.annotations.Nullable;
@@ -87,14 +84,7 @@ abstract class PagesInBrowser {
 
   @BeforeAll
   void start() throws IOException, InterruptedException {
-    Optional<Path> program = Browser.find();
-    if (program.isEmpty()) {
-      String message = "skipped: no chromium or chrome on the path and SEAMSTEAD_BROWSER not set";
-      if ("1".equals(System.getenv("SEAMSTEAD_REQUIRE_BROWSER"))) {
-        fail("SEAMSTEAD_REQUIRE_BROWSER=1, but " + message);
-      }
-      abort(message);
-    }
+    Path program = Browser.orSkip();
     try (InputStream in = PagesInBrowser.class.getResourceAsStream("probe.js")) {
       probe = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
     }
@@ -108,7 +98,7 @@ abstract class PagesInBrowser {
     for (String page : alone()) {
       Files.writeString(folder.resolve("pages/" + page + ".html"), standing(page));
     }
-    started = Browser.start(program.get(), Files.createDirectory(folder.resolve("browser")));
+    started = Browser.start(program, Files.createDirectory(folder.resolve("browser")));
   }
 
   private static void write(String job, String into, PlanOptions options) {

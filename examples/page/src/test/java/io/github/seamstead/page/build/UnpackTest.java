@@ -9,10 +9,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -30,11 +30,8 @@ class UnpackTest {
 
   @BeforeAll
   static void open() throws Exception {
-    Optional<Path> program = Browser.find();
-    boolean required = "1".equals(System.getenv("SEAMSTEAD_REQUIRE_BROWSER"));
-    assertThat(program.isPresent() || !required).as("a browser is required").isTrue();
-    Assumptions.assumeTrue(program.isPresent(), "no browser");
-    Browser started = Browser.start(program.get(), folder);
+    Path program = Browser.orSkip();
+    Browser started = Browser.start(program, folder);
     Path page = folder.resolve("unpack.html");
     Files.writeString(
         page,
@@ -97,7 +94,7 @@ class UnpackTest {
     assertThatThrownBy(() -> unpacked(whole.substring(0, whole.length() / 2), "lzma"))
         .hasMessageContaining("cut off");
     byte[] packed = Packing.lzma(Files.readString(SCRIPT));
-    byte[] half = java.util.Arrays.copyOf(packed, packed.length / 2);
+    byte[] half = Arrays.copyOf(packed, packed.length / 2);
     assertThatThrownBy(() -> unpacked(Letters.of(half), "lzma")).hasMessageContaining("broken");
   }
 }

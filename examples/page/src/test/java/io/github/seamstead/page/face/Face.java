@@ -1,7 +1,5 @@
 package io.github.seamstead.page.face;
 
-import static org.junit.jupiter.api.Assertions.fail;
-import static org.junit.jupiter.api.Assumptions.abort;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -16,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
@@ -47,17 +44,10 @@ final class Face implements AutoCloseable {
 
   /** Starts a browser; without one the tests are skipped, unless one is required. */
   static Face start(Path folder) throws IOException, InterruptedException {
-    Optional<Path> program = Browser.find();
-    if (program.isEmpty()) {
-      String message = "skipped: no chromium or chrome on the path and SEAMSTEAD_BROWSER not set";
-      if ("1".equals(System.getenv("SEAMSTEAD_REQUIRE_BROWSER"))) {
-        fail("SEAMSTEAD_REQUIRE_BROWSER=1, but " + message);
-      }
-      abort(message);
-    }
+    Path program = Browser.orSkip();
     Path profile = Files.createDirectory(folder.resolve("browser"));
     Path saved = Files.createDirectory(folder.resolve("saved"));
-    Face face = new Face(Browser.start(program.get(), profile), saved);
+    Face face = new Face(Browser.start(program, profile), saved);
     face.browser.call(
         "Page.setDownloadBehavior",
         Map.of("behavior", "allow", "downloadPath", saved.toAbsolutePath().toString()));
