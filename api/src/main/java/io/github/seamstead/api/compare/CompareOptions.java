@@ -3,7 +3,6 @@ package io.github.seamstead.api.compare;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobChange;
-import io.github.seamstead.api.job.JobValue;
 import java.util.List;
 
 /**
@@ -58,6 +57,6 @@ public record CompareOptions(PlanOptions plan, boolean quick) {
 
   /** What is changed in every document before it is planned. */
   List<JobChange> cut() {
-    return quick ? List.of(new JobChange("stock", JobValue.none())) : List.of();
+    return quick ? List.of(JobChange.none("stock")) : List.of();
   }
 }

@@ -16,6 +16,7 @@ import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.materials.floor.GroundWork;
 import io.github.seamstead.materials.floor.OrderLine;
+import io.github.seamstead.materials.floor.ThinnerLayer;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,12 +25,7 @@ import java.util.Optional;
 /** Finds the levers that a job has: which small changes its document can state. */
 public final class Levers {
 
-  private static final double THINNER = 0.01;
-  private static final double LEAST_PACK = 0.03;
   private static final double PART = 0.5;
-  private static final double COAT_STEP = 0.005;
-  private static final double LEAST_COAT = 0.01;
-  private static final double COAT_GRAINS = 3;
 
   private final JobPlan plan;
   private final JobDocument job;
@@ -64,7 +60,7 @@ public final class Levers {
           "No lining",
           Lever.On.COVER,
           "water that condenses drips on the floor, and heat is lost",
-          none("cover.lining"));
+          JobChange.none("cover.lining"));
     }
   }
 
@@ -72,15 +68,26 @@ public final class Levers {
     for (int i = 0; i < floor.layers().size(); i++) {
       FloorLayer layer = floor.layers().get(i);
       double thickness = layer.thickness().orElse(0.0);
+      int number = i;
       if (layer.kind() == LayerKind.EARTH_COAT) {
-        coat(i, thickness, grain(floor, layer));
+        ThinnerLayer.coat(thickness, grain(floor, layer))
+            .ifPresent(
+                thinner ->
+                    thinner(
+                        number,
+                        "Coat",
+                        thinner,
+                        "less to wear and to level with; a rough pack shows through"));
       }
-      if (layer.kind() == LayerKind.DRY_PACK && thickness - THINNER >= LEAST_PACK) {
-        add(
-            "Dry pack thinner, " + millimetres(thickness - THINNER),
-            Lever.On.FLOOR,
-            "less to level out soft ground; not below three times the largest stone",
-            length("floor.layers[" + i + "].thickness", thickness - THINNER));
+      if (layer.kind() == LayerKind.DRY_PACK) {
+        ThinnerLayer.pack(thickness)
+            .ifPresent(
+                thinner ->
+                    thinner(
+                        number,
+                        "Dry pack",
+                        thinner,
+                        "less to level out soft ground; not below three times the largest stone"));
       }
     }
     mixes(floor);
@@ -113,16 +120,13 @@ public final class Levers {
     }
   }
 
-  /** A thinner coat dries sooner and takes less; three grains must still lie on each other. */
-  private void coat(int index, double thickness, double grain) {
-    double thinner = thickness - COAT_STEP;
-    if (thinner >= COAT_GRAINS * grain && thinner >= LEAST_COAT) {
-      add(
-          "Coat thinner, " + millimetres(thinner),
-          Lever.On.FLOOR,
-          "less to wear and to level with; a rough pack shows through",
-          length("floor.layers[" + index + "].thickness", thinner));
-    }
+  /** A thinner layer dries sooner and takes less. */
+  private void thinner(int index, String name, double thinner, String price) {
+    add(
+        name + " thinner, " + millimetres(thinner),
+        Lever.On.FLOOR,
+        price,
+        JobChange.quantity("floor.layers[" + index + "].thickness", thinner, "m"));
   }
 
   private double grain(Floor floor, FloorLayer layer) {
@@ -165,17 +169,10 @@ public final class Levers {
   /** Two barrows in turn carry as one of twice the load does. */
   private void barrow(PlantBarrow barrow) {
     List<JobChange> changes = new ArrayList<>();
-    changes.add(
-        new JobChange(
-            "plant.barrow.volume",
-            JobValue.text(Numbers.plain(2 * barrow.volume() * 1000) + " l")));
+    changes.add(JobChange.quantity("plant.barrow.volume", 2 * barrow.volume() * 1000, "l"));
     barrow
         .payload()
-        .ifPresent(
-            mass ->
-                changes.add(
-                    new JobChange(
-                        "plant.barrow.payload", JobValue.text(Numbers.plain(2 * mass) + " kg"))));
+        .ifPresent(mass -> changes.add(JobChange.quantity("plant.barrow.payload", 2 * mass, "kg")));
     found.add(
         new Lever(
             "A second barrow, loaded as the first",
@@ -187,14 +184,6 @@ public final class Levers {
 
   private void add(String name, Lever.On on, String price, JobChange change) {
     found.add(new Lever(name, on, 0, price, List.of(change)));
-  }
-
-  private static JobChange none(String path) {
-    return new JobChange(path, JobValue.none());
-  }
-
-  private static JobChange length(String path, double metres) {
-    return new JobChange(path, JobValue.text(Numbers.plain(metres) + " m"));
   }
 
   private static String millimetres(double metres) {

@@ -79,8 +79,8 @@ final class DoubtModel {
                 Chapter.DRYING);
     List<StatedDoubt> stated = job.doubts();
     List<JobChange> cheap = new ArrayList<>();
-    cheap.add(new JobChange("stock", JobValue.none()));
-    cheap.add(new JobChange("doubts", JobValue.none()));
+    cheap.add(JobChange.none("stock"));
+    cheap.add(JobChange.none("doubts"));
     cheap.addAll(told(job.job().document(), stated));
     if (job.job().document().weather().isPresent()) {
       // What is not dry by the end of the forecast has no weeks, and would leave a gap.
@@ -136,7 +136,7 @@ final class DoubtModel {
       double value) {
     String at = section + "." + measured;
     if (stated.stream().noneMatch(s -> s.number().path().startsWith(at))) {
-      told.add(new JobChange(at, JobValue.none()));
+      told.add(JobChange.none(at));
       told.add(new JobChange(section + "." + key, JobValue.number(value)));
     }
   }

@@ -73,39 +73,33 @@ final class Doubts {
 
   /** Numbers that are off by the same draw: one hand, one tool, one season. */
   void together(String name, String spread, UsualDoubt usual, String remedy, List<Input> all) {
-    List<Input> open = open(name, remedy, all);
-    if (!open.isEmpty()) {
-      add(
-          new Doubt(
-              name,
-              spread,
-              usual.source(),
-              remedy,
-              1,
-              (at, width, draw) ->
-                  open.forEach(
-                      i -> draw.put(i.number(), usual.scatter().at(i.value(), at[0], width)))));
-    }
+    add(name, spread, usual, remedy, open(name, remedy, all), true);
   }
 
   /** Numbers that are each off by a draw of their own. */
   private void apart(String name, String spread, UsualDoubt usual, String remedy, List<Input> all) {
-    List<Input> open = open(name, remedy, all);
-    if (!open.isEmpty()) {
-      add(
-          new Doubt(
-              name,
-              spread,
-              usual.source(),
-              remedy,
-              open.size(),
-              (at, width, draw) -> {
-                for (int i = 0; i < open.size(); i++) {
-                  Input one = open.get(i);
-                  draw.put(one.number(), usual.scatter().at(one.value(), at[i], width));
-                }
-              }));
+    add(name, spread, usual, remedy, open(name, remedy, all), false);
+  }
+
+  private void add(
+      String name,
+      String spread,
+      UsualDoubt usual,
+      String remedy,
+      List<Input> open,
+      boolean byOneDraw) {
+    if (open.isEmpty()) {
+      return;
     }
+    Doubt.Effect effect =
+        (at, width, draw) -> {
+          for (int i = 0; i < open.size(); i++) {
+            Input one = open.get(i);
+            double place = at[byOneDraw ? 0 : i];
+            draw.put(one.number(), usual.scatter().at(one.value(), place, width));
+          }
+        };
+    add(new Doubt(name, spread, usual.source(), remedy, byOneDraw ? 1 : open.size(), effect));
   }
 
   /** The numbers whose doubt the job does not state itself. */

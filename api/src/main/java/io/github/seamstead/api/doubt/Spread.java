@@ -1,5 +1,6 @@
 package io.github.seamstead.api.doubt;
 
+import io.github.seamstead.shared.sensitivity.Quantiles;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
@@ -23,12 +24,13 @@ record Spread(double low, double high, boolean open) {
       return new Spread(low, high, open);
     }
     double[] sorted = sorted(values);
-    return new Spread(quantile(sorted, LOW), quantile(sorted, HIGH), open);
+    return new Spread(Quantiles.of(sorted, LOW), Quantiles.of(sorted, HIGH), open);
   }
 
   static Range range(double[] values) {
     double[] sorted = sorted(values);
-    return new Range(quantile(sorted, LOW), quantile(sorted, MIDDLE), quantile(sorted, HIGH));
+    return new Range(
+        Quantiles.of(sorted, LOW), Quantiles.of(sorted, MIDDLE), Quantiles.of(sorted, HIGH));
   }
 
   static Influence.Halved halved(double[] before, double[] after) {
@@ -39,13 +41,5 @@ record Spread(double low, double high, boolean open) {
 
   private static double[] sorted(double[] values) {
     return DoubleStream.of(values).sorted().toArray();
-  }
-
-  /** Between the two values that the level falls between, in proportion. */
-  private static double quantile(double[] sorted, double level) {
-    double at = level * (sorted.length - 1);
-    int below = (int) Math.floor(at);
-    int above = Math.min(below + 1, sorted.length - 1);
-    return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
   }
 }

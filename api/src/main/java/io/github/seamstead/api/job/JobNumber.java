@@ -1,6 +1,7 @@
 package io.github.seamstead.api.job;
 
 import io.github.seamstead.shared.check.Args;
+import java.util.Set;
 
 /** A plain number of a job document, which can be put there anew. Immutable. */
 public final class JobNumber {
@@ -34,6 +35,6 @@ public final class JobNumber {
   public JobChange put(double value) {
     Args.finite(path(), value, "");
     double held = Math.max(limits.least(), Math.min(limits.greatest(), value));
-    return new JobChange(path(), new JobValue(kind.write(held, path(), java.util.Set.of())));
+    return new JobChange(path(), new JobValue(kind.write(held, path(), Set.of())));
   }
 }

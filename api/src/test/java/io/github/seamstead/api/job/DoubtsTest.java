@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.shared.sensitivity.Scatter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -142,8 +143,7 @@ class DoubtsTest {
             .frame(
                 Frame.builder()
                     .sides(6)
-                    .measures(
-                        java.util.Map.of(FrameMeasure.BASE_SIDE, 2.0, FrameMeasure.HEIGHT, 2.5)))
+                    .measures(Map.of(FrameMeasure.BASE_SIDE, 2.0, FrameMeasure.HEIGHT, 2.5)))
             .doubts(List.of(ValueDoubt.builder().of("site.designWind").standard("1 m/s")))
             .build();
     assertThat(built.document().doubts())

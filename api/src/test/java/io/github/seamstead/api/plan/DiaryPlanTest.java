@@ -3,6 +3,7 @@ package io.github.seamstead.api.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.api.book.Book;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.cover.Misfit;
 import io.github.seamstead.api.chapter.floor.LayerRest;
@@ -220,7 +221,7 @@ class DiaryPlanTest {
     assertThat(last.changes().orElseThrow().of(Kind.ORDER))
         .anyMatch(c -> c.name().startsWith(kind));
     assertThat(ResultsJson.text(last)).contains("\"made\": " + made);
-    assertThat(io.github.seamstead.api.book.Book.of(last).html())
+    assertThat(Book.of(last).html())
         .contains(made + " of them are in: those of the seams that the diary says are joined");
   }
 

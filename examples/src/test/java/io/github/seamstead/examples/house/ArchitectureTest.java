@@ -25,11 +25,13 @@ class ArchitectureTest {
   private static final JavaClasses CLASSES = House.CLASSES;
 
   /** The rooms of the chapters and of the book: they read numbers of the trade and hold none. */
-  private static final String NUMBERLESS = Pattern.quote(ROOT + "api.") + "(chapter|book)(\\..*)?";
+  private static final String NUMBERLESS =
+      Pattern.quote(ROOT + "api.") + "(chapter|book|compare|doubt)(\\..*)?";
 
   /** What draws and writes holds sizes on the page, which are no numbers of the trade. */
   private static final Pattern DRAWN =
-      Pattern.compile(".*(Drawings?|Pages|Section|Sheets|SheetMap|Words|Sketch|Cards?)");
+      Pattern.compile(
+          ".*(Drawings?|Pages|Section|Sheets|SheetMap|Words|Sketch|Cards?|Miniature|Chart)");
 
   /** Functions of Math that may differ by a unit in the last place between machines. */
   private static final Set<String> ELEMENTARY =
@@ -107,7 +109,7 @@ class ArchitectureTest {
   }
 
   @Test
-  void chaptersHoldNoTradeNumbers() throws IOException {
+  void chaptersAndComparisonsHoldNoTradeNumbers() throws IOException {
     List<String> wrong =
         CLASSES.stream()
             .filter(type -> type.getPackageName().matches(NUMBERLESS))

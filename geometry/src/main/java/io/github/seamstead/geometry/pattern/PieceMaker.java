@@ -52,7 +52,7 @@ final class PieceMaker {
         holes,
         notches,
         MarkPlacer.place(stitch, label, edges, holes),
-        folds(stitch, spec.faces()),
+        folds(stitch, spec),
         spec.grain(),
         true);
   }
@@ -92,12 +92,13 @@ final class PieceMaker {
    * The hips between faces in one piece. The outline runs along their bases, up the last hip, back
    * over the tops, one for each face unless all end in one point, and down the first hip.
    */
-  private static List<Fold> folds(Outline stitch, int faces) {
+  private static List<Fold> folds(Outline stitch, PanelSpec spec) {
+    int faces = spec.faces();
     boolean pointed = stitch.size() == faces + 2;
     List<Fold> folds = new ArrayList<>();
     for (int i = 1; i < faces; i++) {
       int top = pointed ? faces + 1 : 2 * faces + 1 - i;
-      folds.add(new Fold(i, stitch.vertex(i), stitch.vertex(top)));
+      folds.add(new Fold(i, spec.marks().fold(i), stitch.vertex(i), stitch.vertex(top)));
     }
     return folds;
   }

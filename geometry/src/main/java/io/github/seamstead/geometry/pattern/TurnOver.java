@@ -31,7 +31,7 @@ final class TurnOver {
         piece.notches().stream().map(k -> notch(k, n)).toList(),
         piece.marks().stream().map(m -> mark(m, good)).toList(),
         piece.folds().stream()
-            .map(f -> new Fold(f.ordinal(), flip(f.lower()), flip(f.upper())))
+            .map(f -> new Fold(f.ordinal(), f.name(), flip(f.lower()), flip(f.upper())))
             .toList(),
         Math.PI - piece.grain(),
         good);

@@ -135,23 +135,16 @@ public record DryingForecast(
       March march,
       Steps steps) {
     double balance = slab.earth().equilibriumMoisture(Math.min(DAMPEST, weather.settledHumidity()));
-    double stop = criteria.driest();
     Range d = doubt.diffusivity();
     Range e = doubt.exchange();
-    DryingCurve likely =
-        run(slab, weather, ventilation, d.likely(), e.likely())
-            .until(march.horizon(), stop, march.detail());
+    CurveOf curve =
+        (diffusivity, exchange) ->
+            run(slab, weather, ventilation, diffusivity, exchange)
+                .until(march.horizon(), criteria.driest(), march.detail());
+    DryingCurve likely = curve.with(d.likely(), e.likely());
     boolean certain = d.low() == d.high() && e.low() == e.high();
-    DryingCurve fast =
-        certain
-            ? likely
-            : run(slab, weather, ventilation, d.high(), e.high())
-                .until(march.horizon(), stop, march.detail());
-    DryingCurve slow =
-        certain
-            ? likely
-            : run(slab, weather, ventilation, d.low(), e.low())
-                .until(march.horizon(), stop, march.detail());
+    DryingCurve fast = certain ? likely : curve.with(d.high(), e.high());
+    DryingCurve slow = certain ? likely : curve.with(d.low(), e.low());
     if (steps.isRecording()) {
       record(slab, weather, likely, steps);
     }
@@ -164,6 +157,12 @@ public record DryingForecast(
             .map(state -> milestone(state.name(), state.moisture(), runs, horizonDays))
             .toList(),
         balance);
+  }
+
+  /** The march with factors of how fast earth and air move water. */
+  @FunctionalInterface
+  private interface CurveOf {
+    DryingCurve with(double diffusivity, double exchange);
   }
 
   private static DryingRun run(

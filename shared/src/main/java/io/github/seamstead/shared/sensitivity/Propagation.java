@@ -261,8 +261,8 @@ public final class Propagation {
   private Range sampled(double value, Steps steps) {
     double[] results = results();
     Arrays.sort(results);
-    double low = quantile(results, END);
-    double high = quantile(results, 1 - END);
+    double low = Quantiles.of(results, END);
+    double high = Quantiles.of(results, 1 - END);
     steps.section("Samples of all numbers together");
     steps
         .step("y_5", "5 % quantile of the samples")
@@ -308,12 +308,5 @@ public final class Propagation {
       values[i] = values[j];
       values[j] = kept;
     }
-  }
-
-  private static double quantile(double[] sorted, double level) {
-    double place = level * (sorted.length - 1);
-    int below = (int) place;
-    return sorted[below]
-        + (place - below) * (sorted[Math.min(sorted.length - 1, below + 1)] - sorted[below]);
   }
 }

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
-import io.github.seamstead.api.chapter.cover.FoldNames;
 import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.page.Drawing;
@@ -129,10 +128,7 @@ final class CutCards {
 
   private static List<PlacedFold> folds(PatternPiece piece, Placement p) {
     return piece.folds().stream()
-        .map(
-            fold ->
-                new PlacedFold(
-                    FoldNames.of(piece, fold), p.place(fold.lower()), p.place(fold.upper())))
+        .map(fold -> new PlacedFold(fold.name(), p.place(fold.lower()), p.place(fold.upper())))
         .toList();
   }
 

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
-import io.github.seamstead.api.chapter.cover.FoldNames;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.markout.BaselineRow;
 import io.github.seamstead.geometry.markout.CheckLength;
@@ -209,7 +208,7 @@ final class PieceCards {
     }
     Ticks.table(m, "Hips within the piece: mark, do not cut", "", "foot", "top", "#length");
     for (Fold fold : folds) {
-      m.open("tr").open("td").element("b", FoldNames.of(shape, fold)).close();
+      m.open("tr").open("td").element("b", shape.name(fold)).close();
       Ticks.cells(
           m,
           place(w, base.local(fold.lower())),

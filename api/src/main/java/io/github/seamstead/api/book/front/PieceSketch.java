@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
-import io.github.seamstead.api.chapter.cover.FoldNames;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.pattern.Fold;
@@ -117,7 +116,7 @@ final class PieceSketch {
         Stream.of(0.2, 0.3, 0.45, 0.6, 0.12, 0.75, 0.37, 0.52)
             .map(part -> low.add(way.multiply(part)))
             .toList(),
-        FoldNames.of(shape, fold),
+        shape.name(fold),
         false);
   }
 

@@ -100,7 +100,7 @@ final class CoverFacts {
 
   private static Facts<NamedFold> fold() {
     return new Facts<NamedFold>()
-        .text("name", "what it is called", f -> FoldNames.of(f.shape(), f.fold()))
+        .text("name", "what it is called", f -> f.shape().name(f.fold()))
         .number("length_m", "from foot to top", f -> f.fold().length())
         .points(
             "footToTop_m",

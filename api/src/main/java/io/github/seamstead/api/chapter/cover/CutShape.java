@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SameCut;
@@ -27,6 +28,17 @@ public record CutShape(String id, List<PatternPiece> pieces) {
    */
   public PatternPiece pattern() {
     return pieces.get(0);
+  }
+
+  /**
+   * Names a fold of the shape. Where it holds for the one piece of the shape alone it has the name
+   * of that piece's, else that of its place.
+   *
+   * @param fold one of the folds of its pattern
+   * @return for example {@code hip 3|4}, or {@code fold 1}
+   */
+  public String name(Fold fold) {
+    return pieces.size() == 1 ? fold.name() : Fold.byPlace(fold.ordinal());
   }
 
   /**

@@ -27,8 +27,8 @@ final class EdgeMarks {
   }
 
   /**
-   * The marks that go on the panels: edge letters and joint names. They depend on the count of
-   * panels alone, so they are known before the panels are drawn.
+   * The marks that go on the panels: edge letters, joint names and names of hips within. They
+   * depend on the count of panels alone, so they are known before the panels are drawn.
    *
    * @param spans over how many faces each panel goes, from face 1 on
    */
@@ -50,7 +50,11 @@ final class EdgeMarks {
       joints.set(span, right.mark().text());
       letters.set(edges - 1, left.second().label());
       joints.set(edges - 1, left.mark().text());
-      marks.add(new PanelMarks(names.get(panel - 1), letters, joints));
+      List<String> folds = new ArrayList<>();
+      for (int over = face; over < face + span - 1; over++) {
+        folds.add("hip " + over + "|" + (over + 1));
+      }
+      marks.add(new PanelMarks(names.get(panel - 1), letters, joints, folds));
       face += span;
     }
     return marks;

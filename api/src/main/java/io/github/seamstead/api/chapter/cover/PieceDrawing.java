@@ -114,12 +114,7 @@ final class PieceDrawing {
     double turn = StrictMath.atan2(way.getY(), way.getX());
     double upright = Math.abs(turn) > Math.PI / 2 ? turn - Math.copySign(Math.PI, turn) : turn;
     labels.set(
-        at.getX(),
-        at.getY(),
-        FoldNames.of(piece, fold),
-        canvas.textSize(),
-        Math.toDegrees(upright),
-        cloth);
+        at.getX(), at.getY(), fold.name(), canvas.textSize(), Math.toDegrees(upright), cloth);
   }
 
   private static String words(PatternPiece piece, String sizes) {

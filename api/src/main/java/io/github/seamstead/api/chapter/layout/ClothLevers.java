@@ -126,19 +126,19 @@ public final class ClothLevers {
       add(
           "Seam allowance a quarter smaller",
           "a seam forgives less when cloth is cut short, and holds less",
-          length("cover.seam.allowance", cover.seam().allowance() * 3 / 4));
+          JobChange.quantity("cover.seam.allowance", cover.seam().allowance() * 3 / 4, "m"));
     }
     if (cover.skirt().isPresent()) {
       add(
           "No skirt",
           "wind and water come in under the hem, and the hem is not weighed down",
-          none("cover.skirt"));
+          JobChange.none("cover.skirt"));
     }
     if (cover.cap().isPresent()) {
       add(
           "Cap cut from other cloth",
           "the other cloth's price, and the time to cut and close the cap, are not in the plan",
-          none("cover.cap"));
+          JobChange.none("cover.cap"));
     }
   }
 
@@ -151,12 +151,12 @@ public final class ClothLevers {
               "the band is lost to the hem; faces may then stay in one piece",
               List.of(
                   new JobChange("cover.hem.kind", JobValue.text(HemKind.TURNED.word())),
-                  length("cover.hem.allowance", EdgeAllowance.USUAL_HEM))));
+                  JobChange.quantity("cover.hem.allowance", EdgeAllowance.USUAL_HEM, "m"))));
     } else if (!cover.keepTogether()) {
       add(
           "Neighbouring faces in one piece where a sheet takes them",
           "larger pieces are heavier to handle, and one that is spoiled costs more cloth",
-          none("cover.keepTogether"));
+          JobChange.none("cover.keepTogether"));
     }
   }
 
@@ -174,7 +174,7 @@ public final class ClothLevers {
                   add(
                       "A tenth narrower",
                       "a fifth less floor; steeper faces catch more wind from the side",
-                      length("frame.measures." + across.word(), size * 9 / 10)));
+                      JobChange.quantity("frame.measures." + across.word(), size * 9 / 10, "m")));
     }
     frame
         .measures()
@@ -184,7 +184,7 @@ public final class ClothLevers {
                 add(
                     "A tenth lower",
                     "flatter faces shed rain and snow more slowly",
-                    length("frame.measures.height", height * 9 / 10)));
+                    JobChange.quantity("frame.measures.height", height * 9 / 10, "m")));
   }
 
   /** Fewer sides of the same size across, so that the floor stays nearly as large. */
@@ -197,11 +197,12 @@ public final class ClothLevers {
     List<JobChange> changes = new ArrayList<>();
     changes.add(new JobChange("frame.sides", JobValue.number(fewer)));
     if (measures.containsKey(FrameMeasure.BASE_SIDE)) {
-      changes.add(none("frame.measures." + FrameMeasure.BASE_SIDE.word()));
+      changes.add(JobChange.none("frame.measures." + FrameMeasure.BASE_SIDE.word()));
       changes.add(
-          length(
+          JobChange.quantity(
               "frame.measures." + FrameMeasure.CIRCUMRADIUS.word(),
-              planned.get().measures().circumradius()));
+              planned.get().measures().circumradius(),
+              "m"));
     }
     found.add(
         new ClothLever(
@@ -212,13 +213,5 @@ public final class ClothLevers {
 
   private void add(String name, String price, JobChange change) {
     found.add(new ClothLever(name, price, List.of(change)));
-  }
-
-  private static JobChange none(String path) {
-    return new JobChange(path, JobValue.none());
-  }
-
-  private static JobChange length(String path, double metres) {
-    return new JobChange(path, JobValue.text(Numbers.plain(metres) + " m"));
   }
 }
