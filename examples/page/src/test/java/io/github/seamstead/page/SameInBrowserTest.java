@@ -1,6 +1,5 @@
 package io.github.seamstead.page;
 
-
 import io.github.seamstead.examples.book.Browser;
 import java.io.IOException;
 import java.nio.file.Path;

@@ -31,8 +31,8 @@ public record CutShape(String id, List<PatternPiece> pieces) {
   }
 
   /**
-   * Names a fold of the shape. Where it holds for the one piece of the shape alone it has the name
-   * of that piece's, else that of its place.
+   * Names a fold of the shape. Where it holds for the one piece of the shape alone it has its own
+   * name, else that of its place.
    *
    * @param fold one of the folds of its pattern
    * @return for example {@code hip 3|4}, or {@code fold 1}

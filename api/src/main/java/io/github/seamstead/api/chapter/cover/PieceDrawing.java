@@ -70,7 +70,7 @@ final class PieceDrawing {
               && piece.holes().stream().noneMatch(hole -> hole.finished().contains(point));
         };
     for (Fold fold : piece.folds()) {
-      fold(canvas, labels, cloth, piece, fold);
+      fold(canvas, labels, cloth, fold);
     }
     for (Mark mark : piece.marks()) {
       double size = Math.max(mark.height() * canvas.scale(), leastTextHeight * canvas.scale());
@@ -107,8 +107,7 @@ final class PieceDrawing {
   }
 
   /** Along the fold in its lower half, where neighbouring folds lie apart. */
-  private static void fold(
-      Canvas canvas, Labels labels, Labels.Area cloth, PatternPiece piece, Fold fold) {
+  private static void fold(Canvas canvas, Labels labels, Labels.Area cloth, Fold fold) {
     Vector2D at = fold.lower().lerp(fold.upper(), 0.35);
     Vector2D way = fold.upper().subtract(fold.lower());
     double turn = StrictMath.atan2(way.getY(), way.getX());

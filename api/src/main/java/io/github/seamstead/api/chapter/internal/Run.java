@@ -36,6 +36,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -48,9 +49,8 @@ import java.util.function.Supplier;
 public final class Run {
 
   /** What was given reads well before the name of the argument up to this many characters. */
-  private static final int PLAIN_GIVEN = 40;
-
   private final Job job;
+
   private final PlanOptions options;
   private final Done done;
   private final Map<Class<?>, ChapterOf<?>> chapters = new LinkedHashMap<>();
@@ -285,43 +285,24 @@ public final class Run {
    * chapter and what builds on it, and nothing else.
    */
   public <T> Optional<T> attempt(String path, Supplier<T> part) {
-    try {
-      return Optional.of(part.get());
-    } catch (ArgumentFault e) {
-      setback(refused(path, e));
-      return Optional.empty();
-    } catch (IllegalArgumentException e) {
-      throw defect(path, e);
-    }
+    return tried(path, part, this::setback);
   }
 
   /** Tries what values of the document state together; what a module refuses is a fault of it. */
   public <T> Optional<T> require(String path, Supplier<T> stated) {
+    return tried(path, stated, faults::add);
+  }
+
+  private <T> Optional<T> tried(String path, Supplier<T> part, Consumer<JobFault> refused) {
     try {
-      return Optional.of(stated.get());
+      return Optional.of(part.get());
     } catch (ArgumentFault e) {
-      faults.add(refused(path, e));
+      refused.accept(Refusal.of(job, path, e));
       return Optional.empty();
     } catch (IllegalArgumentException e) {
-      throw defect(path, e);
+      // Any other failure of a module is a defect of the library, not of the document.
+      throw new IllegalStateException("a defect, met while " + path + " was planned: " + e, e);
     }
-  }
-
-  /** Any other failure of a module is a defect of the library, not of the document. */
-  private static IllegalStateException defect(String path, IllegalArgumentException e) {
-    return new IllegalStateException("a defect, met while " + path + " was planned: " + e, e);
-  }
-
-  /** Writes what a module says of a value as a fault: what was given, and what must be. */
-  private JobFault refused(String path, ArgumentFault refused) {
-    String given = refused.given();
-    if (!refused.name().isEmpty()) {
-      boolean plain = given.length() <= PLAIN_GIVEN && given.indexOf(',') < 0;
-      given = plain ? given + " for " + refused.name() : refused.name() + ": given " + given;
-    }
-    boolean more = !refused.advice().isEmpty() && !refused.advice().equals(refused.allowed());
-    String allowed = more ? refused.allowed() + "; " + refused.advice() : refused.allowed();
-    return job.fault(path, given, allowed);
   }
 
   /** Notes a fault of the document: the run gives no plan. */

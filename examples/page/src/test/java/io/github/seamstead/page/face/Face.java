@@ -1,6 +1,5 @@
 package io.github.seamstead.page.face;
 
-
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.github.seamstead.examples.book.Browser;
