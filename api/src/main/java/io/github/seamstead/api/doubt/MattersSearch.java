@@ -41,9 +41,6 @@ public final class MattersSearch {
   /** A number that all doubts together move by less, as a part of it, is as good as known. */
   private static final double LEAST_RANGE = 0.01;
 
-  private static final double LOW = 0.05;
-  private static final double HIGH = 0.95;
-
   private final DoubtModel model;
   private final MattersOptions options;
   private final Executor executor;
@@ -164,7 +161,8 @@ public final class MattersSearch {
     for (int draw = 0; draw < (inputs == 1 ? 2 : DRAWS_OF_MANY); draw++) {
       double[] point = model.middle();
       for (int i = 0; i < inputs; i++) {
-        point[from + i] = inputs == 1 ? (draw == 0 ? LOW : HIGH) : random.nextDouble();
+        point[from + i] =
+            inputs == 1 ? (draw == 0 ? Spread.LOW : Spread.HIGH) : random.nextDouble();
       }
       results.add(model.run(point, model.fullWidths()));
     }

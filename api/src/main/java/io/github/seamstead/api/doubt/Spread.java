@@ -8,9 +8,9 @@ import java.util.stream.DoubleStream;
 /** The ends of a handful of values. */
 record Spread(double low, double high, boolean open) {
 
-  private static final double LOW = 0.05;
+  static final double LOW = 0.05;
   private static final double MIDDLE = 0.5;
-  private static final double HIGH = 0.95;
+  static final double HIGH = 0.95;
 
   /**
    * A pair counts to its ends and holds what is planned, more values count from 5 % to 95 %. Fewer
