@@ -10,6 +10,8 @@ module io.github.seamstead.assembly {
   exports io.github.seamstead.assembly.anchor;
   exports io.github.seamstead.assembly.fixings;
   exports io.github.seamstead.assembly.handling;
+  exports io.github.seamstead.assembly.internal to
+      io.github.seamstead.api;
   exports io.github.seamstead.assembly.merge;
   exports io.github.seamstead.assembly.ring;
   exports io.github.seamstead.assembly.schedule;

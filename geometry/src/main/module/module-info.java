@@ -9,7 +9,11 @@ module io.github.seamstead.geometry {
   requires static org.jspecify;
 
   exports io.github.seamstead.geometry.bars;
+  exports io.github.seamstead.geometry.drawing to
+      io.github.seamstead.api;
   exports io.github.seamstead.geometry.frame;
+  exports io.github.seamstead.geometry.internal to
+      io.github.seamstead.api;
   exports io.github.seamstead.geometry.layout;
   exports io.github.seamstead.geometry.markout;
   exports io.github.seamstead.geometry.members;

@@ -10,6 +10,8 @@ module io.github.seamstead.materials {
 
   exports io.github.seamstead.materials.drying;
   exports io.github.seamstead.materials.floor;
+  exports io.github.seamstead.materials.internal to
+      io.github.seamstead.api;
   exports io.github.seamstead.materials.mix;
   exports io.github.seamstead.materials.soil;
   exports io.github.seamstead.materials.water;

@@ -12,9 +12,16 @@ module io.github.seamstead.shared {
   exports io.github.seamstead.shared.plane;
   exports io.github.seamstead.shared.quantity;
   exports io.github.seamstead.shared.sensitivity;
+  exports io.github.seamstead.shared.sensitivity.internal to
+      io.github.seamstead.geometry,
+      io.github.seamstead.materials,
+      io.github.seamstead.assembly,
+      io.github.seamstead.api;
   exports io.github.seamstead.shared.source;
   exports io.github.seamstead.shared.text to
       io.github.seamstead.api;
   exports io.github.seamstead.shared.uncertainty;
   exports io.github.seamstead.shared.work;
+  exports io.github.seamstead.shared.work.internal to
+      io.github.seamstead.api;
 }

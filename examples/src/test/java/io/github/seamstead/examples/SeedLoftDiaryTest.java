@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.chapter.cover.StockCloth;
 import io.github.seamstead.api.chapter.drying.DryingPart;
 import io.github.seamstead.api.chapter.floor.FloorPart;

@@ -12,7 +12,7 @@ import io.github.seamstead.shared.sensitivity.SensitivityIndex;
 import io.github.seamstead.shared.sensitivity.SensitivityRuns;
 import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.work.Cancellation;
-import io.github.seamstead.shared.work.OrderedWork;
+import io.github.seamstead.shared.work.internal.OrderedWork;
 import io.github.seamstead.shared.work.Seeds;
 import java.util.ArrayList;
 import java.util.Comparator;

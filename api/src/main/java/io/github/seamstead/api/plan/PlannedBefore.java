@@ -1,7 +1,7 @@
 package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.layout.LayoutPart;

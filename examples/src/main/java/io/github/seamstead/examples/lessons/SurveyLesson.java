@@ -1,6 +1,6 @@
 package io.github.seamstead.examples.lessons;
 
-import io.github.seamstead.api.book.LessonTitle;
+import io.github.seamstead.api.page.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;

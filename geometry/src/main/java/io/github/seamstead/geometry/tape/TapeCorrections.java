@@ -12,6 +12,11 @@ import java.util.OptionalDouble;
  * Turns what a tape shows into the distance: standardisation {@code L (true/marked - 1)},
  * temperature {@code alpha L (T - T0)}, pull {@code (P - P0) L / (A E)}, and sag {@code -w^2 l^3 /
  * (24 P^2)} for each free span l. Each is taken on the reading L and added.
+ *
+ * <pre>{@code
+ * Tape steel = Tape.asMarked().expanding(1.16e-5, 20);
+ * TapeCorrections.correct(10.004, steel, TapeUse.flat(30, 50)); // 10.0052
+ * }</pre>
  */
 public final class TapeCorrections {
 

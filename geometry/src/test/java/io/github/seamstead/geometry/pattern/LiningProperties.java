@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.pattern;
 
+import io.github.seamstead.geometry.internal.Strips;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

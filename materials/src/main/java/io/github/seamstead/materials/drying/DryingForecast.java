@@ -16,6 +16,13 @@ import java.util.OptionalDouble;
  * diffuses up. Shrinkage of the thickness, sun on the floor and water vapour from below are not in
  * it. Cost: three times the intervals of the weather until the coat is dry.
  *
+ * <pre>{@code
+ * DryingSlab coat = DryingSlab.sealed(0.025, 1750, 0.2, EarthMoisture.sandyMix());
+ * Weather weather = Weather.constant(new AirState(18, 0.6, 0.5));
+ * DryingCurve curve = DryingForecast.simulate(coat, weather, 10); // days
+ * double moisture = curve.finalMoisture(); // 0.045 of the dry mass
+ * }</pre>
+ *
  * @param fast the run that dries first
  * @param likely the likely run
  * @param slow the run that dries last

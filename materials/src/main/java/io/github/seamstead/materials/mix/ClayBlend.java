@@ -11,6 +11,13 @@ import java.util.OptionalDouble;
 /**
  * How much sand a soil needs for a clay share: two components, exact.
  *
+ * <pre>{@code
+ * MixComponent soil = MixComponent.claySoil("pit", new Uncertain(0.35, 0.05));
+ * MixComponent sand = MixComponent.washedSand("sand");
+ * ClayBlend blend = ClayBlend.of(soil, sand, ClayBand.FLOOR, BucketRounding.HALF);
+ * blend.sandPerSoilDryMass(); // 1.06 by dry mass
+ * }</pre>
+ *
  * @param band the clay share aimed at
  * @param sandPerSoilDryMass dry mass of sand per dry mass of soil for the middle of the band; 0 if
  *     the soil is too lean already

@@ -6,7 +6,7 @@ import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.api.job.StockRoll;
 import io.github.seamstead.api.job.StockSheet;
 import io.github.seamstead.geometry.pattern.SpliceRule;
-import io.github.seamstead.geometry.stock.HeldRectangle;
+import io.github.seamstead.geometry.internal.HeldRectangle;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;

@@ -9,7 +9,7 @@ import io.github.seamstead.geometry.pattern.FaceDifference;
 import io.github.seamstead.geometry.pattern.Fan;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.pattern.SameCut;
+import io.github.seamstead.geometry.internal.SameCut;
 import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;

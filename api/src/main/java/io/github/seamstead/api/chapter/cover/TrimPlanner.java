@@ -15,7 +15,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceKind;
-import io.github.seamstead.geometry.pattern.Strips;
+import io.github.seamstead.geometry.internal.Strips;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

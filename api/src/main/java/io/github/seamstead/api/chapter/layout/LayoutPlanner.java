@@ -11,7 +11,7 @@ import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.LayoutSums;
 import io.github.seamstead.geometry.layout.Shortfall;
 import io.github.seamstead.shared.plane.Outline;
-import io.github.seamstead.shared.work.Later;
+import io.github.seamstead.shared.work.internal.Later;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
 import java.util.Map;
