@@ -52,8 +52,7 @@ class PagesLoadNothingTest {
                   // The one script stands in the page and is let in by its hash alone.
                   assertThat(loads(book.html())).containsExactly("<script>");
                   assertThat(book.html()).contains("script-src 'sha256-");
-                  book.drawings()
-                      .forEach((name, svg) -> assertThat(loads(svg)).as(name).isEmpty());
+                  book.drawings().forEach((name, svg) -> assertThat(loads(svg)).as(name).isEmpty());
                 }));
       }
     }

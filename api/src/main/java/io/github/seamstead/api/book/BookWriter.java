@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.files.BookFolder;
-
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.shared.text.IoReason;

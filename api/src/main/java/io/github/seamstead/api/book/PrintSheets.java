@@ -2,7 +2,6 @@ package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.cover.CutShape;
-
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;

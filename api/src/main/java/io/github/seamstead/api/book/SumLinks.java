@@ -14,8 +14,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Leads from the numbers of a chapter to the sums of that chapter. A number leads to the first sum with a step of its value, to the digits in which it is written;
- * fewer than three digits tell too little.
+ * Leads from the numbers of a chapter to the sums of that chapter. A number leads to the first sum
+ * with a step of its value, to the digits in which it is written; fewer than three digits tell too
+ * little.
  */
 final class SumLinks {
 

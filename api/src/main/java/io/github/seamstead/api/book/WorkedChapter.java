@@ -1,7 +1,7 @@
 package io.github.seamstead.api.book;
 
-import io.github.seamstead.api.page.LessonTitle;
 import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.page.LessonTitle;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;

@@ -1,9 +1,8 @@
 package io.github.seamstead.api.book;
 
-import io.github.seamstead.api.chapter.cover.CoverPart;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.geometry.drawing.PaperSize;
 import java.util.Optional;

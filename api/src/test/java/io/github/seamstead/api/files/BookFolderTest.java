@@ -1,12 +1,11 @@
 package io.github.seamstead.api.files;
 
-import io.github.seamstead.api.book.BookWriter;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.seamstead.api.book.BookWriter;
 import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.io.IOException;

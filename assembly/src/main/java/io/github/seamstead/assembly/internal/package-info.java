@@ -1,5 +1,6 @@
 /**
- * The usual doubts of wind and cloth, for our own modules; not for callers, and without any promise.
+ * The usual doubts of wind and cloth, for our own modules; not for callers, and without any
+ * promise.
  */
 @NullMarked
 package io.github.seamstead.assembly.internal;

@@ -23,12 +23,16 @@ import java.util.stream.Stream;
 record Example(String packageName, String place, List<String> lines) {
 
   private static final Pattern BLOCK =
-      Pattern.compile("^ *\\* <pre>\\{@code\n(.*?)^ *\\* \\}</pre>", Pattern.DOTALL | Pattern.MULTILINE);
+      Pattern.compile(
+          "^ *\\* <pre>\\{@code\n(.*?)^ *\\* \\}</pre>", Pattern.DOTALL | Pattern.MULTILINE);
   private static final Pattern NAME = Pattern.compile("(?<![\\w.])[A-Z]\\w*");
   private static final Pattern SHOWN =
       Pattern.compile("(?:(?:[\\w<>\\[\\], .]+) (\\w+) = )?(\\S.*); +// (.*)");
   private static final String JAVA =
-      "import com.fasterxml.jackson.databind.ObjectMapper;\nimport java.nio.file.*;\nimport java.time.*;\nimport java.util.*;\n"
+      "import com.fasterxml.jackson.databind.ObjectMapper;\n"
+          + "import java.nio.file.*;\n"
+          + "import java.time.*;\n"
+          + "import java.util.*;\n"
           + "import java.util.concurrent.*;\n";
 
   /** All blocks in the main sources of a module. */
@@ -38,7 +42,9 @@ record Example(String packageName, String place, List<String> lines) {
     try (Stream<Path> files = Files.walk(root)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
         String packageName =
-            root.relativize(file.getParent()).toString().replace(file.getFileSystem().getSeparator(), ".");
+            root.relativize(file.getParent())
+                .toString()
+                .replace(file.getFileSystem().getSeparator(), ".");
         String place = file.getFileName().toString().replace(".java", "");
         Matcher block = BLOCK.matcher(Files.readString(file));
         while (block.find()) {
@@ -74,7 +80,8 @@ record Example(String packageName, String place, List<String> lines) {
   private String imports(Map<String, Set<String>> types) {
     Set<String> names = new TreeSet<>();
     for (String line : lines) {
-      Matcher name = NAME.matcher(line.replaceAll("\"(\\\\.|[^\"\\\\])*\"", "").replaceFirst("//.*", ""));
+      Matcher name =
+          NAME.matcher(line.replaceAll("\"(\\\\.|[^\"\\\\])*\"", "").replaceFirst("//.*", ""));
       while (name.find()) {
         names.add(name.group());
       }

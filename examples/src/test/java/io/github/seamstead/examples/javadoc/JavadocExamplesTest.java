@@ -61,7 +61,8 @@ class JavadocExamplesTest {
       while (exports.find()) {
         String page =
             Files.readString(
-                    sources.resolve("java/" + exports.group(1).replace('.', '/') + "/package-info.java"))
+                    sources.resolve(
+                        "java/" + exports.group(1).replace('.', '/') + "/package-info.java"))
                 .replaceAll("\n \\* ?", " ");
         Set<String> names = new TreeSet<>();
         Matcher first = FIRST.matcher(page);

@@ -1,13 +1,12 @@
 package io.github.seamstead.geometry.drawing;
 
+import io.github.seamstead.geometry.drawing.PieceDrawing.Line;
+import io.github.seamstead.geometry.drawing.PieceDrawing.LineKind;
+import io.github.seamstead.geometry.drawing.PieceDrawing.Text;
 import io.github.seamstead.geometry.pattern.Mark;
 import io.github.seamstead.geometry.pattern.Notch;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceHole;
-
-import io.github.seamstead.geometry.drawing.PieceDrawing.Line;
-import io.github.seamstead.geometry.drawing.PieceDrawing.LineKind;
-import io.github.seamstead.geometry.drawing.PieceDrawing.Text;
 import io.github.seamstead.shared.plane.Bounds;
 import java.util.ArrayList;
 import java.util.List;

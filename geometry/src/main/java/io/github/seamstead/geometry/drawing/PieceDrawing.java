@@ -2,7 +2,6 @@ package io.github.seamstead.geometry.drawing;
 
 import io.github.seamstead.geometry.pattern.Mark;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

@@ -1,6 +1,6 @@
 /**
- * The data of a full-size drawing of a piece, and the sheets of paper that it takes. Exported to our
- * own modules alone: a book holds what is drawn from it.
+ * The data of a full-size drawing of a piece, and the sheets of paper that it takes. Exported to
+ * our own modules alone: a book holds what is drawn from it.
  *
  * <p>First class to open: {@link io.github.seamstead.geometry.drawing.PieceDrawing}.
  */

@@ -1,7 +1,6 @@
 package io.github.seamstead.geometry.internal;
 
 import io.github.seamstead.geometry.pattern.PatternPiece;
-
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,7 +1,6 @@
 package io.github.seamstead.geometry.internal;
 
 import io.github.seamstead.geometry.pattern.Panel;
-
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -364,7 +363,7 @@ public final class Adjustment implements SurveyOutcome {
     return model.distance(place(from), place(to), 3, solution.unknowns(), row);
   }
 
-  OptionalDouble critical() {
+  Optional<Double> critical() {
     return outlierTest.critical();
   }
 

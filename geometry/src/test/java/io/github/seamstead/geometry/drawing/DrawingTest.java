@@ -1,5 +1,10 @@
 package io.github.seamstead.geometry.drawing;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.seamstead.geometry.drawing.PieceDrawing.LineKind;
 import io.github.seamstead.geometry.pattern.Demo;
 import io.github.seamstead.geometry.pattern.EdgeAllowance;
 import io.github.seamstead.geometry.pattern.EdgePlan;
@@ -11,12 +16,6 @@ import io.github.seamstead.geometry.pattern.PanelMarks;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceEdge;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
-
-import io.github.seamstead.geometry.drawing.PieceDrawing.LineKind;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Jts;
 import io.github.seamstead.shared.plane.Outline;

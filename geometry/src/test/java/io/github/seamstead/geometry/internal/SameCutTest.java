@@ -1,14 +1,13 @@
 package io.github.seamstead.geometry.internal;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import io.github.seamstead.geometry.pattern.EdgeAllowance;
 import io.github.seamstead.geometry.pattern.EdgePlan;
 import io.github.seamstead.geometry.pattern.Opening;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PanelSpec;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-
-import static org.assertj.core.api.Assertions.assertThat;
-
 import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.stream.IntStream;

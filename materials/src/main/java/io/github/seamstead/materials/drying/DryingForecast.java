@@ -6,7 +6,6 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The forecast of a drying coat: three runs of one model, with the doubt's slow, likely and fast
@@ -194,10 +193,10 @@ public record DryingForecast(
         name, moisture, days(times[0]), days(times[1]), days(times[2]), horizonDays);
   }
 
-  private static OptionalDouble days(double seconds) {
+  private static Optional<Double> days(double seconds) {
     return seconds < Double.POSITIVE_INFINITY
-        ? OptionalDouble.of(seconds / Weather.DAY)
-        : OptionalDouble.empty();
+        ? Optional.of(seconds / Weather.DAY)
+        : Optional.empty();
   }
 
   /**

@@ -6,7 +6,6 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How much sand a soil needs for a clay share: two components, exact.
@@ -38,7 +37,7 @@ public record ClayBlend(
     Recipe exact,
     Recipe rounded,
     double clayShift,
-    OptionalDouble priceShiftPerTonne,
+    Optional<Double> priceShiftPerTonne,
     Optional<String> unmet) {
 
   private static final double MOST_SAND = 50;
@@ -100,10 +99,10 @@ public record ClayBlend(
     double[] buckets = BucketSearch.pair(soil, sand, band, volume, aim, rounding);
     Recipe rounded = recipe(soil, buckets[0], sand, buckets[1]);
     double clay = roundedClay(soil, sand, buckets, steps);
-    OptionalDouble shift =
+    Optional<Double> shift =
         exact.price().isPresent() && rounded.price().isPresent()
-            ? OptionalDouble.of(perDryTonne(rounded) - perDryTonne(exact))
-            : OptionalDouble.empty();
+            ? Optional.of(perDryTonne(rounded) - perDryTonne(exact))
+            : Optional.empty();
     return new ClayBlend(
         band,
         ratio,
@@ -204,7 +203,7 @@ public record ClayBlend(
   }
 
   private static double perDryTonne(Recipe recipe) {
-    return recipe.price().orElse(0) / recipe.dryMass() * 1000;
+    return recipe.price().orElse(0.0) / recipe.dryMass() * 1000;
   }
 
   private static String percent(double ratio) {

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.chapter.pieces;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
-
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

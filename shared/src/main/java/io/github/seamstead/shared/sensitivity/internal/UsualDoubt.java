@@ -1,7 +1,6 @@
 package io.github.seamstead.shared.sensitivity.internal;
 
 import io.github.seamstead.shared.sensitivity.Scatter;
-
 import io.github.seamstead.shared.source.Source;
 
 /**

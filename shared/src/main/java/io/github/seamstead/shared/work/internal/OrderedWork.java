@@ -1,8 +1,7 @@
 package io.github.seamstead.shared.work.internal;
 
-import io.github.seamstead.shared.work.Cancellation;
-
 import io.github.seamstead.shared.check.Args;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Iterator;
