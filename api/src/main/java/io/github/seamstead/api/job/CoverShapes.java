@@ -224,8 +224,7 @@ final class CoverShapes {
     Key<Cap> cap = s.optional("cap", cap(), "the cap over the opening at the top");
     Key<Skirt> skirt = s.optional("skirt", skirt(), "the strip on the ground round the base");
     Key<Lining> lining = s.optional("lining", lining(), "the lining inside the frame");
-    Key<Fixings> fixings =
-        s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
+    Key<Fixings> fixings = s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
     Key<Joining> joining = s.optional("joining", JoinShapes.joining(), "how the crew joins");
     Key<Double> spliceLap =
         s.assumed(

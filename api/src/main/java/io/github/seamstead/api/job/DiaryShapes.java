@@ -30,8 +30,7 @@ final class DiaryShapes {
         "seamstead",
         Forms.version(),
         "version of the form of the document; the newest is " + Forms.NEWEST);
-    Key<String> job =
-        s.optional("job", Kinds.text(), "the name of the job that it belongs to");
+    Key<String> job = s.optional("job", Kinds.text(), "the name of the job that it belongs to");
     Key<Integer> effort =
         s.optional(
             "effort", Kinds.count(1, 9), "the effort of the plans that pieces are cut by: keep it");
@@ -63,15 +62,13 @@ final class DiaryShapes {
         s.optional("found", found(), "pieces written off that are there and sound after all");
     Key<DiaryEntry.ClothPart> used =
         s.optional("clothUsed", clothPart(), "cloth used for something else");
-    Key<DiaryEntry.ClothPart> torn =
-        s.optional("clothTorn", clothPart(), "cloth torn or stained");
+    Key<DiaryEntry.ClothPart> torn = s.optional("clothTorn", clothPart(), "cloth torn or stained");
     Key<DiaryEntry.ClothBought> bought =
         s.optional("clothBought", bought(), "cloth that came in addition");
     Key<DiaryEntry.Delivered> delivered =
         s.optional("delivered", delivered(), "a material of the floor delivered or dug");
     Key<DiaryEntry.Joined> joined = s.optional("joined", joined(), "a seam joined");
-    Key<DiaryEntry.Undone> undone =
-        s.optional("undone", undone(), "a seam taken apart again");
+    Key<DiaryEntry.Undone> undone = s.optional("undone", undone(), "a seam taken apart again");
     Key<DiaryEntry.Laid> laid =
         s.optional("laid", DiaryFloorShapes.laid(), "a layer of the floor laid, or a part of it");
     Key<DiaryEntry.TileMade> made =
@@ -202,8 +199,7 @@ final class DiaryShapes {
     Key<Integer> copy = copy(s);
     Key<Double> x = along(s, "x", "where it begins along the stock");
     Key<Double> y = along(s, "y", "where it begins across the stock");
-    Key<Double> width =
-        s.required("width", Quantities.length("m", 0.001, 5000), "along the stock");
+    Key<Double> width = s.required("width", Quantities.length("m", 0.001, 5000), "along the stock");
     Key<Double> height =
         s.required("height", Quantities.length("m", 0.001, 20), "across the stock");
     return s.makes(
@@ -215,8 +211,7 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.ClothBought> bought() {
     Shape<DiaryEntry.ClothBought> s =
         Shape.of(DiaryEntry.ClothBought.class, "cloth that came in addition");
-    Key<StockSheet> sheet =
-        s.optional("sheet", StockShapes.stockSheet(), "sheets of one size");
+    Key<StockSheet> sheet = s.optional("sheet", StockShapes.stockSheet(), "sheets of one size");
     Key<StockRoll> roll = s.optional("roll", StockShapes.stockRoll(), "rolls of one width");
     s.rule((v, faults) -> Shape.one(List.of(sheet, roll), v, faults));
     return s.makes(v -> new DiaryEntry.ClothBought(v.find(sheet), v.find(roll)));
@@ -225,8 +220,7 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.Delivered> delivered() {
     Shape<DiaryEntry.Delivered> s =
         Shape.of(DiaryEntry.Delivered.class, "a material of the floor delivered or dug");
-    Key<String> material =
-        s.required("material", Kinds.id(), "the soil or aggregate, by its name");
+    Key<String> material = s.required("material", Kinds.id(), "the soil or aggregate, by its name");
     Key<Double> mass =
         s.required("mass", Quantities.of(Dimension.MASS, "kg", 0.1, 1e6), "damp as it came");
     return s.makes(v -> new DiaryEntry.Delivered(v.get(material), v.get(mass)));

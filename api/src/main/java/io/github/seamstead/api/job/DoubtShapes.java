@@ -22,8 +22,7 @@ final class DoubtShapes {
             "standard",
             Kinds.text(),
             "its standard uncertainty, with a unit of the value's kind, such as 2 m/s");
-    Key<String> low =
-        s.optional("low", Kinds.text(), "the least that it may be, beside high");
+    Key<String> low = s.optional("low", Kinds.text(), "the least that it may be, beside high");
     Key<String> high =
         s.optional(
             "high",

@@ -63,8 +63,7 @@ final class EarthTestShapes {
 
   static Shape<ScreenedHeap> screenedHeap() {
     Shape<ScreenedHeap> s = Shape.of(ScreenedHeap.class, "stones screened out of a weighed heap");
-    Key<Double> stones =
-        s.required("stones", mass("kg", 0, 5000), "mass that the screen held");
+    Key<Double> stones = s.required("stones", mass("kg", 0, 5000), "mass that the screen held");
     Key<Double> total = s.required("total", mass("kg", 0.1, 5000), "mass before screening");
     Key<Double> opening =
         s.required("opening", Quantities.length("mm", 2, 100), "opening of the screen");
@@ -88,8 +87,7 @@ final class EarthTestShapes {
   private static Shape<SandCone> sandCone() {
     Shape<SandCone> s =
         Shape.of(SandCone.class, "a hole in the laid pack, refilled with sand of known density");
-    Key<Double> poured =
-        s.required("poured", mass("g", 100, 30000), "sand that left the jug");
+    Key<Double> poured = s.required("poured", mass("g", 100, 30000), "sand that left the jug");
     Key<Double> inCone =
         s.required("inCone", mass("g", 0, 10000), "sand that fills the cone alone");
     Key<Double> sandDensity =

@@ -42,8 +42,7 @@ final class FloorShapes {
     Key<Double> largestGrain =
         s.required(
             "largestGrain", Quantities.length("mm", 0.01, 100), "largest grain after screening");
-    Key<Boolean> fibre =
-        s.or("fibre", Kinds.flag(), "whether chopped straw is mixed in", false);
+    Key<Boolean> fibre = s.or("fibre", Kinds.flag(), "whether chopped straw is mixed in", false);
     Key<Double> straw =
         s.optional(
             "straw",

@@ -38,8 +38,7 @@ final class FrameShapes {
   static Shape<BarStock> barStock() {
     Shape<BarStock> s =
         Shape.of(BarStock.class, "bars of one length that frame members are cut from");
-    Key<Double> length =
-        s.required("length", Quantities.length("m", 0.1, 20), "length of a bar");
+    Key<Double> length = s.required("length", Quantities.length("m", 0.1, 20), "length of a bar");
     Key<Integer> count =
         s.optional("count", Kinds.count(1, 10000), "how many there are; no limit if left out");
     Key<Double> cost =
@@ -233,8 +232,7 @@ final class FrameShapes {
   static Shape<Frame> frame() {
     Shape<Frame> s =
         Shape.of(Frame.class, "the frame that carries the cover, by ideal measures or as surveyed");
-    Key<Integer> sides =
-        s.required("sides", Kinds.count(3, 64), "how many sides the frame has");
+    Key<Integer> sides = s.required("sides", Kinds.count(3, 64), "how many sides the frame has");
     Key<Map<FrameMeasure, Double>> measures =
         s.optional(
             "measures",

@@ -94,8 +94,7 @@ final class JoinShapes {
             "beyond",
             Quantities.length("mm", 0.5, 200),
             "what of a staple turns over, or of a screw bites, on the far side");
-    Key<Double> reel =
-        s.optional("reel", Quantities.length("m", 1, 100000), "thread on a reel");
+    Key<Double> reel = s.optional("reel", Quantities.length("m", 1, 100000), "thread on a reel");
     return s.makes(v -> new SeamLayers(v.get(layers), v.get(extra), v.find(beyond), v.find(reel)));
   }
 

@@ -82,8 +82,7 @@ final class RiggingShapes {
   static Shape<SiteRope> rope() {
     Shape<SiteRope> s = Shape.of(SiteRope.class, "the rope that raises the cover");
     Key<Fibre> fibre = s.required("fibre", Kinds.constant(Fibre.class), "what it is made of");
-    Key<Double> diameter =
-        s.required("diameter", Quantities.length("mm", 3, 60), "its diameter");
+    Key<Double> diameter = s.required("diameter", Quantities.length("mm", 3, 60), "its diameter");
     Key<Double> factor =
         s.assumed(
             "factor",

@@ -69,10 +69,8 @@ final class SiteShapes {
             "windFigures",
             RiggingShapes.windFigures(),
             "wind coefficients of your own with their source, used in place of the simple ones");
-    Key<PegPulls> pegs =
-        s.optional("pegs", RiggingShapes.pegs(), "pegs tested by pulling them");
-    Key<SiteRope> rope =
-        s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
+    Key<PegPulls> pegs = s.optional("pegs", RiggingShapes.pegs(), "pegs tested by pulling them");
+    Key<SiteRope> rope = s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
     Key<LocalDate> start =
         s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
     s.rule(

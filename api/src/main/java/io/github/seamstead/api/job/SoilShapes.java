@@ -55,8 +55,7 @@ final class SoilShapes {
     Key<LaboratorySheet> laboratory = SoilTestKeys.laboratory(s);
     Key<SieveSheet> sieve = SoilTestKeys.sieve(s);
     Key<HydrometerSheet> hydrometer = SoilTestKeys.hydrometer(s);
-    Key<Double> liquidLimit =
-        s.optional("liquidLimit", Quantities.ratio(0.05, 5), "liquid limit");
+    Key<Double> liquidLimit = s.optional("liquidLimit", Quantities.ratio(0.05, 5), "liquid limit");
     Key<Double> plasticLimit =
         s.optional("plasticLimit", Quantities.ratio(0.02, 5), "plastic limit");
     Key<ShrinkageBar> shrinkage = SoilTestKeys.shrinkage(s);
@@ -159,8 +158,7 @@ final class SoilShapes {
             "kind", Kinds.choice(AggregateKind.class, AggregateKind::word), "sand or gravel");
     Key<Double> smallest =
         s.optional("smallest", Quantities.length("mm", 0.01, 100), "smallest grain of a gravel");
-    Key<Double> largest =
-        s.optional("largest", Quantities.length("mm", 0.1, 200), "largest grain");
+    Key<Double> largest = s.optional("largest", Quantities.length("mm", 0.1, 200), "largest grain");
     Key<Double> moisture =
         s.assumed(
             "moisture",

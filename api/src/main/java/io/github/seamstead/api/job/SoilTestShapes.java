@@ -15,10 +15,8 @@ final class SoilTestShapes {
             JarReading.class,
             "a jar of soil shaken with water and left to settle: heights of the marks over the"
                 + " bottom");
-    Key<Double> sandTop =
-        s.required("sandTop", Quantities.length("mm", 0, 500), "top of the sand");
-    Key<Double> siltTop =
-        s.required("siltTop", Quantities.length("mm", 0, 500), "top of the silt");
+    Key<Double> sandTop = s.required("sandTop", Quantities.length("mm", 0, 500), "top of the sand");
+    Key<Double> siltTop = s.required("siltTop", Quantities.length("mm", 0, 500), "top of the silt");
     Key<Double> total =
         s.required("total", Quantities.length("mm", 10, 500), "top of all that settled");
     Key<Double> waterDepth =
@@ -87,12 +85,9 @@ final class SoilTestShapes {
   static Shape<LaboratorySheet> laboratorySheet() {
     Shape<LaboratorySheet> s =
         Shape.of(LaboratorySheet.class, "shares of clay, silt and sand from a laboratory");
-    Key<Double> clay =
-        s.required("clay", Quantities.ratio(0, 1), "share of clay in dry mass");
-    Key<Double> silt =
-        s.required("silt", Quantities.ratio(0, 1), "share of silt in dry mass");
-    Key<Double> sand =
-        s.required("sand", Quantities.ratio(0, 1), "share of sand in dry mass");
+    Key<Double> clay = s.required("clay", Quantities.ratio(0, 1), "share of clay in dry mass");
+    Key<Double> silt = s.required("silt", Quantities.ratio(0, 1), "share of silt in dry mass");
+    Key<Double> sand = s.required("sand", Quantities.ratio(0, 1), "share of sand in dry mass");
     Key<SizeSystem> limits =
         s.assumed(
             "limits",

@@ -178,8 +178,7 @@ final class StockShapes {
     Shape<Stock> s = Shape.of(Stock.class, "the sheets and rolls that panels are cut from");
     Key<List<StockSheet>> sheets =
         s.or("sheets", Kinds.list(stockSheet(), 1, 500), "sheets", List.of());
-    Key<List<StockRoll>> rolls =
-        s.or("rolls", Kinds.list(stockRoll(), 1, 500), "rolls", List.of());
+    Key<List<StockRoll>> rolls = s.or("rolls", Kinds.list(stockRoll(), 1, 500), "rolls", List.of());
     Key<Double> spacing =
         s.assumed(
             "spacing",

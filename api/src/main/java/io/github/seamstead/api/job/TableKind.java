@@ -20,10 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param meaning what its value means
  */
 record TableKind<E extends Enum<E>, T>(
-    Class<E> type,
-    Function<E, String> word,
-    Function<E, Kind<T>> kind,
-    Function<E, String> meaning)
+    Class<E> type, Function<E, String> word, Function<E, Kind<T>> kind, Function<E, String> meaning)
     implements Kind<Map<E, T>> {
 
   @Override

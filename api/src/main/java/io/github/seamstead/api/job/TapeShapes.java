@@ -60,8 +60,7 @@ final class TapeShapes {
     Key<Double> pull =
         s.optional(
             "pull", Quantities.of(Dimension.FORCE, "N", 1, 1000), "pull with which it was held");
-    Key<Boolean> hung =
-        s.or("hung", Kinds.flag(), "whether it hung free between its ends", false);
+    Key<Boolean> hung = s.or("hung", Kinds.flag(), "whether it hung free between its ends", false);
     s.rule(
         (v, faults) -> {
           double ratio = v.get(truth) / v.get(marked);

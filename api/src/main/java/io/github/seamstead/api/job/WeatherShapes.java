@@ -22,12 +22,9 @@ final class WeatherShapes {
     Key<Integer> weeks =
         s.or("weeks", Kinds.count(1, 52), "how many weeks it lasts; one if left out", 1);
     Key<Double> lowest = s.required("lowest", temperature(), "temperature of the night");
-    Key<Double> highest =
-        s.required("highest", temperature(), "temperature of the afternoon");
-    Key<Double> humidity =
-        s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity");
-    Key<Double> airSpeed =
-        s.required("airSpeed", airSpeed(), "mean air speed over the floor");
+    Key<Double> highest = s.required("highest", temperature(), "temperature of the afternoon");
+    Key<Double> humidity = s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity");
+    Key<Double> airSpeed = s.required("airSpeed", airSpeed(), "mean air speed over the floor");
     s.rule(
         (v, faults) -> {
           if (v.get(lowest) > v.get(highest)) {
@@ -139,8 +136,7 @@ final class WeatherShapes {
             Quantities.ratio(0, 1),
             "mean relative humidity of the air; or state wetBulb");
     Key<Double> wetBulb = wetBulb(s);
-    Key<Double> airSpeed =
-        s.optional("airSpeed", airSpeed(), "mean air speed over the floor");
+    Key<Double> airSpeed = s.optional("airSpeed", airSpeed(), "mean air speed over the floor");
     Key<List<WeatherWeek>> weeks =
         s.or(
             "weeks",
