@@ -28,7 +28,7 @@ public record LiftTeam(
    * @throws IllegalArgumentException if the load is not positive
    */
   public static LiftTeam of(double loadMass, LiftLimit limit) {
-    return of(loadMass, limit, limit.kilograms());
+    return of(loadMass, limit, limit.mass());
   }
 
   /**
@@ -43,7 +43,7 @@ public record LiftTeam(
   public static LiftTeam of(double loadMass, LiftLimit limit, double statedMass) {
     Args.positive("load", loadMass, "kg");
     Args.notNegative("lift of one person", statedMass, "kg");
-    double one = Math.min(limit.kilograms(), statedMass);
+    double one = Math.min(limit.mass(), statedMass);
     Optional<Integer> people = one > 0 ? TeamLift.peopleFor(loadMass, one) : Optional.empty();
     return new LiftTeam(
         loadMass,
@@ -58,7 +58,7 @@ public record LiftTeam(
    * @return the lifting index, or nothing if the task is outside the method
    */
   public Optional<Double> liftingIndex() {
-    double one = limit.kilograms();
+    double one = limit.mass();
     return one > 0 ? Optional.of(loadMass / one) : Optional.empty();
   }
 
