@@ -39,7 +39,7 @@ import java.util.Optional;
  *         120,
  *         24,
  *         WindScreen.FACTOR_OCCUPIED);
- * double newtons = screen.drag(); // 1758
+ * double drag = screen.drag(); // 1758
  * }</pre>
  *
  * @param form the shelter

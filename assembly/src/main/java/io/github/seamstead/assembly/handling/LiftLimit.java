@@ -19,7 +19,7 @@ import java.util.Optional;
  *
  * <pre>{@code
  * LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
- * double kilograms = limit.mass(); // 8.82
+ * double mass = limit.mass(); // 8.82
  * }</pre>
  *
  * @param task the lift

@@ -379,4 +379,20 @@ public final class Adjustment implements SurveyOutcome {
     // A variance of zero may come out as a rounding below it.
     return Math.sqrt(Math.max(square, 0));
   }
+
+  /** Equal surveys are adjusted alike. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Adjustment adjustment && adjustment.survey.equals(survey);
+  }
+
+  @Override
+  public int hashCode() {
+    return survey.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Adjustment[" + nodes.size() + " nodes, " + readings.size() + " readings]";
+  }
 }

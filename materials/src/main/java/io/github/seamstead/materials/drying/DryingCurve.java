@@ -181,6 +181,25 @@ public final class DryingCurve {
     return slab;
   }
 
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DryingCurve curve
+        && curve.slab.equals(slab)
+        && Arrays.equals(curve.times, times)
+        && Arrays.equals(curve.coat, coat)
+        && Arrays.equals(curve.evaporated, evaporated);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * slab.hashCode() + Arrays.hashCode(coat);
+  }
+
+  @Override
+  public String toString() {
+    return "DryingCurve[" + times.length + " times]";
+  }
+
   /** Collects the moments of a run. */
   static final class Builder {
 
