@@ -1,12 +1,12 @@
 package io.github.seamstead.assembly.ring;
 
 import io.github.seamstead.shared.check.Args;
-import java.util.Objects;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 

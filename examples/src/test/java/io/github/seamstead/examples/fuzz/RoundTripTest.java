@@ -27,7 +27,8 @@ class RoundTripTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final JobKeys KEYS = new JobKeys();
   private static final List<String> DEMOS =
-      List.of("class-model", "seed-loft", "hill-hide", "clay-bank", "orchard-tent", "orchard-floor");
+      List.of(
+          "class-model", "seed-loft", "hill-hide", "clay-bank", "orchard-tent", "orchard-floor");
 
   /** How often a value is drawn for a key before the key is left to another document. */
   private static final int DRAWS = 25;

@@ -289,8 +289,7 @@ public final class TexturePosterior {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof TexturePosterior posterior
-        && Arrays.equals(posterior.weights, weights);
+    return other instanceof TexturePosterior posterior && Arrays.equals(posterior.weights, weights);
   }
 
   @Override
