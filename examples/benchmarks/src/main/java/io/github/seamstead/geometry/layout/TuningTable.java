@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.benchmarks.InventedStrips;
+import io.github.seamstead.geometry.layout.internal.Tuning;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.LinkedHashMap;
