@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Nest {
 
+  /** Stands for the cell of a pair that has no grid. */
+  private static final int UNKNOWN = -1;
+
   public final Orientations turns;
   public final Regions regions;
   public final int pieces;
@@ -28,11 +31,10 @@ public final class Nest {
   public final double[] y;
   private final BoxIndex boxes;
   private final int[] met;
-  private final NoFit[] metFit;
-  private final int[] metAt;
+  private final int[] metCell;
+  private final DepthTable depths;
   private final double[] metX;
   private final double[] metY;
-  private final double[] metLeast;
 
   private @Nullable Pairs pairs;
 
@@ -73,11 +75,10 @@ public final class Nest {
     y = new double[all];
     boxes = new BoxIndex(all);
     met = new int[all];
-    metFit = new NoFit[all];
-    metAt = new int[all];
+    metCell = new int[all];
+    depths = this.turns.depths();
     metX = new double[all];
     metY = new double[all];
-    metLeast = new double[all];
     for (int i = 0; i < obstacles.length; i++) {
       int k = pieces + i;
       put(k, (int) obstacles[i][0], obstacles[i][1], obstacles[i][2]);
@@ -204,8 +205,8 @@ public final class Nest {
 
   /**
    * Sum of weighted depths of a piece at a place; stops early once it exceeds a limit. Most places
-   * looked at are poor, so the least depths that the regions' grids vouch for are summed first; the
-   * exact ones replace them one by one.
+   * looked at are poor, so the depths that a grid tells at once are summed first, those of regions
+   * near whose boundary the piece lies after them.
    *
    * @return the sum, or any value of at least {@code limit} if the sum is at least that
    */
@@ -213,9 +214,8 @@ public final class Nest {
     work++;
     boxes.aim(px + turns.minX[o], px + turns.maxX[o], py + turns.minY[o], py + turns.maxY[o]);
     Pairs weights = pairs;
-    double bound = 0;
     double sum = 0;
-    int deep = 0;
+    int left = 0;
     for (int w = 0; w < boxes.words; w++) {
       long bits = boxes.near(w);
       if (w == i >> 6) {
@@ -229,11 +229,9 @@ public final class Nest {
         double dy = py - y[j];
         if (turns.byParts(oj, o)) {
           double depth = turns.depthOfParts(oj, o, dx, dy, null);
-          depth *= weights != null ? weights.weight(i, j) : 1;
-          bound += depth;
-          sum += depth;
-          if (bound >= limit) {
-            return bound;
+          sum += depth * (weights != null ? weights.weight(i, j) : 1);
+          if (sum >= limit) {
+            return sum;
           }
           continue;
         }
@@ -241,35 +239,35 @@ public final class Nest {
         double sin = turns.sin[oj];
         double rx = cos * dx + sin * dy;
         double ry = cos * dy - sin * dx;
-        NoFit fit = turns.fit(oj, o);
-        int cell = fit.cell(rx, ry);
-        if (cell < 0) {
+        int head = depths.head(turns, oj, o);
+        int cell = head < 0 ? UNKNOWN : depths.cell(head, rx, ry);
+        if (cell == 0) {
           continue;
         }
-        double least = fit.least(cell);
-        if (least > 0) {
-          least *= weights != null ? weights.weight(i, j) : 1;
-          bound += least;
-          if (bound >= limit) {
-            return bound;
+        if (DepthTable.isInside(cell)) {
+          double depth = depths.depthInside(head, cell, rx, ry);
+          sum += depth * (weights != null ? weights.weight(i, j) : 1);
+          if (sum >= limit) {
+            return sum;
           }
+        } else {
+          met[left] = j;
+          metCell[left] = cell;
+          metX[left] = rx;
+          metY[left++] = ry;
         }
-        met[deep] = j;
-        metFit[deep] = fit;
-        metAt[deep] = cell;
-        metX[deep] = rx;
-        metY[deep] = ry;
-        metLeast[deep++] = least;
       }
     }
-    for (int m = 0; m < deep; m++) {
-      double depth = metFit[m].depthIn(metAt[m], metX[m], metY[m]);
+    for (int m = 0; m < left; m++) {
+      int j = met[m];
+      double depth =
+          metCell[m] == UNKNOWN
+              ? turns.fit(orientation[j], o).depth(metX[m], metY[m])
+              : depths.depthAtBoundary(metCell[m], metX[m], metY[m]);
       if (depth > 0) {
-        depth *= weights != null ? weights.weight(i, met[m]) : 1;
-        sum += depth;
-        bound += depth - metLeast[m];
-        if (sum >= limit || bound >= limit) {
-          return Math.max(sum, bound);
+        sum += depth * (weights != null ? weights.weight(i, j) : 1);
+        if (sum >= limit) {
+          return sum;
         }
       }
     }

@@ -10,9 +10,8 @@ import org.jspecify.annotations.Nullable;
  * part.
  *
  * <p>{@link #depth} is the length of the shortest move that ends the overlap, exact to {@link
- * #TOUCH}. Of a region that is asked often, a grid keeps for each cell the few boundary segments
- * that can be nearest and the few half-planes that can decide, so that an evaluation costs O(1) on
- * average whatever the number of corners.
+ * #TOUCH}. A region that is asked often is given a {@link DepthGrid}, so that an evaluation costs
+ * O(1) on average whatever the number of corners.
  */
 public final class NoFit {
 
@@ -33,49 +32,8 @@ public final class NoFit {
   /** Index of the first half-plane of each part, with one more at the end. */
   final int[] partStart;
 
-  /** How often a region is asked before a grid over it is worth its building. */
-  private static final int FEW = 400;
-
-  /** Stands for the cell of a move as long as there is no grid. */
-  private static final int NO_CELL = Integer.MAX_VALUE;
-
-  /**
-   * Made when it has been asked for often. Who makes it makes the same, and what it answers is what
-   * the region answers without it, so that threads need not agree when.
-   */
-  private @Nullable Grid grid;
-
-  private int asked;
-
-  /** What can be nearest and what can decide, cell by cell. */
-  static final class Grid {
-
-    private final int size;
-    private final double perX;
-    private final double perY;
-    private final int[] cells;
-
-    /**
-     * For each cell 0 if there the pieces cannot overlap, else 1 more than the least depth in it in
-     * steps. Small, so that most evaluations stay in the fastest memory.
-     */
-    private final byte[] least;
-
-    private final double step;
-
-    /** Parts with their half-planes, then segments, of each entry. */
-    private final int[] pool;
-
-    Grid(int size, double perX, double perY, int[] cells, byte[] least, double step, int[] pool) {
-      this.size = size;
-      this.perX = perX;
-      this.perY = perY;
-      this.cells = cells;
-      this.least = least;
-      this.step = step;
-      this.pool = pool;
-    }
-  }
+  /** Made when it is first wanted. Who makes it makes the same. */
+  private @Nullable DepthGrid grid;
 
   NoFit(double[] bounds, double[] segments, double[] halfPlanes, int[] partStart) {
     minX = bounds[0];
@@ -87,65 +45,46 @@ public final class NoFit {
     this.partStart = partStart;
   }
 
-  /** The cell of a move, or -1 if there the pieces cannot overlap. */
-  int cell(double dx, double dy) {
-    if (!(dx > minX && dx < maxX && dy > minY && dy < maxY)) {
-      return -1;
+  /** The grid over this region. */
+  DepthGrid grid() {
+    DepthGrid made = grid;
+    if (made == null) {
+      made = DepthGridBuilder.over(this);
+      grid = made;
     }
-    Grid g = grid;
-    if (g == null) {
-      if (asked++ < FEW) {
-        return NO_CELL;
-      }
-      g = NoFitGrid.over(this);
-      grid = g;
-    }
-    int ix = (int) ((dx - minX) * g.perX);
-    int iy = (int) ((dy - minY) * g.perY);
-    // Rounding may reach the far side.
-    int cell = Math.min(iy, g.size - 1) * g.size + Math.min(ix, g.size - 1);
-    return g.least[cell] == 0 ? -1 : cell;
+    return made;
   }
 
-  /** A depth that no move in a cell falls short of. */
-  double least(int cell) {
-    Grid g = grid;
-    return g == null || cell == NO_CELL ? 0 : ((g.least[cell] & 255) - 1) * g.step;
+  private boolean isBeyond(double dx, double dy) {
+    return !(dx > minX && dx < maxX && dy > minY && dy < maxY);
   }
 
   /** Depth of the overlap at move (dx, dy); 0 if there is none. */
   double depth(double dx, double dy) {
-    int cell = cell(dx, dy);
-    return cell < 0 ? 0 : depthIn(cell, dx, dy);
-  }
-
-  /** Depth of the overlap at a move whose cell is known. */
-  double depthIn(int cell, double dx, double dy) {
-    Grid g = grid;
-    double least = Double.POSITIVE_INFINITY;
-    if (g == null || cell == NO_CELL) {
-      if (!isInside(dx, dy)) {
-        return 0;
-      }
-      for (int k = 0; k < segments.length; k += 5) {
-        least = Math.min(least, square(k, dx, dy));
-      }
-      return Math.sqrt(least);
-    }
-    int at = afterParts(g, g.cells[cell], dx, dy);
-    if (at < 0) {
+    if (isBeyond(dx, dy)) {
       return 0;
     }
-    int n = g.pool[at++];
-    for (int end = at + n; at < end; at++) {
-      least = Math.min(least, square(g.pool[at], dx, dy));
+    DepthGrid g = grid;
+    if (g != null) {
+      return g.exactDepth(g.code(dx, dy), dx, dy);
+    }
+    if (!isInside(dx, dy)) {
+      return 0;
+    }
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < segments.length; k += 5) {
+      least = Math.min(least, square(k, dx, dy));
     }
     return Math.sqrt(least);
   }
 
-  /** Square of a move's distance from a boundary segment. Plain branches, for cold starts too. */
+  /** Square of a move's distance from a boundary segment. */
   double square(int k, double dx, double dy) {
-    double[] s = segments;
+    return square(segments, k, dx, dy);
+  }
+
+  /** Square of a point's distance from a segment that stands among others. Plain branches. */
+  static double square(double[] s, int k, double dx, double dy) {
     double rx = dx - s[k];
     double ry = dy - s[k + 1];
     double along = rx * s[k + 2] + ry * s[k + 3];
@@ -180,30 +119,28 @@ public final class NoFit {
   double exit(double dx, double dy, double[] exit) {
     exit[0] = 0;
     exit[1] = 0;
-    int cell = cell(dx, dy);
-    if (cell < 0) {
+    if (isBeyond(dx, dy)) {
       return 0;
     }
-    Grid g = grid;
+    DepthGrid g = grid;
     int at = 0;
     int end = segments.length / 5;
-    boolean all = g == null || cell == NO_CELL;
-    if (g == null || all) {
+    if (g == null) {
       if (!isInside(dx, dy)) {
         return 0;
       }
     } else {
-      at = afterParts(g, g.cells[cell], dx, dy);
+      at = g.nearest(g.code(dx, dy), dx, dy);
       if (at < 0) {
         return 0;
       }
-      end = at + 1 + g.pool[at];
+      end = at + 1 + g.pooled(at);
       at++;
     }
     double least = Double.POSITIVE_INFINITY;
     double[] s = segments;
     for (; at < end; at++) {
-      int k = g == null || all ? 5 * at : g.pool[at];
+      int k = g == null ? 5 * at : g.pooled(at);
       double rx = dx - s[k];
       double ry = dy - s[k + 1];
       double along = Math.max(0, Math.min(s[k + 4], rx * s[k + 2] + ry * s[k + 3]));
@@ -217,31 +154,5 @@ public final class NoFit {
       }
     }
     return Math.sqrt(least);
-  }
-
-  /** Skips the parts of a cell if one of them holds the move, else gives -1. */
-  private int afterParts(Grid g, int start, double dx, double dy) {
-    int[] pool = g.pool;
-    int at = start;
-    int parts = pool[at++];
-    if (parts == 0) {
-      return at;
-    }
-    boolean inside = false;
-    for (int part = 0; part < parts; part++) {
-      int planes = pool[at++];
-      if (!inside) {
-        inside = true;
-        for (int i = 0; i < planes; i++) {
-          int k = pool[at + i];
-          if (halfPlanes[k] * dx + halfPlanes[k + 1] * dy - halfPlanes[k + 2] > -TOUCH) {
-            inside = false;
-            break;
-          }
-        }
-      }
-      at += planes;
-    }
-    return inside ? at : -1;
   }
 }

@@ -286,6 +286,11 @@ public final class Orientations {
     return fit != null ? fit : build(a, b);
   }
 
+  /** A table of depths for one thread; it has no pairs where all are told apart from parts. */
+  DepthTable depths() {
+    return new DepthTable(many ? 0 : given);
+  }
+
   private NoFit build(int a, int b) {
     double relative = angle[b] - angle[a];
     double full = 2 * Math.PI;
