@@ -16,6 +16,9 @@ final class StripWorker {
   /** What a press must gain, as a part of the length, for the next to be worth its cost. */
   private static final double WORTH_IT = 2e-5;
 
+  /** How much longer than the best a state may be when its overlaps have just been parted. */
+  private static final double SPREAD = Double.parseDouble(System.getProperty("x.spread", "0.01"));
+
   private final Nest nest;
   private final FastRandom random;
   private final Separator separator;
@@ -153,16 +156,22 @@ final class StripWorker {
     overtaken = false;
   }
 
-  /** Presses as long as it helps; from a state with overlaps only if that makes a new best. */
+  /**
+   * Presses as long as it helps. A state with overlaps may be parted to more than the best length
+   * at first, since pressing with the sides chosen anew may yet make it the shorter.
+   */
   private void pressOn() {
-    double limit = bestLength * (1 - 1e-9);
+    boolean apart = separator.bestOverlap() <= 0;
+    double limit = bestLength * (apart ? 1 - 1e-9 : 1 + SPREAD);
+    double length = apart ? bestLength : limit;
     while (press.press(reach, limit)) {
-      double gain = bestLength - press.least();
-      accept(press.least());
+      double gain = length - press.least();
+      length = press.least();
+      accept(length);
       if (gain < WORTH_IT * bestLength) {
         break;
       }
-      limit = bestLength * (1 - 1e-9);
+      limit = Math.min(length, bestLength * (1 + SPREAD)) - WORTH_IT * bestLength;
     }
   }
 
