@@ -70,7 +70,8 @@ final class DepthGridBuilder {
     }
     int[] near = near(cx, cy, r, segmentsNear);
     if (span == 1 || (whole && near.length <= FEW)) {
-      fill(ix, iy, span, store(cx, cy, r, near, whole ? new int[0] : parts, partCount), whole, near);
+      fill(
+          ix, iy, span, store(cx, cy, r, near, whole ? new int[0] : parts, partCount), whole, near);
       return;
     }
     parts = Arrays.copyOf(parts, partCount);
@@ -118,8 +119,7 @@ final class DepthGridBuilder {
   /** Gives cells their entry; where they lie inside the region, depths at their corners. */
   private void fill(int ix, int iy, int span, int entry, boolean whole, int[] near) {
     for (int y = iy; y < iy + span; y++) {
-      Arrays.fill(
-          codes, y * size + ix, y * size + ix + span, (short) (whole ? -entry : entry));
+      Arrays.fill(codes, y * size + ix, y * size + ix + span, (short) (whole ? -entry : entry));
     }
     for (int y = iy; whole && y <= iy + span; y++) {
       for (int x = ix; x <= ix + span; x++) {

@@ -41,6 +41,7 @@ final class DepthTable {
   private int heads;
   private int[] cells = new int[0];
   private int cellCount;
+
   /** Where the cells of a region begin that more than one pair has. */
   private final Map<NoFit, Integer> known = new IdentityHashMap<>();
 

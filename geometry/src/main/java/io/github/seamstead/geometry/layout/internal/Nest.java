@@ -87,10 +87,36 @@ public final class Nest {
 
   /** Depths and weights of pairs, made on first use: until then every weight is 1. */
   Pairs pairs() {
-    if (pairs == null) {
-      pairs = new Pairs(pieces, all);
+    Pairs known = pairs;
+    return known == null ? weigh(0) : known;
+  }
+
+  /**
+   * Weighs pairs by the sizes of their pieces, until their overlaps teach otherwise.
+   *
+   * @param power the power of the piece's area that is its part in the weight; 0 weighs all alike
+   */
+  Pairs weigh(double power) {
+    double[] size = new double[all];
+    Arrays.fill(size, 1);
+    double mean = 0;
+    for (int i = 0; i < pieces; i++) {
+      size[i] = StrictMath.pow(area(i), power);
+      mean += size[i] / pieces;
     }
-    return pairs;
+    for (int i = 0; i < pieces; i++) {
+      size[i] /= mean;
+    }
+    Pairs made = new Pairs(pieces, all, size);
+    pairs = made;
+    return made;
+  }
+
+  /** Area of a piece wherever it lies. */
+  private double area(int i) {
+    int[] choice = regions.ofKind(kind[i]);
+    // A piece that may lie nowhere overlaps nothing, so that any size does.
+    return choice.length == 0 ? 1 : turns.area(turnIn(i, choice[0]));
   }
 
   private void put(int i, int o, double px, double py) {

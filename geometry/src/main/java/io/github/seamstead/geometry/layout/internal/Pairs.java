@@ -22,29 +22,39 @@ final class Pairs {
   private final int[][] partner;
   private final int[] partners;
 
-  /** Pairs whose weight is more than 1, the lower piece first. */
+  /** Pairs whose weight is more than at first, the lower piece first. */
   private int[] raised = new int[64];
 
   private int raisedCount;
 
-  Pairs(int pieces, int all) {
+  /** What weights begin at and fade to. */
+  private final double[] base;
+
+  /** Pairs of pieces, and of them with obstacles; the sizes of two make their first weight. */
+  Pairs(int pieces, int all, double[] size) {
     this.pieces = pieces;
     this.all = all;
     weight = new double[pieces * all];
     depth = new double[pieces * all];
     partner = new int[pieces][8];
     partners = new int[pieces];
-    Arrays.fill(weight, 1);
+    base = new double[pieces * all];
+    for (int i = 0; i < pieces; i++) {
+      for (int j = 0; j < all; j++) {
+        base[i * all + j] = size[i] * size[j];
+      }
+    }
+    System.arraycopy(base, 0, weight, 0, base.length);
   }
 
   double weight(int i, int j) {
     return weight[i * all + j];
   }
 
-  /** Sets every weight to 1. */
+  /** Sets every weight to what it was at first. */
   void reset() {
     for (int k = 0; k < raisedCount; k++) {
-      setWeight(raised[k] / all, raised[k] % all, 1);
+      setWeight(raised[k] / all, raised[k] % all, base[raised[k]]);
     }
     raisedCount = 0;
   }
@@ -133,7 +143,7 @@ final class Pairs {
         int j = partner[i][m];
         if (j > i) {
           int k = i * all + j;
-          if (weight[k] <= 1) {
+          if (weight[k] <= base[k]) {
             raise(k);
           }
           double w = weight[k] * (1 + tuning.growth() * depth[k] / most);
@@ -148,9 +158,9 @@ final class Pairs {
     for (int r = 0; r < raisedCount; r++) {
       int k = raised[r];
       if (depth[k] <= 0) {
-        setWeight(k / all, k % all, Math.max(1, weight[k] * part));
+        setWeight(k / all, k % all, Math.max(base[k], weight[k] * part));
       }
-      if (weight[k] > 1) {
+      if (weight[k] > base[k]) {
         raised[left++] = k;
       }
     }

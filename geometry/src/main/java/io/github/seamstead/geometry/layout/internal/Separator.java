@@ -33,6 +33,7 @@ public final class Separator {
   public Separator(Nest nest, FastRandom random, Tuning tuning) {
     this.tuning = tuning;
     this.nest = nest;
+    nest.weigh(tuning.bias());
     this.random = random;
     mover = new Mover(nest, random, tuning);
     order = new int[nest.pieces];

@@ -16,14 +16,12 @@ final class StripWorker {
   /** What a press must gain, as a part of the length, for the next to be worth its cost. */
   private static final double WORTH_IT = 2e-5;
 
-  /** How much longer than the best a state may be when its overlaps have just been parted. */
-  private static final double SPREAD = Double.parseDouble(System.getProperty("x.spread", "0.01"));
-
   private final Nest nest;
   private final FastRandom random;
   private final Separator separator;
   private final Press press;
   private final double reach;
+  private final double spread;
   private final Stride stride;
   private final Reserve reserve;
   private final Shake shake;
@@ -64,6 +62,7 @@ final class StripWorker {
     bestLength = startLength;
     nest.load(start);
     reach = tuning.reach();
+    spread = tuning.spread();
     stride = new Stride(tuning);
     reserve = new Reserve(tuning);
     separator = new Separator(nest, random, tuning);
@@ -162,7 +161,7 @@ final class StripWorker {
    */
   private void pressOn() {
     boolean apart = separator.bestOverlap() <= 0;
-    double limit = bestLength * (apart ? 1 - 1e-9 : 1 + SPREAD);
+    double limit = bestLength * (apart ? 1 - 1e-9 : 1 + spread);
     double length = apart ? bestLength : limit;
     while (press.press(reach, limit)) {
       double gain = length - press.least();
@@ -171,7 +170,7 @@ final class StripWorker {
       if (gain < WORTH_IT * bestLength) {
         break;
       }
-      limit = Math.min(length, bestLength * (1 + SPREAD)) - WORTH_IT * bestLength;
+      limit = Math.min(length, bestLength * (1 + spread)) - WORTH_IT * bestLength;
     }
   }
 

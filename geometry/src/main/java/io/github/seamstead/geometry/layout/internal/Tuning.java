@@ -14,6 +14,10 @@ package io.github.seamstead.geometry.layout.internal;
  *     never ends, since weights shift some overlap for ever
  * @param growth by what part of its weight, at most, that of an overlapping pair grows in a pass
  * @param fade what part of its weight a pair keeps in each pass in which it does not overlap
+ * @param bias the power of a piece's area that is its part in the first weights of its pairs: to
+ *     part two large pieces takes longer, so that their overlaps are to count more from the start
+ * @param spread how much longer than the best, as a part of it, a state may be when its overlaps
+ *     are first parted by pressing
  * @param reach how far a joint press moves a piece along each axis, in widths of the strip
  * @param leastStride the lowest step by which the strip is shortened, as a part of its length
  * @param rungs steps of the ladder, each twice the one below
@@ -29,6 +33,8 @@ public record Tuning(
     double record,
     double growth,
     double fade,
+    double bias,
+    double spread,
     double reach,
     double leastStride,
     int rungs,
@@ -37,5 +43,5 @@ public record Tuning(
 
   /** What the search uses. */
   public static final Tuning CHOSEN =
-      new Tuning(24, 12, 24, 3, 2_000, 0.97, 1, 0.9, 0.03, 0.001, 6, 16, 0.3);
+      new Tuning(24, 12, 24, 3, 2_000, 0.97, 1, 0.9, 0.25, 0.01, 0.03, 0.001, 6, 16, 0.3);
 }
