@@ -22,7 +22,7 @@ class NoFitTest {
       CuttingLayoutTest.outline(
           0, 1, 1, 1, 1, 0, 2, 0, 2, 1, 3, 1, 3, 2, 2, 2, 2, 3, 1, 3, 1, 2, 0, 2);
 
-  private static NoFit fit(Outline a, Outline b) {
+  static NoFit fit(Outline a, Outline b) {
     return NoFitBuilder.build(
         ConvexParts.of(Obstacles.corners(a, Vector2D.ZERO, 1)),
         ConvexParts.of(Obstacles.corners(b, Vector2D.ZERO, 1)),
