@@ -34,7 +34,7 @@ final class DepthTable {
 
   private final int turns;
 
-  /** For each pair twice the place of its head, plus 1; or how often it was asked, negative. */
+  /** For each pair the place of its head, plus 1; or how often it was asked, less than 0. */
   private final int[] slot;
 
   private double[] head = new double[8 * HEAD];
@@ -42,7 +42,7 @@ final class DepthTable {
   private int[] cells = new int[0];
   private int cellCount;
 
-  /** Where the cells of a region begin that more than one pair has. */
+  /** The heads of regions, which several pairs may share. */
   private final Map<NoFit, Integer> known = new IdentityHashMap<>();
 
   private double[] pool = new double[1024];
