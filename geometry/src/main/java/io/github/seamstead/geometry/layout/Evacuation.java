@@ -1,5 +1,10 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.FastRandom;
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.Poses;
+import io.github.seamstead.geometry.layout.internal.Separator;
+import io.github.seamstead.geometry.layout.internal.Tuning;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.Poses;
 import io.github.seamstead.geometry.stock.StockItem;
 import java.util.Comparator;
 import java.util.List;

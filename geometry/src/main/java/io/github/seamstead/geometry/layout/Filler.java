@@ -1,5 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.NoFit;
+import io.github.seamstead.geometry.layout.internal.Regions;
 import java.util.function.BooleanSupplier;
 
 /**

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Poses;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.geometry.stock.StockItem;

@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.NoFit;
+import io.github.seamstead.geometry.layout.internal.Orientations;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Clock;
 import io.github.seamstead.shared.work.Work;
 import java.util.Iterator;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Convex;
+import io.github.seamstead.geometry.layout.internal.NoFitBuilder;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
 import java.util.function.DoubleFunction;

@@ -1,6 +1,14 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.geometry.layout.Orientations.Clearance;
+import io.github.seamstead.geometry.layout.internal.ConvexParts;
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.NoFit;
+import io.github.seamstead.geometry.layout.internal.Obstacles;
+import io.github.seamstead.geometry.layout.internal.Orientations;
+import io.github.seamstead.geometry.layout.internal.Orientations.Clearance;
+import io.github.seamstead.geometry.layout.internal.Poses;
+import io.github.seamstead.geometry.layout.internal.Regions;
+import io.github.seamstead.geometry.layout.internal.Turns;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Turns;
 import io.github.seamstead.shared.plane.Outline;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 

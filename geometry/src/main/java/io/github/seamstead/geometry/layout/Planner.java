@@ -1,5 +1,10 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Clock;
+import io.github.seamstead.geometry.layout.internal.FastRandom;
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.Poses;
+import io.github.seamstead.geometry.layout.internal.StripRun;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;
@@ -102,7 +107,17 @@ final class Planner {
     thinOut();
     press();
     LayoutResult.Method method = fromRows ? LayoutResult.Method.ROWS : LayoutResult.Method.SEARCH;
-    return new Reporter(request, setup, best).result(lacks, method, work, clock.stop());
+    return new Reporter(request, setup, best)
+        .result(lacks, method, work, clock.ending().map(Planner::stop));
+  }
+
+  private static LayoutResult.Stop stop(Clock.Ending ending) {
+    return switch (ending) {
+      case CANCELLED -> LayoutResult.Stop.CANCELLED;
+      case FINISHED_EARLY -> LayoutResult.Stop.FINISHED_EARLY;
+      case INTERRUPTED -> LayoutResult.Stop.INTERRUPTED;
+      case TIME_LIMIT -> LayoutResult.Stop.TIME_LIMIT;
+    };
   }
 
   /**

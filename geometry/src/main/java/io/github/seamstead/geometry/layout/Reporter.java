@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Poses;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.plane.Outline;

@@ -1,5 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.NoFitBuilder;
+import io.github.seamstead.geometry.layout.internal.Poses;
 import io.github.seamstead.shared.plane.Bounds;
 import java.util.Arrays;
 import java.util.Optional;

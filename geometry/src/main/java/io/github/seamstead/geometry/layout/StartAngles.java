@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Turns;
 import io.github.seamstead.shared.plane.Bounds;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,5 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.FastRandom;
+import io.github.seamstead.geometry.layout.internal.Nest;
+
 /** Puts a piece anywhere, from where the search takes its overlaps out. */
 final class Strew {
 

@@ -1,5 +1,12 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Clock;
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.Obstacles;
+import io.github.seamstead.geometry.layout.internal.Poses;
+import io.github.seamstead.geometry.layout.internal.StripRun;
+import io.github.seamstead.geometry.layout.internal.Tuning;
+import io.github.seamstead.geometry.layout.internal.Turns;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;

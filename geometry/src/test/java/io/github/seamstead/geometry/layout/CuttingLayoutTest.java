@@ -16,13 +16,13 @@ import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 import org.junit.jupiter.api.Test;
 
-class CuttingLayoutTest {
+public class CuttingLayoutTest {
 
   private static final Outline TRIANGLE = outline(0, 0, 2, 0, 1, 3);
   private static final Outline ELL = outline(0, 0, 1, 0, 1, 0.4, 0.4, 0.4, 0.4, 1, 0, 1);
   private static final Outline FIVE = outline(0, 0, 0.8, 0.1, 1, 0.6, 0.5, 1, -0.1, 0.6);
 
-  static Outline outline(double... xy) {
+  public static Outline outline(double... xy) {
     Vector2D[] v = new Vector2D[xy.length / 2];
     for (int i = 0; i < v.length; i++) {
       v[i] = Vector2D.of(xy[2 * i], xy[2 * i + 1]);

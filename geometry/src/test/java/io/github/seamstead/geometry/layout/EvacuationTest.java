@@ -2,6 +2,9 @@ package io.github.seamstead.geometry.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.seamstead.geometry.layout.internal.FastRandom;
+import io.github.seamstead.geometry.layout.internal.Nest;
+import io.github.seamstead.geometry.layout.internal.Poses;
 import io.github.seamstead.geometry.stock.Sheet;
 import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Budget;

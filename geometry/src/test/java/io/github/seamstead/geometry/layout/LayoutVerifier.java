@@ -20,7 +20,7 @@ import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /** Holds a layout to its rules with a geometry library that shares no code with the engine. */
-final class LayoutVerifier {
+public final class LayoutVerifier {
 
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
@@ -180,7 +180,7 @@ final class LayoutVerifier {
   }
 
   /** Exact noding on a fine grid: plain floating overlay can fail where edges nearly coincide. */
-  static double overlap(Polygon a, Polygon b, double size) {
+  public static double overlap(Polygon a, Polygon b, double size) {
     if (!a.getEnvelopeInternal().intersects(b.getEnvelopeInternal())) {
       return 0;
     }
@@ -194,7 +194,7 @@ final class LayoutVerifier {
         .getArea();
   }
 
-  static Polygon polygon(Outline o) {
+  public static Polygon polygon(Outline o) {
     Coordinate[] c = new Coordinate[o.size() + 1];
     for (int i = 0; i <= o.size(); i++) {
       c[i] = new Coordinate(o.vertex(i).getX(), o.vertex(i).getY());

@@ -1,5 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.ConvexParts;
+import io.github.seamstead.geometry.layout.internal.NoFitBuilder;
+import io.github.seamstead.geometry.layout.internal.Obstacles;
 import io.github.seamstead.shared.work.Seeds;
 import java.util.List;
 import java.util.concurrent.TimeUnit;

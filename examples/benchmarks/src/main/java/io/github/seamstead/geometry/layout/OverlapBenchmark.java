@@ -1,5 +1,6 @@
 package io.github.seamstead.geometry.layout;
 
+import io.github.seamstead.geometry.layout.internal.Nest;
 import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.work.Seeds;

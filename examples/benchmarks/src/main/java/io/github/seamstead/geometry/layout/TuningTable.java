@@ -1,11 +1,18 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.benchmarks.InventedStrips;
+import io.github.seamstead.geometry.layout.internal.Tuning;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 
 /**
  * Prints what the strip search comes to on invented strips when one of its numbers is changed.
@@ -16,6 +23,33 @@ import java.util.Map;
 public final class TuningTable {
 
   private static final long STRIPS = 2026;
+
+  private static final List<String> NAMES =
+      List.of(
+          "wide", "near", "touch", "kept", "grace", "record", "growth", "fade", "bias", "spread",
+          "reach", "stride", "rungs", "reserve", "widest");
+
+  /** What is tried for each of the names. */
+  private static final double[][] TRIED = {
+    {},
+    {},
+    {0},
+    {1, 6},
+    {500, 8_000},
+    {0.9, 0.99},
+    {0.3, 3},
+    {0.8, 1},
+    {0, 0.5},
+    {0, 0.03},
+    {0.01, 0.1},
+    {0.0005, 0.003},
+    {4, 8},
+    {1, 64},
+    {0.1, 0.6}
+  };
+
+  /** Searches at once; what each comes to depends on its work and seed alone. */
+  private static final int THREADS = 4;
 
   private TuningTable() {}
 
@@ -44,13 +78,21 @@ public final class TuningTable {
 
   private static void row(
       String name, Tuning tuning, Map<String, StripProblem> strips, long units, int seeds) {
-    StringBuilder row = new StringBuilder("| " + name + " |");
-    double mean = 0;
+    ExecutorService threads = Executors.newFixedThreadPool(THREADS);
+    List<Future<Double>> densities = new ArrayList<>();
     for (StripProblem strip : strips.values()) {
-      double density = 0;
       for (int seed = 1; seed <= seeds; seed++) {
         Work work = Work.of(Budget.ofWork(units), seed).on(Runnable::run);
-        density += 100 * StripLayout.solve(strip, work, tuning).density() / seeds;
+        densities.add(threads.submit(() -> StripLayout.solve(strip, work, tuning).density()));
+      }
+    }
+    threads.shutdown();
+    StringBuilder row = new StringBuilder("| " + name + " |");
+    double mean = 0;
+    for (int s = 0; s < strips.size(); s++) {
+      double density = 0;
+      for (Future<Double> each : densities.subList(s * seeds, (s + 1) * seeds)) {
+        density += 100 * value(each) / seeds;
       }
       mean += density / strips.size();
       row.append(String.format(Locale.ROOT, " %.2f |", density));
@@ -58,81 +100,76 @@ public final class TuningTable {
     System.out.println(row + String.format(Locale.ROOT, " %.2f |", mean));
   }
 
-  /** The numbers chosen, and each but a few of them halved and doubled. */
+  private static double value(Future<Double> density) {
+    try {
+      return density.get();
+    } catch (InterruptedException | ExecutionException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The numbers chosen, and each of them smaller and larger. */
   private static Map<String, Tuning> variants() {
     Tuning c = Tuning.CHOSEN;
     Map<String, Tuning> out = new LinkedHashMap<>();
     out.put("chosen", c);
-    out.put("half-the-places", places(c, c.wide() / 2, c.near() / 2, c.touch() / 2, c.kept()));
-    out.put("twice-the-places", places(c, 2 * c.wide(), 2 * c.near(), 2 * c.touch(), c.kept()));
-    out.put("no-touches", places(c, c.wide() + c.touch(), c.near(), 0, c.kept()));
-    out.put("kept-1", places(c, c.wide(), c.near(), c.touch(), 1));
-    out.put("kept-6", places(c, c.wide(), c.near(), c.touch(), 6));
-    out.put("grace-500", parting(c, 500, c.growth(), c.fade()));
-    out.put("grace-8000", parting(c, 8_000, c.growth(), c.fade()));
-    out.put("growth-0.3", parting(c, c.grace(), 0.3, c.fade()));
-    out.put("growth-3", parting(c, c.grace(), 3, c.fade()));
-    out.put("fade-0.8", parting(c, c.grace(), c.growth(), 0.8));
-    out.put("fade-1", parting(c, c.grace(), c.growth(), 1));
-    out.put("reach-0.01", steps(c, 0.01, c.leastStride(), c.reserve(), c.widest()));
-    out.put("reach-0.1", steps(c, 0.1, c.leastStride(), c.reserve(), c.widest()));
-    out.put("stride-0.0005", steps(c, c.reach(), 0.0005, c.reserve(), c.widest()));
-    out.put("stride-0.003", steps(c, c.reach(), 0.003, c.reserve(), c.widest()));
-    out.put("reserve-1", steps(c, c.reach(), c.leastStride(), 1, c.widest()));
-    out.put("reserve-64", steps(c, c.reach(), c.leastStride(), 64, c.widest()));
-    out.put("widest-0.1", steps(c, c.reach(), c.leastStride(), c.reserve(), 0.1));
+    out.put("half-the-places", changed(c.wide() / 2.0, c.near() / 2.0, c.touch() / 2.0));
+    out.put("twice-the-places", changed(2 * c.wide(), 2 * c.near(), 2 * c.touch()));
+    for (int k = 0; k < NAMES.size(); k++) {
+      for (double value : TRIED[k]) {
+        double[] numbers = numbers(c);
+        numbers[k] = value;
+        String text = value == Math.rint(value) ? Long.toString((long) value) : "" + value;
+        out.put(NAMES.get(k) + "-" + text, tuning(numbers));
+      }
+    }
     return out;
   }
 
-  private static Tuning places(Tuning c, int wide, int near, int touch, int kept) {
-    return new Tuning(
-        wide,
-        near,
-        touch,
-        kept,
-        c.grace(),
-        c.record(),
-        c.growth(),
-        c.fade(),
-        c.reach(),
-        c.leastStride(),
-        c.rungs(),
-        c.reserve(),
-        c.widest());
+  private static Tuning changed(double wide, double near, double touch) {
+    double[] numbers = numbers(Tuning.CHOSEN);
+    numbers[0] = wide;
+    numbers[1] = near;
+    numbers[2] = touch;
+    return tuning(numbers);
   }
 
-  private static Tuning parting(Tuning c, long grace, double growth, double fade) {
-    return new Tuning(
-        c.wide(),
-        c.near(),
-        c.touch(),
-        c.kept(),
-        grace,
-        c.record(),
-        growth,
-        fade,
-        c.reach(),
-        c.leastStride(),
-        c.rungs(),
-        c.reserve(),
-        c.widest());
+  private static double[] numbers(Tuning c) {
+    return new double[] {
+      c.wide(),
+      c.near(),
+      c.touch(),
+      c.kept(),
+      c.grace(),
+      c.record(),
+      c.growth(),
+      c.fade(),
+      c.bias(),
+      c.spread(),
+      c.reach(),
+      c.leastStride(),
+      c.rungs(),
+      c.reserve(),
+      c.widest()
+    };
   }
 
-  private static Tuning steps(
-      Tuning c, double reach, double leastStride, int reserve, double widest) {
+  private static Tuning tuning(double[] v) {
     return new Tuning(
-        c.wide(),
-        c.near(),
-        c.touch(),
-        c.kept(),
-        c.grace(),
-        c.record(),
-        c.growth(),
-        c.fade(),
-        reach,
-        leastStride,
-        c.rungs(),
-        reserve,
-        widest);
+        (int) v[0],
+        (int) v[1],
+        (int) v[2],
+        (int) v[3],
+        (long) v[4],
+        v[5],
+        v[6],
+        v[7],
+        v[8],
+        v[9],
+        v[10],
+        v[11],
+        (int) v[12],
+        (int) v[13],
+        v[14]);
   }
 }
