@@ -67,10 +67,8 @@ class FloorByHandTest {
     assertThat(EarthLayer.coat("skim", 0.012, MIX).evenness()).isCloseTo(0.0012, within(1e-15));
     assertThat(EarthLayer.coat("coat", 0.030, MIX).evenness()).isCloseTo(0.002, within(1e-15));
     FloorMix gravel = FloorMix.single("gravel", 1600, 1450, 0.02, 0.016);
-    assertThat(EarthLayer.capillaryBreak(0.020, gravel).evenness())
-        .isCloseTo(0.005, within(1e-15));
-    assertThat(EarthLayer.capillaryBreak(0.100, gravel).evenness())
-        .isCloseTo(0.010, within(1e-15));
+    assertThat(EarthLayer.capillaryBreak(0.020, gravel).evenness()).isCloseTo(0.005, within(1e-15));
+    assertThat(EarthLayer.capillaryBreak(0.100, gravel).evenness()).isCloseTo(0.010, within(1e-15));
   }
 
   /**
@@ -105,8 +103,7 @@ class FloorByHandTest {
     Propagation.Doubt all = WorkTime.hoursDoubt(coat(), Optional.of(plan), rates, Steps.none());
     // Eleven minutes for two people and each load.
     assertThat(all.value())
-        .isCloseTo(
-            moved + levelled + 540 / plan.batch().dryMass() * 11 * 2 / 60, within(1e-9));
+        .isCloseTo(moved + levelled + 540 / plan.batch().dryMass() * 11 * 2 / 60, within(1e-9));
     assertThat(all.standardUncertainty()).isGreaterThan(laying.standardUncertainty());
   }
 
@@ -191,7 +188,9 @@ class FloorByHandTest {
             new Range(1520, 1600, 1680),
             0.06,
             0.004);
-    BuildUp floor = BuildUp.level(TEN, List.of(new EarthLayer("bed", LayerRole.LEVELLING, 0.05, 0, sand, false)));
+    BuildUp floor =
+        BuildUp.level(
+            TEN, List.of(new EarthLayer("bed", LayerRole.LEVELLING, 0.05, 0, sand, false)));
     return OrderList.of(
             floor,
             List.of(),
@@ -240,8 +239,7 @@ class FloorByHandTest {
             List.of(
                 new EarthLayer("a", LayerRole.LEVELLING, 0.05, 0, loose, false),
                 new EarthLayer("b", LayerRole.LEVELLING, 0.05, 0, dense, false)));
-    OrderList order =
-        OrderList.of(floor, List.of(), List.of(), Optional.empty(), 0.01, 0);
+    OrderList order = OrderList.of(floor, List.of(), List.of(), Optional.empty(), 0.01, 0);
     assertThat(order.lines()).hasSize(1);
     OrderLine line = order.lines().get(0);
     assertThat(line.ordered()).isCloseTo(1600, within(1e-9));
@@ -261,8 +259,7 @@ class FloorByHandTest {
       }
       assertThat(least).as("the lowest corner is the mark").isCloseTo(0, within(1e-12));
       Vector2D middle = TEN.centroid();
-      double drop =
-          fall.heightAt(TEN, middle) - fall.heightAt(TEN, middle.add(down.multiply(0.5)));
+      double drop = fall.heightAt(TEN, middle) - fall.heightAt(TEN, middle.add(down.multiply(0.5)));
       assertThat(drop).as("a centimetre in half a metre").isCloseTo(0.01, within(1e-12));
       Vector2D across = Vector2D.of(-down.getY(), down.getX());
       assertThat(fall.heightAt(TEN, middle.add(across)))

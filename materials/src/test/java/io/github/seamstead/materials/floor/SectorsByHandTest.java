@@ -112,15 +112,13 @@ class SectorsByHandTest {
 
   @Test
   void theMiddleIsKeptWhereItSeesAll() {
-    Footprint ell =
-        Footprint.of(new double[] {0, 6, 6, 2, 2, 0}, new double[] {0, 0, 2, 2, 6, 6});
+    Footprint ell = Footprint.of(new double[] {0, 6, 6, 2, 2, 0}, new double[] {0, 0, 2, 2, 6, 6});
     Vector2D place = ell.screedCentre().orElseThrow();
     // Only the square at the inner corner sees both arms.
     assertThat(place.getX()).isBetween(0.0, 2.0);
     assertThat(place.getY()).isBetween(0.0, 2.0);
     Footprint square = Footprint.of(new double[] {0, 4, 4, 0}, new double[] {0, 0, 4, 4});
-    assertThat(square.screedCentre().orElseThrow().distance(Vector2D.of(2, 2)))
-        .isLessThan(1e-12);
+    assertThat(square.screedCentre().orElseThrow().distance(Vector2D.of(2, 2))).isLessThan(1e-12);
     assertThat(Footprint.runsClockwise(square.corners())).isFalse();
   }
 
@@ -130,8 +128,7 @@ class SectorsByHandTest {
     // A hexagon of 2 m: six triangles of sqrt(3).
     double area = Footprint.regularArea(6, 2, steps);
     assertThat(area).isCloseTo(6 * Math.sqrt(3), within(1e-12));
-    DerivationChecks.assertFollowsTo(
-        steps.derivation("materials.floor.regular-area", "A"), area);
+    DerivationChecks.assertFollowsTo(steps.derivation("materials.floor.regular-area", "A"), area);
   }
 
   /** Every layer's top is measured down from the finished floor. */
@@ -153,13 +150,15 @@ class SectorsByHandTest {
     List<FloorStep.Quantity> heights = step(steps, "Set the levels").quantities();
     assertThat(heights).hasSize(3);
     // 25 mm of coat and 50 mm of pack over the gravel.
-    assertThat(heights).extracting(q -> Math.round(q.value().likely() * 1e6) / 1e3)
+    assertThat(heights)
+        .extracting(q -> Math.round(q.value().likely() * 1e6) / 1e3)
         .containsExactly(75.0, 25.0, 0.0);
     assertThat(step(steps, "Lay the damp-proof sheet: damp-proof sheet")).isNotNull();
     assertThat(step(steps, "Lay the damp-proof sheet: second sheet").quantities().get(1).value())
         .isEqualTo(Range.exactly(floor.membranes().get(1).rolls()));
     FloorStep oil = step(steps, "Oil it: linseed oil");
-    assertThat(oil.quantities()).extracting(FloorStep.Quantity::name)
+    assertThat(oil.quantities())
+        .extracting(FloorStep.Quantity::name)
         .containsExactly("coat 1", "coat 2", "coat 3", "coat 4");
     assertThat(oil.quantities().get(0).value().likely())
         .isCloseTo(0.2 * floor.footprint().area() / 1000, within(1e-12));
@@ -182,8 +181,7 @@ class SectorsByHandTest {
   @Test
   void stripsOfATriangle() {
     Footprint triangle = Footprint.of(new double[] {0, 4, 4}, new double[] {0, 0, 4});
-    MembraneQuantity sheet =
-        MembraneQuantity.of(new MembraneLayer("sheet", 1, 5, 0, 0), triangle);
+    MembraneQuantity sheet = MembraneQuantity.of(new MembraneLayer("sheet", 1, 5, 0, 0), triangle);
     assertThat(sheet.strips()).hasSize(4);
     for (int i = 0; i < 4; i++) {
       assertThat(sheet.strips().get(i)).isCloseTo(i + 1.0, within(1e-9));
