@@ -298,4 +298,62 @@ class FloorByHandTest {
             0.004);
     assertThat(sandy.dryFirst().orElseThrow().part().name()).isEqualTo("sand");
   }
+
+  /** Peat of 0.2 m under 400 kg/m2: squeezed by the load and shortened by rot, as a sum. */
+  @Test
+  void theDoubtOfSettlementIsAboutItsLikelyValue() {
+    Settlement.doubt(0.2, 400, Steps.none());
+    double value = Settlement.doubt(0.2, 400, Steps.none()).value();
+    assertThat(Settlement.doubt(0.4, 400, Steps.none()).value())
+        .isCloseTo(2 * value, within(1e-12));
+    double bare = Settlement.doubt(0.2, 0, Steps.none()).value();
+    // Without a load it only rots; the squeeze is that of the calculation itself.
+    assertThat(bare).isPositive().isLessThan(value);
+    assertThat(Settlement.doubt(0, 400, Steps.none()).value()).isZero();
+  }
+
+  @Test
+  void coarseGrainsAreAdvisedAgainst() {
+    FloorMix coarse = new FloorMix("coat", MIX.parts(), MIX.compactedDryDensity(), 0.12, 0.012);
+    BuildUp floor = BuildUp.level(TEN, List.of(EarthLayer.coat("coat", 0.030, coarse)));
+    // A third of 30 mm.
+    assertThat(floor.advice())
+        .anyMatch(text -> text.contains("30 mm over grains of 12 mm") && text.contains("10 mm"));
+    BuildUp fine = BuildUp.level(TEN, List.of(EarthLayer.coat("coat", 0.030, MIX)));
+    assertThat(fine.advice()).noneMatch(text -> text.contains("drag under the trowel"));
+  }
+
+  @Test
+  void wordsFollowTheLayer() {
+    SectorPlan sectors = SectorPlan.of(TEN, 0);
+    FloorMix gravel = FloorMix.single("gravel", 1600, 1450, 0.02, 0.016);
+    List<FloorStep> bare =
+        FloorSteps.of(
+            BuildUp.level(
+                TEN,
+                List.of(
+                    EarthLayer.levelling(0.05, gravel), EarthLayer.capillaryBreak(0.1, gravel))),
+            sectors);
+    assertThat(work(bare, "Lay the gravel")).contains("washed stone without fines");
+    assertThat(work(bare, "Lay the levelling")).contains("do not build hills");
+    assertThat(work(bare, "Keep it")).contains("Without oil or wax it dusts");
+    List<FloorStep> oiled =
+        FloorSteps.of(
+            BuildUp.level(
+                TEN,
+                List.of(
+                    EarthLayer.coat("coat", 0.03, MIX),
+                    FinishLayer.linseedOil(),
+                    FinishLayer.wax())),
+            sectors);
+    assertThat(work(oiled, "Keep it")).contains("Oil or wax worn paths again");
+    assertThat(work(oiled, "Oil it")).contains("as much as it drinks");
+    assertThat(work(oiled, "Wax it")).contains("thin and warm by hand");
+  }
+
+  private static String work(List<FloorStep> steps, String title) {
+    return String.join(
+        " ",
+        steps.stream().filter(s -> s.title().startsWith(title)).findFirst().orElseThrow().work());
+  }
 }

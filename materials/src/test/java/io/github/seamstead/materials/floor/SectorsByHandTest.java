@@ -75,6 +75,7 @@ class SectorsByHandTest {
           assertThat(count).isEqualTo(edges);
         } else {
           assertThat(count).as("%s edges", edges).isBetween(8, 16);
+          assertThat(plan.sectors().get(count - 1).number()).isEqualTo(count);
           // The door edge lies in the door's sector.
           Vector2D middle =
               floor.corners().get(door).lerp(floor.corners().get((door + 1) % edges), 0.5);
@@ -108,6 +109,16 @@ class SectorsByHandTest {
     assertThatThrownBy(() -> SectorPlan.of(horseshoe, 0))
         .hasMessageContaining("cannot be screeded from it")
         .hasMessageMatching("(?s).*edge ([1-9]|[1-3][0-9]|4[0-2]) cannot.*");
+    // The first edge that a post in the bend cannot see is named by its number.
+    Vector2D bend = Vector2D.of(4.5, 0.5);
+    int first = 1;
+    while (Footprint.seesEdge(
+        bend, horseshoe.corners().get(first - 1), horseshoe.corners().get(first))) {
+      first++;
+    }
+    int named = first;
+    assertThatThrownBy(() -> SectorPlan.of(horseshoe, bend, 0, 1))
+        .hasMessageContaining("edge " + named + " cannot");
   }
 
   @Test
