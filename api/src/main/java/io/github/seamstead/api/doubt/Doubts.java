@@ -143,7 +143,7 @@ final class Doubts {
                     SpreadText.millimetres(FrameDoubt.LENGTH) + " on each stated length",
                     FrameDoubt.LENGTH,
                     "Tape the frame as it stands and plan again with the readings",
-                    Length.of(measures).stream().map(l -> input(l.path(), l.metres())).toList()));
+                    Length.of(measures).stream().map(l -> input(l.path(), l.value())).toList()));
   }
 
   private void cover() {

@@ -62,7 +62,7 @@ public final class JobPlanner {
   private static JobPlan plan(Job job, PlanOptions options, Series series, Done done) {
     Run run = new Run(job, options, Chapters.all(), series, done);
     Parts parts = run.plan();
-    run.requireNoFaults(parts);
+    run.findings().requireNoFaults(parts);
     return new JobPlan(job, options, parts, run, Optional.empty());
   }
 

@@ -77,8 +77,8 @@ public record LiftLimit(LiftTask task, LiftForm form) {
    *
    * @return in kilograms, 0 if the task is outside the method
    */
-  public double kilograms() {
-    return kilograms(Steps.none());
+  public double mass() {
+    return mass(Steps.none());
   }
 
   /**
@@ -88,12 +88,12 @@ public record LiftLimit(LiftTask task, LiftForm form) {
    * @return in kilograms, 0 if the task is outside the method
    */
   @Calculation("assembly.handling.lift")
-  public double kilograms(Steps steps) {
-    double start = at(task.from(), "start", steps).kilograms();
+  public double mass(Steps steps) {
+    double start = at(task.from(), "start", steps).mass();
     if (!task.placed()) {
       return start;
     }
-    double end = at(task.to(), "end", steps).kilograms();
+    double end = at(task.to(), "end", steps).mass();
     steps.section("Both ends");
     return steps
         .step("m_lim", "recommended limit of one person")

@@ -30,7 +30,7 @@ public record LiftTeam(
    * @throws IllegalArgumentException if the load is not positive
    */
   public static LiftTeam of(double loadMass, LiftLimit limit) {
-    return of(loadMass, limit, limit.kilograms());
+    return of(loadMass, limit, limit.mass());
   }
 
   /**
@@ -45,7 +45,7 @@ public record LiftTeam(
   public static LiftTeam of(double loadMass, LiftLimit limit, double statedMass) {
     Args.positive("load", loadMass, "kg");
     Args.notNegative("lift of one person", statedMass, "kg");
-    double one = Math.min(limit.kilograms(), statedMass);
+    double one = Math.min(limit.mass(), statedMass);
     OptionalInt people = one > 0 ? TeamLift.peopleFor(loadMass, one) : OptionalInt.empty();
     return new LiftTeam(
         loadMass,
@@ -60,7 +60,7 @@ public record LiftTeam(
    * @return the lifting index, or nothing if the task is outside the method
    */
   public OptionalDouble liftingIndex() {
-    double one = limit.kilograms();
+    double one = limit.mass();
     return one > 0 ? OptionalDouble.of(loadMass / one) : OptionalDouble.empty();
   }
 

@@ -78,8 +78,7 @@ final class IntervalPlanner {
     double mass = load[first][left + right].mass();
     return switch (rule) {
       case MASS -> mass;
-      case WORK, PARALLEL ->
-          options.times().seconds(groups.lengthAfter((first + left - 1) % k), mass);
+      case WORK, PARALLEL -> options.times().time(groups.lengthAfter((first + left - 1) % k), mass);
       case CARRY -> carried;
     };
   }
@@ -125,7 +124,7 @@ final class IntervalPlanner {
     double whole = load[0][k].mass();
     return switch (rule) {
       case MASS -> whole;
-      case WORK, PARALLEL -> options.times().seconds(groups.closingLength(cut), whole);
+      case WORK, PARALLEL -> options.times().time(groups.closingLength(cut), whole);
       case CARRY -> options.limits().carriedAtClosing(whole);
     };
   }

@@ -76,11 +76,11 @@ public record Limits(
   /**
    * Sets the floor.
    *
-   * @param squareMetres in square metres, greater than 0
+   * @param area in square metres, greater than 0
    * @return the new limits
    */
-  public Limits withFloor(double squareMetres) {
-    return new Limits(rule, carriedMass, carriedBulk, reach, OptionalDouble.of(squareMetres));
+  public Limits withFloor(double area) {
+    return new Limits(rule, carriedMass, carriedBulk, reach, OptionalDouble.of(area));
   }
 
   /**

@@ -141,7 +141,7 @@ public record WorkCalendar(List<Shift> shifts, Set<Integer> daysOff, boolean kee
    *
    * @return in seconds
    */
-  public double workSecondsPerDay() {
+  public double workTimePerDay() {
     return shifts.stream().mapToDouble(s -> s.endTime() - s.startTime()).sum();
   }
 

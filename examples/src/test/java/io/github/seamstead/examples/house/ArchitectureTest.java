@@ -39,6 +39,14 @@ class ArchitectureTest {
           "sin", "cos", "tan", "asin", "acos", "atan", "atan2", "exp", "expm1", "log", "log10",
           "log1p", "pow", "cbrt", "hypot", "sinh", "cosh", "tanh");
 
+  /**
+   * An SI unit as a word of a name, but for a rate or a height that the trade says with its unit.
+   */
+  private static final Pattern SI_UNIT =
+      Pattern.compile(
+          "(^|(?<![pP]er(Cubic|Square)?|Two)(?=[A-Z]))(?i:metres?|kg|kilograms?|seconds|pascals?|newtons?|radians?)"
+              + "(?![a-z])");
+
   /** What each module may use, besides itself. */
   private static final Map<String, Set<String>> ARROWS =
       Map.of(
@@ -123,6 +131,21 @@ class ArchitectureTest {
     assertThat(wrong)
         .as("a number of the trade belongs to the module that owns it")
         .containsExactlyElementsOf(House.exceptions("numbers-in-api.txt").keySet());
+  }
+
+  @Test
+  void numbersAreInSiSoThatNoNameSaysIt() {
+    List<String> wrong =
+        CLASSES.stream()
+            .filter(type -> !Set.of("api", "examples").contains(module(type)))
+            .filter(type -> !type.getPackageName().equals(ROOT + "shared.quantity"))
+            .flatMap(type -> type.getMethods().stream())
+            .filter(ArchitectureTest::isOpen)
+            .filter(method -> SI_UNIT.matcher(method.getName()).find())
+            .map(method -> method.getFullName().substring(ROOT.length()))
+            .sorted()
+            .toList();
+    assertThat(wrong).as("the unit stands in the Javadoc").isEmpty();
   }
 
   @Test

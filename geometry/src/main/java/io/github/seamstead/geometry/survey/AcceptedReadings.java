@@ -65,7 +65,7 @@ final class AcceptedReadings {
     more.put(
         index,
         reading
-            .withMetres(evidence.regular(index, reading))
+            .withValue(evidence.regular(index, reading))
             .withUncertainty(
                 Math.max(evidence.standInUncertainty(), reading.standardUncertainty())));
     AcceptedReadings rest = without(index);

@@ -63,7 +63,7 @@ public record ReadingResult(
     double spread = Math.sqrt(Math.max(1 - redundancy, 0) / redundancy);
     return Optional.of(
         new Uncertain(
-            reading.metres() + residual / redundancy,
+            reading.value() + residual / redundancy,
             uncertaintyScale * reading.standardUncertainty() * spread));
   }
 }

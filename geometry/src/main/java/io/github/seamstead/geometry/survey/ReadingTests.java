@@ -42,7 +42,7 @@ final class ReadingTests {
           new ReadingResult(
               i + 1,
               reading,
-              reading.metres() + residual,
+              reading.value() + residual,
               residual,
               redundancy,
               statistic,

@@ -70,7 +70,7 @@ final class StartFrame {
     }
 
     StartFrame frame() {
-      double mean = readings.stream().mapToDouble(r -> Math.abs(r.metres())).average().orElse(1);
+      double mean = readings.stream().mapToDouble(r -> Math.abs(r.value())).average().orElse(1);
       double usual = Math.max(mean, 1e-3);
       double radius = baseRadius(usual);
       double apex = apexHeight(radius);
@@ -128,10 +128,10 @@ final class StartFrame {
               radius * radius
                   + openingRadius * openingRadius
                   - 2 * radius * openingRadius * StrictMath.cos(turn);
-          says.add(leg(d.metres(), Math.sqrt(Math.max(square, 0))));
+          says.add(leg(d.value(), Math.sqrt(Math.max(square, 0))));
         } else if (reading instanceof Reading.Distance d
             && joins(d, Node.Kind.OPENING, Node.Kind.CENTRE)) {
-          says.add(leg(d.metres(), openingRadius));
+          says.add(leg(d.value(), openingRadius));
         }
       }
       return median(says).orElse(radius / 2);
@@ -147,10 +147,10 @@ final class StartFrame {
         }
         if (joins(reading, ring, ring)) {
           int steps = reading.nodes().get(0).number() - reading.nodes().get(1).number();
-          says.add(reading.metres() / (2 * Math.abs(StrictMath.sin(Math.PI * steps / sides))));
+          says.add(reading.value() / (2 * Math.abs(StrictMath.sin(Math.PI * steps / sides))));
         } else if ((joins(reading, ring, Node.Kind.CENTRE) && (level || ring == Node.Kind.BASE))
             || (joins(reading, ring, Node.Kind.APEX) && level)) {
-          says.add(reading.metres());
+          says.add(reading.value());
         }
       }
       return says;
@@ -163,7 +163,7 @@ final class StartFrame {
         boolean centre = joins(reading, top, Node.Kind.CENTRE);
         boolean straightUp = reading instanceof Reading.Distance && centre && top == Node.Kind.APEX;
         if (straightUp || (reading instanceof Reading.HeightDifference && (ground || centre))) {
-          says.add(Math.abs(reading.metres()));
+          says.add(Math.abs(reading.value()));
         }
       }
       return says;
@@ -176,7 +176,7 @@ final class StartFrame {
         if (reading instanceof Reading.Distance d
             && joins(d, Node.Kind.OPENING, Node.Kind.BASE)
             && d.from().number() == d.to().number()) {
-          says.add(d.metres());
+          says.add(d.value());
         }
       }
       return says;
@@ -186,7 +186,7 @@ final class StartFrame {
       List<Double> says = new ArrayList<>();
       for (Reading reading : readings) {
         if (reading instanceof Reading.Distance && joins(reading, a, b)) {
-          says.add(reading.metres());
+          says.add(reading.value());
         }
       }
       return says;

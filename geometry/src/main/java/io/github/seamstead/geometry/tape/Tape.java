@@ -108,23 +108,23 @@ public record Tape(
   /**
    * The same tape with its weight.
    *
-   * @param newtonsPerMetre 0 or more
+   * @param weightPerLength 0 or more
    * @return the new tape
    * @throws IllegalArgumentException if the weight is negative
    */
-  public Tape weighing(double newtonsPerMetre) {
+  public Tape weighing(double weightPerLength) {
     return new Tape(
-        trueRatio, expansion, referenceTemperature, axialStiffness, referencePull, newtonsPerMetre);
+        trueRatio, expansion, referenceTemperature, axialStiffness, referencePull, weightPerLength);
   }
 
   /**
    * The same tape with its mass, which weighs by standard gravity.
    *
-   * @param kilogramsPerMetre 0 or more
+   * @param massPerLength 0 or more
    * @return the new tape
    * @throws IllegalArgumentException if the mass is negative
    */
-  public Tape ofMass(double kilogramsPerMetre) {
-    return weighing(kilogramsPerMetre * STANDARD_GRAVITY);
+  public Tape ofMass(double massPerLength) {
+    return weighing(massPerLength * STANDARD_GRAVITY);
   }
 }

@@ -96,9 +96,9 @@ class SurveyProperties {
       renamed.add(
           reading instanceof Reading.Distance
               // Taped from the other end, as it may be booked.
-              ? Reading.distance(b, a, reading.metres(), reading.standardUncertainty())
+              ? Reading.distance(b, a, reading.value(), reading.standardUncertainty())
               : new Reading.HeightDifference(
-                  a, b, reading.metres(), reading.standardUncertainty(), ""));
+                  a, b, reading.value(), reading.standardUncertainty(), ""));
     }
     Collections.shuffle(renamed, new Random(seed));
     Adjustment before = survey.adjust().orThrow();
@@ -130,9 +130,9 @@ class SurveyProperties {
       double u = factor * r.standardUncertainty();
       scaled.add(
           r instanceof Reading.Distance
-              ? Reading.distance(r.nodes().get(0), r.nodes().get(1), factor * r.metres(), u)
+              ? Reading.distance(r.nodes().get(0), r.nodes().get(1), factor * r.value(), u)
               : new Reading.HeightDifference(
-                  r.nodes().get(0), r.nodes().get(1), factor * r.metres(), u, ""));
+                  r.nodes().get(0), r.nodes().get(1), factor * r.value(), u, ""));
     }
     Adjustment small = survey.adjust().orThrow();
     Adjustment large = Survey.of(survey.shape(), scaled).adjust().orThrow();
@@ -172,7 +172,7 @@ class SurveyProperties {
   private static Reading withError(Reading r, double error) {
     Node a = r.nodes().get(0);
     Node b = r.nodes().get(1);
-    double value = r.metres() + error;
+    double value = r.value() + error;
     return r instanceof Reading.Distance
         ? Reading.distance(a, b, value, r.standardUncertainty())
         : new Reading.HeightDifference(a, b, value, r.standardUncertainty(), "");

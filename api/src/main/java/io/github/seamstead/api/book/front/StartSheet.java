@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.ScaleModel;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,8 +106,8 @@ final class StartSheet {
     }
     Sizes w = desk.sizes();
     FrameMeasures now = desk.plan().frame().get().measures();
-    FrameMeasures full = now.fullSize();
-    int scale = FrameMeasures.MODEL_SCALE;
+    FrameMeasures full = ScaleModel.fullSize(now);
+    int scale = ScaleModel.SCALE;
     m.element(
         "p",
         "This is a model. If it stands for a shelter "

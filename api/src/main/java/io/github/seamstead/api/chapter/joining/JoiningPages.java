@@ -180,15 +180,15 @@ final class JoiningPages {
     for (SeamKind kind : part.seams().kinds()) {
       table.row(
           kind.label(),
-          w.length(part.seams().metres(kind)),
-          w.duration(part.seams().workTime(kind, part.secondsPerMetre())),
+          w.length(part.seams().length(kind)),
+          w.duration(part.seams().workTime(kind, part.timePerLength())),
           kind.lap());
       for (SeamRun run : part.seams().of(kind)) {
         csv.add(
             List.of(
                 kind.label(),
                 run.name(),
-                BookContext.number(run.metres(), 3),
+                BookContext.number(run.length(), 3),
                 Integer.toString(run.count())));
       }
     }
@@ -213,7 +213,7 @@ final class JoiningPages {
       book.body()
           .open("li")
           .element("strong", splice.name())
-          .text(": " + w.length(splice.metres()))
+          .text(": " + w.length(splice.length()))
           .closeLine();
     }
     book.body().closeLine();

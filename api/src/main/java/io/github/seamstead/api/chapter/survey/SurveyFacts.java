@@ -134,7 +134,7 @@ final class SurveyFacts {
     return new Facts<TapePart.Corrected>()
         .text("name", "its nodes", TapePart.Corrected::name)
         .number("taped_m", "what the tape showed", TapePart.Corrected::taped)
-        .number("distance_m", "the distance", TapePart.Corrected::metres);
+        .number("distance_m", "the distance", TapePart.Corrected::corrected);
   }
 
   private static Facts<Blunder> blunder() {
