@@ -46,9 +46,9 @@ class FrameByHandTest {
   @Test
   void aModelIsATenthOfItsShelter() {
     FrameMeasures model = new RegularPyramid(4, 0.4, 0.4, 0.2).measures();
-    assertThat(model.isModel()).isTrue();
-    FrameMeasures full = model.fullSize();
-    assertThat(full.isModel()).isFalse();
+    assertThat(ScaleModel.isOne(model)).isTrue();
+    FrameMeasures full = ScaleModel.fullSize(model);
+    assertThat(ScaleModel.isOne(full)).isFalse();
     double scale = full.frameHeight() / model.frameHeight();
     assertThat(scale).isGreaterThan(1);
     assertThat(full.acrossCorners()).isCloseTo(scale * model.acrossCorners(), within(1e-9));
@@ -56,7 +56,7 @@ class FrameByHandTest {
     assertThat(full.faceArea()).isCloseTo(scale * scale * model.faceArea(), within(1e-9));
     assertThat(full.volume()).isCloseTo(scale * scale * scale * model.volume(), within(1e-9));
     assertThat(full.baseAngle()).isCloseTo(model.baseAngle(), within(1e-12));
-    assertThat(FRUSTUM.isModel()).isFalse();
+    assertThat(ScaleModel.isOne(FRUSTUM)).isFalse();
   }
 
   @Test
