@@ -270,7 +270,7 @@ class FloorByHandTest {
 
   @Test
   void waxIsOneCoatAndOilFour() {
-    assertThat(FinishLayer.wax().litresPerSquareMetre()).hasSize(1);
+    assertThat(FinishLayer.wax().rates()).hasSize(1);
     assertThat(FinishLayer.linseedOil().allCoats().likely()).isCloseTo(0.375, within(1e-12));
     assertThat(FinishLayer.wax().allCoats().likely()).isCloseTo(0.02, within(1e-12));
   }

@@ -40,7 +40,7 @@ class MixByHandTest {
     assertThat(buckets(blend.rounded())).containsExactly(3.0, 6.5);
     assertThat(blend.clayShift()).isCloseTo(0.6 * 6 / 19 - 0.19, within(1e-12));
     MixChoice choice =
-        MixChoice.of(blend, java.util.Optional.empty(), java.util.OptionalDouble.empty());
+        MixChoice.of(blend, java.util.Optional.empty(), java.util.Optional.empty());
     assertThat(choice.sandParts()).isCloseTo(13 / 6.0, within(1e-12));
   }
 

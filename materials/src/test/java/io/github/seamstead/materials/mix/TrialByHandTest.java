@@ -11,7 +11,6 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Ladders whose rungs follow from a soil that is known, and samples that are clear. */
@@ -201,16 +200,16 @@ class TrialByHandTest {
     TrialReading reading =
         TrialReading.of(List.of(cracked(1), sound(3), sound(3), sound(3), dusty(6)), LIMIT, 0.5);
     double read = reading.sandParts();
-    MixChoice same = MixChoice.of(BLEND, Optional.of(reading), OptionalDouble.of(read));
+    MixChoice same = MixChoice.of(BLEND, Optional.of(reading), Optional.of(read));
     assertThat(same.remarks()).noneMatch(text -> text.contains("The trial samples point to"));
     assertThat(same.remarks()).noneMatch(text -> text.contains("No sound trial sample"));
     // A rich mix that was made and held: what its clay says is a remark, no refusal.
     TrialReading richly = TrialReading.of(List.of(sound(0.75), sound(0.75), dusty(3)), LIMIT, 0.25);
-    MixChoice rich = MixChoice.of(BLEND, Optional.of(richly), OptionalDouble.of(0.75));
+    MixChoice rich = MixChoice.of(BLEND, Optional.of(richly), Optional.of(0.75));
     assertThat(rich.unmet()).isEmpty();
     assertThat(rich.remarks()).anyMatch(text -> text.startsWith("It gives about"));
     // The same ratio beside samples of another: refused, and both are told.
-    MixChoice untried = MixChoice.of(BLEND, Optional.of(reading), OptionalDouble.of(0.75));
+    MixChoice untried = MixChoice.of(BLEND, Optional.of(reading), Optional.of(0.75));
     assertThat(untried.unmet()).isPresent();
     assertThat(untried.remarks())
         .anyMatch(text -> text.contains("No sound trial sample"))
@@ -219,7 +218,7 @@ class TrialByHandTest {
                 text.contains("The trial samples point to")
                     && text.contains("do not decide yet") != reading.decided());
     // What the samples chose outranks the reckoned clay, which is told.
-    MixChoice chosen = MixChoice.of(BLEND, Optional.of(richly), OptionalDouble.empty());
+    MixChoice chosen = MixChoice.of(BLEND, Optional.of(richly), Optional.empty());
     boolean outside = !ClayBand.FLOOR.holds(chosen.recipe().clayRatio().value());
     assertThat(chosen.remarks().stream().anyMatch(t -> t.contains("outranks the reckoned clay")))
         .isEqualTo(outside);

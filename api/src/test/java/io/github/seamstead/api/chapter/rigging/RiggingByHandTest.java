@@ -48,9 +48,9 @@ class RiggingByHandTest {
   void thePullIsThatOfASlopeAndACapstan() {
     HandlingPart part = handling("6", "");
     double mass = part.bundle().mass();
-    assertThat(mass).isCloseTo(part.bundle().squareMetres() * 0.9, within(1e-9));
+    assertThat(mass).isCloseTo(part.bundle().area() * 0.9, within(1e-9));
     // Four triangles of 4 m by sqrt 13 and at least their seams.
-    assertThat(part.bundle().squareMetres()).isBetween(8 * Math.sqrt(13), 8 * Math.sqrt(13) * 1.1);
+    assertThat(part.bundle().area()).isBetween(8 * Math.sqrt(13), 8 * Math.sqrt(13) * 1.1);
     double load = mass * GRAVITY * (Math.sin(HIP) + 0.5 * Math.cos(HIP));
     assertThat(part.pull().load()).isCloseTo(load, within(1e-6));
     // The crew stands as far out from the foot as the apex is high.
@@ -216,7 +216,7 @@ class RiggingByHandTest {
     // A round bead of 6 mm along four hips of sqrt 17 m.
     double area = Math.PI / 4 * 0.006 * 0.006;
     double all = part.seams().lengths().stream().mapToDouble(Double::doubleValue).sum();
-    assertThat(part.adhesive().orElseThrow().cubicMetres()).isCloseTo(area * all, within(1e-9));
+    assertThat(part.adhesive().orElseThrow().volume()).isCloseTo(area * all, within(1e-9));
     double seam = part.seams().lengths().get(0);
     // Half of nine minutes for each seam goes into spreading it.
     double pace = 540 * 4 / (4 * seam) / 2;
