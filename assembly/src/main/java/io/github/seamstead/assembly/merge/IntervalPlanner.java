@@ -89,7 +89,8 @@ final class IntervalPlanner {
             groups.closed,
             this::own,
             (first, left, right) -> load[first][left + right].mass(),
-            rule.combine);
+            rule.combine,
+            options.work().cancellation());
     double best = NONE;
     double bestTie = NONE;
     int bestCut = -1;

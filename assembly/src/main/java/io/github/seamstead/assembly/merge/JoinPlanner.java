@@ -41,6 +41,8 @@ public final class JoinPlanner {
    * @return the best plan, or why there is none
    * @throws IllegalArgumentException if the options do not fit the ring, or there are more than
    *     {@link #MOST_GENERAL} groups
+   * @throws java.util.concurrent.CancellationException if the work of the options is cancelled; one
+   *     that is asked to finish gives its plan
    */
   public static PlanResult plan(PieceRing ring, PlanOptions options) {
     return plan(ring, Set.of(), options);

@@ -18,7 +18,8 @@ import java.util.Optional;
  *     rings only
  * @param firstGroups runs of neighbouring pieces to be joined first, as the builder wishes; they
  *     may lie inside one another but not overlap
- * @param work the terms of the exact search for elapsed time; a work unit is a node visited
+ * @param work the terms of the exact search for elapsed time; a work unit is a node visited. Its
+ *     switch stops the dynamic programme too
  */
 public record PlanOptions(
     Objective objective,

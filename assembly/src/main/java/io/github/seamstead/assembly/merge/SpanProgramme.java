@@ -1,9 +1,11 @@
 package io.github.seamstead.assembly.merge;
 
+import io.github.seamstead.shared.work.Cancellation;
+
 /**
  * The dynamic programme over all spans of a line, or of a ring with all its cuts at once: the best
  * tree of a span is the best pair of trees of its parts. Costs O(k^3) time and O(k^2) memory for k
- * leaves.
+ * leaves; asks before each span, O(k) of work, whether it is cancelled.
  */
 final class SpanProgramme {
 
@@ -41,8 +43,15 @@ final class SpanProgramme {
    *
    * @param own cost of a merge; infinite if it is not permitted
    * @param tieOwn cost that is added up to choose among trees of equal value
+   * @throws java.util.concurrent.CancellationException if it is cancelled
    */
-  SpanProgramme(int k, boolean closed, SpanCost own, SpanCost tieOwn, Combine combine) {
+  SpanProgramme(
+      int k,
+      boolean closed,
+      SpanCost own,
+      SpanCost tieOwn,
+      Combine combine,
+      Cancellation cancellation) {
     this.k = k;
     this.closed = closed;
     this.own = own;
@@ -54,6 +63,7 @@ final class SpanProgramme {
     for (int count = 2; count <= k; count++) {
       int starts = closed ? k : k - count + 1;
       for (int first = 0; first < starts; first++) {
+        cancellation.goOn("the order of joining was sought");
         fill(first, count);
       }
     }

@@ -1,5 +1,6 @@
 package io.github.seamstead.assembly.ring;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -43,6 +44,19 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
    *     ring is larger, or the search gave up
    */
   public static Optional<Relabelling> of(PieceRing ring, LogReport report) {
+    return of(ring, report, new Cancellation());
+  }
+
+  /**
+   * Looks for a cure with fewer seams to undo than the report's, until it is told to stop.
+   *
+   * @param ring the pieces, at most 64; alike pieces carry one template
+   * @param report what the log says
+   * @param cancellation the switch that lets the search give up
+   * @return as {@link #of(PieceRing, LogReport)}; empty too if it was told to stop
+   */
+  public static Optional<Relabelling> of(
+      PieceRing ring, LogReport report, Cancellation cancellation) {
     if (ring.size() > MOST_PIECES || report.undo().isEmpty()) {
       return Optional.empty();
     }
@@ -65,7 +79,8 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
         lost.add(seam);
       }
     }
-    return new Search(ring, usable).least(report.undo().size() - 1 - lost.size(), lost);
+    return new Search(ring, usable, cancellation)
+        .least(report.undo().size() - 1 - lost.size(), lost);
   }
 
   private static boolean sameEdges(Seam a, Seam b) {
@@ -77,14 +92,16 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
 
     private final PieceRing ring;
     private final List<Seam> seams;
+    private final Cancellation cancellation;
     private final int n;
     private final int[] next;
     private final int[] placeOf;
     private int trials;
 
-    Search(PieceRing ring, List<Seam> seams) {
+    Search(PieceRing ring, List<Seam> seams, Cancellation cancellation) {
       this.ring = ring;
       this.seams = seams;
+      this.cancellation = cancellation;
       this.n = ring.size();
       this.next = new int[n + 1];
       this.placeOf = new int[n + 1];
@@ -117,9 +134,17 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
       return Optional.empty();
     }
 
+    /** Counts one trial and tells whether it is to be made; once it is not, none is any more. */
+    private boolean mayTry() {
+      if (trials < MOST_TRIALS && cancellation.endsSearches()) {
+        trials = MOST_TRIALS;
+      }
+      return trials++ < MOST_TRIALS;
+    }
+
     private boolean without(int size, int from, List<Seam> undo) {
       if (size == 0) {
-        return trials++ < MOST_TRIALS && fitsSomehow();
+        return mayTry() && fitsSomehow();
       }
       for (int i = from; i < seams.size() && trials < MOST_TRIALS; i++) {
         Seam seam = seams.get(i);
@@ -183,7 +208,7 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
       // The chain's own places first, so that as few names change as may be.
       for (int i = 0; i < n; i++) {
         int start = (chain[0] - 1 + i) % n + 1;
-        if (++trials > MOST_TRIALS) {
+        if (!mayTry()) {
           return false;
         }
         if (!fits(chain, start, taken)) {

@@ -8,6 +8,7 @@ import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -149,7 +150,8 @@ class MergeOutsideTest {
             false,
             (first, left, right) -> (double) p[first] * p[first + left] * p[first + left + right],
             (first, left, right) -> 0,
-            SpanProgramme.Combine.SUM);
+            SpanProgramme.Combine.SUM,
+            new Cancellation());
     check("matrix chain 30 35 15 5 10 20 25: multiplications", CORMEN, 15125, programme.value(0));
     // ((1 (2 3)) ((4 5) 6)): spans by first leaf and number of leaves.
     Tree tree = programme.tree(0);
@@ -181,7 +183,8 @@ class MergeOutsideTest {
   /** The least cost round a ring of four over all cuts. */
   private static double cheapest(SpanCost cost) {
     SpanProgramme programme =
-        new SpanProgramme(4, true, cost, (f, l, r) -> 0, SpanProgramme.Combine.SUM);
+        new SpanProgramme(
+            4, true, cost, (f, l, r) -> 0, SpanProgramme.Combine.SUM, new Cancellation());
     return IntStream.range(0, programme.cuts()).mapToDouble(programme::value).min().orElseThrow();
   }
 

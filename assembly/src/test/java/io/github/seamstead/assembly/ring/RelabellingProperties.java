@@ -2,6 +2,7 @@ package io.github.seamstead.assembly.ring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -150,6 +151,9 @@ class RelabellingProperties {
     Relabelling cure = Relabelling.of(ring, report).orElseThrow();
     assertThat(cure.undo()).isEmpty();
     assertThat(cure.newNames()).isEqualTo(Map.of(3, 4, 4, 3));
+    Cancellation told = new Cancellation();
+    told.finish();
+    assertThat(Relabelling.of(ring, report, told)).as("told to stop before").isEmpty();
   }
 
   @Example

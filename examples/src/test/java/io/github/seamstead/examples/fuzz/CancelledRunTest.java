@@ -2,9 +2,6 @@ package io.github.seamstead.examples.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.sun.management.OperatingSystemMXBean;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.Job;
@@ -29,69 +26,6 @@ class CancelledRunTest {
 
   private static final OperatingSystemMXBean MACHINE =
       ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
-
-  /** Documents near the limits of what is read, one for each chapter that takes its time. */
-  enum Large {
-    SIXTY_FOUR_SIDES {
-      @Override
-      ObjectNode document() {
-        ObjectNode loft = Bases.read("seed-loft");
-        ((ObjectNode) loft.get("frame")).put("sides", 64);
-        ObjectNode measures = (ObjectNode) loft.get("frame").get("measures");
-        measures.put("baseSide", "0.6 m").put("height", "4 m");
-        ((ObjectNode) loft.get("cover")).remove("door");
-        return loft;
-      }
-    },
-    A_HUNDRED_PARTS {
-      @Override
-      ObjectNode document() {
-        ObjectNode loft = SIXTY_FOUR_SIDES.document();
-        ((ObjectNode) loft.get("cover").get("hem")).put("kind", "raw");
-        ObjectNode stock = (ObjectNode) loft.get("stock");
-        stock.remove("rolls");
-        ArrayNode sheets = stock.putArray("sheets");
-        for (int i = 0; i < 5; i++) {
-          sheets
-              .addObject()
-              .put("id", "s" + i)
-              .put("length", (1000 + 100 * i) + " mm")
-              .put("width", (1200 + 50 * i) + " mm")
-              .put("count", 400);
-        }
-        return loft;
-      }
-    },
-    FIFTY_SOILS {
-      @Override
-      ObjectNode document() {
-        ObjectNode loft = Bases.read("seed-loft").without(java.util.List.of("cover", "stock"));
-        ArrayNode soils = (ArrayNode) loft.get("soils");
-        for (int i = 1; i < 50; i++) {
-          ObjectNode soil = soils.get(0).deepCopy();
-          soils.add(soil.put("id", "s" + i));
-        }
-        return loft;
-      }
-    },
-    THOUSANDS_OF_READINGS {
-      @Override
-      ObjectNode document() {
-        return Readings.all(48, 4000, 100);
-      }
-    };
-
-    abstract ObjectNode document();
-
-    Job job() {
-      try {
-        return JobReader.parse(
-            new ObjectMapper().writeValueAsString(document()).getBytes(StandardCharsets.UTF_8));
-      } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
-        throw new IllegalStateException(e);
-      }
-    }
-  }
 
   /** Cancels a run after a while and gives the seconds until it has returned. */
   private static double secondsToReturn(Job job, double after) throws Exception {

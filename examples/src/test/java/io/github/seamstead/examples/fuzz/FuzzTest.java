@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Changed and made-up documents against rules that hold for every plan. A case is named by seed and
@@ -24,6 +26,15 @@ class FuzzTest {
     assertThat(run.failures()).as(run.summary()).isEmpty();
     assertThat(run.accepted()).isGreaterThan(30);
     assertThat(run.refused()).isGreaterThan(30);
+  }
+
+  /** A splice more may take more cloth and still let every piece find a place. */
+  @ParameterizedTest
+  @ValueSource(ints = {2674, 4241, 4322})
+  void casesThatFailedOnce(int number) throws Exception {
+    FuzzRun run = new FuzzRun(SEED, LIMIT);
+    run.cases(number, number + 1, 1);
+    assertThat(run.failures()).as(run.summary()).isEmpty();
   }
 
   @Tag("soak")

@@ -24,7 +24,7 @@ final class ResultRules {
   private static final Pattern SIGNED =
       Pattern.compile(
           "statistic|covariance_m2|ease_m|adjusted_m|predicted_m|error_m|distance_m|along_m|off_m|x_m|y_m|z_m|.*_rad|.*_degC|rise_m|offset_m|residual.*"
-              + "|sd|.*Residual.*|correction.*|moved_m|drift.*|deviation.*|.*_d");
+              + "|sd|.*Residual.*|correction.*|moved_m|drift.*|deviation.*|.*_d|clothSaved_m2");
 
   private static final List<List<String>> ORDERED =
       List.of(

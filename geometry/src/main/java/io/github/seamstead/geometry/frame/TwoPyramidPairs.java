@@ -76,7 +76,7 @@ final class TwoPyramidPairs {
     double inner = (e2 - 2 * m * w) * (e2 + 2 * m * w);
     boolean touching = Math.abs(e2 - 2 * m * w) <= 1e-12 * e2;
     if (!(inner >= 0 || touching)) {
-      return Roots.none(tooLarge("cover area", cover, "m2", k * e2 / (2 * m), "hip edge", hip));
+      return Roots.none(tooLarge("cover area", cover, "m2", mostCover(e2), "hip edge", hip));
     }
     double d =
         at.step(
@@ -125,13 +125,16 @@ final class TwoPyramidPairs {
       }
     }
     return roots.isEmpty()
-        ? Roots.none(
-            "cover area: given "
-                + text(cover)
-                + " m2, with a hip edge of "
-                + text(hip)
-                + " m the pyramid would be flat.")
+        ? Roots.none(tooLarge("cover area", cover, "m2", mostCover(e2), "hip edge", hip))
         : new Roots(roots, "");
+  }
+
+  /**
+   * The greatest cover for a hip edge: of three sides where both roots meet, n e² / 2; of more,
+   * they meet lying flat or not at all, and it is the flat polygon, n m e² / (1 + m²).
+   */
+  private double mostCover(double hipSquared) {
+    return k * hipSquared / (m > 1 ? 2 * m : 1 + m * m);
   }
 
   Roots volumeAndCover(double volume, double cover) {

@@ -104,7 +104,7 @@ final class JoiningPlanner {
         JoinPlanner.compare(ring, options),
         options,
         report,
-        report.flatMap(r -> Relabelling.of(ring, r)));
+        report.flatMap(r -> Relabelling.of(ring, r, options.work().cancellation())));
   }
 
   /**

@@ -58,7 +58,10 @@ final class LayoutFacts {
         .text("change", "what is changed", s -> s.lever().name())
         .text("price", "what it costs that no number shows", s -> s.lever().price())
         .flag("enough", "whether every piece has a place with it alone", ClothSaving::isEnough)
-        .number("clothSaved_m2", "how much less cloth all pieces take", ClothSaving::clothSaved)
+        .number(
+            "clothSaved_m2",
+            "how much less cloth all pieces take, negative where it is more",
+            ClothSaving::clothSaved)
         .whole("withoutPlace", "pieces that still find no place", ClothSaving::withoutPlace)
         .number("areaWithoutPlace_m2", "their cloth", ClothSaving::areaWithoutPlace)
         .many("furtherStock", "what would take these", need(), ClothSaving::furtherStock)
