@@ -53,7 +53,7 @@ class MutantsLeftTest {
                 number(heading, 6) + number(heading, 7),
                 new ArrayList<>()));
       } else if (!list.isEmpty() && line.startsWith("  ")) {
-        list.get(list.size() - 1).left().add(line.strip());
+        list.get(list.size() - 1).left().add(line.substring(2));
       }
     }
     return list;

@@ -39,8 +39,7 @@ class MixByHandTest {
         ClayBlend.of(soil(0.6), SAND, ClayBand.of(0.1899, 0.1901), BucketRounding.HALF);
     assertThat(buckets(blend.rounded())).containsExactly(3.0, 6.5);
     assertThat(blend.clayShift()).isCloseTo(0.6 * 6 / 19 - 0.19, within(1e-12));
-    MixChoice choice =
-        MixChoice.of(blend, java.util.Optional.empty(), java.util.Optional.empty());
+    MixChoice choice = MixChoice.of(blend, java.util.Optional.empty(), java.util.Optional.empty());
     assertThat(choice.sandParts()).isCloseTo(13 / 6.0, within(1e-12));
   }
 
