@@ -2,7 +2,6 @@ package io.github.seamstead.geometry.layout.internal;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
-import java.util.Map;
 
 /**
  * The grids of all pairs that are asked often, packed for one thread.
@@ -43,7 +42,7 @@ final class DepthTable {
   private int cellCount;
 
   /** The heads of regions, which several pairs may share. */
-  private final Map<NoFit, Integer> known = new IdentityHashMap<>();
+  private final IdentityHashMap<NoFit, Integer> known = new IdentityHashMap<>();
 
   private double[] pool = new double[1024];
   private int poolSize;
@@ -83,7 +82,10 @@ final class DepthTable {
     if (!(atX > 0 && atX < DepthGrid.SIZE && atY > 0 && atY < DepthGrid.SIZE)) {
       return 0;
     }
-    return cells[(int) head[h + 4] + (int) atY * DepthGrid.SIZE + (int) atX];
+    int row = (int) atY;
+    int column = (int) atX;
+    int first = (int) head[h + 4];
+    return cells[first + row * DepthGrid.SIZE + column];
   }
 
   /** Whether a cell lies inside the region. */
