@@ -55,6 +55,7 @@ public final class Front {
     WorkPlan work = WorkPlan.of(desk);
     ChangeSheet.write(desk);
     StartSheet.write(desk, work);
+    SafetySheet.write(desk);
     DaySheets.write(desk, work);
     FrameCard.write(desk);
     SurveyForm.write(desk);
@@ -67,7 +68,6 @@ public final class Front {
     WaitingCard.write(desk, work);
     SoilCard.write(desk);
     LookAhead.write(desk, work);
-    SafetySheet.write(desk);
     return desk;
   }
 

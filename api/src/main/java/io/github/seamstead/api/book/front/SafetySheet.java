@@ -1,5 +1,6 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.ChapterCaution;
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Markup;
@@ -13,11 +14,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Safety on one page: by the moment of the work, each hazard once, sources small. */
+/**
+ * Safety on one page: by the moment of the work, each hazard once with what it does and what to do,
+ * sources small. What lies behind each rule stands in the chapters.
+ */
 final class SafetySheet {
 
   static final String TITLE = "Safety";
-  private static final int FEW = 4;
   static final String ANCHOR = "sheet-safety";
 
   /** Hazards that can kill: their word is WARNING, that of the others CAUTION. */
@@ -60,7 +63,7 @@ final class SafetySheet {
       boolean moved = desk.sizes().isModel() && NOT_OF_MODELS.contains(c.caution().hazard());
       // A laxer rule of another publisher belongs to the notes, not to what people carry.
       boolean lax = c.caution().risk().startsWith("A laxer rule");
-      if (!moved && !lax && seen.add(c.caution().risk())) {
+      if (!moved && !lax && seen.add(c.caution().limit())) {
         groups.computeIfAbsent(moment(c), k -> new ArrayList<>()).add(c.caution());
       }
     }
@@ -88,8 +91,7 @@ final class SafetySheet {
       }
       m.text(".").closeLine();
     }
-    boolean few = groups.values().stream().mapToInt(List::size).sum() <= FEW;
-    desk.add(TITLE, "Safety", few ? Sheet.Kind.CARD : Sheet.Kind.FLOW, m);
+    desk.add(TITLE, "Safety", Sheet.Kind.CARD, m);
   }
 
   static boolean canKill(Hazard hazard) {
@@ -97,7 +99,9 @@ final class SafetySheet {
   }
 
   private static Moment moment(ChapterCaution c) {
-    if (c.caution().hazard() == Hazard.FIRE || c.caution().hazard() == Hazard.CARBON_MONOXIDE) {
+    boolean glue = c.chapter() == Chapter.FIXINGS || c.chapter() == Chapter.JOINING;
+    if (c.caution().hazard() == Hazard.CARBON_MONOXIDE
+        || c.caution().hazard() == Hazard.FIRE && !glue) {
       return Moment.USE;
     }
     return switch (c.chapter()) {
@@ -106,6 +110,22 @@ final class SafetySheet {
       case HANDLING, ANCHORING -> Moment.RAISE;
       case SOIL, MIX, FLOOR -> Moment.FLOOR;
       case DRYING -> Moment.USE;
+    };
+  }
+
+  /** What it does to people, in a few words. */
+  private static String harm(Hazard hazard) {
+    return switch (hazard) {
+      case LIFTING -> "strains backs";
+      case HEIGHT -> "falls kill";
+      case WIND -> "lifts cloth and people";
+      case FIRE -> "runs fast in cloth";
+      case CARBON_MONOXIDE -> "kills without a smell";
+      case SILICA_DUST -> "scars lungs";
+      case LIME -> "burns skin and eyes";
+      case TRAILER_LOAD -> "swings, does not stop";
+      case MACHINERY -> "takes hands";
+      case STRUCTURE -> "what gives way crushes";
     };
   }
 
@@ -120,9 +140,9 @@ final class SafetySheet {
       Words words, Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
     m.open("p", "class", "hazard");
     m.element("strong", (canKill(hazard) ? "WARNING" : "CAUTION") + ": " + hazard.label());
-    m.text(".");
+    m.text(", " + harm(hazard) + ".");
     for (Caution c : cautions) {
-      m.text(" " + words.said(c.risk()) + " ").element("b", words.said(c.limit()));
+      m.text(" " + words.said(c.limit()));
       c.source().ifPresent(s -> m.element("sup", note(words.said(s.citation()), sources)));
     }
     m.closeLine();
