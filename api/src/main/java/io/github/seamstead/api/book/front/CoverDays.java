@@ -5,6 +5,7 @@ import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.HemKind;
+import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.geometry.frame.FrameMeasures;
@@ -64,7 +65,10 @@ final class CoverDays {
             .tools(
                 w.isModel()
                     ? "ruler, fine saw or knife on a board, pencil"
-                    : "tape, level or water hose, string, chalk, saw, props")
+                    : "tape, level or water hose, string, chalk, saw, props"
+                        + (desk.plan().anchoring().isPresent()
+                            ? "; hammer, spring scale, pegs"
+                            : ""))
             .material(
                 (w.isModel() ? "sticks, glue, thread; " : "poles and what joins them; ")
                     + "frame card")
@@ -96,6 +100,19 @@ final class CoverDays {
     }
     day.step("Tape the height over the middle of the base:", w.length(m.frameHeight()));
     survey(day);
+    desk.plan()
+        .anchoring()
+        .filter(a -> !w.isModel() && day.steps().size() < Day.MOST_STEPS)
+        .ifPresent(
+            a ->
+                day.step(
+                    "Drive "
+                        + PegTest.LEAST_TESTS
+                        + " pegs, pull each at "
+                        + w.words().angle(a.screen().pullAngle())
+                        + " above the ground until it moves; write it on the rope and peg card."
+                        + " Wanted:",
+                    w.pull(a.screen().pegPull())));
     day.pause(
         "before any cloth is cut",
         List.of(

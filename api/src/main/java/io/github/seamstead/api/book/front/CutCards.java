@@ -13,6 +13,7 @@ import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -47,7 +48,58 @@ final class CutCards {
   /** A hip within a piece where it lies on the sheet. */
   private record PlacedFold(String name, Vector2D lower, Vector2D upper) {}
 
+  /**
+   * Where a piece lies.
+   *
+   * @param copy which of the pieces of its shape, counted from 1
+   * @param sheet the sheet, as its cut card is called
+   * @param number its number on that card
+   */
+  record Place(int copy, String sheet, int number) {}
+
   private CutCards() {}
+
+  /** Where the pieces of each shape lie, by the shape's id, in the order of the cut cards. */
+  static Map<String, List<Place>> places(Desk desk) {
+    Map<String, List<Place>> places = new LinkedHashMap<>();
+    desk.plan()
+        .layout()
+        .ifPresent(
+            layout ->
+                layout
+                    .result()
+                    .used()
+                    .forEach(
+                        use -> {
+                          List<Placement> order = inOrder(layout, use);
+                          String sheet = name(item(layout, use), use);
+                          for (int i = 0; i < order.size(); i++) {
+                            Placement p = order.get(i);
+                            places
+                                .computeIfAbsent(p.pieceId(), k -> new ArrayList<>())
+                                .add(new Place(p.copy(), sheet, i + 1));
+                          }
+                        }));
+    return places;
+  }
+
+  /** From the left end of the sheet on. */
+  private static List<Placement> inOrder(LayoutPart layout, StockUse use) {
+    return use.placements().stream()
+        .sorted(Comparator.comparingDouble(p -> layout.placed(p).bounds().minX()))
+        .toList();
+  }
+
+  private static StockItem item(LayoutPart layout, StockUse use) {
+    return layout.stock().stream()
+        .filter(s -> s.id().equals(use.stockId()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String name(StockItem item, StockUse use) {
+    return use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
+  }
 
   static void write(Desk desk) {
     if (desk.plan().cover().isEmpty() || desk.plan().layout().isEmpty()) {
@@ -60,13 +112,9 @@ final class CutCards {
         cuts.stream().collect(Collectors.toMap(CutShape::id, Function.identity()));
     double scale = scale(layout);
     for (StockUse use : layout.result().used()) {
-      StockItem item =
-          layout.stock().stream()
-              .filter(s -> s.id().equals(use.stockId()))
-              .findFirst()
-              .orElseThrow();
+      StockItem item = item(layout, use);
       List<Laid> laid = laid(layout, use, shapes, names);
-      String name = use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
+      String name = name(item, use);
       desk.add(
           "Cut card: " + name,
           "Cut card",
@@ -90,8 +138,7 @@ final class CutCards {
 
   /** A sheet is shown whole, a roll only as far as it is used. */
   private static double shown(LayoutPart layout, StockUse use) {
-    StockItem item =
-        layout.stock().stream().filter(s -> s.id().equals(use.stockId())).findFirst().orElseThrow();
+    StockItem item = item(layout, use);
     double length = item.outline().bounds().width();
     return item instanceof io.github.seamstead.geometry.stock.Roll
         ? Math.min(length, use.usedLength() + ROLL_REST)
@@ -101,7 +148,7 @@ final class CutCards {
   private static List<Laid> laid(
       LayoutPart layout, StockUse use, Map<String, CutShape> shapes, PieceNames names) {
     List<Laid> laid = new ArrayList<>();
-    for (Placement p : use.placements()) {
+    for (Placement p : inOrder(layout, use)) {
       CutShape shape = shapes.get(p.pieceId());
       if (shape == null) {
         continue;
@@ -122,7 +169,6 @@ final class CutCards {
               p.mirrored(),
               folds(shape.pieces().get(p.copy() - 1), p)));
     }
-    laid.sort(Comparator.comparingDouble(l -> l.outline().bounds().minX()));
     return laid;
   }
 
@@ -148,7 +194,8 @@ final class CutCards {
             + " by "
             + w.length(b.height())
             + ", good side up. Along: from the left. Off: from the lower edge."
-            + (item.flaws().isEmpty() ? "" : " Ringed: a flaw."),
+            + " Mark and cut in the order of the numbers."
+            + (item.flaws().isEmpty() ? "" : " Ringed: a flaw, " + flaws(w, item) + "."),
         "class",
         "lead");
     desk.figure(
@@ -163,6 +210,24 @@ final class CutCards {
     }
     m.closeLine();
     return m;
+  }
+
+  /** Where the flaws are, so that they can be ringed on the cloth before it is marked. */
+  private static String flaws(Sizes w, StockItem item) {
+    return item.flaws().stream()
+        .limit(MOST_ROWS)
+        .map(Outline::bounds)
+        .map(
+            b ->
+                w.length(b.minX())
+                    + " to "
+                    + w.length(b.maxX())
+                    + " along and "
+                    + w.length(b.minY())
+                    + " to "
+                    + w.length(b.maxY())
+                    + " off")
+        .collect(Collectors.joining("; "));
   }
 
   private static void rows(Desk desk, Markup m, String name, List<Laid> laid, int from, int to) {

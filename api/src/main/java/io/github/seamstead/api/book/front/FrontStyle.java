@@ -85,7 +85,7 @@ final class FrontStyle {
         body{font-size:10.5pt;line-height:1.3}
         .sheet{border:0;border-radius:0;margin:0 0 2mm;position:relative}
         .sheet>summary{padding:0;min-height:0;background:none;border-top:.7mm solid #161616}
-        .sheet>summary h2{font-size:13pt;margin:1.8mm 0 .3mm;break-before:auto}
+        .sheet>summary h2{font-size:13pt;margin:3.4mm 0 .3mm;break-before:auto}
         .sheet>.in{padding:0}
         .sheet.half{break-inside:avoid}
         .sheet.page{break-before:page}
@@ -93,10 +93,11 @@ final class FrontStyle {
         .sheet.page+.sheet{break-before:page}
         .sheet h3{margin:2.5mm 0 .5mm;font-size:11pt}
         .sheet p{margin:.8mm 0}
-        .tag{font-size:8pt;position:absolute;right:0;top:1.4mm;background:#fff}
+        .tag{font-size:8pt;line-height:1;position:absolute;right:0;top:1.2mm;white-space:nowrap}
         .sheet .tag{margin:0}
-        .three{grid-template-columns:auto minmax(0,1fr);gap:1mm 3mm}
-        .wrap{gap:1mm 3mm}
+        .three{grid-template-columns:auto minmax(0,1fr);gap:1mm 2mm}
+        .sheet .three table.names td,.sheet .three table.names th{padding:.3mm .8mm}
+        .wrap{gap:1mm 2mm}.wrap .scroll{margin:.6mm 0}
         .check{padding:.3mm 1.5mm}
         .fields .blank{width:13mm}
         .two{grid-template-columns:auto minmax(0,1fr);gap:1mm 5mm}

@@ -30,7 +30,10 @@ final class MixerCard {
     m.element(
         "p",
         "Numbers are the order of laying: 1 is farthest from the door, the last is at it. A bucket"
-            + " is full to the brim, struck level, not shaken down.",
+            + " is full to the brim, struck level, not shaken down."
+            + (floor.batches().isEmpty()
+                ? ""
+                : " What a full sector leaves of a load starts the next one."),
         "class",
         "lead");
     m.open("div", "class", "two mixer");

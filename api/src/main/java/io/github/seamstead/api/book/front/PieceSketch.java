@@ -26,6 +26,11 @@ final class PieceSketch {
   private static final double WIDEST = 58;
 
   private static final double TALLEST = 48;
+
+  /** From one line of words to the next, and how far words of a low piece stand to the left. */
+  private static final double LINE = 4.2;
+
+  private static final double ASIDE = 4;
   private static final double ABOVE = 10.5;
   private static final double BELOW = 13;
   private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
@@ -186,32 +191,69 @@ final class PieceSketch {
     Vector2D low = s.at(Vector2D.of(b.minX(), b.minY()));
     Vector2D high = s.at(Vector2D.of(b.maxX(), b.maxY()));
     String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
-    double half = Sketch.wide(side) / 2;
-    if (2 * half > high.getX() - low.getX()) {
-      return;
-    }
     boolean flat = low.getY() - high.getY() < LOW;
+    Inside room = new Inside(s, base, piece);
     for (double down : flat ? new double[] {0} : new double[] {-5, 0, 5, 10}) {
+      Vector2D at = centre.add(Vector2D.of(flat ? -ASIDE : 0, down));
+      if (room.has(at, side) && s.textWhereFree(List.of(at), side, true)) {
+        double half = Sketch.wide(side) / 2;
+        grain(s, room, at.add(flat ? Vector2D.of(half + 4, 0) : Vector2D.of(0, 8)), flat);
+        return;
+      }
+    }
+    // Too narrow for both words beside each other: one below the other.
+    for (double down : new double[] {0, 4, 8, -4}) {
       Vector2D at = centre.add(Vector2D.of(0, down));
-      boolean inHole =
-          piece.holes().stream()
-              .anyMatch(h -> new Outline(s.at(base.local(h.cut().vertices()))).contains(at));
-      if (!inHole && s.textWhereFree(List.of(at), side, true)) {
-        grain(s, base, piece, at.add(flat ? Vector2D.of(half + 4, 0) : Vector2D.of(0, 8)), flat);
+      Vector2D below = at.add(Vector2D.of(0, LINE));
+      String[] two = side.split(" ", -1);
+      if (room.has(at, two[0]) && room.has(below, two[1])) {
+        s.text(at, two[0], 0, true).text(below, two[1], 0, true);
+        grain(s, room, below.add(Vector2D.of(0, 8)), false);
         return;
       }
     }
   }
 
-  private static void grain(
-      Sketch s, BaseLine base, PatternPiece piece, Vector2D middle, boolean flat) {
+  private static void grain(Sketch s, Inside room, Vector2D middle, boolean flat) {
+    BaseLine base = room.base();
+    double grain = room.piece().grain();
     Vector2D zero = base.local(Vector2D.ZERO);
-    Vector2D one =
-        base.local(Vector2D.of(StrictMath.cos(piece.grain()), StrictMath.sin(piece.grain())));
+    Vector2D one = base.local(Vector2D.of(StrictMath.cos(grain), StrictMath.sin(grain)));
     Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
     double half = flat ? 2.5 : 4;
     Vector2D tip = middle.add(way.multiply(half));
     s.line(middle.subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
-    s.textWhereFree(List.of(middle.add(Vector2D.of(6, 0))), "warp", false);
+    s.textWhereFree(
+        Stream.of(Vector2D.of(6, 0), Vector2D.of(-6, 0), Vector2D.of(0, half + 3))
+            .map(middle::add)
+            .filter(at -> room.has(at, "warp"))
+            .toList(),
+        "warp",
+        false);
+  }
+
+  /**
+   * The room for words within a piece, off its edges and its holes.
+   *
+   * @param sketch what is drawn on
+   * @param base the piece's base line
+   * @param piece the piece
+   */
+  private record Inside(Sketch sketch, BaseLine base, PatternPiece piece) {
+
+    boolean has(Vector2D middle, String text) {
+      double half = Sketch.wide(text) / 2;
+      Outline cut = drawn(piece.cut());
+      return Stream.of(-half, 0.0, half)
+          .flatMap(x -> Stream.of(-LINE / 2, LINE / 2).map(y -> middle.add(Vector2D.of(x, y))))
+          .allMatch(
+              p ->
+                  cut.contains(p)
+                      && piece.holes().stream().noneMatch(h -> drawn(h.cut()).contains(p)));
+    }
+
+    private Outline drawn(Outline outline) {
+      return new Outline(sketch.at(base.local(outline.vertices())));
+    }
   }
 }

@@ -65,11 +65,11 @@ final class RopeCard {
         "ropes over the top, each with a tail",
         h.pull().ropes() + " × " + w.rough(h.zone().ropeLength()));
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
-    row(m, "pull of all ropes to raise it", w.force(h.pull().raisePull()));
-    row(m, "pull on each rope, as hauled", w.force(RaisingDays.hauled(h)));
+    row(m, "pull of all ropes to raise it", w.pull(h.pull().raisePull()));
+    row(m, "pull on each rope, as hauled", w.pull(RaisingDays.hauled(h)));
     h.tackle().ifPresent(t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
-    row(m, "pull on each rope to hold it", w.force(h.hold() / h.pull().ropes()));
-    row(m, "load on the top while hauling", w.force(h.pull().apexPull()));
+    row(m, "pull on each rope to hold it", w.pull(h.hold() / h.pull().ropes()));
+    row(m, "load on the top while hauling", w.pull(h.pull().apexPull()));
     row(m, "nobody within, from the middle", w.rough(h.zone().radius()));
     row(m, "do not start in gusts over", w.speed(h.wind().limitGust()));
     row(m, "bring it down in gusts over", w.speed(h.wind().stopGust()));
@@ -77,10 +77,10 @@ final class RopeCard {
 
   private static void pegs(Sizes w, Markup m, AnchoringPart a) {
     row(m, "gust that the pegs are screened for", w.speed(a.screen().pressure().gust()));
-    row(m, "pull on each peg, factored", w.force(a.screen().pegPull()));
+    row(m, "pull on each peg, factored", w.pull(a.screen().pegPull()));
     row(m, "its angle above the ground", w.words().angle(a.screen().pullAngle()));
-    row(m, "rope along the hem, if set", w.force(a.hemRope().tension()));
-    row(m, "guy rope from each corner, if set", w.force(a.guy().tension()));
+    row(m, "rope along the hem, if set", w.pull(a.hemRope().tension()));
+    row(m, "guy rope from each corner, if set", w.pull(a.guy().tension()));
     row(m, "ballast that would do instead", w.mass(a.ballast().mass()));
   }
 

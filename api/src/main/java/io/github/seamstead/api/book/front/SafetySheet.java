@@ -6,6 +6,7 @@ import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
+import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -74,12 +75,19 @@ final class SafetySheet {
     m.closeLine();
     m.open("div", "class", "safety");
     List<String> sources = new ArrayList<>();
+    Set<Hazard> told = EnumSet.noneOf(Hazard.class);
     for (Moment moment : Moment.values()) {
       List<Caution> cautions = groups.getOrDefault(moment, List.of());
       if (!cautions.isEmpty()) {
         m.open("div", "class", "moment").element("h3", moment.title);
         byHazard(cautions)
-            .forEach((hazard, of) -> hazard(desk.sizes().words(), m, hazard, of, sources));
+            .forEach(
+                (hazard, of) -> {
+                  m.open("p", "class", "hazard");
+                  head(m, hazard, told.add(hazard));
+                  rules(desk.sizes().words(), m, of, sources);
+                  m.closeLine();
+                });
         m.closeLine();
       }
     }
@@ -135,17 +143,23 @@ final class SafetySheet {
     return groups;
   }
 
-  /** Each hazard stands once at its moment: what it does, then every limit on it. */
-  private static void hazard(
-      Words words, Markup m, Hazard hazard, List<Caution> cautions, List<String> sources) {
-    m.open("p", "class", "hazard");
+  /** The hazard; what it does to people stands where it comes first. */
+  private static void head(Markup m, Hazard hazard, boolean first) {
     m.element("strong", (canKill(hazard) ? "WARNING" : "CAUTION") + ": " + hazard.label());
-    m.text(", " + harm(hazard) + ".");
+    m.text(first ? ", " + harm(hazard) + "." : ".");
+  }
+
+  private static void rules(Words words, Markup m, List<Caution> cautions, List<String> sources) {
     for (Caution c : cautions) {
       m.text(" " + words.said(c.limit()));
-      c.source().ifPresent(s -> m.element("sup", note(words.said(s.citation()), sources)));
+      c.source().ifPresent(s -> m.element("sup", note(words.said(shortly(s)), sources)));
     }
-    m.closeLine();
+  }
+
+  /** Who printed it and where; its place in it stands with the caution in its chapter. */
+  private static String shortly(Source source) {
+    return new Source(source.author(), source.title(), source.year(), "", source.status())
+        .citation();
   }
 
   private static String note(String citation, List<String> sources) {

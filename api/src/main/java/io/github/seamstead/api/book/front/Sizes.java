@@ -73,6 +73,13 @@ final class Sizes {
     return words.force(newtons);
   }
 
+  /** A force as a crew reads it: in newtons, and as a spring scale shows it. */
+  String pull(double newtons) {
+    return words.isImperial()
+        ? force(newtons)
+        : force(newtons) + " (" + words.scaleForce(newtons) + ")";
+  }
+
   String celsius(double degrees) {
     return words.celsius(degrees);
   }

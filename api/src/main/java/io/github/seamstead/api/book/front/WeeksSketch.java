@@ -20,7 +20,7 @@ final class WeeksSketch {
     double end = stretches.stream().mapToDouble(s -> s.late().orElse(s.dry())).max().orElse(7) / 7;
     double weeks = Math.max(2, Math.ceil(Math.min(end, plan.likely() / 7 * 1.7)));
     List<String> names = List.of("cover", "floor");
-    double height = 2 * ROW + 22;
+    double height = 2 * ROW + 17.5;
     Sketch s = new Sketch(WIDTH, height);
     double left = 16;
     double perWeek = (WIDTH - left - 6) / weeks;
