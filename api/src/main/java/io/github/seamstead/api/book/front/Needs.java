@@ -83,7 +83,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
                   new Line(
                       "lining cloth",
                       w.area(lining.clothArea()),
-                      "or cut it from what you have: " + lining.count() + " panels of " + each));
+                      lining.count() + " of " + each));
               unpriced.add("lining cloth");
             });
   }
@@ -153,7 +153,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
           notes.add(line.trips() + (line.trips() == 1 ? " trip" : " trips"));
         }
         if (waiting.contains(line.material())) {
-          notes.add("not before the tiles are read");
+          notes.add("after the tiles");
         }
         lines.add(new Line(line.material(), w.mass(line.ordered()), String.join(", ", notes)));
         if (line.cost() <= 0) {

@@ -81,7 +81,7 @@ final class PieceCards {
       copies(m, where);
       return;
     }
-    List<String> columns = new ArrayList<>(List.of("name", "right edge", "left edge"));
+    List<String> columns = new ArrayList<>(List.of("name", "right", "left"));
     if (!where.isEmpty()) {
       columns.add("cut card: no.");
     }
@@ -115,10 +115,10 @@ final class PieceCards {
     Map<String, String> numbers = new LinkedHashMap<>();
     where.forEach(
         p -> numbers.merge(p.sheet(), Integer.toString(p.number()), (a, b) -> a + ", " + b));
-    m.open("p").text("On cut card: no. ");
+    m.open("p").text("Cut card: ");
     m.text(
         numbers.entrySet().stream()
-            .map(e -> e.getKey() + ": " + e.getValue())
+            .map(e -> e.getKey() + ", no. " + e.getValue())
             .collect(Collectors.joining("; ")));
     m.text(".").closeLine();
   }

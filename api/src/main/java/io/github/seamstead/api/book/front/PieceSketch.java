@@ -9,28 +9,28 @@ import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceHole;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** A piece with its dimensions, at the printed scale that all pieces of the job share. */
 final class PieceSketch {
 
-  private static final double RIGHT = 9;
-  private static final double LEFT = 19;
-
-  /** Lower drawings have no room for words above an arrow, in millimetres. */
-  private static final double LOW = 22;
+  private static final double RIGHT = 7;
+  private static final double LEFT = 16;
 
   /** Room for a piece itself, so that three cards have room on a page, in millimetres. */
   private static final double WIDEST = 58;
 
   private static final double TALLEST = 48;
 
-  /** From one line of words to the next, and how far words of a low piece stand to the left. */
-  private static final double LINE = 4.2;
+  /** From one line of words to the next, half an arrow, and how finely room is looked for. */
+  private static final Vector2D BELOW_IT = Vector2D.of(0, 4.2);
 
-  private static final double ASIDE = 4;
+  private static final double ARROW = 4;
+  private static final double STEP = 2;
   private static final double ABOVE = 10.5;
   private static final double BELOW = 13;
   private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
@@ -185,55 +185,70 @@ final class PieceSketch {
     }
   }
 
-  /** Writes which side is seen, and draws the grain: below the words, or beside them if low. */
+  /** Writes which side is seen, in one line or two, and draws the grain as an arrow. */
   private static void words(Sketch s, BaseLine base, PatternPiece piece, Bounds b) {
-    Vector2D centre = s.at(base.local(piece.cut().centroid()));
-    Vector2D low = s.at(Vector2D.of(b.minX(), b.minY()));
-    Vector2D high = s.at(Vector2D.of(b.maxX(), b.maxY()));
-    String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
-    boolean flat = low.getY() - high.getY() < LOW;
     Inside room = new Inside(s, base, piece);
-    for (double down : flat ? new double[] {0} : new double[] {-5, 0, 5, 10}) {
-      Vector2D at = centre.add(Vector2D.of(flat ? -ASIDE : 0, down));
-      if (room.has(at, side) && s.textWhereFree(List.of(at), side, true)) {
-        double half = Sketch.wide(side) / 2;
-        grain(s, room, at.add(flat ? Vector2D.of(half + 4, 0) : Vector2D.of(0, 8)), flat);
-        return;
-      }
+    String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
+    Vector2D centre = s.at(base.local(piece.cut().centroid()));
+    List<Vector2D> places =
+        Stream.concat(
+                Stream.of(0, -5, 5, 10).map(y -> centre.add(Vector2D.of(0, y))),
+                grid(s, b).stream())
+            .toList();
+    Optional<Vector2D> one = places.stream().filter(p -> room.has(p, side)).findFirst();
+    String[] two = side.split(" ", -1);
+    if (one.isPresent()) {
+      s.text(one.get(), side, 0, true);
+    } else {
+      places.stream()
+          .filter(p -> room.has(p, two[0]) && room.has(p.add(BELOW_IT), two[1]))
+          .findFirst()
+          .ifPresent(p -> s.text(p, two[0], 0, true).text(p.add(BELOW_IT), two[1], 0, true));
     }
-    // Too narrow for both words beside each other: one below the other.
-    for (double down : new double[] {0, 4, 8, -4}) {
-      Vector2D at = centre.add(Vector2D.of(0, down));
-      Vector2D below = at.add(Vector2D.of(0, LINE));
-      String[] two = side.split(" ", -1);
-      if (room.has(at, two[0]) && room.has(below, two[1])) {
-        s.text(at, two[0], 0, true).text(below, two[1], 0, true);
-        grain(s, room, below.add(Vector2D.of(0, 8)), false);
-        return;
-      }
-    }
+    grain(s, room, places);
   }
 
-  private static void grain(Sketch s, Inside room, Vector2D middle, boolean flat) {
-    BaseLine base = room.base();
+  /** Places all over the box of a piece, from its middle line outwards. */
+  private static List<Vector2D> grid(Sketch s, Bounds b) {
+    Vector2D low = s.at(Vector2D.of(b.minX(), b.minY()));
+    Vector2D high = s.at(Vector2D.of(b.maxX(), b.maxY()));
+    List<Vector2D> places = new ArrayList<>();
+    double middle = (low.getX() + high.getX()) / 2;
+    for (double aside = 0; aside < (high.getX() - low.getX()) / 2; aside += STEP) {
+      for (double y = low.getY() - STEP; y > high.getY(); y -= STEP) {
+        places.add(Vector2D.of(middle + aside, y));
+        places.add(Vector2D.of(middle - aside, y));
+      }
+    }
+    return places;
+  }
+
+  private static void grain(Sketch s, Inside room, List<Vector2D> places) {
     double grain = room.piece().grain();
-    Vector2D zero = base.local(Vector2D.ZERO);
-    Vector2D one = base.local(Vector2D.of(StrictMath.cos(grain), StrictMath.sin(grain)));
+    Vector2D zero = room.base().local(Vector2D.ZERO);
+    Vector2D one = room.base().local(Vector2D.of(StrictMath.cos(grain), StrictMath.sin(grain)));
     Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
-    double half = flat ? 2.5 : 4;
-    Vector2D tip = middle.add(way.multiply(half));
-    s.line(middle.subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
-    s.textWhereFree(
-        Stream.of(Vector2D.of(6, 0), Vector2D.of(-6, 0), Vector2D.of(0, half + 3))
-            .map(middle::add)
-            .filter(at -> room.has(at, "warp"))
-            .toList(),
-        "warp",
-        false);
+    for (double half : new double[] {ARROW, ARROW / 2}) {
+      Optional<Vector2D> middle =
+          places.stream().filter(p -> room.hasArrow(p, way.multiply(half))).findFirst();
+      if (middle.isPresent()) {
+        Vector2D tip = middle.get().add(way.multiply(half));
+        s.line(middle.get().subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
+        s.avoid(middle.get(), 1);
+        s.textWhereFree(
+            Stream.of(6, -6)
+                .map(x -> middle.get().add(Vector2D.of(x, 0)))
+                .filter(at -> room.has(at, "warp"))
+                .toList(),
+            "warp",
+            false);
+        return;
+      }
+    }
   }
 
   /**
-   * The room for words within a piece, off its edges and its holes.
+   * The room for words within a piece, off its edges, its holes and other words.
    *
    * @param sketch what is drawn on
    * @param base the piece's base line
@@ -242,14 +257,22 @@ final class PieceSketch {
   private record Inside(Sketch sketch, BaseLine base, PatternPiece piece) {
 
     boolean has(Vector2D middle, String text) {
-      double half = Sketch.wide(text) / 2;
-      Outline cut = drawn(piece.cut());
-      return Stream.of(-half, 0.0, half)
-          .flatMap(x -> Stream.of(-LINE / 2, LINE / 2).map(y -> middle.add(Vector2D.of(x, y))))
-          .allMatch(
-              p ->
-                  cut.contains(p)
-                      && piece.holes().stream().noneMatch(h -> drawn(h.cut()).contains(p)));
+      double half = Sketch.wide(text) / 2 + 0.5;
+      return sketch.isFree(middle, text)
+          && Stream.of(-half, -half / 2, 0.0, half / 2, half)
+              .flatMap(x -> Stream.of(-2.1, 0.0, 2.1).map(y -> middle.add(Vector2D.of(x, y))))
+              .allMatch(this::isCloth);
+    }
+
+    boolean hasArrow(Vector2D middle, Vector2D half) {
+      return Stream.of(-1.3, -0.6, 0.0, 0.6, 1.3)
+          .map(part -> middle.add(half.multiply(part)))
+          .allMatch(p -> isCloth(p) && sketch.isFree(p, "i"));
+    }
+
+    private boolean isCloth(Vector2D p) {
+      return drawn(piece.cut()).contains(p)
+          && piece.holes().stream().noneMatch(h -> drawn(h.cut()).contains(p));
     }
 
     private Outline drawn(Outline outline) {
