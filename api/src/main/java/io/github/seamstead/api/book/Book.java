@@ -70,7 +70,8 @@ public record Book(
       WorkedChapter.write(book, plan.derivations());
     }
     book.listDrawings();
-    PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
+    PaperSize paper =
+        plan.job().document().site().map(Site::bookPaper).orElse(PaperSize.A4);
     return new Book(
         page.html(),
         book.drawings(),

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.time.LocalDate;
@@ -75,6 +76,11 @@ final class SiteShapes {
         s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
     Shape.Key<LocalDate> start =
         s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
+    Shape.Key<PaperSize> paper =
+        s.optional(
+            "paper",
+            Kinds.choice(PaperSize.class, size -> size.name().toLowerCase(Locale.ROOT)),
+            "the paper that the book is made for; else a4 with metric, letter with imperial units");
     s.rule(
         (v, faults) -> {
           if (v.has(designWind) && v.has(basicWind)) {
@@ -96,6 +102,7 @@ final class SiteShapes {
                 v.find(windFigures),
                 v.find(pegs),
                 v.find(rope),
-                v.find(start)));
+                v.find(start),
+                v.find(paper)));
   }
 }

@@ -1,10 +1,12 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.geometry.pattern.PaperSize;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -42,7 +44,9 @@ public final class Front {
       Sheet sheet = sheets.get(i);
       page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), shown, digest));
     }
-    page.style(FrontStyle.css(shown, digest));
+    page.style(
+        FrontStyle.css(
+            shown, digest, plan.job().document().site().map(Site::bookPaper).orElse(PaperSize.A4)));
     page.script(FrontScript.TEXT);
     page.mark("data-name", name);
     page.mark("data-job", Markup.anchor(name) + "-" + digest);

@@ -1,5 +1,8 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.geometry.pattern.PaperSize;
+import java.util.Locale;
+
 /** The look of the front, on a phone and on paper with a binding edge. */
 final class FrontStyle {
 
@@ -91,6 +94,7 @@ final class FrontStyle {
         .sheet.page{break-before:page}
         .sheet.page:first-child{break-before:auto}
         .sheet.page+.sheet{break-before:page}
+        .sheet.wide{page:wide;break-inside:avoid}
         .sheet h3{margin:2.5mm 0 .5mm;font-size:11pt}
         .sheet p{margin:.8mm 0}
         .tag{font-size:8pt;line-height:1;position:absolute;right:0;top:1.2mm;white-space:nowrap}
@@ -125,8 +129,7 @@ final class FrontStyle {
         .pair .scroll{margin:.6mm 0;flex:0 1 auto;max-width:88mm}
         .pair table.names td,.pair table.names th{padding:.3mm .8mm}
         .seams .tk{padding:.2mm 0}
-        .seams.splices{columns:4}
-        .two.join{grid-template-columns:70mm minmax(0,1fr)}
+        .seams.splices{columns:3}
         .pause ul,.end ul{columns:2;column-gap:4mm}
         .pause .tk,.end .tk{padding:.2mm 0}
         .tk,.lead,.cond{line-height:1.16}
@@ -163,11 +166,19 @@ final class FrontStyle {
 
   private FrontStyle() {}
 
-  /** The style, with the job's name and digest at the foot of every printed page. */
-  static String css(String name, String digest) {
+  /**
+   * The style for a paper, with the job's name and digest at the foot of every printed page. A wide
+   * sheet lies across its page, which is bound at the top.
+   */
+  static String css(String name, String digest, PaperSize paper) {
     String foot = quoted(name + " \u00b7 job " + digest);
+    String size = paper.name().equals("A4") ? "A4" : paper.name().toLowerCase(Locale.ROOT);
     return STYLE
-        + "@media print{@page{@bottom-left{content:"
+        + "@media print{@page wide{size:"
+        + size
+        + " landscape;margin:20mm 10mm 14mm 10mm}@page{size:"
+        + size
+        + ";@bottom-left{content:"
         + foot
         + ";font:8pt sans-serif}@bottom-right{content:\"page \" counter(page) \" of \""
         + " counter(pages);font:8pt sans-serif}}}\n";

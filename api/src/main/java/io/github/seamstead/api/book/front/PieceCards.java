@@ -231,7 +231,13 @@ final class PieceCards {
       }
     }
     m.element(
-        "p", "Arrow: warp. Edges, allowance included: " + String.join("; ", roles) + ".", "class", "small");
+        "p",
+        (piece.goodSide() ? "Drawn good side up" : "Drawn plain side up")
+            + "; arrow: warp. Edges, allowance included: "
+            + String.join("; ", roles)
+            + ".",
+        "class",
+        "small");
   }
 
   private static void folds(Desk desk, Markup m, BaseLine base, CutShape shape) {

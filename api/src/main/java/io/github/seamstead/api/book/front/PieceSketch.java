@@ -245,6 +245,10 @@ final class PieceSketch {
         return;
       }
     }
+    // A piece all rim has no room: its arrow stands beside it.
+    Vector2D beside = room.beside();
+    Vector2D tip = beside.add(way.multiply(ARROW));
+    s.line(beside.subtract(way.multiply(ARROW)), tip, Sketch.OUTLINE, "").head(tip, way);
   }
 
   /**
@@ -268,6 +272,12 @@ final class PieceSketch {
       return Stream.of(-1.3, -0.6, 0.0, 0.6, 1.3)
           .map(part -> middle.add(half.multiply(part)))
           .allMatch(p -> isCloth(p) && sketch.isFree(p, "i"));
+    }
+
+    /** To the right of the piece, half way up. */
+    Vector2D beside() {
+      Bounds box = drawn(piece.cut()).bounds();
+      return Vector2D.of(box.maxX() + 4, (box.minY() + box.maxY()) / 2);
     }
 
     private boolean isCloth(Vector2D p) {

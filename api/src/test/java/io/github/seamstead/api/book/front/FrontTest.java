@@ -7,6 +7,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.testing.DemoJobs;
+import io.github.seamstead.geometry.pattern.PaperSize;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -64,7 +65,7 @@ class FrontTest {
 
   @Test
   void theFootOfAPageCannotBreakOutOfTheStyle() {
-    String css = FrontStyle.css("a\"}</style><b>", "0a1b2c");
+    String css = FrontStyle.css("a\"}</style><b>", "0a1b2c", PaperSize.A4);
     assertThat(css).doesNotContain("</style>").contains("a\\22 \\7d \\3c \\2f style\\3e ");
   }
 
