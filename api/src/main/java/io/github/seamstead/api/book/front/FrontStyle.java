@@ -130,6 +130,10 @@ final class FrontStyle {
         .pair table.names td,.pair table.names th{padding:.3mm .8mm}
         .seams .tk{padding:.2mm 0}
         .seams.splices{columns:3}
+        .sheet.wide{margin:0}
+        .sheet.wide .scroll{margin:1mm 0}
+        .sheet.wide h3{margin:1.5mm 0 .5mm}
+        .sheet.wide table.names td,.sheet.wide table.names th{padding:.2mm .8mm}
         .pause ul,.end ul{columns:2;column-gap:4mm}
         .pause .tk,.end .tk{padding:.2mm 0}
         .tk,.lead,.cond{line-height:1.16}
@@ -144,7 +148,6 @@ final class FrontStyle {
         .form{columns:5;column-gap:3mm}
         .form p{margin:0;break-inside:avoid;white-space:nowrap}
         .form .blank{width:12mm}
-        .sheet.flow{break-inside:auto}
         .safety{columns:2;column-gap:5mm;font-size:12pt}
         .safety p{margin:.5mm 0}.safety sup{line-height:0;font-size:9pt}
         .safety h3{margin-top:1mm}

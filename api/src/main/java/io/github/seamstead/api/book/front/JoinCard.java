@@ -20,6 +20,11 @@ final class JoinCard {
 
   private static final double SIZE = 100;
 
+  /** A ring of few panels shares its page with other cards. */
+  private static final int FEW = 7;
+
+  private static final double SMALL = 70;
+
   /** With more seams the rest stands on a card of its own. */
   private static final int MOST_ON_ONE_SHEET = 28;
 
@@ -41,9 +46,11 @@ final class JoinCard {
         "class",
         "lead");
     SeamWork seams = new SeamWork(desk);
-    boolean all = part.ring().joints().size() <= MOST_ON_ONE_SHEET;
-    m.open("div", "class", "two join").open("div");
-    desk.figure(m, map(desk, part), false);
+    int many = part.ring().joints().size();
+    boolean small = many <= FEW;
+    boolean all = !small && many <= MOST_ON_ONE_SHEET;
+    m.open("div", "class", small ? "two" : "two join").open("div");
+    desk.figure(m, map(desk, part, small ? SMALL : SIZE), false);
     if (all) {
       splices(m, cover);
     }
@@ -53,8 +60,12 @@ final class JoinCard {
       kinds(m, seams);
     }
     m.close().closeLine();
-    desk.add("Join card", "Join card", Sheet.Kind.WIDE, m);
-    if (!all) {
+    if (small) {
+      kinds(m, seams);
+      splices(m, cover);
+    }
+    desk.add("Join card", "Join card", small ? Sheet.Kind.CARD : Sheet.Kind.WIDE, m);
+    if (!small && !all) {
       Markup rest = new Markup();
       kinds(rest, seams);
       splices(rest, cover);
@@ -171,7 +182,7 @@ final class JoinCard {
     Ticks.endTable(m);
   }
 
-  private static Drawing map(Desk desk, JoiningPart part) {
+  private static Drawing map(Desk desk, JoiningPart part, double size) {
     List<PlacedPiece> places = part.lying().places();
     int n = places.size();
     double door =
@@ -180,9 +191,9 @@ final class JoinCard {
             .findFirst()
             .map(PlacedPiece::angle)
             .orElse(0.0);
-    Sketch s = new Sketch(SIZE, SIZE);
-    double outer = SIZE / 2 - (n > 16 ? 13 : 11);
-    Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
+    Sketch s = new Sketch(size, size);
+    double outer = size / 2 - (n > 16 ? 13 : 11);
+    Vector2D middle = Vector2D.of(size / 2, size / 2);
     for (PlacedPiece place : places) {
       double turn = place.angle() - door - Math.PI / 2;
       double half = Math.PI / n;

@@ -107,7 +107,7 @@ final class RaisingDays {
                     Integer.toString(t.parts())));
     day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
     day.step("Haul evenly on the call. Pull on each rope, about:", w.pull(hauled(h)));
-    day.step("Make every rope fast; each holds about:", w.force(h.hold() / ropes));
+    day.step("Make every rope fast; each holds about:", w.pull(h.hold() / ropes));
     day.step("Pull the hem down, door panel first; peg opposite corners at once.");
     day.home("never with pegs left to set: go on with the next sheet at once");
     return day.stops(

@@ -38,7 +38,12 @@ final class SafetySheet {
 
   /** A model is held in one hand. */
   private static final Set<Hazard> NOT_OF_MODELS =
-      EnumSet.of(Hazard.LIFTING, Hazard.HEIGHT, Hazard.WIND);
+      EnumSet.of(Hazard.LIFTING, Hazard.HEIGHT, Hazard.WIND, Hazard.STRUCTURE);
+
+  /** What a class is told, common practice; the shelter's own cautions stand in the chapters. */
+  private static final String BLADES =
+      "Cut on a board, away from your hand; close a blade before you put it down; one stapler, one"
+          + " pupil. What holds in the model says nothing of wind, snow or weight at full size.";
 
   /** The moments of the work, in their order, with the chapters that belong to each. */
   private enum Moment {
@@ -74,6 +79,10 @@ final class SafetySheet {
     Ticks.blank(m, "safety-name", "who is in charge of safety");
     m.closeLine();
     m.open("div", "class", "safety");
+    if (desk.sizes().isModel()) {
+      m.open("p", "class", "hazard").element("strong", "CAUTION: blades");
+      m.text(", cut hands. " + BLADES).closeLine();
+    }
     List<String> sources = new ArrayList<>();
     Set<Hazard> told = EnumSet.noneOf(Hazard.class);
     for (Moment moment : Moment.values()) {

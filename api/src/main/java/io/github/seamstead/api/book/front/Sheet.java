@@ -19,8 +19,6 @@ record Sheet(String title, String anchor, String part, Kind kind, Markup body) {
     PAGE("page"),
     /** It lies across a page of its own. */
     WIDE("wide"),
-    /** It goes on from page to page. */
-    FLOW("flow"),
     /** It shares pages with what comes before and after, and is never cut. */
     CARD("half");
 
