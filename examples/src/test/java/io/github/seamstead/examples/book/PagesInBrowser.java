@@ -54,15 +54,22 @@ abstract class PagesInBrowser {
 
   private static final double LEAST_OF_BACK = 1.0 / 3;
 
+  /** What opens the sheet of safety, and what closes it where its rules have sources. */
+  private static final String SAFETY = dense("One person is in charge of safety each day");
+
+  private static final String END_OF_SAFETY = dense("Sources: 1 ");
+
   /** Width and height in inches. */
   enum Sheet {
-    A4(210 / 25.4, 297 / 25.4),
-    LETTER(8.5, 11);
+    A4("A4", 210 / 25.4, 297 / 25.4),
+    LETTER("letter", 8.5, 11);
 
+    private final String css;
     private final double width;
     private final double height;
 
-    Sheet(double width, double height) {
+    Sheet(String css, double width, double height) {
+      this.css = css;
       this.width = width;
       this.height = height;
     }
@@ -205,9 +212,10 @@ abstract class PagesInBrowser {
         none(all, "not shown on paper", browser, "hidden()");
         none(all, "wider than the paper", browser, "wide()");
         int height = (int) ((sheet.height - MARGINS) * PIXELS);
+        none(all, "text on other text", browser, "collisions()");
         none(all, "cut by page ends", browser, "sheets(" + height + ")");
         none(all, "formulas under 7 pt", browser, "small('math *', 7)");
-        none(all, "safety under 12 pt", browser, "small('.safety p', 12)");
+        none(all, "safety under 12 pt", browser, "small('.hazard,.hazard strong', 12)");
         none(all, "text of the front under 10 pt", browser, "small('.steps span,.pause span', 10)");
       } finally {
         browser.media("");
@@ -217,6 +225,12 @@ abstract class PagesInBrowser {
       all.assertThat(pages).isNotEmpty().allMatch(p -> !dense(p.text()).isEmpty());
       all.assertThat(text).contains(headings.stream().map(PagesInBrowser::dense).toList());
       if (isBook(page)) {
+        all.assertThat(pages)
+            .as("%s: pages with rules of safety", sheet)
+            .filteredOn(p -> dense(p.text()).contains(SAFETY))
+            .hasSize(1)
+            .allMatch(
+                p -> dense(p.text()).contains(END_OF_SAFETY) || !text.contains(END_OF_SAFETY));
         int front = front(pages).size();
         // The worked sums end where they end; nothing follows that could fill their last page.
         int judged = pages.size() - (page.contains("worked") ? 1 : 0);
@@ -254,10 +268,20 @@ abstract class PagesInBrowser {
     String key = sheet + page;
     List<PrintedPage> known = prints.get(key);
     if (known == null) {
-      known = PrintedPage.of(openFolded(page, 680).print(sheet.width, sheet.height));
+      Browser browser = openFolded(isBook(page) ? forPaper(page, sheet) : page, 680);
+      known = PrintedPage.of(browser.print(sheet.width, sheet.height, isBook(page)));
       prints.put(key, known);
     }
     return known;
+  }
+
+  /** The book as a job that states this paper gets it; the paper is all that differs. */
+  private static String forPaper(String page, Sheet sheet) throws IOException {
+    String html = Files.readString(folder.resolve(page));
+    String sized = html.replaceAll("size:(A4|letter)", "size:" + sheet.css);
+    Path other = folder.resolve(page).resolveSibling("book-" + sheet.css + ".html");
+    Files.writeString(other, sized);
+    return folder.relativize(other).toString().replace('\\', '/');
   }
 
   static Path folder() {

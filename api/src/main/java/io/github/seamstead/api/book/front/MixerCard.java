@@ -37,7 +37,7 @@ final class MixerCard {
         "class",
         "lead");
     m.open("div", "class", "two mixer");
-    desk.figure(m, map(floor), false);
+    desk.figure(m, map(desk.sizes(), floor), false);
     m.open("div");
     if (!floor.batches().isEmpty()) {
       loads(m, floor);
@@ -161,7 +161,7 @@ final class MixerCard {
     }
   }
 
-  private static Drawing map(FloorPart floor) {
+  private static Drawing map(Sizes w, FloorPart floor) {
     SectorPlan plan = floor.sectors();
     List<Sector> sectors = plan.sectors();
     double radius =
@@ -194,6 +194,7 @@ final class MixerCard {
           true);
     }
     s.text(Vector2D.of(SIZE / 2, SIZE - 4), "door", 0, true);
+    s.bar(2, SIZE, w.unit(), w.words().scale(w.unit()));
     return s.drawing(
         "floor-card-map",
         "The floor seen from above",

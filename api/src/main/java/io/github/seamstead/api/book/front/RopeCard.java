@@ -91,7 +91,7 @@ final class RopeCard {
   }
 
   private static Drawing plan(Desk desk, RegularPyramid pyramid) {
-    Sketch s = new Sketch(SIZE, SIZE + 6);
+    Sketch s = new Sketch(SIZE, SIZE + 12);
     Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
     double r = SIZE * 0.28;
     int n = pyramid.sides();
@@ -111,6 +111,9 @@ final class RopeCard {
       s.circle(middle, Math.min(r * zone, SIZE / 2 - 1), Sketch.OUTLINE, "none");
       ropes(s, middle, Math.min(r * zone, SIZE / 2 - 1));
     }
+    double unit = desk.sizes().unit();
+    s.map(0, 0, r / pyramid.measures().circumradius());
+    s.bar(2, SIZE + 10, unit, desk.sizes().words().scale(unit));
     s.text(Vector2D.of(SIZE / 2, SIZE + 3), "dots: pegs · ring: nobody inside it", 0, false);
     return s.drawing(
         "rope-card-plan",

@@ -80,6 +80,11 @@ final class Sizes {
         : force(newtons) + " (" + words.scaleForce(newtons) + ")";
   }
 
+  /** The length that a scale bar of a plan shows: a metre or a yard. */
+  double unit() {
+    return words.isImperial() ? 3 * words.scaleUnit() : words.scaleUnit();
+  }
+
   String celsius(double degrees) {
     return words.celsius(degrees);
   }
