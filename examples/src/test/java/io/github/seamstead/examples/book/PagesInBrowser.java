@@ -47,6 +47,9 @@ abstract class PagesInBrowser {
   /** A book has an edge to bind it by. */
   private static final double BOOK_MARGINS = (20 + 10) / 25.4;
 
+  /** What a book leaves free above and below, its foot included. */
+  private static final double BOOK_ENDS = (10 + 14) / 25.4;
+
   private static final int PIXELS = 96;
 
   /** The least part of a sheet that is used: in the front, and anywhere in a book. */
@@ -211,7 +214,8 @@ abstract class PagesInBrowser {
       try {
         none(all, "not shown on paper", browser, "hidden()");
         none(all, "wider than the paper", browser, "wide()");
-        int height = (int) ((sheet.height - MARGINS) * PIXELS);
+        int height =
+            (int) ((sheet.height - (isBook(page) ? BOOK_ENDS : MARGINS)) * PIXELS);
         none(all, "text on other text", browser, "collisions()");
         none(all, "cut by page ends", browser, "sheets(" + height + ")");
         none(all, "formulas under 7 pt", browser, "small('math *', 7)");

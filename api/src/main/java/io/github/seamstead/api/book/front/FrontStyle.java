@@ -79,6 +79,7 @@ final class FrontStyle {
       .bar textarea{width:100%;font:inherit}
       @media (max-width:40rem){.two,.two.even,.two.mixer,.three,.cond{grid-template-columns:minmax(0,1fr)}
         .cond .long{grid-column:1}.seams{columns:1}.recipes{grid-template-columns:1fr}
+        .foot a,.warn a{display:inline-flex;min-height:2.75rem;align-items:center}
         main{padding:0 .5rem}.sheet>.in{padding:.3rem .5rem}
         figure.pic.broad svg{width:auto}}
       @media print{

@@ -13,7 +13,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** Ropes and pegs on one card: where they are, how many, how hard they pull, when to stop. */
 final class RopeCard {
 
-  private static final double SIZE = 70;
+  private static final double SIZE = 66;
 
   private RopeCard() {}
 
@@ -91,7 +91,7 @@ final class RopeCard {
   }
 
   private static Drawing plan(Desk desk, RegularPyramid pyramid) {
-    Sketch s = new Sketch(SIZE, SIZE + 12);
+    Sketch s = new Sketch(SIZE, SIZE + 10);
     Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
     double r = SIZE * 0.28;
     int n = pyramid.sides();
@@ -113,7 +113,7 @@ final class RopeCard {
     }
     double unit = desk.sizes().unit();
     s.map(0, 0, r / pyramid.measures().circumradius());
-    s.bar(2, SIZE + 10, unit, desk.sizes().words().scale(unit));
+    s.bar(2, SIZE + 9, unit, desk.sizes().words().scale(unit));
     s.text(Vector2D.of(SIZE / 2, SIZE + 3), "dots: pegs · ring: nobody inside it", 0, false);
     return s.drawing(
         "rope-card-plan",

@@ -21,7 +21,7 @@ import java.util.List;
 /** Tables from which a panel is drawn with tapes on the ground. */
 final class MarkoutPages {
 
-  private static final double MARGIN = 26;
+  private static final double MARGIN = 38;
   private static final double TALLEST = 380;
 
   /** Nearer to a mark than half a millimetre is at it. */
