@@ -37,7 +37,10 @@ final class StartSheet {
     lights(desk, needs, m);
     m.close().closeLine();
     m.open("p", "class", "foot").element("strong", "Screening only: ");
-    m.text("frame, anchorage and wind are for local codes and licensed practice. ");
+    m.text(
+        desk.pyramid().isPresent()
+            ? "frame, anchorage and wind are for local codes and licensed practice. "
+            : "local codes and licensed practice decide. ");
     m.element("a", "Read the safety page first.", "href", "#" + SafetySheet.ANCHOR);
     m.text(" Then work from day 1 on, sheet by sheet.");
     m.closeLine();
