@@ -70,8 +70,7 @@ public record Book(
       WorkedChapter.write(book, plan.derivations());
     }
     book.listDrawings();
-    PaperSize paper =
-        plan.job().document().site().map(Site::bookPaper).orElse(PaperSize.A4);
+    PaperSize paper = plan.job().document().site().map(Site::bookPaper).orElse(PaperSize.A4);
     return new Book(
         page.html(),
         book.drawings(),

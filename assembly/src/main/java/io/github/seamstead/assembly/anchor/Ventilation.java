@@ -184,8 +184,8 @@ public record Ventilation(double floorArea, double highArea, double lowArea) {
             "Anything that burns under a cover gives off carbon monoxide, which is not smelled; a"
                 + " barbecue that looks dead still does. This area is a rule against damp and says"
                 + " nothing about stoves; mesh counts only with its net area.",
-            "Burn nothing inside that has no flue, no barbecue either; fit flue and air inlet by the"
-                + " maker's figures and local rules. Do not rely on an alarm alone.",
+            "Burn nothing inside that has no flue, no barbecue either; fit flue and air inlet by"
+                + " the maker's figures and local rules. Do not rely on an alarm alone.",
             CARBON_MONOXIDE),
         Caution.of(
             Hazard.FIRE,

@@ -214,8 +214,7 @@ abstract class PagesInBrowser {
       try {
         none(all, "not shown on paper", browser, "hidden()");
         none(all, "wider than the paper", browser, "wide()");
-        int height =
-            (int) ((sheet.height - (isBook(page) ? BOOK_ENDS : MARGINS)) * PIXELS);
+        int height = (int) ((sheet.height - (isBook(page) ? BOOK_ENDS : MARGINS)) * PIXELS);
         none(all, "text on other text", browser, "collisions()");
         none(all, "cut by page ends", browser, "sheets(" + height + ")");
         none(all, "formulas under 7 pt", browser, "small('math *', 7)");

@@ -16,8 +16,8 @@ public final class SilicaDust {
           Hazard.SILICA_DUST,
           "Dry soil, sand and sanding of the finished floor raise silica dust that scars the"
               + " lungs; action is due from half the usual limit.",
-          "Keep it damp, do not sweep dry, work outdoors, wear a fitted P3 or N100 mask: usual limit"
-              + " 0.05 mg of respirable crystalline silica per m3 over 8 h.",
+          "Keep it damp, do not sweep dry, work outdoors, wear a fitted P3 or N100 mask: usual"
+              + " limit 0.05 mg of respirable crystalline silica per m3 over 8 h.",
           SILICA);
 
   private SilicaDust() {}

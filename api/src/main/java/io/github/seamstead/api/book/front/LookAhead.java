@@ -97,8 +97,7 @@ final class LookAhead {
       Day day = work.days().get(i);
       if (day.waiting().isPresent()) {
         needs.add(
-            new Need(
-                day.title().replace("Lay the ", "") + " dry by its check", work.label(i + 1)));
+            new Need(day.title().replace("Lay the ", "") + " dry by its check", work.label(i + 1)));
       }
     }
     return needs;
@@ -114,8 +113,7 @@ final class LookAhead {
                 o ->
                     o.lines().stream()
                         .filter(line -> !line.supply().hauled())
-                        .map(
-                            line -> desk.sizes().mass(line.ordered()) + " of " + line.material())
+                        .map(line -> desk.sizes().mass(line.ordered()) + " of " + line.material())
                         .toList())
             .orElse(List.of());
     return heaps.isEmpty()

@@ -81,9 +81,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
               String each = w.length(cut.width()) + " by " + w.length(cut.height());
               lines.add(
                   new Line(
-                      "lining cloth",
-                      w.area(lining.clothArea()),
-                      lining.count() + " of " + each));
+                      "lining cloth", w.area(lining.clothArea()), lining.count() + " of " + each));
               unpriced.add("lining cloth");
             });
   }
@@ -96,8 +94,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
         .ifPresent(
             f -> {
               lines.add(
-                  new Line(
-                      "edging", desk.sizes().rough(f.buildUp().footprint().perimeter()), ""));
+                  new Line("edging", desk.sizes().rough(f.buildUp().footprint().perimeter()), ""));
               unpriced.add("edging");
               if (f.buildUp().earth().stream().anyMatch(q -> q.layer().mixed())) {
                 lines.add(new Line("masks P3 or N100", Integer.toString(desk.people()), ""));

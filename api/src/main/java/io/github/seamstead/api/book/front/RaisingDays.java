@@ -26,9 +26,7 @@ final class RaisingDays {
       desk.plan().cover().ifPresent(c -> days.add(model()));
     } else {
       boolean pegged = desk.plan().fixings().isPresent();
-      desk.plan()
-          .handling()
-          .ifPresent(h -> days.add(pegged ? raise(h).andTheSameDay() : raise(h)));
+      desk.plan().handling().ifPresent(h -> days.add(pegged ? raise(h).andTheSameDay() : raise(h)));
       if (pegged) {
         days.add(peg());
         Day upper = upper();
