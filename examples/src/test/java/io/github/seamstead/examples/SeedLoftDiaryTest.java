@@ -6,11 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.cover.StockCloth;
 import io.github.seamstead.api.chapter.drying.DryingPart;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.floor.LayerRest;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.chapter.progress.ProgressPart;
 import io.github.seamstead.api.chapter.rigging.FixingsPart;
 import io.github.seamstead.api.diary.CutPiece;
@@ -136,7 +136,7 @@ class SeedLoftDiaryTest {
   @Test
   void fixingsThatAreInAndThoseToBuyAreTheWhole() {
     FixingsPart whole = JobPlanner.plan(JOB, OPTIONS).fixings().orElseThrow();
-    double glue = whole.adhesive().orElseThrow().cubicMetres();
+    double glue = whole.adhesive().orElseThrow().volume();
     int[] seams = {0, 0, 0, 0, 2, 4, 4, 4, 4, 5};
     for (int i = 0; i < EVENINGS.size(); i++) {
       JobPlan evening = EVENINGS.get(i);
@@ -146,9 +146,9 @@ class SeedLoftDiaryTest {
       SeamsLeft left = evening.joining().orElseThrow().left();
       assertThat(left.made().stream().filter(r -> r.kind() == SeamKind.RING)).hasSize(seams[i]);
       assertThat(left.madeLength() + left.leftLength())
-          .isCloseTo(whole.seams().metres(), within(1e-9));
-      double share = left.leftLength() / whole.seams().metres();
-      assertThat(part.left().adhesive().orElseThrow().cubicMetres())
+          .isCloseTo(whole.seams().length(), within(1e-9));
+      double share = left.leftLength() / whole.seams().length();
+      assertThat(part.left().adhesive().orElseThrow().volume())
           .isCloseTo(share * glue, within(1e-9));
       ShoppingItem staples = part.shopping().items().get(0);
       assertThat(staples.need()).isEqualTo(part.left().open());

@@ -60,7 +60,7 @@ public final class Measures {
     plan.layout()
         .filter(l -> !l.result().unplaced().isEmpty())
         .ifPresent(l -> all.put(Measure.CLOTH_SHORT, l.areaWithoutPlace()));
-    plan.joining().ifPresent(j -> all.put(Measure.SEAM_LENGTH, j.seams().metres()));
+    plan.joining().ifPresent(j -> all.put(Measure.SEAM_LENGTH, j.seams().length()));
     plan.joining()
         .flatMap(JoiningPart::order)
         .ifPresent(order -> all.put(Measure.HANDLED_MASS, handled(order)));
@@ -122,7 +122,7 @@ public final class Measures {
                 j ->
                     j.left().left().stream()
                         .filter(run -> run.kind() != SeamKind.RING)
-                        .mapToDouble(run -> run.wholeLength() * j.secondsPerMetre()))
+                        .mapToDouble(run -> run.wholeLength() * j.timePerLength()))
             .sum();
     return (ring + others) / HOUR * team;
   }

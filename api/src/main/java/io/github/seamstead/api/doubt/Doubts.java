@@ -6,12 +6,12 @@ import io.github.seamstead.api.job.JobDraft;
 import io.github.seamstead.api.job.JobNumber;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.job.StatedDoubt;
-import io.github.seamstead.assembly.anchor.WindDoubt;
-import io.github.seamstead.assembly.handling.ClothDoubt;
-import io.github.seamstead.geometry.frame.FrameDoubt;
-import io.github.seamstead.geometry.markout.CuttingDoubt;
-import io.github.seamstead.materials.floor.LayingDoubt;
-import io.github.seamstead.shared.sensitivity.UsualDoubt;
+import io.github.seamstead.assembly.internal.ClothDoubt;
+import io.github.seamstead.assembly.internal.WindDoubt;
+import io.github.seamstead.geometry.internal.CuttingDoubt;
+import io.github.seamstead.geometry.internal.FrameDoubt;
+import io.github.seamstead.materials.internal.LayingDoubt;
+import io.github.seamstead.shared.sensitivity.internal.UsualDoubt;
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -143,7 +143,7 @@ final class Doubts {
                     SpreadText.millimetres(FrameDoubt.LENGTH) + " on each stated length",
                     FrameDoubt.LENGTH,
                     "Tape the frame as it stands and plan again with the readings",
-                    Length.of(measures).stream().map(l -> input(l.path(), l.metres())).toList()));
+                    Length.of(measures).stream().map(l -> input(l.path(), l.value())).toList()));
   }
 
   private void cover() {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A length that fixes the frame. */
-record Length(String path, double metres) {
+record Length(String path, double value) {
 
   static List<Length> of(Map<FrameMeasure, Double> measures) {
     List<Length> lengths = new ArrayList<>();

@@ -11,7 +11,7 @@ import java.util.List;
 /** The errors of all readings of a survey: one doubt with an input for each reading. */
 final class TapeDoubt {
 
-  private record Taped(String path, double metres, double uncertainty) {}
+  private record Taped(String path, double length, double uncertainty) {}
 
   private TapeDoubt() {}
 
@@ -41,7 +41,7 @@ final class TapeDoubt {
             Taped one = taped.get(i);
             double off = width * one.uncertainty() * NormalScore.of(at[i]);
             draw.set(
-                one.path(), one.metres() + off, "m ± " + Numbers.plain(one.uncertainty()) + " m");
+                one.path(), one.length() + off, "m ± " + Numbers.plain(one.uncertainty()) + " m");
           }
         });
   }

@@ -9,29 +9,29 @@ final class AdhesiveShapes {
 
   static Shape<Adhesive> adhesive() {
     Shape<Adhesive> s = Shape.of(Adhesive.class, "what the maker of the adhesive states");
-    Shape.Key<Double> openTime =
+    Key<Double> openTime =
         s.required(
             "openTime",
             Quantities.of(Dimension.TIME, "min", 0.1, 1440),
             "how long a bead may wait before it is pressed");
-    Shape.Key<Double> cureTime =
+    Key<Double> cureTime =
         s.required(
             "cureTime",
             Quantities.of(Dimension.TIME, "h", 0, 720),
             "how long a joint rests before it is handled");
-    Shape.Key<Double> least =
+    Key<Double> least =
         s.required(
             "leastTemperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", -40, 80),
             "least temperature of cloth and air");
-    Shape.Key<Double> greatest =
+    Key<Double> greatest =
         s.required(
             "greatestTemperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", -40, 80),
             "greatest temperature of cloth and air");
-    Shape.Key<Double> humidity =
+    Key<Double> humidity =
         s.required("greatestHumidity", Quantities.ratio(0.01, 1), "greatest relative humidity");
-    Shape.Key<String> source =
+    Key<String> source =
         s.required("source", Kinds.text(), "where these figures stand, such as the data sheet");
     s.rule(
         (v, faults) -> {

@@ -12,7 +12,7 @@ final class CoverShapes {
 
   static Shape<Fabric> fabric() {
     Shape<Fabric> s = Shape.of(Fabric.class, "a coated fabric");
-    Shape.Key<String> name =
+    Key<String> name =
         s.assumed(
             "name",
             Kinds.text(),
@@ -20,12 +20,12 @@ final class CoverShapes {
             "coated fabric",
             "coated fabric",
             "the document does not name it");
-    Shape.Key<Double> massPerArea =
+    Key<Double> massPerArea =
         s.required(
             "massPerArea",
             Quantities.of(Dimension.MASS_PER_AREA, "g/m2", 20, 5000),
             "mass of the fabric per area");
-    Shape.Key<Double> thickness =
+    Key<Double> thickness =
         s.assumed(
             "thickness",
             Quantities.length("mm", 0.01, 20),
@@ -38,7 +38,7 @@ final class CoverShapes {
 
   static Shape<Seam> seam() {
     Shape<Seam> s = Shape.of(Seam.class, "the joint between neighbouring panels");
-    Shape.Key<SeamKind> kind =
+    Key<SeamKind> kind =
         s.assumed(
             "kind",
             Kinds.choice(SeamKind.class, SeamKind::word),
@@ -46,7 +46,7 @@ final class CoverShapes {
             SeamKind.FIN,
             "fin",
             "common practice: stapled through both allowances, good sides together");
-    Shape.Key<Double> allowance =
+    Key<Double> allowance =
         s.required(
             "allowance", Quantities.length("mm", 0, 500), "fabric added along each side edge");
     return s.makes(v -> new Seam(v.get(kind), v.get(allowance)));
@@ -54,9 +54,9 @@ final class CoverShapes {
 
   static Shape<Hem> hem() {
     Shape<Hem> s = Shape.of(Hem.class, "the lower edge");
-    Shape.Key<HemKind> kind = hemKind(s);
-    Shape.Key<Double> allowance = hemAllowance(s);
-    Shape.Key<List<FaceHem>> faces =
+    Key<HemKind> kind = hemKind(s);
+    Key<Double> allowance = hemAllowance(s);
+    Key<List<FaceHem>> faces =
         s.or(
             "faces",
             Kinds.list(faceHem(), 1, 64),
@@ -81,20 +81,20 @@ final class CoverShapes {
   private static Shape<FaceHem> faceHem() {
     Shape<FaceHem> s =
         Shape.of(FaceHem.class, "the lower edge of one face, where it differs from the others");
-    Shape.Key<Integer> face =
+    Key<Integer> face =
         s.required(
             "face", Kinds.count(1, 64), "the face, counted counter-clockwise seen from above");
-    Shape.Key<HemKind> kind = hemKind(s);
-    Shape.Key<Double> allowance = hemAllowance(s);
+    Key<HemKind> kind = hemKind(s);
+    Key<Double> allowance = hemAllowance(s);
     return s.makes(v -> new FaceHem(v.get(face), v.get(kind), v.get(allowance)));
   }
 
-  private static Shape.Key<HemKind> hemKind(Shape<?> s) {
+  private static Key<HemKind> hemKind(Shape<?> s) {
     return s.required(
         "kind", Kinds.choice(HemKind.class, HemKind::word), "turned, reinforced or raw");
   }
 
-  private static Shape.Key<Double> hemAllowance(Shape<?> s) {
+  private static Key<Double> hemAllowance(Shape<?> s) {
     return s.assumed(
         "allowance",
         Quantities.length("mm", 0, 1000),
@@ -109,27 +109,27 @@ final class CoverShapes {
         Shape.of(
             Point.class,
             "a point in the plane of a face: x along the base from its left corner, y up the face");
-    Shape.Key<Double> x =
+    Key<Double> x =
         s.required(
             "x",
             Quantities.length("m", -200, 200),
             "along the base edge from the left corner seen from outside");
-    Shape.Key<Double> y =
+    Key<Double> y =
         s.required("y", Quantities.length("m", -200, 200), "up the face from the base edge");
     return s.makes(v -> new Point(v.get(x), v.get(y)));
   }
 
   static Shape<FaceOpening> faceOpening() {
     Shape<FaceOpening> s = Shape.of(FaceOpening.class, "a door or a vent in one face");
-    Shape.Key<String> id = s.required("id", Kinds.id(), "its name");
-    Shape.Key<Integer> face =
+    Key<String> id = s.required("id", Kinds.id(), "its name");
+    Key<Integer> face =
         s.required(
             "face",
             Kinds.count(1, 64),
             "the face it is in, counted counter-clockwise seen from above");
-    Shape.Key<List<Point>> outline =
+    Key<List<Point>> outline =
         s.required("outline", Kinds.list(point(), 3, 50), "its corners in the plane of the face");
-    Shape.Key<Double> flap =
+    Key<Double> flap =
         s.assumed(
             "flap",
             Quantities.length("mm", 0, 500),
@@ -137,7 +137,7 @@ final class CoverShapes {
             0.15,
             "150 mm",
             "common practice: a lap that driven rain does not cross");
-    Shape.Key<Double> patch =
+    Key<Double> patch =
         s.assumed(
             "patch",
             Quantities.length("mm", 0, 500),
@@ -151,7 +151,7 @@ final class CoverShapes {
 
   static Shape<Cap> cap() {
     Shape<Cap> s = Shape.of(Cap.class, "the cone cap over the opening at the top");
-    Shape.Key<Double> overlap =
+    Key<Double> overlap =
         s.assumed(
             "overlap",
             Quantities.length("mm", 10, 2000),
@@ -159,7 +159,7 @@ final class CoverShapes {
             0.3,
             "300 mm",
             "common practice: a lap that driven rain does not climb");
-    Shape.Key<Double> lap =
+    Key<Double> lap =
         s.assumed(
             "lap",
             Quantities.length("mm", 5, 500),
@@ -172,12 +172,12 @@ final class CoverShapes {
 
   static Shape<Skirt> skirt() {
     Shape<Skirt> s = Shape.of(Skirt.class, "a strip on the ground round the base");
-    Shape.Key<Double> drop =
+    Key<Double> drop =
         s.required(
             "drop",
             Quantities.length("mm", 10, 3000),
             "how far the skirt hangs below the base edge");
-    Shape.Key<Double> overlap =
+    Key<Double> overlap =
         s.assumed(
             "overlap",
             Quantities.length("mm", 0, 1000),
@@ -190,11 +190,11 @@ final class CoverShapes {
 
   static Shape<Lining> lining() {
     Shape<Lining> s = Shape.of(Lining.class, "the lining inside the frame");
-    Shape.Key<Fabric> fabric = s.required("fabric", fabric(), "what the lining is made of");
-    Shape.Key<Double> airGap =
+    Key<Fabric> fabric = s.required("fabric", fabric(), "what the lining is made of");
+    Key<Double> airGap =
         s.required(
             "airGap", Quantities.length("mm", 1, 1000), "clear gap between cover and lining");
-    Shape.Key<Double> allowance =
+    Key<Double> allowance =
         s.assumed(
             "allowance",
             Quantities.length("mm", 0, 500),
@@ -207,10 +207,10 @@ final class CoverShapes {
 
   static Shape<Cover> cover() {
     Shape<Cover> s = Shape.of(Cover.class, "the cover over the frame");
-    Shape.Key<Fabric> fabric = s.required("fabric", fabric(), "what the cover is made of");
-    Shape.Key<Seam> seam = s.required("seam", seam(), "the joint between neighbouring panels");
-    Shape.Key<Hem> hem = s.required("hem", hem(), "the lower edge");
-    Shape.Key<Double> topTurnIn =
+    Key<Fabric> fabric = s.required("fabric", fabric(), "what the cover is made of");
+    Key<Seam> seam = s.required("seam", seam(), "the joint between neighbouring panels");
+    Key<Hem> hem = s.required("hem", hem(), "the lower edge");
+    Key<Double> topTurnIn =
         s.assumed(
             "topTurnIn",
             Quantities.length("mm", 0, 1000),
@@ -218,16 +218,15 @@ final class CoverShapes {
             0.0,
             "0 mm",
             "no turn-in stated");
-    Shape.Key<FaceOpening> door = s.optional("door", faceOpening(), "the door");
-    Shape.Key<List<FaceOpening>> vents =
+    Key<FaceOpening> door = s.optional("door", faceOpening(), "the door");
+    Key<List<FaceOpening>> vents =
         s.or("vents", Kinds.list(faceOpening(), 1, 20), "vents", List.of());
-    Shape.Key<Cap> cap = s.optional("cap", cap(), "the cap over the opening at the top");
-    Shape.Key<Skirt> skirt = s.optional("skirt", skirt(), "the strip on the ground round the base");
-    Shape.Key<Lining> lining = s.optional("lining", lining(), "the lining inside the frame");
-    Shape.Key<Fixings> fixings =
-        s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
-    Shape.Key<Joining> joining = s.optional("joining", JoinShapes.joining(), "how the crew joins");
-    Shape.Key<Double> spliceLap =
+    Key<Cap> cap = s.optional("cap", cap(), "the cap over the opening at the top");
+    Key<Skirt> skirt = s.optional("skirt", skirt(), "the strip on the ground round the base");
+    Key<Lining> lining = s.optional("lining", lining(), "the lining inside the frame");
+    Key<Fixings> fixings = s.optional("fixings", JoinShapes.fixings(), "what holds seams and hem");
+    Key<Joining> joining = s.optional("joining", JoinShapes.joining(), "how the crew joins");
+    Key<Double> spliceLap =
         s.assumed(
             "spliceLap",
             Quantities.length("mm", 5, 500),
@@ -235,7 +234,7 @@ final class CoverShapes {
             0.1,
             "100 mm",
             "common practice: two staple rows and their edge distances");
-    Shape.Key<Boolean> staggerSplices =
+    Key<Boolean> staggerSplices =
         s.assumed(
             "staggerSplices",
             Kinds.flag(),
@@ -243,7 +242,7 @@ final class CoverShapes {
             true,
             "true",
             "common practice: four layers never meet at one point");
-    Shape.Key<Boolean> keepTogether =
+    Key<Boolean> keepTogether =
         s.assumed(
             "keepTogether",
             Kinds.flag(),
@@ -252,7 +251,7 @@ final class CoverShapes {
             true,
             "true",
             "common practice: a seam that is not made does not leak");
-    Shape.Key<List<Integer>> moreSplices =
+    Key<List<Integer>> moreSplices =
         s.or(
             "moreSplices",
             Kinds.list(Kinds.count(1, 64), 1, 64),

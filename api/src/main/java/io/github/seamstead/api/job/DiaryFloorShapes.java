@@ -17,14 +17,14 @@ final class DiaryFloorShapes {
   static Shape<DiaryEntry.Laid> laid() {
     Shape<DiaryEntry.Laid> s =
         Shape.of(DiaryEntry.Laid.class, "a layer of the floor laid, or a part of it");
-    Shape.Key<String> layer =
+    Key<String> layer =
         s.required("layer", Kinds.text(), "the layer, by its name, or its kind where it has none");
-    Shape.Key<Integer> sector =
+    Key<Integer> sector =
         s.optional(
             "sector",
             Kinds.count(1, 500),
             "the sector by its number on the floor map; the whole layer if left out");
-    Shape.Key<Double> loads =
+    Key<Double> loads =
         s.optional(
             "loads",
             Quantities.ratio(0.1, 1000),
@@ -38,20 +38,20 @@ final class DiaryFloorShapes {
     return s.makes(v -> new DiaryEntry.Laid(v.get(layer), v.find(sector), v.find(loads)));
   }
 
-  private static Shape.Key<String> tile(Shape<?> s) {
+  private static Key<String> tile(Shape<?> s) {
     return s.required("tile", Kinds.id(), "the tile, by the name scratched into it");
   }
 
   static Shape<DiaryEntry.TileMade> tileMade() {
     Shape<DiaryEntry.TileMade> s =
         Shape.of(DiaryEntry.TileMade.class, "a test tile filled with the mix of a layer");
-    Shape.Key<String> tile = tile(s);
-    Shape.Key<String> layer = s.required("layer", Kinds.text(), "the layer whose mix it is of");
-    Shape.Key<Double> thickness =
+    Key<String> tile = tile(s);
+    Key<String> layer = s.required("layer", Kinds.text(), "the layer whose mix it is of");
+    Key<Double> thickness =
         s.required("thickness", Quantities.length("mm", 5, 150), "thickness of the tile");
-    Shape.Key<Double> area =
+    Key<Double> area =
         s.required("area", Quantities.of(Dimension.AREA, "m2", 0.0025, 1), "area of its open face");
-    Shape.Key<Double> scale =
+    Key<Double> scale =
         s.required(
             "scale",
             Quantities.of(Dimension.MASS, "kg", 1e-5, 1),
@@ -65,8 +65,8 @@ final class DiaryFloorShapes {
   static Shape<DiaryEntry.TileWeighed> tileWeighed() {
     Shape<DiaryEntry.TileWeighed> s =
         Shape.of(DiaryEntry.TileWeighed.class, "a test tile weighed, tray and all");
-    Shape.Key<String> tile = tile(s);
-    Shape.Key<Double> mass =
+    Key<String> tile = tile(s);
+    Key<Double> mass =
         s.required("mass", Quantities.of(Dimension.MASS, "kg", 0.01, 500), "tile and tray");
     return s.makes(v -> new DiaryEntry.TileWeighed(v.get(tile), v.get(mass)));
   }
@@ -76,8 +76,8 @@ final class DiaryFloorShapes {
         Shape.of(
             DiaryEntry.TileCracked.class,
             "a test tile that cracked; later weighings do not count, for cracks dry faster");
-    Shape.Key<String> tile = tile(s);
-    Shape.Key<Double> crack =
+    Key<String> tile = tile(s);
+    Key<Double> crack =
         s.required("crack", Quantities.length("mm", 0.1, 100), "width of the cracks, all together");
     return s.makes(v -> new DiaryEntry.TileCracked(v.get(tile), v.get(crack)));
   }
@@ -85,24 +85,24 @@ final class DiaryFloorShapes {
   static Shape<DiaryEntry.TrialMade> trialMade() {
     Shape<DiaryEntry.TrialMade> s =
         Shape.of(DiaryEntry.TrialMade.class, "a trial sample of a mix made and read");
-    Shape.Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its name");
-    Shape.Key<TrialSample> sample = s.required("sample", TrialShapes.trialSample(), "the sample");
+    Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its name");
+    Key<TrialSample> sample = s.required("sample", TrialShapes.trialSample(), "the sample");
     return s.makes(v -> new DiaryEntry.TrialMade(v.get(mix), v.get(sample)));
   }
 
   static Shape<DiaryEntry.WeatherSeen> weather() {
     Shape<DiaryEntry.WeatherSeen> s =
         Shape.of(DiaryEntry.WeatherSeen.class, "the weather of the day, over the floor");
-    Shape.Key<Double> temperature =
+    Key<Double> temperature =
         s.required(
             "temperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", -40, 60),
             "mean air temperature");
-    Shape.Key<Double> humidity =
+    Key<Double> humidity =
         s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity of the air");
-    Shape.Key<Double> airSpeed =
+    Key<Double> airSpeed =
         s.required("airSpeed", Quantities.of(Dimension.SPEED, "m/s", 0.01, 30), "mean air speed");
-    Shape.Key<Integer> days =
+    Key<Integer> days =
         s.or(
             "days",
             Kinds.count(1, 60),
@@ -117,23 +117,23 @@ final class DiaryFloorShapes {
   static Shape<SoilTests> soilTests() {
     Shape<SoilTests> s =
         Shape.of(SoilTests.class, "tests made of one soil; what is left out stays as stated");
-    Shape.Key<String> soil = s.required("soil", Kinds.id(), "the soil, by its name");
-    Shape.Key<SqueezeTest.Outcome> squeeze = SoilTestKeys.squeeze(s);
-    Shape.Key<DropTest.Outcome> drop = SoilTestKeys.drop(s);
-    Shape.Key<Double> thread = SoilTestKeys.thread(s);
-    Shape.Key<BendTest.Outcome> bend = SoilTestKeys.bend(s);
-    Shape.Key<Double> ribbon = SoilTestKeys.ribbon(s);
-    Shape.Key<WashTest.Outcome> wash = SoilTestKeys.wash(s);
-    Shape.Key<ShineTest.Outcome> shine = SoilTestKeys.shine(s);
-    Shape.Key<DryStrengthTest.Outcome> dryStrength = SoilTestKeys.dryStrength(s);
-    Shape.Key<JarReading> jar = SoilTestKeys.jar(s);
-    Shape.Key<LaboratorySheet> laboratory = SoilTestKeys.laboratory(s);
-    Shape.Key<SieveSheet> sieve = SoilTestKeys.sieve(s);
-    Shape.Key<HydrometerSheet> hydrometer = SoilTestKeys.hydrometer(s);
-    Shape.Key<ShrinkageBar> shrinkage = SoilTestKeys.shrinkage(s);
-    Shape.Key<Double> moisture =
+    Key<String> soil = s.required("soil", Kinds.id(), "the soil, by its name");
+    Key<SqueezeTest.Outcome> squeeze = SoilTestKeys.squeeze(s);
+    Key<DropTest.Outcome> drop = SoilTestKeys.drop(s);
+    Key<Double> thread = SoilTestKeys.thread(s);
+    Key<BendTest.Outcome> bend = SoilTestKeys.bend(s);
+    Key<Double> ribbon = SoilTestKeys.ribbon(s);
+    Key<WashTest.Outcome> wash = SoilTestKeys.wash(s);
+    Key<ShineTest.Outcome> shine = SoilTestKeys.shine(s);
+    Key<DryStrengthTest.Outcome> dryStrength = SoilTestKeys.dryStrength(s);
+    Key<JarReading> jar = SoilTestKeys.jar(s);
+    Key<LaboratorySheet> laboratory = SoilTestKeys.laboratory(s);
+    Key<SieveSheet> sieve = SoilTestKeys.sieve(s);
+    Key<HydrometerSheet> hydrometer = SoilTestKeys.hydrometer(s);
+    Key<ShrinkageBar> shrinkage = SoilTestKeys.shrinkage(s);
+    Key<Double> moisture =
         s.optional("moisture", Quantities.ratio(0, 0.6), "water over dry mass as it lies");
-    List<Shape.Key<?>> tests =
+    List<Key<?>> tests =
         List.of(
             squeeze,
             drop,

@@ -30,17 +30,16 @@ final class DiaryShapes {
         "seamstead",
         Forms.version(),
         "version of the form of the document; the newest is " + Forms.NEWEST);
-    Shape.Key<String> job =
-        s.optional("job", Kinds.text(), "the name of the job that it belongs to");
-    Shape.Key<Integer> effort =
+    Key<String> job = s.optional("job", Kinds.text(), "the name of the job that it belongs to");
+    Key<Integer> effort =
         s.optional(
             "effort", Kinds.count(1, 9), "the effort of the plans that pieces are cut by: keep it");
-    Shape.Key<Integer> seed =
+    Key<Integer> seed =
         s.optional(
             "seed",
             Kinds.count(0, Integer.MAX_VALUE),
             "the seed of the plans that pieces are cut by: keep it");
-    Shape.Key<List<DiaryRow>> diary =
+    Key<List<DiaryRow>> diary =
         s.required(
             "diary", Kinds.list(row(), 1, MOST_LINES), "what happened, in the order of the days");
     return s.makes(
@@ -52,46 +51,44 @@ final class DiaryShapes {
   private static Shape<DiaryRow> row() {
     Shape<DiaryRow> s =
         Shape.of(DiaryRow.class, "one line of a diary: a day, and one key that says what happened");
-    Shape.Key<LocalDate> date =
+    Key<LocalDate> date =
         s.required("date", Moments.day(), "the day on which it happened, such as 2031-05-17");
-    Shape.Key<LocalTime> time =
+    Key<LocalTime> time =
         s.optional("time", Moments.clock(), "the time of day; noon where one is needed");
-    Shape.Key<DiaryEntry.Cut> cut = s.optional("cut", cut(), "pieces cut out of the cloth");
-    Shape.Key<DiaryEntry.Spoiled> spoiled =
+    Key<DiaryEntry.Cut> cut = s.optional("cut", cut(), "pieces cut out of the cloth");
+    Key<DiaryEntry.Spoiled> spoiled =
         s.optional("spoiled", spoiled(), "cut pieces that are of no more use");
-    Shape.Key<DiaryEntry.Found> found =
+    Key<DiaryEntry.Found> found =
         s.optional("found", found(), "pieces written off that are there and sound after all");
-    Shape.Key<DiaryEntry.ClothPart> used =
+    Key<DiaryEntry.ClothPart> used =
         s.optional("clothUsed", clothPart(), "cloth used for something else");
-    Shape.Key<DiaryEntry.ClothPart> torn =
-        s.optional("clothTorn", clothPart(), "cloth torn or stained");
-    Shape.Key<DiaryEntry.ClothBought> bought =
+    Key<DiaryEntry.ClothPart> torn = s.optional("clothTorn", clothPart(), "cloth torn or stained");
+    Key<DiaryEntry.ClothBought> bought =
         s.optional("clothBought", bought(), "cloth that came in addition");
-    Shape.Key<DiaryEntry.Delivered> delivered =
+    Key<DiaryEntry.Delivered> delivered =
         s.optional("delivered", delivered(), "a material of the floor delivered or dug");
-    Shape.Key<DiaryEntry.Joined> joined = s.optional("joined", joined(), "a seam joined");
-    Shape.Key<DiaryEntry.Undone> undone =
-        s.optional("undone", undone(), "a seam taken apart again");
-    Shape.Key<DiaryEntry.Laid> laid =
+    Key<DiaryEntry.Joined> joined = s.optional("joined", joined(), "a seam joined");
+    Key<DiaryEntry.Undone> undone = s.optional("undone", undone(), "a seam taken apart again");
+    Key<DiaryEntry.Laid> laid =
         s.optional("laid", DiaryFloorShapes.laid(), "a layer of the floor laid, or a part of it");
-    Shape.Key<DiaryEntry.TileMade> made =
+    Key<DiaryEntry.TileMade> made =
         s.optional("tileMade", DiaryFloorShapes.tileMade(), "a test tile filled");
-    Shape.Key<DiaryEntry.TileWeighed> weighed =
+    Key<DiaryEntry.TileWeighed> weighed =
         s.optional("tileWeighed", DiaryFloorShapes.tileWeighed(), "a test tile weighed");
-    Shape.Key<DiaryEntry.TileCracked> cracked =
+    Key<DiaryEntry.TileCracked> cracked =
         s.optional("tileCracked", DiaryFloorShapes.tileCracked(), "a test tile that cracked");
-    Shape.Key<SoilTests> soil =
+    Key<SoilTests> soil =
         s.optional("soilTested", DiaryFloorShapes.soilTests(), "tests made of a soil");
-    Shape.Key<DiaryEntry.TrialMade> trial =
+    Key<DiaryEntry.TrialMade> trial =
         s.optional("trialMade", DiaryFloorShapes.trialMade(), "a trial sample made and read");
-    Shape.Key<DiaryEntry.Retaken> retaken =
+    Key<DiaryEntry.Retaken> retaken =
         s.optional("retaken", retaken(), "a reading of the frame taken again");
-    Shape.Key<DiaryEntry.PegsPulled> pegs =
+    Key<DiaryEntry.PegsPulled> pegs =
         s.optional("pegsPulled", pegs(), "pegs pulled on this ground, along the rope");
-    Shape.Key<DiaryEntry.WeatherSeen> weather =
+    Key<DiaryEntry.WeatherSeen> weather =
         s.optional("weather", DiaryFloorShapes.weather(), "the weather of the day");
-    Shape.Key<String> note = s.optional("note", Kinds.text(), "a remark");
-    List<Shape.Key<?>> what =
+    Key<String> note = s.optional("note", Kinds.text(), "a remark");
+    List<Key<?>> what =
         List.of(
             cut, spoiled, found, used, torn, bought, delivered, joined, undone, laid, made, weighed,
             cracked, soil, trial, retaken, pegs, weather, note);
@@ -122,7 +119,7 @@ final class DiaryShapes {
                 v.find(note)));
   }
 
-  private static Shape.Key<List<String>> pieces(Shape<?> s) {
+  private static Key<List<String>> pieces(Shape<?> s) {
     return s.required(
         "pieces",
         Kinds.list(Kinds.text(), 1, 500),
@@ -131,8 +128,8 @@ final class DiaryShapes {
 
   private static Shape<DiaryEntry.Cut> cut() {
     Shape<DiaryEntry.Cut> s = Shape.of(DiaryEntry.Cut.class, "pieces cut out of the cloth");
-    Shape.Key<List<String>> pieces = pieces(s);
-    Shape.Key<DiaryEntry.CutPlace> place =
+    Key<List<String>> pieces = pieces(s);
+    Key<DiaryEntry.CutPlace> place =
         s.optional(
             "place",
             place(),
@@ -149,15 +146,15 @@ final class DiaryShapes {
     return s.makes(v -> new DiaryEntry.Cut(v.get(pieces), v.find(place)));
   }
 
-  private static Shape.Key<String> stock(Shape<?> s) {
+  private static Key<String> stock(Shape<?> s) {
     return s.required("stock", Kinds.id(), "the sheet or roll, by its name");
   }
 
-  private static Shape.Key<Integer> copy(Shape<?> s) {
+  private static Key<Integer> copy(Shape<?> s) {
     return s.or("copy", Kinds.count(1, 10_000), "which of several alike; the first if left out", 1);
   }
 
-  private static Shape.Key<Double> along(Shape<?> s, String key, String meaning) {
+  private static Key<Double> along(Shape<?> s, String key, String meaning) {
     return s.required(key, Quantities.length("m", -5000, 5000), meaning);
   }
 
@@ -166,13 +163,13 @@ final class DiaryShapes {
         Shape.of(
             DiaryEntry.CutPlace.class,
             "where a piece was cut: turned over first if so, then turned, then moved");
-    Shape.Key<String> stock = stock(s);
-    Shape.Key<Integer> copy = copy(s);
-    Shape.Key<Double> x = along(s, "x", "shift along the stock");
-    Shape.Key<Double> y = along(s, "y", "shift across the stock");
-    Shape.Key<Double> turn =
+    Key<String> stock = stock(s);
+    Key<Integer> copy = copy(s);
+    Key<Double> x = along(s, "x", "shift along the stock");
+    Key<Double> y = along(s, "y", "shift across the stock");
+    Key<Double> turn =
         s.or("turn", Quantities.of(Dimension.ANGLE, "deg", -360, 360), "counter-clockwise", 0.0);
-    Shape.Key<Boolean> turnedOver =
+    Key<Boolean> turnedOver =
         s.or("turnedOver", Kinds.flag(), "whether it was cut with the plain side up", false);
     return s.makes(
         v ->
@@ -183,28 +180,27 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.Spoiled> spoiled() {
     Shape<DiaryEntry.Spoiled> s =
         Shape.of(DiaryEntry.Spoiled.class, "cut pieces that are of no more use");
-    Shape.Key<List<String>> pieces = pieces(s);
-    Shape.Key<String> why = s.optional("why", Kinds.text(), "what happened");
+    Key<List<String>> pieces = pieces(s);
+    Key<String> why = s.optional("why", Kinds.text(), "what happened");
     return s.makes(v -> new DiaryEntry.Spoiled(v.get(pieces), v.find(why)));
   }
 
   private static Shape<DiaryEntry.Found> found() {
     Shape<DiaryEntry.Found> s =
         Shape.of(DiaryEntry.Found.class, "pieces written off that are there after all");
-    Shape.Key<List<String>> pieces = pieces(s);
+    Key<List<String>> pieces = pieces(s);
     return s.makes(v -> new DiaryEntry.Found(v.get(pieces)));
   }
 
   private static Shape<DiaryEntry.ClothPart> clothPart() {
     Shape<DiaryEntry.ClothPart> s =
         Shape.of(DiaryEntry.ClothPart.class, "a part of a sheet or roll that is gone");
-    Shape.Key<String> stock = stock(s);
-    Shape.Key<Integer> copy = copy(s);
-    Shape.Key<Double> x = along(s, "x", "where it begins along the stock");
-    Shape.Key<Double> y = along(s, "y", "where it begins across the stock");
-    Shape.Key<Double> width =
-        s.required("width", Quantities.length("m", 0.001, 5000), "along the stock");
-    Shape.Key<Double> height =
+    Key<String> stock = stock(s);
+    Key<Integer> copy = copy(s);
+    Key<Double> x = along(s, "x", "where it begins along the stock");
+    Key<Double> y = along(s, "y", "where it begins across the stock");
+    Key<Double> width = s.required("width", Quantities.length("m", 0.001, 5000), "along the stock");
+    Key<Double> height =
         s.required("height", Quantities.length("m", 0.001, 20), "across the stock");
     return s.makes(
         v ->
@@ -215,9 +211,8 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.ClothBought> bought() {
     Shape<DiaryEntry.ClothBought> s =
         Shape.of(DiaryEntry.ClothBought.class, "cloth that came in addition");
-    Shape.Key<StockSheet> sheet =
-        s.optional("sheet", StockShapes.stockSheet(), "sheets of one size");
-    Shape.Key<StockRoll> roll = s.optional("roll", StockShapes.stockRoll(), "rolls of one width");
+    Key<StockSheet> sheet = s.optional("sheet", StockShapes.stockSheet(), "sheets of one size");
+    Key<StockRoll> roll = s.optional("roll", StockShapes.stockRoll(), "rolls of one width");
     s.rule((v, faults) -> Shape.one(List.of(sheet, roll), v, faults));
     return s.makes(v -> new DiaryEntry.ClothBought(v.find(sheet), v.find(roll)));
   }
@@ -225,40 +220,39 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.Delivered> delivered() {
     Shape<DiaryEntry.Delivered> s =
         Shape.of(DiaryEntry.Delivered.class, "a material of the floor delivered or dug");
-    Shape.Key<String> material =
-        s.required("material", Kinds.id(), "the soil or aggregate, by its name");
-    Shape.Key<Double> mass =
+    Key<String> material = s.required("material", Kinds.id(), "the soil or aggregate, by its name");
+    Key<Double> mass =
         s.required("mass", Quantities.of(Dimension.MASS, "kg", 0.1, 1e6), "damp as it came");
     return s.makes(v -> new DiaryEntry.Delivered(v.get(material), v.get(mass)));
   }
 
-  private static Shape.Key<List<String>> edges(Shape<?> s) {
+  private static Key<List<String>> edges(Shape<?> s) {
     return s.required("edges", Kinds.list(Kinds.text(), 2, 2), "the two edges, such as 3R and 4L");
   }
 
   private static Shape<DiaryEntry.Joined> joined() {
     Shape<DiaryEntry.Joined> s = Shape.of(DiaryEntry.Joined.class, "a seam joined");
-    Shape.Key<List<String>> edges = edges(s);
-    Shape.Key<Facing> facing = JoinLogShapes.facing(s);
-    Shape.Key<List<String>> marks = JoinLogShapes.marks(s);
+    Key<List<String>> edges = edges(s);
+    Key<Facing> facing = JoinLogShapes.facing(s);
+    Key<List<String>> marks = JoinLogShapes.marks(s);
     return s.makes(v -> new DiaryEntry.Joined(v.get(edges), v.get(facing), v.find(marks)));
   }
 
   private static Shape<DiaryEntry.Undone> undone() {
     Shape<DiaryEntry.Undone> s = Shape.of(DiaryEntry.Undone.class, "a seam taken apart again");
-    Shape.Key<List<String>> edges = edges(s);
+    Key<List<String>> edges = edges(s);
     return s.makes(v -> new DiaryEntry.Undone(v.get(edges)));
   }
 
   private static Shape<DiaryEntry.Retaken> retaken() {
     Shape<DiaryEntry.Retaken> s =
         Shape.of(DiaryEntry.Retaken.class, "a reading of the frame taken again");
-    Shape.Key<TapedDistance> distance =
+    Key<TapedDistance> distance =
         s.optional("distance", FrameShapes.tapedDistance(), "a taped distance");
-    Shape.Key<HeightReading> height =
+    Key<HeightReading> height =
         s.optional("height", FrameShapes.heightReading(), "a difference of height");
-    Shape.Key<PlumbReading> plumb = s.optional("plumb", FrameShapes.plumbReading(), "a plumb line");
-    Shape.Key<java.util.Map<FrameMeasure, Double>> measures =
+    Key<PlumbReading> plumb = s.optional("plumb", FrameShapes.plumbReading(), "a plumb line");
+    Key<java.util.Map<FrameMeasure, Double>> measures =
         s.optional(
             "measures",
             Kinds.table(
@@ -274,7 +268,7 @@ final class DiaryShapes {
   private static Shape<DiaryEntry.PegsPulled> pegs() {
     Shape<DiaryEntry.PegsPulled> s =
         Shape.of(DiaryEntry.PegsPulled.class, "pegs pulled on this ground, along the rope");
-    Shape.Key<List<Double>> pulls =
+    Key<List<Double>> pulls =
         s.required(
             "pulls",
             Kinds.list(Quantities.of(Dimension.FORCE, "N", 1, 1e6), 1, 100),

@@ -12,19 +12,18 @@ final class DoubtShapes {
         Shape.of(
             ValueDoubt.class,
             "how far a value of the job may be off: a standard uncertainty, or its ends");
-    Shape.Key<String> of =
+    Key<String> of =
         s.required(
             "of",
             Kinds.text(),
             "where the value stands, such as site.designWind or floor.layers[3].thickness");
-    Shape.Key<String> standard =
+    Key<String> standard =
         s.optional(
             "standard",
             Kinds.text(),
             "its standard uncertainty, with a unit of the value's kind, such as 2 m/s");
-    Shape.Key<String> low =
-        s.optional("low", Kinds.text(), "the least that it may be, beside high");
-    Shape.Key<String> high =
+    Key<String> low = s.optional("low", Kinds.text(), "the least that it may be, beside high");
+    Key<String> high =
         s.optional(
             "high",
             Kinds.text(),

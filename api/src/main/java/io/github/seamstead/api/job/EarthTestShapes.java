@@ -19,9 +19,9 @@ final class EarthTestShapes {
   static Shape<DriedSample> driedSample() {
     Shape<DriedSample> s =
         Shape.of(DriedSample.class, "a sample dried in an oven or a pan to tell its moisture");
-    Shape.Key<Double> wet = s.required("wet", mass("g", 1, 10000), "tin with the damp sample");
-    Shape.Key<Double> dry = s.required("dry", mass("g", 1, 10000), "tin with the dry sample");
-    Shape.Key<Double> tin = s.required("tin", mass("g", 0, 5000), "the empty tin");
+    Key<Double> wet = s.required("wet", mass("g", 1, 10000), "tin with the damp sample");
+    Key<Double> dry = s.required("dry", mass("g", 1, 10000), "tin with the dry sample");
+    Key<Double> tin = s.required("tin", mass("g", 0, 5000), "the empty tin");
     s.rule(
         (v, faults) -> {
           if (!(v.get(tin) < v.get(dry) && v.get(dry) <= v.get(wet))) {
@@ -34,9 +34,9 @@ final class EarthTestShapes {
   static Shape<BulkingTin> bulkingTin() {
     Shape<BulkingTin> s =
         Shape.of(BulkingTin.class, "a straight tin of damp sand, flooded and stirred");
-    Shape.Key<Double> damp =
+    Key<Double> damp =
         s.required("damp", Quantities.length("mm", 10, 1000), "height of the damp sand");
-    Shape.Key<Double> flooded =
+    Key<Double> flooded =
         s.required("flooded", Quantities.length("mm", 10, 1000), "height when flooded");
     s.rule(
         (v, faults) -> {
@@ -53,20 +53,19 @@ final class EarthTestShapes {
   static Shape<WeighedBucket> weighedBucket() {
     Shape<WeighedBucket> s =
         Shape.of(WeighedBucket.class, "a bucket of the material as it lies, struck level");
-    Shape.Key<Double> volume =
+    Key<Double> volume =
         s.required(
             "volume", Quantities.of(Dimension.VOLUME, "l", 0.2, 1000), "volume of the material");
-    Shape.Key<Double> mass =
+    Key<Double> mass =
         s.required("mass", mass("kg", 0.1, 3000), "mass of the material without the bucket");
     return s.makes(v -> new WeighedBucket(v.get(volume), v.get(mass)));
   }
 
   static Shape<ScreenedHeap> screenedHeap() {
     Shape<ScreenedHeap> s = Shape.of(ScreenedHeap.class, "stones screened out of a weighed heap");
-    Shape.Key<Double> stones =
-        s.required("stones", mass("kg", 0, 5000), "mass that the screen held");
-    Shape.Key<Double> total = s.required("total", mass("kg", 0.1, 5000), "mass before screening");
-    Shape.Key<Double> opening =
+    Key<Double> stones = s.required("stones", mass("kg", 0, 5000), "mass that the screen held");
+    Key<Double> total = s.required("total", mass("kg", 0.1, 5000), "mass before screening");
+    Key<Double> opening =
         s.required("opening", Quantities.length("mm", 2, 100), "opening of the screen");
     s.rule(
         (v, faults) -> {
@@ -79,26 +78,25 @@ final class EarthTestShapes {
 
   private static Shape<CompactionPoint> point() {
     Shape<CompactionPoint> s = Shape.of(CompactionPoint.class, "one cylinder of a compaction test");
-    Shape.Key<Double> wetMass =
+    Key<Double> wetMass =
         s.required("wetMass", mass("g", 100, 20000), "compacted earth without the mould");
-    Shape.Key<Double> moisture = s.required("moisture", moisture(), "its water over dry mass");
+    Key<Double> moisture = s.required("moisture", moisture(), "its water over dry mass");
     return s.makes(v -> new CompactionPoint(v.get(wetMass), v.get(moisture)));
   }
 
   private static Shape<SandCone> sandCone() {
     Shape<SandCone> s =
         Shape.of(SandCone.class, "a hole in the laid pack, refilled with sand of known density");
-    Shape.Key<Double> poured =
-        s.required("poured", mass("g", 100, 30000), "sand that left the jug");
-    Shape.Key<Double> inCone =
+    Key<Double> poured = s.required("poured", mass("g", 100, 30000), "sand that left the jug");
+    Key<Double> inCone =
         s.required("inCone", mass("g", 0, 10000), "sand that fills the cone alone");
-    Shape.Key<Double> sandDensity =
+    Key<Double> sandDensity =
         s.required(
             "sandDensity",
             Quantities.of(Dimension.DENSITY, "kg/m3", 1000, 2200),
             "density of that sand as it is poured");
-    Shape.Key<Double> dug = s.required("dug", mass("g", 100, 30000), "damp earth dug out");
-    Shape.Key<Double> moisture = s.required("moisture", moisture(), "its water over dry mass");
+    Key<Double> dug = s.required("dug", mass("g", 100, 30000), "damp earth dug out");
+    Key<Double> moisture = s.required("moisture", moisture(), "its water over dry mass");
     s.rule(
         (v, faults) -> {
           if (v.get(inCone) >= v.get(poured)) {
@@ -114,7 +112,7 @@ final class EarthTestShapes {
   static Shape<CompactionTest> compactionTest() {
     Shape<CompactionTest> s =
         Shape.of(CompactionTest.class, "how a pack compacts, and how dense it was rammed");
-    Shape.Key<Double> mould =
+    Key<Double> mould =
         s.assumed(
             "mould",
             Quantities.of(Dimension.VOLUME, "ml", 100, 10000),
@@ -122,9 +120,9 @@ final class EarthTestShapes {
             944e-6,
             "944 ml",
             "the 4 inch mould of the standard compaction test");
-    Shape.Key<List<CompactionPoint>> points =
+    Key<List<CompactionPoint>> points =
         s.required("points", Kinds.list(point(), 3, 20), "cylinders at different moistures");
-    Shape.Key<Double> particleDensity =
+    Key<Double> particleDensity =
         s.assumed(
             "particleDensity",
             Quantities.of(Dimension.DENSITY, "kg/m3", 2400, 3000),
@@ -132,7 +130,7 @@ final class EarthTestShapes {
             2650.0,
             "2650 kg/m3",
             "common practice: sandy soils");
-    Shape.Key<List<SandCone>> cones =
+    Key<List<SandCone>> cones =
         s.or("cones", Kinds.list(sandCone(), 1, 20), "places of the laid pack", List.of());
     s.rule(
         (v, faults) -> {
@@ -150,9 +148,9 @@ final class EarthTestShapes {
         Shape.of(
             MixDesignSpec.class,
             "a mix of the soil, the sand and other aggregates, found by calculation");
-    Shape.Key<List<String>> with =
+    Key<List<String>> with =
         s.required("with", Kinds.list(Kinds.id(), 1, 4), "the other aggregates, by their ids");
-    Shape.Key<DesignAim> aim =
+    Key<DesignAim> aim =
         s.assumed(
             "aim",
             Kinds.choice(DesignAim.class, DesignAim::word),
@@ -160,7 +158,7 @@ final class EarthTestShapes {
             DesignAim.GRADING,
             "grading",
             "common practice: a dense grading shrinks least");
-    Shape.Key<Double> exponent =
+    Key<Double> exponent =
         s.assumed(
             "exponent",
             Quantities.of(Dimension.RATIO, "1", 0.2, 0.8),
@@ -168,7 +166,7 @@ final class EarthTestShapes {
             0.5,
             "0.5",
             "the classic power curve");
-    Shape.Key<Double> greatestShrinkage =
+    Key<Double> greatestShrinkage =
         s.optional(
             "greatestShrinkage", Quantities.ratio(0.001, 0.3), "greatest linear shrinkage of it");
     return s.makes(

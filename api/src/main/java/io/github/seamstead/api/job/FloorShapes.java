@@ -10,10 +10,10 @@ final class FloorShapes {
 
   static Shape<MixSpec> mixSpec() {
     Shape<MixSpec> s = Shape.of(MixSpec.class, "a mix of a soil with sand");
-    Shape.Key<String> id = s.required("id", Kinds.id(), "its name, by which layers call it");
-    Shape.Key<String> soil = s.required("soil", Kinds.id(), "the soil, by its id");
-    Shape.Key<String> sand = s.required("sand", Kinds.id(), "the sand, by its id");
-    Shape.Key<MixUse> use =
+    Key<String> id = s.required("id", Kinds.id(), "its name, by which layers call it");
+    Key<String> soil = s.required("soil", Kinds.id(), "the soil, by its id");
+    Key<String> sand = s.required("sand", Kinds.id(), "the sand, by its id");
+    Key<MixUse> use =
         s.assumed(
             "use",
             Kinds.choice(MixUse.class, MixUse::word),
@@ -21,45 +21,44 @@ final class FloorShapes {
             MixUse.FLOOR,
             "floor",
             "it is listed under floor");
-    Shape.Key<Double> leastClay =
+    Key<Double> leastClay =
         s.optional(
             "leastClay",
             Quantities.ratio(0, 1),
             "least share of clay aimed at; instead of the usual one for the use");
-    Shape.Key<Double> greatestClay =
+    Key<Double> greatestClay =
         s.optional("greatestClay", Quantities.ratio(0, 1), "greatest share of clay aimed at");
-    Shape.Key<Double> sandParts =
+    Key<Double> sandParts =
         s.optional(
             "sandParts",
             Quantities.of(Dimension.RATIO, "1", 0, 20),
             "parts of sand to one part of soil by the bucket, fixed by hand; left out, trial"
                 + " samples decide, else the clay");
-    Shape.Key<Double> placingMoisture =
+    Key<Double> placingMoisture =
         s.required(
             "placingMoisture",
             Quantities.ratio(0, 1),
             "water over dry mass as the mix goes into the floor");
-    Shape.Key<Double> largestGrain =
+    Key<Double> largestGrain =
         s.required(
             "largestGrain", Quantities.length("mm", 0.01, 100), "largest grain after screening");
-    Shape.Key<Boolean> fibre =
-        s.or("fibre", Kinds.flag(), "whether chopped straw is mixed in", false);
-    Shape.Key<Double> straw =
+    Key<Boolean> fibre = s.or("fibre", Kinds.flag(), "whether chopped straw is mixed in", false);
+    Key<Double> straw =
         s.optional(
             "straw",
             Quantities.ratio(0.001, 0.05),
             "chopped straw over dry mass; 1 % if fibre is true and this is left out");
-    Shape.Key<Double> plasticLimit =
+    Key<Double> plasticLimit =
         s.optional(
             "plasticLimit",
             Quantities.ratio(0.05, 0.6),
             "plastic limit of the mix: water over dry mass at which a 3 mm thread breaks");
-    Shape.Key<MixDesignSpec> design =
+    Key<MixDesignSpec> design =
         s.optional(
             "design",
             EarthTestShapes.design(),
             "a mix with other aggregates as well, found by calculation; in place of sandParts");
-    Shape.Key<Double> density =
+    Key<Double> density =
         s.assumed(
             "density",
             Quantities.of(Dimension.DENSITY, "kg/m3", 800, 2400),
@@ -67,7 +66,7 @@ final class FloorShapes {
             1800.0,
             "1800 kg/m3",
             "common practice: earth and sand compacted by hand");
-    Shape.Key<Double> densitySpread =
+    Key<Double> densitySpread =
         s.assumed(
             "densitySpread",
             Quantities.ratio(0, 0.3),
@@ -115,26 +114,26 @@ final class FloorShapes {
 
   static Shape<FloorLayer> floorLayer() {
     Shape<FloorLayer> s = Shape.of(FloorLayer.class, "one layer of the floor");
-    Shape.Key<LayerKind> kind =
+    Key<LayerKind> kind =
         s.required("kind", Kinds.choice(LayerKind.class, LayerKind::word), "what the layer is");
-    Shape.Key<String> name =
+    Key<String> name =
         s.optional("name", Kinds.text(), "what the crew calls it; its kind if left out");
-    Shape.Key<Double> thickness =
+    Key<Double> thickness =
         s.optional("thickness", Quantities.length("mm", 1, 1000), "compacted thickness");
-    Shape.Key<String> material =
+    Key<String> material =
         s.optional(
             "material",
             Kinds.id(),
             "the aggregate of a levelling layer or capillary break, by its id");
-    Shape.Key<String> mix =
+    Key<String> mix =
         s.optional("mix", Kinds.id(), "the mix of a dry pack or an earth coat, by its id");
-    Shape.Key<Double> rollWidth =
+    Key<Double> rollWidth =
         s.optional(
             "rollWidth", Quantities.length("m", 0.1, 20), "width of the membrane on the roll");
-    Shape.Key<Double> rollLength =
+    Key<Double> rollLength =
         s.optional(
             "rollLength", Quantities.length("m", 0.5, 500), "length of the membrane on the roll");
-    Shape.Key<Double> lap =
+    Key<Double> lap =
         s.assumed(
             "lap",
             Quantities.length("mm", 0, 2000),
@@ -142,7 +141,7 @@ final class FloorShapes {
             0.2,
             "200 mm",
             "common practice: sheet under a floor, not taped");
-    Shape.Key<Double> upstand =
+    Key<Double> upstand =
         s.assumed(
             "upstand",
             Quantities.length("mm", 0, 2000),
@@ -152,7 +151,7 @@ final class FloorShapes {
             "common practice: up to the finished floor");
     s.onlyWith(lap, rollWidth);
     s.onlyWith(upstand, rollWidth);
-    Shape.Key<CompactionTest> compaction =
+    Key<CompactionTest> compaction =
         s.optional(
             "compaction",
             EarthTestShapes.compactionTest(),
@@ -190,16 +189,16 @@ final class FloorShapes {
 
   static Shape<RoundGap> roundGap() {
     Shape<RoundGap> s = Shape.of(RoundGap.class, "a round place without floor, such as a post");
-    Shape.Key<Double> x = s.required("x", Quantities.length("m", -100, 100), "from the centre");
-    Shape.Key<Double> y = s.required("y", Quantities.length("m", -100, 100), "from the centre");
-    Shape.Key<Double> diameter =
+    Key<Double> x = s.required("x", Quantities.length("m", -100, 100), "from the centre");
+    Key<Double> y = s.required("y", Quantities.length("m", -100, 100), "from the centre");
+    Key<Double> diameter =
         s.required("diameter", Quantities.length("m", 0.005, 20), "its diameter");
     return s.makes(v -> new RoundGap(v.get(x), v.get(y), v.get(diameter)));
   }
 
   static Shape<Floor> floor() {
     Shape<Floor> s = Shape.of(Floor.class, "the earthen floor");
-    Shape.Key<Double> edging =
+    Key<Double> edging =
         s.assumed(
             "edging",
             Quantities.length("mm", 0, 5000),
@@ -207,31 +206,31 @@ final class FloorShapes {
             0.0,
             "0 mm",
             "the floor goes to the base line");
-    Shape.Key<List<RoundGap>> gaps =
+    Key<List<RoundGap>> gaps =
         s.or("gaps", Kinds.list(roundGap(), 1, 50), "places without floor", List.of());
-    Shape.Key<Integer> doorFace =
+    Key<Integer> doorFace =
         s.optional(
             "doorFace",
             Kinds.count(1, 64),
             "the face with the door, towards which the floor is laid; that of cover.door if left"
                 + " out. Of an outline the side, of a round room one of 16, counter-clockwise from"
                 + " the side nearest the reader");
-    Shape.Key<List<FloorLayer>> layers =
+    Key<List<FloorLayer>> layers =
         s.required("layers", Kinds.list(floorLayer(), 1, 20), "layers from the bottom to the top");
-    Shape.Key<List<MixSpec>> mixes =
+    Key<List<MixSpec>> mixes =
         s.or("mixes", Kinds.list(mixSpec(), 1, 20), "the mixes of the layers", List.of());
-    Shape.Key<Double> shortestOpenTime =
+    Key<Double> shortestOpenTime =
         s.optional(
             "shortestOpenTime",
             Quantities.of(Dimension.TIME, "min", 1, 1440),
             "shortest time in which a wet edge still joins; reckoned from the weather, else 30 min,"
                 + " if left out");
-    Shape.Key<Double> longestOpenTime =
+    Key<Double> longestOpenTime =
         s.optional(
             "longestOpenTime",
             Quantities.of(Dimension.TIME, "min", 1, 2880),
             "longest time in which a wet edge still joins; stated together with the shortest");
-    Shape.Key<Double> reserve =
+    Key<Double> reserve =
         s.assumed(
             "reserve",
             Quantities.ratio(0, 1),
@@ -239,12 +238,12 @@ final class FloorShapes {
             0.1,
             "10 %",
             "common practice: spill and uneven ground");
-    Shape.Key<Double> softBase =
+    Key<Double> softBase =
         s.optional(
             "softBase",
             Quantities.length("mm", 0, 2000),
             "thickness of turf and topsoil left under the floor; 0 mm if stripped to the subsoil");
-    Shape.Key<FloorOutline> outline =
+    Key<FloorOutline> outline =
         s.optional(
             "outline",
             OutlineShapes.outline(),

@@ -63,14 +63,14 @@ public final class FormTable {
     Map<String, Object> description = new LinkedHashMap<>();
     description.put("about", shape.about());
     List<Object> keys = new ArrayList<>();
-    for (Shape.Key<?> key : shape.entries()) {
+    for (Key<?> key : shape.entries()) {
       keys.add(key(key));
     }
     description.put("keys", keys);
     return description;
   }
 
-  private static Map<String, Object> key(Shape.Key<?> key) {
+  private static Map<String, Object> key(Key<?> key) {
     Map<String, Object> field = named(key.name(), key.meaning());
     if (key.must()) {
       field.put("required", true);

@@ -8,9 +8,9 @@ import java.util.Optional;
 /** The names that keys of a shape had before {@link Forms#RENAMED}. */
 final class FormerNames {
 
-  private final Map<String, Shape.Key<?>> keys = new LinkedHashMap<>();
+  private final Map<String, Key<?>> keys = new LinkedHashMap<>();
 
-  void add(Shape.Key<?> key, String name) {
+  void add(Key<?> key, String name) {
     keys.put(name, key);
   }
 
@@ -20,12 +20,12 @@ final class FormerNames {
 
   /** The present name of what had a former one. */
   String present(String name) {
-    Shape.Key<?> key = keys.get(name);
+    Key<?> key = keys.get(name);
     return key == null ? name : key.name();
   }
 
   /** The name of a key in the version of the form that is read. */
-  String written(Shape.Key<?> key, Walk walk) {
+  String written(Key<?> key, Walk walk) {
     if (walk.form() >= Forms.RENAMED) {
       return key.name();
     }
@@ -40,7 +40,7 @@ final class FormerNames {
   Optional<JobFault> misnamed(Json.Member member, String at, Walk walk) {
     String name = member.key();
     boolean old = walk.form() < Forms.RENAMED;
-    Shape.Key<?> renamed = keys.get(name);
+    Key<?> renamed = keys.get(name);
     if (!old && renamed != null) {
       return Optional.of(
           new JobFault(

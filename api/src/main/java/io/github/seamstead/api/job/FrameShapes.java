@@ -12,14 +12,14 @@ final class FrameShapes {
   static Shape<FrameOpening> frameOpening() {
     Shape<FrameOpening> s =
         Shape.of(FrameOpening.class, "the opening at the top of a truncated frame, by one measure");
-    Shape.Key<Double> side =
+    Key<Double> side =
         s.optional("side", Quantities.length("m", 0.005, 50), "length of one edge of the opening");
-    Shape.Key<Double> radius =
+    Key<Double> radius =
         s.optional(
             "radius",
             Quantities.length("m", 0.005, 50),
             "from the axis to a corner of the opening");
-    Shape.Key<Double> cutHeight =
+    Key<Double> cutHeight =
         s.optional(
             "cutHeight", Quantities.length("m", 0.01, 100), "height of the opening over the base");
     s.rule(
@@ -38,18 +38,17 @@ final class FrameShapes {
   static Shape<BarStock> barStock() {
     Shape<BarStock> s =
         Shape.of(BarStock.class, "bars of one length that frame members are cut from");
-    Shape.Key<Double> length =
-        s.required("length", Quantities.length("m", 0.1, 20), "length of a bar");
-    Shape.Key<Integer> count =
+    Key<Double> length = s.required("length", Quantities.length("m", 0.1, 20), "length of a bar");
+    Key<Integer> count =
         s.optional("count", Kinds.count(1, 10000), "how many there are; no limit if left out");
-    Shape.Key<Double> cost =
+    Key<Double> cost =
         s.optional("cost", Quantities.money(), "price of one bar, in the money of the site");
     return s.makes(v -> new BarStock(v.get(length), v.find(count), v.find(cost)));
   }
 
   static Shape<Poles> poles() {
     Shape<Poles> s = Shape.of(Poles.class, "the members of the frame");
-    Shape.Key<PoleSection> section =
+    Key<PoleSection> section =
         s.assumed(
             "section",
             Kinds.choice(PoleSection.class, PoleSection::word),
@@ -57,25 +56,25 @@ final class FrameShapes {
             PoleSection.ROUND,
             "round",
             "a pipe unless the document says otherwise");
-    Shape.Key<Double> diameter =
+    Key<Double> diameter =
         s.optional(
             "diameter", Quantities.length("mm", 2, 500), "outside diameter of a round section");
-    Shape.Key<Double> width =
+    Key<Double> width =
         s.optional(
             "width",
             Quantities.length("mm", 2, 500),
             "width of a rectangular section, along the face");
-    Shape.Key<Double> depth =
+    Key<Double> depth =
         s.optional(
             "depth",
             Quantities.length("mm", 2, 500),
             "depth of a rectangular section, square to the face");
-    Shape.Key<Double> massPerLength =
+    Key<Double> massPerLength =
         s.optional(
             "massPerLength",
             Quantities.of(Dimension.MASS_PER_LENGTH, "kg/m", 0.001, 200),
             "mass of the section per length");
-    Shape.Key<Double> setback =
+    Key<Double> setback =
         s.assumed(
             "setback",
             Quantities.length("mm", 0, 1000),
@@ -83,9 +82,9 @@ final class FrameShapes {
             0.0,
             "0 mm",
             "members run from node to node unless a set-back is given");
-    Shape.Key<List<BarStock>> bars =
+    Key<List<BarStock>> bars =
         s.or("bars", Kinds.list(barStock(), 1, 50), "bars to cut the members from", List.of());
-    Shape.Key<Double> kerf =
+    Key<Double> kerf =
         s.assumed(
             "kerf",
             Quantities.length("mm", 0, 20),
@@ -121,19 +120,19 @@ final class FrameShapes {
 
   static Shape<TapedDistance> tapedDistance() {
     Shape<TapedDistance> s = Shape.of(TapedDistance.class, "one taped distance between two nodes");
-    Shape.Key<String> from =
+    Key<String> from =
         s.required(
             "from",
             Kinds.node(),
             "the node where the tape starts: B1 for base corner 1, T1 for the corner of the opening"
                 + " above it, A for the apex, C for the ground centre");
-    Shape.Key<String> to = s.required("to", Kinds.node(), "the node where it is read");
-    Shape.Key<WrittenQuantity> distance =
+    Key<String> to = s.required("to", Kinds.node(), "the node where it is read");
+    Key<WrittenQuantity> distance =
         s.required(
             "distance",
             Quantities.written(Dimension.LENGTH, "m", 0.001, 200),
             "the reading, with its standard uncertainty if known");
-    Shape.Key<Boolean> level =
+    Key<Boolean> level =
         s.or("level", Kinds.flag(), "whether the tape was held level between plumb lines", false);
     s.rule(
         (v, faults) -> {
@@ -149,9 +148,9 @@ final class FrameShapes {
         Shape.of(
             HeightReading.class,
             "how much higher one node is than another, by a level or water hose");
-    Shape.Key<String> from = s.required("from", Kinds.node(), "the node measured from");
-    Shape.Key<String> to = s.required("to", Kinds.node(), "the node measured to");
-    Shape.Key<WrittenQuantity> rise =
+    Key<String> from = s.required("from", Kinds.node(), "the node measured from");
+    Key<String> to = s.required("to", Kinds.node(), "the node measured to");
+    Key<WrittenQuantity> rise =
         s.required(
             "rise",
             Quantities.written(Dimension.LENGTH, "m", -50, 50),
@@ -168,12 +167,12 @@ final class FrameShapes {
   static Shape<PlumbReading> plumbReading() {
     Shape<PlumbReading> s =
         Shape.of(PlumbReading.class, "where a plumb line hung from one node falls");
-    Shape.Key<String> hung = s.required("hung", Kinds.node(), "the node that the line hangs from");
-    Shape.Key<String> mark =
+    Key<String> hung = s.required("hung", Kinds.node(), "the node that the line hangs from");
+    Key<String> mark =
         s.required("mark", Kinds.node(), "the node on the ground that it is measured from");
-    Shape.Key<String> towards =
+    Key<String> towards =
         s.required("towards", Kinds.node(), "the node that the offset is measured towards");
-    Shape.Key<WrittenQuantity> offset =
+    Key<WrittenQuantity> offset =
         s.required(
             "offset",
             Quantities.written(Dimension.LENGTH, "m", -20, 20),
@@ -183,16 +182,16 @@ final class FrameShapes {
 
   static Shape<SurveyReadings> surveyReadings() {
     Shape<SurveyReadings> s = Shape.of(SurveyReadings.class, "the frame as it was taped");
-    Shape.Key<List<TapedDistance>> distances =
+    Key<List<TapedDistance>> distances =
         s.required(
             "distances",
             Kinds.list(tapedDistance(), 1, 5000),
             "taped distances; a distance may be read more than once");
-    Shape.Key<List<HeightReading>> heights =
+    Key<List<HeightReading>> heights =
         s.or("heights", Kinds.list(heightReading(), 1, 1000), "differences of height", List.of());
-    Shape.Key<List<PlumbReading>> plumbs =
+    Key<List<PlumbReading>> plumbs =
         s.or("plumbs", Kinds.list(plumbReading(), 1, 1000), "plumb lines", List.of());
-    Shape.Key<Double> uncertainty =
+    Key<Double> uncertainty =
         s.assumed(
             "uncertainty",
             Quantities.length("mm", 0.01, 500),
@@ -200,7 +199,7 @@ final class FrameShapes {
             0.003,
             "3 mm",
             "common practice: a steel tape in two hands, short spans");
-    Shape.Key<Double> heightUncertainty =
+    Key<Double> heightUncertainty =
         s.assumed(
             "heightUncertainty",
             Quantities.length("mm", 0.01, 500),
@@ -208,7 +207,7 @@ final class FrameShapes {
             0.003,
             "3 mm",
             "common practice: a water hose level and a plumb line in still air");
-    Shape.Key<Double> tolerance =
+    Key<Double> tolerance =
         s.assumed(
             "tolerance",
             Quantities.length("mm", 0.1, 500),
@@ -216,7 +215,7 @@ final class FrameShapes {
             0.02,
             "20 mm",
             "common practice: what a hem and stretch take up on a shelter of this size");
-    Shape.Key<SurveyTape> tape =
+    Key<SurveyTape> tape =
         s.optional("tape", TapeShapes.tape(), "the tape, to correct the taped distances");
     return s.makes(
         v ->
@@ -233,25 +232,24 @@ final class FrameShapes {
   static Shape<Frame> frame() {
     Shape<Frame> s =
         Shape.of(Frame.class, "the frame that carries the cover, by ideal measures or as surveyed");
-    Shape.Key<Integer> sides =
-        s.required("sides", Kinds.count(3, 64), "how many sides the frame has");
-    Shape.Key<Map<FrameMeasure, Double>> measures =
+    Key<Integer> sides = s.required("sides", Kinds.count(3, 64), "how many sides the frame has");
+    Key<Map<FrameMeasure, Double>> measures =
         s.optional(
             "measures",
             Kinds.table(
                 FrameMeasure.class, FrameMeasure::word, Quantities::measure, FrameMeasure::meaning),
             "ideal measures; two that suffice");
-    Shape.Key<FrameOpening> opening =
+    Key<FrameOpening> opening =
         s.optional(
             "opening", frameOpening(), "the opening at the top; a whole pyramid if left out");
-    Shape.Key<Poles> poles = s.optional("poles", poles(), "the members of the frame");
-    Shape.Key<List<Double>> purlins =
+    Key<Poles> poles = s.optional("poles", poles(), "the members of the frame");
+    Key<List<Double>> purlins =
         s.or(
             "purlins",
             Kinds.list(Quantities.length("m", 0.01, 100), 1, 50),
             "heights of rings of purlins over the base",
             List.of());
-    Shape.Key<SurveyReadings> survey =
+    Key<SurveyReadings> survey =
         s.optional("survey", surveyReadings(), "the frame as it was taped");
     s.rule(
         (v, faults) -> {

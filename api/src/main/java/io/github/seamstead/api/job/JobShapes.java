@@ -17,44 +17,44 @@ final class JobShapes {
         "seamstead",
         Forms.version(),
         "version of the form of the document; the newest is " + Forms.NEWEST);
-    Shape.Key<Site> site = s.optional("site", SiteShapes.site(), "the site and who works there");
-    Shape.Key<Frame> frame =
+    Key<Site> site = s.optional("site", SiteShapes.site(), "the site and who works there");
+    Key<Frame> frame =
         s.optional(
             "frame",
             FrameShapes.frame(),
             "the frame that carries the cover; a floor or soils can be planned without");
-    Shape.Key<Cover> cover =
+    Key<Cover> cover =
         s.optional("cover", CoverShapes.cover(), "the cover; not planned if left out");
-    Shape.Key<Stock> stock =
+    Key<Stock> stock =
         s.optional(
             "stock",
             StockShapes.stock(),
             "the sheets and rolls; panels are not laid out if left out");
-    Shape.Key<List<SoilSample>> soils =
+    Key<List<SoilSample>> soils =
         s.or(
             "soils",
             Kinds.list(SoilShapes.soilSample(), 1, 50),
             "local soils with their tests",
             List.of());
-    Shape.Key<List<Aggregate>> aggregates =
+    Key<List<Aggregate>> aggregates =
         s.or(
             "aggregates",
             Kinds.list(SoilShapes.aggregate(), 1, 50),
             "sands and gravels",
             List.of());
-    Shape.Key<List<TrialMix>> trialMixes =
+    Key<List<TrialMix>> trialMixes =
         s.or(
             "trialMixes",
             Kinds.list(TrialShapes.trialMix(), 1, 20),
             "trial samples of the mixes",
             List.of());
-    Shape.Key<Floor> floor =
+    Key<Floor> floor =
         s.optional("floor", FloorShapes.floor(), "the earthen floor; not planned if left out");
-    Shape.Key<Plant> plant =
+    Key<Plant> plant =
         s.optional("plant", PlantShapes.plant(), "the tools that move and mix material");
-    Shape.Key<Weather> weather =
+    Key<Weather> weather =
         s.optional("weather", WeatherShapes.weather(), "the weather while the floor dries");
-    Shape.Key<List<ValueDoubt>> doubts =
+    Key<List<ValueDoubt>> doubts =
         s.or(
             "doubts",
             Kinds.list(DoubtShapes.valueDoubt(), 1, 100),

@@ -8,7 +8,7 @@ final class JoinLogShapes {
 
   private JoinLogShapes() {}
 
-  static Shape.Key<Facing> facing(Shape<?> s) {
+  static Key<Facing> facing(Shape<?> s) {
     return s.or(
         "facing",
         Kinds.constant(Facing.class),
@@ -16,7 +16,7 @@ final class JoinLogShapes {
         Facing.GOOD_TOGETHER);
   }
 
-  static Shape.Key<List<String>> marks(Shape<?> s) {
+  static Key<List<String>> marks(Shape<?> s) {
     return s.optional(
         "marks",
         Kinds.list(Kinds.text(), 2, 2),
@@ -25,13 +25,13 @@ final class JoinLogShapes {
 
   static Shape<JoinEntry> joinEntry() {
     Shape<JoinEntry> s = Shape.of(JoinEntry.class, "one seam made or undone");
-    Shape.Key<List<String>> join =
+    Key<List<String>> join =
         s.optional(
             "join", Kinds.list(Kinds.text(), 2, 2), "the two edges joined, such as 3R and 4L");
-    Shape.Key<List<String>> undo =
+    Key<List<String>> undo =
         s.optional("undo", Kinds.list(Kinds.text(), 2, 2), "the two edges taken apart again");
-    Shape.Key<Facing> facing = facing(s);
-    Shape.Key<List<String>> marks = marks(s);
+    Key<Facing> facing = facing(s);
+    Key<List<String>> marks = marks(s);
     s.rule(
         (v, faults) -> {
           if (v.has(join) == v.has(undo)) {
@@ -51,7 +51,7 @@ final class JoinLogShapes {
         "seamstead",
         Forms.version(),
         "version of the form of the document; the newest is " + Forms.NEWEST);
-    Shape.Key<List<JoinEntry>> log =
+    Key<List<JoinEntry>> log =
         s.required(
             "log", Kinds.list(joinEntry(), 1, 5000), "seams in the order in which they were made");
     return s.makes(v -> new JoinLogDocument(Forms.NEWEST, v.get(log)));

@@ -10,7 +10,7 @@ final class JoinShapes {
 
   static Shape<Fixings> fixings() {
     Shape<Fixings> s = Shape.of(Fixings.class, "what holds seams and hem");
-    Shape.Key<FixingMethod> method =
+    Key<FixingMethod> method =
         s.assumed(
             "method",
             Kinds.choice(FixingMethod.class, FixingMethod::word),
@@ -18,7 +18,7 @@ final class JoinShapes {
             FixingMethod.STAPLES,
             "staples",
             "common practice: plier stapler on coated fabric");
-    Shape.Key<Double> spacing =
+    Key<Double> spacing =
         s.assumed(
             "spacing",
             Quantities.length("mm", 2, 1000),
@@ -26,7 +26,7 @@ final class JoinShapes {
             0.04,
             "40 mm",
             "common practice: clinched staples in coated fabric");
-    Shape.Key<Integer> rows =
+    Key<Integer> rows =
         s.assumed(
             "rows",
             Kinds.count(1, 6),
@@ -34,15 +34,15 @@ final class JoinShapes {
             1,
             "1",
             "common practice: one row along each seam");
-    Shape.Key<Integer> packSize =
+    Key<Integer> packSize =
         s.assumed(
             "packSize", Kinds.count(1, 100000), "fixings in a pack", 1000, "1000", "a usual pack");
-    Shape.Key<Double> adhesiveBead =
+    Key<Double> adhesiveBead =
         s.optional(
             "adhesiveBead",
             Quantities.length("mm", 1, 30),
             "diameter of the bead of adhesive along each seam");
-    Shape.Key<Double> cartridge =
+    Key<Double> cartridge =
         s.assumed(
             "cartridge",
             Quantities.of(Dimension.VOLUME, "ml", 10, 5000),
@@ -50,9 +50,9 @@ final class JoinShapes {
             310e-6,
             "310 ml",
             "a usual cartridge");
-    Shape.Key<Adhesive> adhesive =
+    Key<Adhesive> adhesive =
         s.optional("adhesive", AdhesiveShapes.adhesive(), "what the maker of the adhesive states");
-    Shape.Key<Double> spare =
+    Key<Double> spare =
         s.assumed(
             "spare",
             Quantities.ratio(0, 1),
@@ -60,7 +60,7 @@ final class JoinShapes {
             0.1,
             "10 %",
             "common practice: bent staples and half-used cartridges");
-    Shape.Key<SeamLayers> through =
+    Key<SeamLayers> through =
         s.optional("through", through(), "what a fixing of a seam goes through");
     return s.makes(
         v ->
@@ -78,30 +78,29 @@ final class JoinShapes {
 
   private static Shape<SeamLayers> through() {
     Shape<SeamLayers> s = Shape.of(SeamLayers.class, "what a fixing of a seam goes through");
-    Shape.Key<Integer> layers =
+    Key<Integer> layers =
         s.required(
             "layers",
             Kinds.count(1, SeamStack.MOST_LAYERS),
             "layers of cloth that a fixing goes through");
-    Shape.Key<Double> extra =
+    Key<Double> extra =
         s.or(
             "extra",
             Quantities.length("mm", 0, 100),
             "tape, washers or a batten that a fixing goes through",
             0.0);
-    Shape.Key<Double> beyond =
+    Key<Double> beyond =
         s.optional(
             "beyond",
             Quantities.length("mm", 0.5, 200),
             "what of a staple turns over, or of a screw bites, on the far side");
-    Shape.Key<Double> reel =
-        s.optional("reel", Quantities.length("m", 1, 100000), "thread on a reel");
+    Key<Double> reel = s.optional("reel", Quantities.length("m", 1, 100000), "thread on a reel");
     return s.makes(v -> new SeamLayers(v.get(layers), v.get(extra), v.find(beyond), v.find(reel)));
   }
 
   static Shape<Joining> joining() {
     Shape<Joining> s = Shape.of(Joining.class, "how the crew joins");
-    Shape.Key<Double> quickestSeam =
+    Key<Double> quickestSeam =
         s.assumed(
             "quickestSeam",
             Quantities.of(Dimension.TIME, "min", 0.1, 600),
@@ -109,7 +108,7 @@ final class JoinShapes {
             7 * 60.0,
             "7 min",
             "common practice: 8 to 10 minutes to staple one seam of a shelter, less on a good day");
-    Shape.Key<Double> usualSeam =
+    Key<Double> usualSeam =
         s.assumed(
             "usualSeam",
             Quantities.of(Dimension.TIME, "min", 0.1, 600),
@@ -117,7 +116,7 @@ final class JoinShapes {
             9 * 60.0,
             "9 min",
             "common practice: 8 to 10 minutes to staple one seam of a shelter");
-    Shape.Key<Double> slowestSeam =
+    Key<Double> slowestSeam =
         s.assumed(
             "slowestSeam",
             Quantities.of(Dimension.TIME, "min", 0.1, 600),
@@ -126,7 +125,7 @@ final class JoinShapes {
             "15 min",
             "common practice: 8 to 10 minutes to staple one seam of a shelter, more with a jam or a"
                 + " redo");
-    Shape.Key<Double> liftLimit =
+    Key<Double> liftLimit =
         s.assumed(
             "liftLimit",
             Quantities.of(Dimension.MASS, "kg", 1, 100),
@@ -134,7 +133,7 @@ final class JoinShapes {
             23.0,
             "23 kg",
             "revised NIOSH lifting equation: load constant under ideal conditions");
-    Shape.Key<Double> learning =
+    Key<Double> learning =
         s.optional(
             "learning",
             Quantities.ratio(0.5, 1),

@@ -9,8 +9,8 @@ final class OutlineShapes {
 
   private static Shape<OutlineCorner> corner() {
     Shape<OutlineCorner> s = Shape.of(OutlineCorner.class, "a corner of the floor in plan");
-    Shape.Key<Double> x = s.required("x", Quantities.length("m", -100, 100), "from any one point");
-    Shape.Key<Double> y =
+    Key<Double> x = s.required("x", Quantities.length("m", -100, 100), "from any one point");
+    Key<Double> y =
         s.required("y", Quantities.length("m", -100, 100), "from the same point, across x");
     return s.makes(v -> new OutlineCorner(v.get(x), v.get(y)));
   }
@@ -20,12 +20,12 @@ final class OutlineShapes {
         Shape.of(
             FloorOutline.class,
             "the outline of a floor that no frame gives: diameter, or sides and side, or corners");
-    Shape.Key<Double> diameter =
+    Key<Double> diameter =
         s.optional("diameter", Quantities.length("m", 0.3, 100), "of a round room");
-    Shape.Key<Integer> sides = s.optional("sides", Kinds.count(3, 64), "of a regular room");
-    Shape.Key<Double> side =
+    Key<Integer> sides = s.optional("sides", Kinds.count(3, 64), "of a regular room");
+    Key<Double> side =
         s.optional("side", Quantities.length("m", 0.1, 100), "length of each of these sides");
-    Shape.Key<List<OutlineCorner>> corners =
+    Key<List<OutlineCorner>> corners =
         s.or(
             "corners",
             Kinds.list(corner(), 3, 64),

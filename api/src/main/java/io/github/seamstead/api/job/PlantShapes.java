@@ -9,17 +9,17 @@ final class PlantShapes {
 
   static Shape<PlantMixer> plantMixer() {
     Shape<PlantMixer> s = Shape.of(PlantMixer.class, "the mixer");
-    Shape.Key<Double> workingVolume =
+    Key<Double> workingVolume =
         s.required(
             "workingVolume",
             Quantities.of(Dimension.VOLUME, "l", 1, 5000),
             "volume that the drum mixes in one batch");
-    Shape.Key<Double> massLimit =
+    Key<Double> massLimit =
         s.optional(
             "massLimit",
             Quantities.of(Dimension.MASS, "kg", 1, 10000),
             "the most that the drum may hold");
-    Shape.Key<Double> cycle =
+    Key<Double> cycle =
         s.assumed(
             "cycle",
             Quantities.of(Dimension.TIME, "min", 0.5, 240),
@@ -32,12 +32,12 @@ final class PlantShapes {
 
   static Shape<PlantBarrow> plantBarrow() {
     Shape<PlantBarrow> s = Shape.of(PlantBarrow.class, "the barrow");
-    Shape.Key<Double> volume =
+    Key<Double> volume =
         s.required(
             "volume",
             Quantities.of(Dimension.VOLUME, "l", 5, 1000),
             "volume that the barrow carries");
-    Shape.Key<Double> payload =
+    Key<Double> payload =
         s.optional(
             "payload", Quantities.of(Dimension.MASS, "kg", 5, 1000), "the most that it may carry");
     return s.makes(v -> new PlantBarrow(v.get(volume), v.find(payload)));
@@ -45,18 +45,18 @@ final class PlantShapes {
 
   static Shape<PlantTrailer> plantTrailer() {
     Shape<PlantTrailer> s = Shape.of(PlantTrailer.class, "the trailer that brings material");
-    Shape.Key<Double> volume =
+    Key<Double> volume =
         s.required(
             "volume", Quantities.of(Dimension.VOLUME, "m3", 0.01, 100), "volume of the load bed");
-    Shape.Key<Double> payload =
+    Key<Double> payload =
         s.required("payload", Quantities.of(Dimension.MASS, "kg", 10, 50000), "legal payload");
     return s.makes(v -> new PlantTrailer(v.get(volume), v.get(payload)));
   }
 
   static Shape<Plant> plant() {
     Shape<Plant> s = Shape.of(Plant.class, "the tools that move and mix material");
-    Shape.Key<PlantMixer> mixer = s.optional("mixer", plantMixer(), "the mixer");
-    Shape.Key<Double> bucket =
+    Key<PlantMixer> mixer = s.optional("mixer", plantMixer(), "the mixer");
+    Key<Double> bucket =
         s.assumed(
             "bucket",
             Quantities.of(Dimension.VOLUME, "l", 0.5, 200),
@@ -64,8 +64,8 @@ final class PlantShapes {
             0.012,
             "12 l",
             "common practice: a builder's bucket filled level");
-    Shape.Key<PlantBarrow> barrow = s.optional("barrow", plantBarrow(), "the barrow");
-    Shape.Key<PlantTrailer> trailer =
+    Key<PlantBarrow> barrow = s.optional("barrow", plantBarrow(), "the barrow");
+    Key<PlantTrailer> trailer =
         s.optional("trailer", plantTrailer(), "the trailer that brings material");
     return s.makes(v -> new Plant(v.find(mixer), v.get(bucket), v.find(barrow), v.find(trailer)));
   }

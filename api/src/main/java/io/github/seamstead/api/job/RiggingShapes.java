@@ -16,12 +16,12 @@ final class RiggingShapes {
   static Shape<BasicWind> basicWind() {
     Shape<BasicWind> s =
         Shape.of(BasicWind.class, "a basic wind speed of a code that prints means and not gusts");
-    Shape.Key<Double> speed =
+    Key<Double> speed =
         s.required(
             "speed",
             Quantities.of(Dimension.SPEED, "m/s", 5, 60),
             "ten-minute mean at 10 m over open country");
-    Shape.Key<Terrain> terrain =
+    Key<Terrain> terrain =
         s.assumed(
             "terrain",
             Kinds.constant(Terrain.class),
@@ -37,17 +37,17 @@ final class RiggingShapes {
         Shape.of(
             WindFigures.class,
             "wind coefficients of your own, for a shape that the simple ones do not hold for");
-    Shape.Key<Double> drag =
+    Key<Double> drag =
         s.required(
             "drag",
             Quantities.ratio(0.05, 3),
             "sideways force over velocity pressure and greatest silhouette");
-    Shape.Key<Double> uplift =
+    Key<Double> uplift =
         s.required(
             "uplift",
             Quantities.ratio(0, 3),
             "upward force over velocity pressure and plan area, pressure from inside included");
-    Shape.Key<String> source =
+    Key<String> source =
         s.required("source", Kinds.text(), "where they stand, such as the code and its clause");
     return s.makes(v -> new WindFigures(v.get(drag), v.get(uplift), v.get(source)));
   }
@@ -55,12 +55,12 @@ final class RiggingShapes {
   static Shape<PegPulls> pegs() {
     Shape<PegPulls> s =
         Shape.of(PegPulls.class, "pegs tested by pulling them on this ground, along the rope");
-    Shape.Key<List<Double>> pulls =
+    Key<List<Double>> pulls =
         s.required(
             "pulls",
             Kinds.list(Quantities.of(Dimension.FORCE, "N", 1, 1e6), PegTest.LEAST_TESTS, 100),
             "pull at which each peg began to move");
-    Shape.Key<Ground> ground =
+    Key<Ground> ground =
         s.assumed(
             "ground",
             Kinds.constant(Ground.class),
@@ -68,7 +68,7 @@ final class RiggingShapes {
             Ground.WET_OR_THAWING,
             "wetOrThawing",
             "the careful reading: wind comes with rain, and wet ground holds about half");
-    Shape.Key<Double> factor =
+    Key<Double> factor =
         s.assumed(
             "factor",
             Quantities.ratio(1.5, 10),
@@ -81,10 +81,9 @@ final class RiggingShapes {
 
   static Shape<SiteRope> rope() {
     Shape<SiteRope> s = Shape.of(SiteRope.class, "the rope that raises the cover");
-    Shape.Key<Fibre> fibre = s.required("fibre", Kinds.constant(Fibre.class), "what it is made of");
-    Shape.Key<Double> diameter =
-        s.required("diameter", Quantities.length("mm", 3, 60), "its diameter");
-    Shape.Key<Double> factor =
+    Key<Fibre> fibre = s.required("fibre", Kinds.constant(Fibre.class), "what it is made of");
+    Key<Double> diameter = s.required("diameter", Quantities.length("mm", 3, 60), "its diameter");
+    Key<Double> factor =
         s.assumed(
             "factor",
             Quantities.ratio(RopeStrength.LEAST_FACTOR, 50),
@@ -92,7 +91,7 @@ final class RiggingShapes {
             RopeStrength.OVERHEAD_FACTOR,
             "12",
             "the careful reading: people may be under the load");
-    Shape.Key<Double> coil =
+    Key<Double> coil =
         s.optional(
             "coil", Quantities.length("m", 1, 1000), "length of the coils that it is cut from");
     return s.makes(v -> new SiteRope(v.get(fibre), v.get(diameter), v.get(factor), v.find(coil)));

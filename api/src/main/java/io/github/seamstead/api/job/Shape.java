@@ -3,7 +3,6 @@ package io.github.seamstead.api.job;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,8 +77,8 @@ final class Shape<R> implements Kind<R> {
         (v, faults) -> {
           if (v.has(assumed) && v.has(instead)) {
             faults.note(
-                assumed.name,
-                assumed.name + " and " + instead.name,
+                assumed.name(),
+                assumed.name() + " and " + instead.name(),
                 "must state one of them, not both");
           }
         });
@@ -92,7 +91,7 @@ final class Shape<R> implements Kind<R> {
 
   private <T> Key<T> add(Key<T> key) {
     keys.add(key);
-    names.add(key.name);
+    names.add(key.name());
     return key;
   }
 
@@ -138,12 +137,12 @@ final class Shape<R> implements Kind<R> {
 
   @Override
   public List<Kind<?>> parts() {
-    return keys.stream().<Kind<?>>map(key -> key.kind).toList();
+    return keys.stream().<Kind<?>>map(key -> key.kind()).toList();
   }
 
   @Override
   public Optional<Kind<?>> under(String key) {
-    return keys.stream().filter(k -> k.name.equals(key)).<Kind<?>>map(k -> k.kind).findFirst();
+    return keys.stream().filter(k -> k.name().equals(key)).<Kind<?>>map(k -> k.kind()).findFirst();
   }
 
   @Override
@@ -153,7 +152,7 @@ final class Shape<R> implements Kind<R> {
 
   @Override
   public boolean isRequired(String key) {
-    return keys.stream().anyMatch(k -> k.name.equals(key) && k.must);
+    return keys.stream().anyMatch(k -> k.name().equals(key) && k.must());
   }
 
   /** This shape and every shape that its values can hold, each type once. */
@@ -177,20 +176,20 @@ final class Shape<R> implements Kind<R> {
       return null;
     }
     int before = walk.faultCount();
-    Map<String, Json> given = given(object, path, walk);
+    Map<String, Json> given = new GivenKeys(names, former).of(object, path, walk);
     Map<Key<?>, Object> read = new LinkedHashMap<>();
     for (Key<?> key : keys) {
       String name = former.written(key, walk);
       Json member = given.get(name);
       if (member != null) {
-        Object got = key.kind.read(member, path + "." + name, walk);
+        Object got = key.kind().read(member, path + "." + name, walk);
         if (got != null) {
           read.put(key, got);
         }
-      } else if (key.must) {
-        walk.fault(path + "." + name, value.line(), "nothing", "must be there: " + key.meaning);
-      } else if (!key.ground.isEmpty() && !isImplied(key, given.keySet())) {
-        walk.assume(path + "." + key.name, key.shown, key.ground);
+      } else if (key.must()) {
+        walk.fault(path + "." + name, value.line(), "nothing", "must be there: " + key.meaning());
+      } else if (!key.ground().isEmpty() && !isImplied(key, given.keySet())) {
+        walk.assume(path + "." + key.name(), key.shown(), key.ground());
       }
     }
     if (walk.faultCount() > before) {
@@ -203,8 +202,8 @@ final class Shape<R> implements Kind<R> {
   private boolean isImplied(Key<?> key, Set<String> given) {
     Key<?> instead = told.get(key);
     Key<?> owner = owners.get(key);
-    return (instead != null && given.contains(instead.name))
-        || (owner != null && !given.contains(owner.name));
+    return (instead != null && given.contains(instead.name()))
+        || (owner != null && !given.contains(owner.name()));
   }
 
   private @Nullable R make(Json value, String path, Walk walk, Values values) {
@@ -225,40 +224,6 @@ final class Shape<R> implements Kind<R> {
     return make.apply(values);
   }
 
-  private Map<String, Json> given(Json.Obj object, String path, Walk walk) {
-    Map<String, Json> given = new LinkedHashMap<>();
-    Set<String> repeated = new HashSet<>();
-    for (Json.Member member : object.members()) {
-      String at = path + "." + member.key();
-      Optional<JobFault> misnamed = former.misnamed(member, at, walk);
-      if (misnamed.isPresent()) {
-        walk.fault(misnamed.get());
-      } else if (!names.contains(member.key()) && !former.has(member.key())) {
-        if (walk.isFull()) {
-          // Words for a fault that is not kept would cost more than all the reading.
-          walk.dropped();
-          continue;
-        }
-        String hint =
-            Nearest.to(member.key(), names)
-                .map(near -> "did you mean \"" + near + "\"? ")
-                .orElse("");
-        walk.fault(
-            at,
-            member.line(),
-            "the unknown key \"" + member.key() + "\"",
-            hint + "known here: " + String.join(", ", names));
-      } else if (given.putIfAbsent(member.key(), member.value()) != null) {
-        if (repeated.add(member.key())) {
-          walk.fault(at, member.line(), "the same key twice", "must stand once in its object");
-        }
-      } else {
-        walk.seen(at, member.value());
-      }
-    }
-    return given;
-  }
-
   @Override
   public Json.Obj write(Object value, String path, Set<String> assumed) {
     if (value instanceof Draft<?> draft) {
@@ -271,10 +236,10 @@ final class Shape<R> implements Kind<R> {
   Json.Obj write(Map<String, Object> stated, String path, Set<String> assumed) {
     List<Json.Member> members = new ArrayList<>();
     for (Key<?> key : keys) {
-      Object member = stated.get(key.name);
+      Object member = stated.get(key.name());
       if (member != null) {
-        Json written = key.kind.write(member, path + "." + key.name, assumed);
-        members.add(new Json.Member(key.name, 0, written));
+        Json written = key.kind().write(member, path + "." + key.name(), assumed);
+        members.add(new Json.Member(key.name(), 0, written));
       }
     }
     return new Json.Obj(0, members);
@@ -284,24 +249,24 @@ final class Shape<R> implements Kind<R> {
   Map<String, Object> stated(R value, String path, Set<String> assumed) {
     Map<String, Object> stated = new LinkedHashMap<>();
     for (Key<?> key : keys) {
-      Object component = Components.of(value, key.name);
+      Object component = Components.of(value, key.name());
       Object inner = component instanceof Optional<?> o ? o.orElse(null) : component;
       if (inner == null) {
         continue;
       }
       boolean says =
-          !(key.ground.isEmpty() && inner.equals(key.fallback))
-              && !(inner instanceof Collection<?> list && list.isEmpty() && !key.must);
+          !(key.ground().isEmpty() && inner.equals(key.fallback()))
+              && !(inner instanceof Collection<?> list && list.isEmpty() && !key.must());
       // A value that code has put in the place of an assumed one is stated.
-      boolean open = assumed.contains(path + "." + key.name) && inner.equals(key.fallback);
+      boolean open = assumed.contains(path + "." + key.name()) && inner.equals(key.fallback());
       if (says && !open) {
-        stated.put(key.name, inner);
+        stated.put(key.name(), inner);
       }
     }
     keys.stream()
         .filter(key -> isImplied(key, stated.keySet()))
-        .filter(key -> Objects.equals(stated.get(key.name), key.fallback))
-        .forEach(key -> stated.remove(key.name));
+        .filter(key -> Objects.equals(stated.get(key.name()), key.fallback()))
+        .forEach(key -> stated.remove(key.name()));
     return stated;
   }
 
@@ -322,14 +287,14 @@ final class Shape<R> implements Kind<R> {
     Map<String, Object> properties = new LinkedHashMap<>();
     List<String> must = new ArrayList<>();
     for (Key<?> key : keys) {
-      Map<String, Object> property = key.kind.schema(definitions);
-      property.put("description", key.meaning);
-      if (!key.ground.isEmpty()) {
-        property.put("x-assumed", key.shown + " (" + key.ground + ")");
+      Map<String, Object> property = key.kind().schema(definitions);
+      property.put("description", key.meaning());
+      if (!key.ground().isEmpty()) {
+        property.put("x-assumed", key.shown() + " (" + key.ground() + ")");
       }
-      properties.put(key.name, property);
-      if (key.must) {
-        must.add(key.name);
+      properties.put(key.name(), property);
+      if (key.must()) {
+        must.add(key.name());
       }
     }
     former.describe(definition, properties, must, definitions);
@@ -358,9 +323,9 @@ final class Shape<R> implements Kind<R> {
     /** Gives a required value, or an assumed one where the document has none. */
     @SuppressWarnings("unchecked") // put there by the key's own kind
     <T> T get(Key<T> key) {
-      Object value = read.containsKey(key) ? read.get(key) : key.fallback;
+      Object value = read.containsKey(key) ? read.get(key) : key.fallback();
       if (value == null) {
-        throw new IllegalStateException("no value for " + key.name);
+        throw new IllegalStateException("no value for " + key.name());
       }
       return (T) value;
     }
@@ -374,61 +339,6 @@ final class Shape<R> implements Kind<R> {
     /** Tells whether the document states a value. */
     boolean has(Key<?> key) {
       return read.containsKey(key);
-    }
-  }
-
-  /** A key of the object. Equal only to itself. */
-  static final class Key<T> {
-
-    private final String name;
-    private final Kind<T> kind;
-    private final String meaning;
-    private final boolean must;
-    private final @Nullable T fallback;
-    private final String shown;
-    private final String ground;
-
-    private Key(
-        String name,
-        Kind<T> kind,
-        String meaning,
-        boolean must,
-        @Nullable T fallback,
-        String shown,
-        String ground) {
-      this.name = name;
-      this.kind = kind;
-      this.meaning = meaning;
-      this.must = must;
-      this.fallback = fallback;
-      this.shown = shown;
-      this.ground = ground;
-    }
-
-    String name() {
-      return name;
-    }
-
-    Kind<T> kind() {
-      return kind;
-    }
-
-    String meaning() {
-      return meaning;
-    }
-
-    boolean must() {
-      return must;
-    }
-
-    /** The value taken when the key is left out, in words; empty if none is assumed. */
-    String shown() {
-      return shown;
-    }
-
-    /** Why that value is taken; empty if none is assumed. */
-    String ground() {
-      return ground;
     }
   }
 }

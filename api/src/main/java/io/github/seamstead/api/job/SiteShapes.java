@@ -13,8 +13,8 @@ final class SiteShapes {
 
   static Shape<Crew> crew() {
     Shape<Crew> s = Shape.of(Crew.class, "the people who do the work");
-    Shape.Key<Integer> people = s.required("people", Kinds.count(1, 100), "how many people work");
-    Shape.Key<Integer> teams =
+    Key<Integer> people = s.required("people", Kinds.count(1, 100), "how many people work");
+    Key<Integer> teams =
         s.assumed(
             "teams",
             Kinds.count(1, 20),
@@ -22,7 +22,7 @@ final class SiteShapes {
             1,
             "1",
             "one team unless the document says more");
-    Shape.Key<Double> hoursPerDay =
+    Key<Double> hoursPerDay =
         s.assumed(
             "hoursPerDay",
             Quantities.of(Dimension.TIME, "h", 1, 16),
@@ -44,9 +44,9 @@ final class SiteShapes {
 
   static Shape<Site> site() {
     Shape<Site> s = Shape.of(Site.class, "the site and who works there");
-    Shape.Key<String> name = s.required("name", Kinds.text(), "what the job is called");
-    Shape.Key<String> note = s.optional("note", Kinds.text(), "a remark for the first page");
-    Shape.Key<UnitSystem> units =
+    Key<String> name = s.required("name", Kinds.text(), "what the job is called");
+    Key<String> note = s.optional("note", Kinds.text(), "a remark for the first page");
+    Key<UnitSystem> units =
         s.assumed(
             "units",
             Kinds.choice(UnitSystem.class, u -> u.name().toLowerCase(Locale.ROOT)),
@@ -54,27 +54,25 @@ final class SiteShapes {
             UnitSystem.METRIC,
             "metric",
             "the document states no units to show");
-    Shape.Key<Crew> crew = s.optional("crew", crew(), "the people who do the work");
-    Shape.Key<BasicWind> basicWind =
+    Key<Crew> crew = s.optional("crew", crew(), "the people who do the work");
+    Key<BasicWind> basicWind =
         s.optional(
             "basicWind",
             RiggingShapes.basicWind(),
             "basic wind speed of a code that prints means, in place of designWind");
-    Shape.Key<Double> designWind =
+    Key<Double> designWind =
         s.optional(
             "designWind",
             Quantities.of(Dimension.SPEED, "m/s", 5, 100),
             "gust speed at the height of the cover by the local code");
-    Shape.Key<WindFigures> windFigures =
+    Key<WindFigures> windFigures =
         s.optional(
             "windFigures",
             RiggingShapes.windFigures(),
             "wind coefficients of your own with their source, used in place of the simple ones");
-    Shape.Key<PegPulls> pegs =
-        s.optional("pegs", RiggingShapes.pegs(), "pegs tested by pulling them");
-    Shape.Key<SiteRope> rope =
-        s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
-    Shape.Key<LocalDate> start =
+    Key<PegPulls> pegs = s.optional("pegs", RiggingShapes.pegs(), "pegs tested by pulling them");
+    Key<SiteRope> rope = s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
+    Key<LocalDate> start =
         s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
     Shape.Key<PaperSize> paper =
         s.optional(

@@ -15,21 +15,21 @@ final class SoilShapes {
 
   private SoilShapes() {}
 
-  private static Shape.Key<String> id(Shape<?> s) {
+  private static Key<String> id(Shape<?> s) {
     return s.required("id", Kinds.id(), "its name, by which mixes and layers call it");
   }
 
-  private static Shape.Key<Double> pricePerTonne(Shape<?> s) {
+  private static Key<Double> pricePerTonne(Shape<?> s) {
     return s.optional(
         "pricePerTonne", Quantities.money(), "price of a tonne, in the money of the site");
   }
 
-  private static Shape.Key<DriedSample> dried(Shape<?> s) {
+  private static Key<DriedSample> dried(Shape<?> s) {
     return s.optional(
         "dried", EarthTestShapes.driedSample(), "a sample dried to tell its moisture");
   }
 
-  private static Shape.Key<WeighedBucket> weighed(Shape<?> s) {
+  private static Key<WeighedBucket> weighed(Shape<?> s) {
     return s.optional(
         "weighed",
         EarthTestShapes.weighedBucket(),
@@ -39,34 +39,33 @@ final class SoilShapes {
   static Shape<SoilSample> soilSample() {
     Shape<SoilSample> s =
         Shape.of(SoilSample.class, "a local soil and the tests that were made of it");
-    Shape.Key<String> id = id(s);
-    Shape.Key<String> note = s.optional("note", Kinds.text(), "where it was dug");
-    Shape.Key<SqueezeTest.Outcome> squeeze = SoilTestKeys.squeeze(s);
-    Shape.Key<DropTest.Outcome> drop = SoilTestKeys.drop(s);
-    Shape.Key<Double> thread = SoilTestKeys.thread(s);
-    Shape.Key<Boolean> cannotBeRolled =
+    Key<String> id = id(s);
+    Key<String> note = s.optional("note", Kinds.text(), "where it was dug");
+    Key<SqueezeTest.Outcome> squeeze = SoilTestKeys.squeeze(s);
+    Key<DropTest.Outcome> drop = SoilTestKeys.drop(s);
+    Key<Double> thread = SoilTestKeys.thread(s);
+    Key<Boolean> cannotBeRolled =
         s.or("cannotBeRolled", Kinds.flag(), "true if no thread holds", false);
-    Shape.Key<BendTest.Outcome> bend = SoilTestKeys.bend(s);
-    Shape.Key<Double> ribbon = SoilTestKeys.ribbon(s);
-    Shape.Key<WashTest.Outcome> wash = SoilTestKeys.wash(s);
-    Shape.Key<ShineTest.Outcome> shine = SoilTestKeys.shine(s);
-    Shape.Key<DryStrengthTest.Outcome> dryStrength = SoilTestKeys.dryStrength(s);
-    Shape.Key<JarReading> jar = SoilTestKeys.jar(s);
-    Shape.Key<LaboratorySheet> laboratory = SoilTestKeys.laboratory(s);
-    Shape.Key<SieveSheet> sieve = SoilTestKeys.sieve(s);
-    Shape.Key<HydrometerSheet> hydrometer = SoilTestKeys.hydrometer(s);
-    Shape.Key<Double> liquidLimit =
-        s.optional("liquidLimit", Quantities.ratio(0.05, 5), "liquid limit");
-    Shape.Key<Double> plasticLimit =
+    Key<BendTest.Outcome> bend = SoilTestKeys.bend(s);
+    Key<Double> ribbon = SoilTestKeys.ribbon(s);
+    Key<WashTest.Outcome> wash = SoilTestKeys.wash(s);
+    Key<ShineTest.Outcome> shine = SoilTestKeys.shine(s);
+    Key<DryStrengthTest.Outcome> dryStrength = SoilTestKeys.dryStrength(s);
+    Key<JarReading> jar = SoilTestKeys.jar(s);
+    Key<LaboratorySheet> laboratory = SoilTestKeys.laboratory(s);
+    Key<SieveSheet> sieve = SoilTestKeys.sieve(s);
+    Key<HydrometerSheet> hydrometer = SoilTestKeys.hydrometer(s);
+    Key<Double> liquidLimit = s.optional("liquidLimit", Quantities.ratio(0.05, 5), "liquid limit");
+    Key<Double> plasticLimit =
         s.optional("plasticLimit", Quantities.ratio(0.02, 5), "plastic limit");
-    Shape.Key<ShrinkageBar> shrinkage = SoilTestKeys.shrinkage(s);
-    Shape.Key<List<WarningSign.Kind>> signs =
+    Key<ShrinkageBar> shrinkage = SoilTestKeys.shrinkage(s);
+    Key<List<WarningSign.Kind>> signs =
         s.or(
             "signs",
             Kinds.list(Kinds.constant(WarningSign.Kind.class), 1, 3),
             "warning signs noticed",
             List.of());
-    Shape.Key<Double> moisture =
+    Key<Double> moisture =
         s.assumed(
             "moisture",
             Quantities.ratio(0, 0.6),
@@ -74,7 +73,7 @@ final class SoilShapes {
             0.12,
             "12 %",
             "common practice: dug soil that crumbles in the hand");
-    Shape.Key<Double> bulking =
+    Key<Double> bulking =
         s.assumed(
             "bulking",
             Quantities.ratio(0, 1),
@@ -82,7 +81,7 @@ final class SoilShapes {
             0.0,
             "0",
             "measured loose as it lies");
-    Shape.Key<Double> stones =
+    Key<Double> stones =
         s.assumed(
             "stones",
             Quantities.ratio(0, 0.9),
@@ -90,14 +89,14 @@ final class SoilShapes {
             0.0,
             "0",
             "no stones reported");
-    Shape.Key<DriedSample> dried = dried(s);
-    Shape.Key<WeighedBucket> weighed = weighed(s);
-    Shape.Key<ScreenedHeap> screened =
+    Key<DriedSample> dried = dried(s);
+    Key<WeighedBucket> weighed = weighed(s);
+    Key<ScreenedHeap> screened =
         s.optional(
             "screened",
             EarthTestShapes.screenedHeap(),
             "a weighed heap that was screened; tells stones");
-    Shape.Key<Double> pricePerTonne = pricePerTonne(s);
+    Key<Double> pricePerTonne = pricePerTonne(s);
     s.either(moisture, dried);
     s.either(bulking, weighed);
     s.either(stones, screened);
@@ -153,15 +152,14 @@ final class SoilShapes {
 
   static Shape<Aggregate> aggregate() {
     Shape<Aggregate> s = Shape.of(Aggregate.class, "sand or gravel that is bought or screened");
-    Shape.Key<String> id = id(s);
-    Shape.Key<AggregateKind> kind =
+    Key<String> id = id(s);
+    Key<AggregateKind> kind =
         s.required(
             "kind", Kinds.choice(AggregateKind.class, AggregateKind::word), "sand or gravel");
-    Shape.Key<Double> smallest =
+    Key<Double> smallest =
         s.optional("smallest", Quantities.length("mm", 0.01, 100), "smallest grain of a gravel");
-    Shape.Key<Double> largest =
-        s.optional("largest", Quantities.length("mm", 0.1, 200), "largest grain");
-    Shape.Key<Double> moisture =
+    Key<Double> largest = s.optional("largest", Quantities.length("mm", 0.1, 200), "largest grain");
+    Key<Double> moisture =
         s.assumed(
             "moisture",
             Quantities.ratio(0, 0.3),
@@ -169,7 +167,7 @@ final class SoilShapes {
             0.04,
             "4 %",
             "common practice: washed sand that stands in a heap");
-    Shape.Key<Double> deliveryStep =
+    Key<Double> deliveryStep =
         s.assumed(
             "deliveryStep",
             Quantities.of(Dimension.MASS, "kg", 1, 20000),
@@ -177,12 +175,12 @@ final class SoilShapes {
             100.0,
             "100 kg",
             "common practice: loose at the quarry or yard");
-    Shape.Key<Double> clay =
+    Key<Double> clay =
         s.optional(
             "clay",
             Quantities.ratio(0, 0.3),
             "share of clay in its dry mass, as pit sand has; none if left out");
-    Shape.Key<Double> clayUncertainty =
+    Key<Double> clayUncertainty =
         s.assumed(
             "clayUncertainty",
             Quantities.ratio(0.001, 0.1),
@@ -190,14 +188,14 @@ final class SoilShapes {
             0.02,
             "2 %",
             "common practice: a jar test of the sand");
-    Shape.Key<BulkingTin> tin =
+    Key<BulkingTin> tin =
         s.optional(
             "bulkingTin",
             EarthTestShapes.bulkingTin(),
             "the sand in a tin, damp and flooded; tells its bulking");
-    Shape.Key<DriedSample> dried = dried(s);
-    Shape.Key<WeighedBucket> weighed = weighed(s);
-    Shape.Key<Double> pricePerTonne = pricePerTonne(s);
+    Key<DriedSample> dried = dried(s);
+    Key<WeighedBucket> weighed = weighed(s);
+    Key<Double> pricePerTonne = pricePerTonne(s);
     s.either(moisture, dried);
     s.onlyWith(clayUncertainty, clay);
     s.rule(

@@ -12,62 +12,62 @@ final class SoilTestKeys {
 
   private SoilTestKeys() {}
 
-  static Shape.Key<SqueezeTest.Outcome> squeeze(Shape<?> s) {
+  static Key<SqueezeTest.Outcome> squeeze(Shape<?> s) {
     return s.optional(
         "squeeze", Kinds.constant(SqueezeTest.Outcome.class), "a moist handful squeezed");
   }
 
-  static Shape.Key<DropTest.Outcome> drop(Shape<?> s) {
+  static Key<DropTest.Outcome> drop(Shape<?> s) {
     return s.optional(
         "drop", Kinds.constant(DropTest.Outcome.class), "a moist ball dropped from 1.5 m");
   }
 
-  static Shape.Key<Double> thread(Shape<?> s) {
+  static Key<Double> thread(Shape<?> s) {
     return s.optional(
         "thread", Quantities.length("mm", 0.3, 50), "the thinnest thread that it can be rolled to");
   }
 
-  static Shape.Key<BendTest.Outcome> bend(Shape<?> s) {
+  static Key<BendTest.Outcome> bend(Shape<?> s) {
     return s.optional("bend", Kinds.constant(BendTest.Outcome.class), "a roll bent to a ring");
   }
 
-  static Shape.Key<Double> ribbon(Shape<?> s) {
+  static Key<Double> ribbon(Shape<?> s) {
     return s.optional(
         "ribbon", Quantities.length("mm", 0, 200), "mean length of the ribbons before they break");
   }
 
-  static Shape.Key<WashTest.Outcome> wash(Shape<?> s) {
+  static Key<WashTest.Outcome> wash(Shape<?> s) {
     return s.optional(
         "wash", Kinds.constant(WashTest.Outcome.class), "how it feels between wet hands");
   }
 
-  static Shape.Key<ShineTest.Outcome> shine(Shape<?> s) {
+  static Key<ShineTest.Outcome> shine(Shape<?> s) {
     return s.optional(
         "shine", Kinds.constant(ShineTest.Outcome.class), "a moist ball cut with a knife");
   }
 
-  static Shape.Key<DryStrengthTest.Outcome> dryStrength(Shape<?> s) {
+  static Key<DryStrengthTest.Outcome> dryStrength(Shape<?> s) {
     return s.optional(
         "dryStrength", Kinds.constant(DryStrengthTest.Outcome.class), "a dry lump broken by hand");
   }
 
-  static Shape.Key<JarReading> jar(Shape<?> s) {
+  static Key<JarReading> jar(Shape<?> s) {
     return s.optional("jar", SoilTestShapes.jarReading(), "the jar test");
   }
 
-  static Shape.Key<LaboratorySheet> laboratory(Shape<?> s) {
+  static Key<LaboratorySheet> laboratory(Shape<?> s) {
     return s.optional("laboratory", SoilTestShapes.laboratorySheet(), "shares from a laboratory");
   }
 
-  static Shape.Key<SieveSheet> sieve(Shape<?> s) {
+  static Key<SieveSheet> sieve(Shape<?> s) {
     return s.optional("sieve", SoilTestShapes.sieveSheet(), "a sieve analysis");
   }
 
-  static Shape.Key<HydrometerSheet> hydrometer(Shape<?> s) {
+  static Key<HydrometerSheet> hydrometer(Shape<?> s) {
     return s.optional("hydrometer", SoilTestShapes.hydrometerSheet(), "a hydrometer analysis");
   }
 
-  static Shape.Key<ShrinkageBar> shrinkage(Shape<?> s) {
+  static Key<ShrinkageBar> shrinkage(Shape<?> s) {
     return s.optional("shrinkage", SoilTestShapes.shrinkageBar(), "the shrinkage bar");
   }
 }

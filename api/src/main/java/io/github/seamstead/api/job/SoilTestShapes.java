@@ -15,17 +15,15 @@ final class SoilTestShapes {
             JarReading.class,
             "a jar of soil shaken with water and left to settle: heights of the marks over the"
                 + " bottom");
-    Shape.Key<Double> sandTop =
-        s.required("sandTop", Quantities.length("mm", 0, 500), "top of the sand");
-    Shape.Key<Double> siltTop =
-        s.required("siltTop", Quantities.length("mm", 0, 500), "top of the silt");
-    Shape.Key<Double> total =
+    Key<Double> sandTop = s.required("sandTop", Quantities.length("mm", 0, 500), "top of the sand");
+    Key<Double> siltTop = s.required("siltTop", Quantities.length("mm", 0, 500), "top of the silt");
+    Key<Double> total =
         s.required("total", Quantities.length("mm", 10, 500), "top of all that settled");
-    Shape.Key<Double> waterDepth =
+    Key<Double> waterDepth =
         s.required(
             "waterDepth", Quantities.length("mm", 10, 600), "depth of the water over the bottom");
     s.formerly(waterDepth, "fall");
-    Shape.Key<Double> temperature =
+    Key<Double> temperature =
         s.assumed(
             "temperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", 0, 40),
@@ -33,7 +31,7 @@ final class SoilTestShapes {
             20.0,
             "20 degC",
             "common practice: a jar that stands in a room");
-    Shape.Key<Boolean> dispersed =
+    Key<Boolean> dispersed =
         s.assumed(
             "dispersed",
             Kinds.flag(),
@@ -41,15 +39,15 @@ final class SoilTestShapes {
             false,
             "false",
             "the document does not say that one was used");
-    Shape.Key<Double> sandTime =
+    Key<Double> sandTime =
         s.optional(
             "sandTime", Quantities.of(Dimension.TIME, "s", 20, 864000), "when the sand was marked");
-    Shape.Key<Double> siltTime =
+    Key<Double> siltTime =
         s.optional(
             "siltTime",
             Quantities.of(Dimension.TIME, "s", 20, 8640000),
             "when the silt was marked");
-    Shape.Key<Double> totalTime =
+    Key<Double> totalTime =
         s.optional(
             "totalTime", Quantities.of(Dimension.TIME, "s", 20, 86400000), "when all was marked");
     s.rule(
@@ -87,13 +85,10 @@ final class SoilTestShapes {
   static Shape<LaboratorySheet> laboratorySheet() {
     Shape<LaboratorySheet> s =
         Shape.of(LaboratorySheet.class, "shares of clay, silt and sand from a laboratory");
-    Shape.Key<Double> clay =
-        s.required("clay", Quantities.ratio(0, 1), "share of clay in dry mass");
-    Shape.Key<Double> silt =
-        s.required("silt", Quantities.ratio(0, 1), "share of silt in dry mass");
-    Shape.Key<Double> sand =
-        s.required("sand", Quantities.ratio(0, 1), "share of sand in dry mass");
-    Shape.Key<SizeSystem> limits =
+    Key<Double> clay = s.required("clay", Quantities.ratio(0, 1), "share of clay in dry mass");
+    Key<Double> silt = s.required("silt", Quantities.ratio(0, 1), "share of silt in dry mass");
+    Key<Double> sand = s.required("sand", Quantities.ratio(0, 1), "share of sand in dry mass");
+    Key<SizeSystem> limits =
         s.assumed(
             "limits",
             Kinds.choice(SizeSystem.class, SizeSystem::word),
@@ -101,7 +96,7 @@ final class SoilTestShapes {
             SizeSystem.USDA,
             "usda",
             "the sheet names no limits");
-    Shape.Key<Double> uncertainty =
+    Key<Double> uncertainty =
         s.assumed(
             "uncertainty",
             Quantities.ratio(0.01, 0.2),
@@ -109,10 +104,10 @@ final class SoilTestShapes {
             0.02,
             "2 %",
             "common practice: hydrometer or pipette in a routine laboratory");
-    Shape.Key<Double> organicMatter =
+    Key<Double> organicMatter =
         s.optional(
             "organicMatter", Quantities.ratio(0, 1), "organic matter as a share of dry mass");
-    Shape.Key<Double> solubleSalts =
+    Key<Double> solubleSalts =
         s.optional(
             "solubleSalts",
             Quantities.ratio(0, 1),
@@ -142,9 +137,9 @@ final class SoilTestShapes {
 
   private static Shape<SieveReading> sieveReading() {
     Shape<SieveReading> s = Shape.of(SieveReading.class, "the mass held by one sieve");
-    Shape.Key<Double> opening =
+    Key<Double> opening =
         s.required("opening", Quantities.length("mm", 0.02, 100), "opening of the sieve");
-    Shape.Key<Double> retained =
+    Key<Double> retained =
         s.required(
             "retained", Quantities.of(Dimension.MASS, "g", 0, 100000), "dry mass held by it");
     return s.makes(v -> new SieveReading(v.get(opening), v.get(retained)));
@@ -152,11 +147,11 @@ final class SoilTestShapes {
 
   static Shape<SieveSheet> sieveSheet() {
     Shape<SieveSheet> s = Shape.of(SieveSheet.class, "a sieve analysis");
-    Shape.Key<List<SieveReading>> sieves =
+    Key<List<SieveReading>> sieves =
         s.required("sieves", Kinds.list(sieveReading(), 2, 40), "sieves, the coarsest first");
-    Shape.Key<Double> pan =
+    Key<Double> pan =
         s.required("pan", Quantities.of(Dimension.MASS, "g", 0, 100000), "dry mass in the pan");
-    Shape.Key<Boolean> washed =
+    Key<Boolean> washed =
         s.assumed(
             "washed",
             Kinds.flag(),
@@ -169,9 +164,9 @@ final class SoilTestShapes {
 
   private static Shape<HydrometerReading> hydrometerReading() {
     Shape<HydrometerReading> s = Shape.of(HydrometerReading.class, "one reading of the hydrometer");
-    Shape.Key<Double> time =
+    Key<Double> time =
         s.required("time", Quantities.of(Dimension.TIME, "s", 20, 864000), "time since the start");
-    Shape.Key<Double> density =
+    Key<Double> density =
         s.required(
             "density",
             Quantities.of(Dimension.DENSITY, "kg/m3", -5, 60),
@@ -181,15 +176,15 @@ final class SoilTestShapes {
 
   static Shape<HydrometerSheet> hydrometerSheet() {
     Shape<HydrometerSheet> s = Shape.of(HydrometerSheet.class, "a hydrometer analysis");
-    Shape.Key<List<HydrometerReading>> readings =
+    Key<List<HydrometerReading>> readings =
         s.required(
             "readings", Kinds.list(hydrometerReading(), 2, 40), "readings in the order of time");
-    Shape.Key<Double> soilPerVolume =
+    Key<Double> soilPerVolume =
         s.required(
             "soilPerVolume",
             Quantities.of(Dimension.DENSITY, "kg/m3", 10, 120),
             "dry soil over volume of the suspension; g/l is kg/m3");
-    Shape.Key<Double> temperature =
+    Key<Double> temperature =
         s.assumed(
             "temperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", 15, 30),
@@ -197,7 +192,7 @@ final class SoilTestShapes {
             20.0,
             "20 degC",
             "common practice: a laboratory room");
-    Shape.Key<Double> blank =
+    Key<Double> blank =
         s.assumed(
             "blank",
             Quantities.of(Dimension.DENSITY, "kg/m3", -5, 15),
@@ -205,7 +200,7 @@ final class SoilTestShapes {
             0.0,
             "0 kg/m3",
             "the sheet gives no blank");
-    Shape.Key<Double> particleDensity =
+    Key<Double> particleDensity =
         s.assumed(
             "particleDensity",
             Quantities.of(Dimension.DENSITY, "kg/m3", 2400, 3000),
@@ -225,9 +220,9 @@ final class SoilTestShapes {
 
   static Shape<ShrinkageBar> shrinkageBar() {
     Shape<ShrinkageBar> s = Shape.of(ShrinkageBar.class, "a bar of wet soil dried in a mould");
-    Shape.Key<Double> mould =
+    Key<Double> mould =
         s.required("mould", Quantities.length("mm", 50, 1500), "length of the mould");
-    Shape.Key<Double> gap =
+    Key<Double> gap =
         s.required(
             "gap",
             Quantities.length("mm", 0, 300),

@@ -10,26 +10,26 @@ final class StockShapes {
   static Shape<StockFlaw> stockFlaw() {
     Shape<StockFlaw> s =
         Shape.of(StockFlaw.class, "a part of a sheet or roll that must not be used");
-    Shape.Key<Double> x =
+    Key<Double> x =
         s.required(
             "x",
             Quantities.length("m", 0, 500),
             "left edge of the flaw from the left edge of the piece");
-    Shape.Key<Double> y =
+    Key<Double> y =
         s.required(
             "y",
             Quantities.length("m", 0, 500),
             "lower edge of the flaw from the lower edge of the piece");
-    Shape.Key<Double> width =
+    Key<Double> width =
         s.required("width", Quantities.length("m", 0.001, 500), "width of the flaw along x");
-    Shape.Key<Double> height =
+    Key<Double> height =
         s.required("height", Quantities.length("m", 0.001, 500), "height of the flaw along y");
-    Shape.Key<String> note = s.optional("note", Kinds.text(), "what is wrong there");
+    Key<String> note = s.optional("note", Kinds.text(), "what is wrong there");
     return s.makes(
         v -> new StockFlaw(v.get(x), v.get(y), v.get(width), v.get(height), v.find(note)));
   }
 
-  private static Shape.Key<Integer> count(Shape<?> s, String one) {
+  private static Key<Integer> count(Shape<?> s, String one) {
     return s.assumed(
         "count",
         Kinds.count(1, 10000),
@@ -39,7 +39,7 @@ final class StockShapes {
         "one " + one + " unless the document says more");
   }
 
-  private static Shape.Key<List<SheetEdge>> reinforced(Shape<?> s) {
+  private static Key<List<SheetEdge>> reinforced(Shape<?> s) {
     return s.or(
         "reinforced",
         Kinds.list(Kinds.choice(SheetEdge.class, SheetEdge::word), 1, 4),
@@ -47,18 +47,18 @@ final class StockShapes {
         List.of());
   }
 
-  private static Shape.Key<List<StockFlaw>> flaws(Shape<?> s) {
+  private static Key<List<StockFlaw>> flaws(Shape<?> s) {
     return s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts that must not be used", List.of());
   }
 
   private static Shape<SheetCorner> sheetCorner() {
     Shape<SheetCorner> s = Shape.of(SheetCorner.class, "a corner of a sheet of any outline");
-    Shape.Key<Double> x =
+    Key<Double> x =
         s.required(
             "x",
             Quantities.length("m", 0, 200),
             "along the length, from the left edge of the rectangle that the sheet lies in");
-    Shape.Key<Double> y =
+    Key<Double> y =
         s.required(
             "y",
             Quantities.length("m", 0, 200),
@@ -68,55 +68,55 @@ final class StockShapes {
 
   private static Shape<SheetCopy> sheetCopy() {
     Shape<SheetCopy> s = Shape.of(SheetCopy.class, "one of several sheets of the same shape");
-    Shape.Key<String> id = s.required("id", Kinds.id(), "its own name, written on it");
-    Shape.Key<List<StockFlaw>> flaws =
+    Key<String> id = s.required("id", Kinds.id(), "its own name, written on it");
+    Key<List<StockFlaw>> flaws =
         s.or("flaws", Kinds.list(stockFlaw(), 1, 200), "parts of it not to be used", List.of());
     return s.makes(v -> new SheetCopy(v.get(id), v.get(flaws)));
   }
 
-  private static Shape.Key<Integer> preference(Shape<?> s) {
+  private static Key<Integer> preference(Shape<?> s) {
     return s.or("preference", Kinds.count(1, 100), "order of use, lowest first", 1);
   }
 
   static Shape<StockSheet> stockSheet() {
     Shape<StockSheet> s = Shape.of(StockSheet.class, "sheets of one shape, measured as they are");
-    Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the sheet");
-    Shape.Key<Double> length =
+    Key<String> id = s.required("id", Kinds.id(), "its name, written on the sheet");
+    Key<Double> length =
         s.required(
             "length",
             Quantities.length("m", 0.01, 200),
             "measured length, along x; of the rectangle that an odd sheet lies in");
-    Shape.Key<Double> width =
+    Key<Double> width =
         s.required(
             "width",
             Quantities.length("m", 0.01, 200),
             "measured width, along y; of the rectangle that an odd sheet lies in");
-    Shape.Key<List<SheetCorner>> outline =
+    Key<List<SheetCorner>> outline =
         s.or(
             "outline",
             Kinds.list(sheetCorner(), 3, 50),
             "corners of an odd sheet in order along its edge",
             List.of());
-    Shape.Key<Integer> count = count(s, "sheet");
-    Shape.Key<List<SheetCopy>> copies =
+    Key<Integer> count = count(s, "sheet");
+    Key<List<SheetCopy>> copies =
         s.or(
             "copies",
             Kinds.list(sheetCopy(), 1, 500),
             "the copies by name instead of their count, each with its own flaws",
             List.of());
     s.either(count, copies);
-    Shape.Key<List<SheetEdge>> reinforced = reinforced(s);
-    Shape.Key<List<Integer>> bands =
+    Key<List<SheetEdge>> reinforced = reinforced(s);
+    Key<List<Integer>> bands =
         s.or(
             "bands",
             Kinds.list(Kinds.count(1, 50), 1, 50),
             "edges of the outline with a reinforced border; edge 1 runs from the first corner to"
                 + " the second",
             List.of());
-    Shape.Key<List<StockFlaw>> flaws = flaws(s);
-    Shape.Key<Double> cost =
+    Key<List<StockFlaw>> flaws = flaws(s);
+    Key<Double> cost =
         s.optional("cost", Quantities.money(), "price of one sheet, in the money of the site");
-    Shape.Key<Integer> preference = preference(s);
+    Key<Integer> preference = preference(s);
     s.rule((v, faults) -> StockRules.flaws("", v.get(flaws), v.get(length), v.get(width), faults));
     s.rule((v, faults) -> StockRules.copyFlaws(v.get(copies), v.get(length), v.get(width), faults));
     s.rule(
@@ -146,20 +146,20 @@ final class StockShapes {
 
   static Shape<StockRoll> stockRoll() {
     Shape<StockRoll> s = Shape.of(StockRoll.class, "rolls of one width, measured as they are");
-    Shape.Key<String> id = s.required("id", Kinds.id(), "its name, written on the roll");
-    Shape.Key<Double> width =
+    Key<String> id = s.required("id", Kinds.id(), "its name, written on the roll");
+    Key<Double> width =
         s.required("width", Quantities.length("m", 0.01, 20), "usable width, along y");
-    Shape.Key<Double> length =
+    Key<Double> length =
         s.required("length", Quantities.length("m", 0.01, 5000), "length on the roll, along x");
-    Shape.Key<Integer> count = count(s, "roll");
-    Shape.Key<List<SheetEdge>> reinforced = reinforced(s);
-    Shape.Key<List<StockFlaw>> flaws = flaws(s);
-    Shape.Key<Double> costPerMetre =
+    Key<Integer> count = count(s, "roll");
+    Key<List<SheetEdge>> reinforced = reinforced(s);
+    Key<List<StockFlaw>> flaws = flaws(s);
+    Key<Double> costPerMetre =
         s.optional(
             "costPerMetre",
             Quantities.money(),
             "price of one metre off the roll, in the money of the site");
-    Shape.Key<Integer> preference = preference(s);
+    Key<Integer> preference = preference(s);
     s.rule((v, faults) -> StockRules.flaws("", v.get(flaws), v.get(length), v.get(width), faults));
     return s.makes(
         v ->
@@ -176,11 +176,10 @@ final class StockShapes {
 
   static Shape<Stock> stock() {
     Shape<Stock> s = Shape.of(Stock.class, "the sheets and rolls that panels are cut from");
-    Shape.Key<List<StockSheet>> sheets =
+    Key<List<StockSheet>> sheets =
         s.or("sheets", Kinds.list(stockSheet(), 1, 500), "sheets", List.of());
-    Shape.Key<List<StockRoll>> rolls =
-        s.or("rolls", Kinds.list(stockRoll(), 1, 500), "rolls", List.of());
-    Shape.Key<Double> spacing =
+    Key<List<StockRoll>> rolls = s.or("rolls", Kinds.list(stockRoll(), 1, 500), "rolls", List.of());
+    Key<Double> spacing =
         s.assumed(
             "spacing",
             Quantities.length("mm", 0, 500),
@@ -188,7 +187,7 @@ final class StockShapes {
             0.0,
             "0 mm",
             "pieces may share a cut");
-    Shape.Key<Double> edgeMargin =
+    Key<Double> edgeMargin =
         s.assumed(
             "edgeMargin",
             Quantities.length("mm", 0, 500),
@@ -196,7 +195,7 @@ final class StockShapes {
             0.0,
             "0 mm",
             "sizes are measured as usable");
-    Shape.Key<Boolean> keepGrain =
+    Key<Boolean> keepGrain =
         s.assumed(
             "keepGrain",
             Kinds.flag(),

@@ -11,14 +11,14 @@ final class TapeShapes {
   static Shape<SurveyTape> tape() {
     Shape<SurveyTape> s =
         Shape.of(SurveyTape.class, "the tape and how it was held, to correct what it showed");
-    Shape.Key<Double> marked =
+    Key<Double> marked =
         s.required(
             "markedLength",
             Quantities.length("m", 0.5, 200),
             "what the tape shows over a length that is known better");
-    Shape.Key<Double> truth =
+    Key<Double> truth =
         s.required("trueLength", Quantities.length("m", 0.5, 200), "what that length is");
-    Shape.Key<Double> expansion =
+    Key<Double> expansion =
         s.assumed(
             "expansion",
             Quantities.ratio(0, 1e-3),
@@ -26,7 +26,7 @@ final class TapeShapes {
             Tape.STEEL_EXPANSION,
             "0.0000116 per kelvin",
             "common handbook value of tape steel");
-    Shape.Key<Double> referenceTemperature =
+    Key<Double> referenceTemperature =
         s.assumed(
             "referenceTemperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", -50, 60),
@@ -34,12 +34,12 @@ final class TapeShapes {
             Tape.REFERENCE_TEMPERATURE,
             "20 degC",
             "reference temperature of the measuring instruments directive");
-    Shape.Key<Double> stiffness =
+    Key<Double> stiffness =
         s.optional(
             "stiffness",
             Quantities.of(Dimension.FORCE, "N", 100, 1e7),
             "cross-section times modulus of elasticity; the stretch is left out without it");
-    Shape.Key<Double> referencePull =
+    Key<Double> referencePull =
         s.assumed(
             "referencePull",
             Quantities.of(Dimension.FORCE, "N", 0, 500),
@@ -47,21 +47,20 @@ final class TapeShapes {
             Tape.STEEL_PULL,
             "50 N",
             "usual reference pull of steel tapes");
-    Shape.Key<Double> mass =
+    Key<Double> mass =
         s.optional(
             "massPerLength",
             Quantities.of(Dimension.MASS_PER_LENGTH, "kg/m", 1e-4, 1),
             "mass of the tape; the sag is left out without it");
-    Shape.Key<Double> temperature =
+    Key<Double> temperature =
         s.optional(
             "temperature",
             Quantities.of(Dimension.TEMPERATURE, "degC", -50, 80),
             "temperature of the tape on the day; left out, it is not corrected for");
-    Shape.Key<Double> pull =
+    Key<Double> pull =
         s.optional(
             "pull", Quantities.of(Dimension.FORCE, "N", 1, 1000), "pull with which it was held");
-    Shape.Key<Boolean> hung =
-        s.or("hung", Kinds.flag(), "whether it hung free between its ends", false);
+    Key<Boolean> hung = s.or("hung", Kinds.flag(), "whether it hung free between its ends", false);
     s.rule(
         (v, faults) -> {
           double ratio = v.get(truth) / v.get(marked);

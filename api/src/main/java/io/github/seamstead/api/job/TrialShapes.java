@@ -12,17 +12,17 @@ final class TrialShapes {
   static Shape<TrialSample> trialSample() {
     Shape<TrialSample> s =
         Shape.of(TrialSample.class, "one sample of a trial mix and what became of it");
-    Shape.Key<Double> sandParts =
+    Key<Double> sandParts =
         s.required(
             "sandParts",
             Quantities.of(Dimension.RATIO, "1", 0, 20),
             "parts of sand to one part of soil, by the bucket");
-    Shape.Key<Double> crack =
+    Key<Double> crack =
         s.required(
             "crack",
             Quantities.length("mm", 0, 400),
             "width of all cracks along the mould together");
-    Shape.Key<Double> mould =
+    Key<Double> mould =
         s.assumed(
             "mould",
             Quantities.length("mm", 50, 2000),
@@ -30,10 +30,10 @@ final class TrialShapes {
             0.3,
             "300 mm",
             "common practice: a tray of floor thickness");
-    Shape.Key<TrialOutcome.Dusting> dusting =
+    Key<TrialOutcome.Dusting> dusting =
         s.required(
             "dusting", Kinds.constant(TrialOutcome.Dusting.class), "how it dusts when rubbed dry");
-    Shape.Key<TrialOutcome.Scratch> scratch =
+    Key<TrialOutcome.Scratch> scratch =
         s.assumed(
             "scratch",
             Kinds.constant(TrialOutcome.Scratch.class),
@@ -41,7 +41,7 @@ final class TrialShapes {
             TrialOutcome.Scratch.MARKED,
             "marked",
             "the sample was not scratched");
-    Shape.Key<TrialOutcome.Drop> drop =
+    Key<TrialOutcome.Drop> drop =
         s.assumed(
             "drop",
             Kinds.constant(TrialOutcome.Drop.class),
@@ -49,9 +49,9 @@ final class TrialShapes {
             TrialOutcome.Drop.CHIPS,
             "chips",
             "the sample was not dropped");
-    Shape.Key<Boolean> sticky =
+    Key<Boolean> sticky =
         s.or("sticky", Kinds.flag(), "whether it stuck to the trowel when wet", false);
-    Shape.Key<Double> straw =
+    Key<Double> straw =
         s.optional(
             "straw",
             Quantities.ratio(0, 0.05),
@@ -71,10 +71,10 @@ final class TrialShapes {
 
   static Shape<TrialMix> trialMix() {
     Shape<TrialMix> s = Shape.of(TrialMix.class, "trial samples of one mix");
-    Shape.Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its id under floor");
-    Shape.Key<List<TrialSample>> samples =
+    Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its id under floor");
+    Key<List<TrialSample>> samples =
         s.required("samples", Kinds.list(trialSample(), 1, 20), "the samples");
-    Shape.Key<Double> crackLimit =
+    Key<Double> crackLimit =
         s.assumed(
             "crackLimit",
             Quantities.ratio(0.0005, 0.05),
@@ -82,7 +82,7 @@ final class TrialShapes {
             0.004,
             "0.4 %",
             "aim below 4 mm in 1000 mm");
-    Shape.Key<Double> step =
+    Key<Double> step =
         s.assumed(
             "step",
             Quantities.of(Dimension.RATIO, "1", 0.25, 2),

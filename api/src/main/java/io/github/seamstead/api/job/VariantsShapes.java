@@ -97,17 +97,17 @@ final class VariantsShapes {
 
   private static Shape<JobChange> change() {
     Shape<JobChange> s = Shape.of(JobChange.class, "a value in the place of another");
-    Shape.Key<String> path =
+    Key<String> path =
         s.required("path", Kinds.text(), "where the value stands in the job document");
-    Shape.Key<JobValue> value =
+    Key<JobValue> value =
         s.required("value", Kinds.any(), "the value; null to leave it out of the job");
     return s.makes(v -> new JobChange(v.get(path), v.get(value)));
   }
 
   private static Kind<Alternative> alternative(Check check) {
     Shape<Alternative> s = Shape.of(Alternative.class, "one way to state some values of the job");
-    Shape.Key<String> name = s.required("name", Kinds.text(), "what it is called in tables");
-    Shape.Key<List<JobChange>> set =
+    Key<String> name = s.required("name", Kinds.text(), "what it is called in tables");
+    Key<List<JobChange>> set =
         s.or(
             "set",
             Kinds.list(change(), 1, MOST_CHANGES),
@@ -119,22 +119,22 @@ final class VariantsShapes {
 
   private static Kind<Written> written(Check check) {
     Shape<Written> s = Shape.of(Written.class, "something that is tried in several ways");
-    Shape.Key<String> name = s.optional("name", Kinds.text(), "what is varied, as tables head it");
-    Shape.Key<String> path =
+    Key<String> name = s.optional("name", Kinds.text(), "what is varied, as tables head it");
+    Key<String> path =
         s.optional("path", Kinds.text(), "where the values stand in the job document");
-    Shape.Key<List<JobValue>> values =
+    Key<List<JobValue>> values =
         s.or(
             "values",
             Kinds.list(Kinds.any(), 1, VariantsDocument.MOST_VARIANTS),
             "the values that are tried; null to leave it out of the job",
             List.of());
-    Shape.Key<List<String>> names =
+    Key<List<String>> names =
         s.or(
             "names",
             Kinds.list(Kinds.text(), 1, VariantsDocument.MOST_VARIANTS),
             "what each value is called in tables; the value itself if left out",
             List.of());
-    Shape.Key<List<Alternative>> choices =
+    Key<List<Alternative>> choices =
         s.or(
             "choices",
             Kinds.list(alternative(check), 1, VariantsDocument.MOST_VARIANTS),
@@ -168,23 +168,23 @@ final class VariantsShapes {
   static Shape<Document> document(Check check) {
     Shape<Document> s =
         Shape.of(Document.class, "what of a job is tried in other ways, to compare the plans");
-    Shape.Key<Integer> seamstead =
+    Key<Integer> seamstead =
         s.required("seamstead", Kinds.count(1, 1), "version of the form of the document; always 1");
-    Shape.Key<String> note = s.optional("note", Kinds.text(), "a remark for the page");
-    Shape.Key<List<Written>> vary =
+    Key<String> note = s.optional("note", Kinds.text(), "a remark for the page");
+    Key<List<Written>> vary =
         s.or(
             "vary",
             Kinds.list(written(check), 1, MOST_VARIATIONS),
             "what is varied, each in several ways",
             List.of());
-    Shape.Key<Combine> combine =
+    Key<Combine> combine =
         s.or(
             "combine",
             Kinds.choice(Combine.class, Combine::word),
             "every: each choice with each of the others; single: one choice at a time, all else as"
                 + " the job is written; every if left out",
             Combine.EVERY);
-    Shape.Key<List<Alternative>> list =
+    Key<List<Alternative>> list =
         s.or(
             "list",
             Kinds.list(alternative(check), 1, VariantsDocument.MOST_VARIANTS),

@@ -19,15 +19,12 @@ final class WeatherShapes {
 
   private static Shape<WeatherWeek> week() {
     Shape<WeatherWeek> s = Shape.of(WeatherWeek.class, "weeks of like weather");
-    Shape.Key<Integer> weeks =
+    Key<Integer> weeks =
         s.or("weeks", Kinds.count(1, 52), "how many weeks it lasts; one if left out", 1);
-    Shape.Key<Double> lowest = s.required("lowest", temperature(), "temperature of the night");
-    Shape.Key<Double> highest =
-        s.required("highest", temperature(), "temperature of the afternoon");
-    Shape.Key<Double> humidity =
-        s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity");
-    Shape.Key<Double> airSpeed =
-        s.required("airSpeed", airSpeed(), "mean air speed over the floor");
+    Key<Double> lowest = s.required("lowest", temperature(), "temperature of the night");
+    Key<Double> highest = s.required("highest", temperature(), "temperature of the afternoon");
+    Key<Double> humidity = s.required("humidity", Quantities.ratio(0, 1), "mean relative humidity");
+    Key<Double> airSpeed = s.required("airSpeed", airSpeed(), "mean air speed over the floor");
     s.rule(
         (v, faults) -> {
           if (v.get(lowest) > v.get(highest)) {
@@ -42,26 +39,26 @@ final class WeatherShapes {
 
   private static Shape<TileWeighing> weighing() {
     Shape<TileWeighing> s = Shape.of(TileWeighing.class, "one weighing of a test tile");
-    Shape.Key<Double> time =
+    Key<Double> time =
         s.required(
             "time", Quantities.of(Dimension.TIME, "h", 0, 8760), "time since the tile was filled");
-    Shape.Key<Double> mass =
+    Key<Double> mass =
         s.required("mass", Quantities.of(Dimension.MASS, "kg", 0.05, 200), "mass of tile and tray");
     return s.makes(v -> new TileWeighing(v.get(time), v.get(mass)));
   }
 
   private static Shape<TileTest> tile() {
     Shape<TileTest> s = Shape.of(TileTest.class, "a tile of a mix in a tray, weighed as it dries");
-    Shape.Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its id under floor");
-    Shape.Key<Double> thickness =
+    Key<String> mix = s.required("mix", Kinds.id(), "the mix, by its id under floor");
+    Key<Double> thickness =
         s.required("thickness", Quantities.length("mm", 5, 200), "thickness of the tile");
-    Shape.Key<Double> area =
+    Key<Double> area =
         s.required("area", Quantities.of(Dimension.AREA, "cm2", 25, 10000), "its open face");
-    Shape.Key<Double> moisture =
+    Key<Double> moisture =
         s.required("moisture", Quantities.ratio(0.02, 0.6), "water over dry mass when filled");
-    Shape.Key<List<TileWeighing>> weighings =
+    Key<List<TileWeighing>> weighings =
         s.required("weighings", Kinds.list(weighing(), 3, 60), "in the order of time");
-    Shape.Key<Double> scale =
+    Key<Double> scale =
         s.assumed(
             "scale",
             Quantities.of(Dimension.MASS, "g", 0.01, 500),
@@ -69,12 +66,12 @@ final class WeatherShapes {
             0.002,
             "2 g",
             "common practice: a kitchen scale");
-    Shape.Key<Double> temperature =
+    Key<Double> temperature =
         s.required("temperature", temperature(), "temperature where the tile stood");
-    Shape.Key<Double> humidity =
+    Key<Double> humidity =
         s.optional("humidity", Quantities.ratio(0, 1), "relative humidity there; or state wetBulb");
-    Shape.Key<Double> wetBulb = wetBulb(s);
-    Shape.Key<Double> airSpeed = s.required("airSpeed", airSpeed(), "air speed over the tile");
+    Key<Double> wetBulb = wetBulb(s);
+    Key<Double> airSpeed = s.required("airSpeed", airSpeed(), "air speed over the tile");
     s.rule(
         (v, faults) -> {
           bulbs(
@@ -107,7 +104,7 @@ final class WeatherShapes {
                 v.get(airSpeed)));
   }
 
-  private static Shape.Key<Double> wetBulb(Shape<?> s) {
+  private static Key<Double> wetBulb(Shape<?> s) {
     return s.optional(
         "wetBulb",
         temperature(),
@@ -131,31 +128,30 @@ final class WeatherShapes {
 
   static Shape<Weather> weather() {
     Shape<Weather> s = Shape.of(Weather.class, "the weather while the floor dries");
-    Shape.Key<Double> temperature =
+    Key<Double> temperature =
         s.optional("temperature", temperature(), "mean air temperature; or state weeks");
-    Shape.Key<Double> humidity =
+    Key<Double> humidity =
         s.optional(
             "humidity",
             Quantities.ratio(0, 1),
             "mean relative humidity of the air; or state wetBulb");
-    Shape.Key<Double> wetBulb = wetBulb(s);
-    Shape.Key<Double> airSpeed =
-        s.optional("airSpeed", airSpeed(), "mean air speed over the floor");
-    Shape.Key<List<WeatherWeek>> weeks =
+    Key<Double> wetBulb = wetBulb(s);
+    Key<Double> airSpeed = s.optional("airSpeed", airSpeed(), "mean air speed over the floor");
+    Key<List<WeatherWeek>> weeks =
         s.or(
             "weeks",
             Kinds.list(week(), 1, 30),
             "week after week from the laying of the lowest mixed layer, in place of one mean",
             List.of());
-    Shape.Key<LocalDate> laid =
+    Key<LocalDate> laid =
         s.optional(
             "laid",
             Kinds.day(),
             "the day on which the lowest mixed layer is laid, such as 2031-05-17; site.start if"
                 + " left out");
-    Shape.Key<List<TileTest>> tiles =
+    Key<List<TileTest>> tiles =
         s.or("tiles", Kinds.list(tile(), 1, 20), "test tiles of the mixes", List.of());
-    Shape.Key<Double> horizon =
+    Key<Double> horizon =
         s.assumed(
             "horizon",
             Quantities.of(Dimension.TIME, "d", 1, 730),
@@ -163,13 +159,13 @@ final class WeatherShapes {
             180 * 86400.0,
             "180 d",
             "long enough for a coat on a damp pack in summer");
-    Shape.Key<Integer> airChanges =
+    Key<Integer> airChanges =
         s.optional(
             "airChanges",
             Kinds.count(1, 20000),
             "how often the air under the cover is renewed in a day; so often that it keeps the"
                 + " stated humidity if left out");
-    Shape.Key<Double> roomVolume =
+    Key<Double> roomVolume =
         s.optional(
             "roomVolume",
             Quantities.of(Dimension.VOLUME, "m3", 0.1, 100000),

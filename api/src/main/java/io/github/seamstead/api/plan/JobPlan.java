@@ -9,6 +9,7 @@ import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.drying.DryingPart;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.frame.FramePart;
+import io.github.seamstead.api.chapter.internal.Findings;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.joining.SchedulePart;
@@ -54,11 +55,12 @@ public final class JobPlan {
     this.job = job;
     this.options = options;
     this.parts = parts;
-    notPlanned = List.copyOf(run.notPlanned());
-    unmet = List.copyOf(run.unmet());
-    assumptions = List.copyOf(run.assumptions());
-    cautions = List.copyOf(run.cautions());
-    derivations = List.copyOf(run.derivations());
+    Findings found = run.findings();
+    notPlanned = found.notPlanned();
+    unmet = found.unmet();
+    assumptions = found.assumptions();
+    cautions = found.cautions();
+    derivations = found.derivations();
   }
 
   private JobPlan(JobPlan plan, PlanChanges changes) {

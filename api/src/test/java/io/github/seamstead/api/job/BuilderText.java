@@ -177,7 +177,7 @@ final class BuilderText {
 
   private static void setters(Shape<?> shape, String source, StringBuilder out) {
     Map<String, String> meanings = meanings(source);
-    for (Shape.Key<?> key : shape.entries()) {
+    for (Key<?> key : shape.entries()) {
       if (!key.name().equals("seamstead")) {
         String meaning = Optional.ofNullable(meanings.get(key.name())).orElseThrow();
         String type = type(shape, key.name());

@@ -81,7 +81,7 @@ class FormTableTest {
     for (Shape<?> shape : Shapes.DOCUMENT.reachable()) {
       JsonNode keys = table.path("shapes").path(shape.type().getSimpleName()).path("keys");
       for (JsonNode key : keys) {
-        Shape.Key<?> of =
+        Key<?> of =
             shape.entries().stream()
                 .filter(entry -> entry.name().equals(key.path("key").asText()))
                 .findFirst()

@@ -145,7 +145,7 @@ class DiaryPlanTest {
     }
     assertThat(then.cover().orElseThrow().misfits()).isNotEmpty();
     PlanChanges changes = then.changes().orElseThrow();
-    assertThat(changes.reasons().get(0).text()).isEqualTo("$.frame.measures.HEIGHT: 2, now 2.03");
+    assertThat(changes.reasons().get(0).text()).isEqualTo("$.frame.measures.height: 2, now 2.03");
     assertThat(changes.of(Kind.PIECE))
         .extracting(Change::name)
         .contains("4", "5", "6")
@@ -202,10 +202,10 @@ class DiaryPlanTest {
       before = left.open();
       SeamsLeft seams = then.joining().orElseThrow().left();
       assertThat(seams.madeLength() + seams.leftLength())
-          .isCloseTo(whole.seams().metres(), within(1e-9));
-      double share = seams.leftLength() / whole.seams().metres();
-      assertThat(left.adhesive().orElseThrow().cubicMetres())
-          .isCloseTo(share * whole.adhesive().orElseThrow().cubicMetres(), within(1e-12));
+          .isCloseTo(whole.seams().length(), within(1e-9));
+      double share = seams.leftLength() / whole.seams().length();
+      assertThat(left.adhesive().orElseThrow().volume())
+          .isCloseTo(share * whole.adhesive().orElseThrow().volume(), within(1e-12));
       whole
           .through()
           .thread()

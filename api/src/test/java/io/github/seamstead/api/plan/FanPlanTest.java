@@ -66,12 +66,12 @@ class FanPlanTest {
     assertThat(joining.ring().joints()).hasSize(1);
     JoiningPart six = apart.joining().orElseThrow();
     // One hip of six is sewn; what is round the foot and the door stays.
-    assertThat(joining.seams().metres(SeamKind.RING))
-        .isCloseTo(six.seams().metres(SeamKind.RING) / 6, within(1e-9));
-    assertThat(joining.seams().metres(SeamKind.HEM))
-        .isCloseTo(six.seams().metres(SeamKind.HEM), within(1e-9));
-    assertThat(joining.seams().metres(SeamKind.PATCH))
-        .isCloseTo(six.seams().metres(SeamKind.PATCH), within(1e-9));
+    assertThat(joining.seams().length(SeamKind.RING))
+        .isCloseTo(six.seams().length(SeamKind.RING) / 6, within(1e-9));
+    assertThat(joining.seams().length(SeamKind.HEM))
+        .isCloseTo(six.seams().length(SeamKind.HEM), within(1e-9));
+    assertThat(joining.seams().length(SeamKind.PATCH))
+        .isCloseTo(six.seams().length(SeamKind.PATCH), within(1e-9));
     assertThat(joining.order().orElseThrow().steps()).hasSize(1);
     assertThat(cover.clothArea()).isLessThan(apart.cover().orElseThrow().clothArea());
     assertThat(fixings(plan)).isLessThan(fixings(apart));

@@ -100,7 +100,7 @@ class OddClothTest {
     }
     // Four of six lower edges are folded.
     JoiningPart joining = plan.joining().orElseThrow();
-    assertThat(joining.seams().metres(SeamKind.HEM))
+    assertThat(joining.seams().length(SeamKind.HEM))
         .isCloseTo(4 * cover.face(1).edgeLength(0), within(1e-9));
   }
 

@@ -124,7 +124,7 @@ class RiggingPlanTest {
             .mapToInt(kind -> seams.fixings(kind, plan.fixings().orElseThrow().fixings().pattern()))
             .sum();
     assertThat(plan.fixings().orElseThrow().fixings().total()).isEqualTo(all);
-    assertThat(seams.metres(SeamKind.HEM)).isCloseTo(8 * 1.6, within(0.3));
+    assertThat(seams.length(SeamKind.HEM)).isCloseTo(8 * 1.6, within(0.3));
   }
 
   @Test

@@ -111,7 +111,7 @@ class StatedInputsTest {
             .fixings()
             .orElseThrow();
     assertThat(sewn.through().leastLeg()).isEmpty();
-    double thread = 2 * sewn.seams().metres() * (1 + 0.0015 / 0.04);
+    double thread = 2 * sewn.seams().length() * (1 + 0.0015 / 0.04);
     assertThat(sewn.through().thread().orElseThrow()).isCloseTo(thread, within(1e-9));
     assertThat(sewn.shopping().items())
         .filteredOn(item -> item.name().equals("thread"))
@@ -132,7 +132,7 @@ class StatedInputsTest {
               + 1.16e-5 * length * (31 - 20)
               + (40 - 50) * length / 500e3
               - weight * weight * Math.pow(length, 3) / (24 * 40 * 40);
-      assertThat(one.metres()).isCloseTo(byHand, within(1e-9));
+      assertThat(one.corrected()).isCloseTo(byHand, within(1e-9));
     }
     // At that pull all four corrections of the longest distance add up to nothing.
     double pull = tape.truePull().orElseThrow();

@@ -10,11 +10,11 @@ public enum AirDensity {
   HANDBOOK("handbook tables", 1.2);
 
   private final String label;
-  private final double kgPerCubicMetre;
+  private final double density;
 
-  AirDensity(String label, double kgPerCubicMetre) {
+  AirDensity(String label, double density) {
     this.label = label;
-    this.kgPerCubicMetre = kgPerCubicMetre;
+    this.density = density;
   }
 
   /**
@@ -31,7 +31,7 @@ public enum AirDensity {
    *
    * @return in kg/m³
    */
-  public double kgPerCubicMetre() {
-    return kgPerCubicMetre;
+  public double density() {
+    return density;
   }
 }

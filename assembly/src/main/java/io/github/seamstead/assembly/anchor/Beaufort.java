@@ -43,13 +43,13 @@ public record Beaufort(int force, double low, double high, String sign) {
   /**
    * Finds the force of a mean speed. Speeds are rounded to a tenth, as the limits are printed.
    *
-   * @param metresPerSecond mean speed at 10 m, in m/s, 0 to 150
+   * @param speed mean speed at 10 m, in m/s, 0 to 150
    * @return the force
    * @throws IllegalArgumentException if the speed is out of range
    */
-  public static Beaufort of(double metresPerSecond) {
-    Args.within("mean wind speed", metresPerSecond, 0, 150, "m/s");
-    double tenth = Math.round(metresPerSecond * 10) / 10.0;
+  public static Beaufort of(double speed) {
+    Args.within("mean wind speed", speed, 0, 150, "m/s");
+    double tenth = Math.round(speed * 10) / 10.0;
     int force = 12;
     while (LOW[force] > tenth) {
       force--;

@@ -8,12 +8,12 @@ import io.github.seamstead.shared.source.Source;
 /**
  * A rope in the hem between two pegs under an even pull of the cloth: a flat parabola.
  *
- * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
+ * @param lineLoad pull of the cloth along the hem, in N/m, greater than 0
  * @param spacing distance from peg to peg, in metres, greater than 0
  * @param dip how far the middle of the rope is drawn in, in metres, a thousandth to a quarter of
  *     the spacing
  */
-public record HemRope(double newtonsPerMetre, double spacing, double dip) {
+public record HemRope(double lineLoad, double spacing, double dip) {
 
   /** Dip over distance of pegs if nothing else is stated, common practice. */
   public static final double USUAL_DIP = 0.1;
@@ -22,7 +22,7 @@ public record HemRope(double newtonsPerMetre, double spacing, double dip) {
       Source.derived("flat parabolic cable under an even load: H = w s^2 / (8 d)");
 
   public HemRope {
-    Args.positive("pull along the hem", newtonsPerMetre, "N/m");
+    Args.positive("pull along the hem", lineLoad, "N/m");
     Args.positive("distance of pegs", spacing, "m");
     Args.within("dip of the hem rope", dip, spacing / 1000, spacing / 4, "m");
   }
@@ -30,14 +30,14 @@ public record HemRope(double newtonsPerMetre, double spacing, double dip) {
   /**
    * Makes a hem rope.
    *
-   * @param newtonsPerMetre pull of the cloth along the hem, in N/m, greater than 0
+   * @param lineLoad pull of the cloth along the hem, in N/m, greater than 0
    * @param spacing distance from peg to peg, in metres, greater than 0
    * @param dip dip in the middle, in metres, a thousandth to a quarter of the spacing
    * @return the rope
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static HemRope of(double newtonsPerMetre, double spacing, double dip) {
-    return new HemRope(newtonsPerMetre, spacing, dip);
+  public static HemRope of(double lineLoad, double spacing, double dip) {
+    return new HemRope(lineLoad, spacing, dip);
   }
 
   /**
@@ -50,7 +50,7 @@ public record HemRope(double newtonsPerMetre, double spacing, double dip) {
    * @throws IllegalArgumentException if the distance is not positive
    */
   public static HemRope ofHem(WindScreen screen, double spacing) {
-    return new HemRope(newtonsPerMetre(screen), spacing, USUAL_DIP * spacing);
+    return new HemRope(lineLoad(screen), spacing, USUAL_DIP * spacing);
   }
 
   /**
@@ -59,7 +59,7 @@ public record HemRope(double newtonsPerMetre, double spacing, double dip) {
    * @param screen the wind on the cover
    * @return the worst peg's pull over the distance from peg to peg, in N/m
    */
-  public static double newtonsPerMetre(WindScreen screen) {
+  public static double lineLoad(WindScreen screen) {
     return screen.pegPull() * screen.pegs() / screen.form().perimeter();
   }
 
@@ -84,17 +84,17 @@ public record HemRope(double newtonsPerMetre, double spacing, double dip) {
         steps
             .step("H", "pull along the hem")
             .formula("w * s^2 / (8 * d)")
-            .with("w", newtonsPerMetre, "N/m")
+            .with("w", lineLoad, "N/m")
             .with("s", spacing, "m")
             .with("d", dip, "m")
             .from(PARABOLA)
-            .gives(newtonsPerMetre * spacing * spacing / (8 * dip), "N");
-    double across = newtonsPerMetre * spacing / 2;
+            .gives(lineLoad * spacing * spacing / (8 * dip), "N");
+    double across = lineLoad * spacing / 2;
     return steps
         .step("F", "tension of the rope at a peg")
         .formula("sqrt(H^2 + (w * s / 2)^2)")
         .with("H", along, "N")
-        .with("w", newtonsPerMetre, "N/m")
+        .with("w", lineLoad, "N/m")
         .with("s", spacing, "m")
         .from(PARABOLA)
         .gives(Math.sqrt(along * along + across * across), "N");

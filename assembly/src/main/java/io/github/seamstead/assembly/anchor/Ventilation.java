@@ -80,9 +80,9 @@ public record Ventilation(double floorArea, double highArea, double lowArea) {
     double low = 0;
     for (Vent vent : vents) {
       if (vent.height() > height / 2) {
-        high += vent.squareMetres();
+        high += vent.area();
       } else {
-        low += vent.squareMetres();
+        low += vent.area();
       }
     }
     return new Ventilation(floorArea, high, low);
@@ -91,13 +91,13 @@ public record Ventilation(double floorArea, double highArea, double lowArea) {
   /**
    * A vent that stays open.
    *
-   * @param squareMetres its net free area, in square metres, 0 or more
+   * @param area its net free area, in square metres, 0 or more
    * @param height height of its middle over the ground, in metres, 0 or more
    */
-  public record Vent(double squareMetres, double height) {
+  public record Vent(double area, double height) {
 
     public Vent {
-      Args.notNegative("area of the vent", squareMetres, "m2");
+      Args.notNegative("area of the vent", area, "m2");
       Args.notNegative("height of the vent", height, "m");
     }
   }

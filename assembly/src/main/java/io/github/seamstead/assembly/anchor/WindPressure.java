@@ -66,8 +66,8 @@ public record WindPressure(double gust, AirDensity density) {
    *
    * @return in pascals
    */
-  public double pascals() {
-    return pascals(Steps.none());
+  public double pressure() {
+    return pressure(Steps.none());
   }
 
   /**
@@ -76,7 +76,7 @@ public record WindPressure(double gust, AirDensity density) {
    * @return in pascals
    */
   public double rivalPressure() {
-    return 0.5 * rival().kgPerCubicMetre() * gust * gust;
+    return 0.5 * rival().density() * gust * gust;
   }
 
   /**
@@ -86,21 +86,21 @@ public record WindPressure(double gust, AirDensity density) {
    * @return in pascals
    */
   @Calculation("assembly.anchor.pressure")
-  public double pascals(Steps steps) {
+  public double pressure(Steps steps) {
     steps
         .step("q_rival", "velocity pressure with the density of " + rival().label())
         .formula("rho_rival * v^2 / 2")
-        .with("rho_rival", rival().kgPerCubicMetre(), "kg/m3")
+        .with("rho_rival", rival().density(), "kg/m3")
         .with("v", gust, "m/s")
         .note("for comparison")
         .gives(rivalPressure(), "Pa");
     return steps
         .step("q", "velocity pressure")
         .formula("rho * v^2 / 2")
-        .with("rho", density.kgPerCubicMetre(), "kg/m3")
+        .with("rho", density.density(), "kg/m3")
         .with("v", gust, "m/s")
         .from(VELOCITY_PRESSURE)
         .note("density of " + density.label())
-        .gives(0.5 * density.kgPerCubicMetre() * gust * gust, "Pa");
+        .gives(0.5 * density.density() * gust * gust, "Pa");
   }
 }

@@ -29,6 +29,19 @@ import java.util.Optional;
  *
  * <p>Half of the pegs share the sliding. Weight counts nine tenths, ground friction nothing.
  *
+ * <pre>{@code
+ * ShelterForm form = ShelterForm.ofFrame(12, 1.4, 2.6, 2.6, false);
+ * WindScreen screen =
+ *     WindScreen.of(
+ *         form,
+ *         WindPressure.of(20),
+ *         WindCoefficients.forPyramid(form, Openings.CLOSED),
+ *         120,
+ *         24,
+ *         WindScreen.FACTOR_OCCUPIED);
+ * double drag = screen.drag(); // 1758
+ * }</pre>
+ *
  * @param form the shelter
  * @param pressure the velocity pressure
  * @param coefficients drag and uplift
@@ -100,7 +113,7 @@ public record WindScreen(
    * @return in newtons
    */
   public double drag() {
-    return coefficients.drag() * pressure.pascals() * form.elevationArea();
+    return coefficients.drag() * pressure.pressure() * form.elevationArea();
   }
 
   /**
@@ -109,7 +122,7 @@ public record WindScreen(
    * @return in newtons
    */
   public double uplift() {
-    return coefficients.uplift() * pressure.pascals() * form.planArea();
+    return coefficients.uplift() * pressure.pressure() * form.planArea();
   }
 
   /**
@@ -157,7 +170,7 @@ public record WindScreen(
   @Calculation("assembly.anchor.screen")
   public double pegPull(Steps steps) {
     steps.section("Pressure");
-    pressure.pascals(steps);
+    pressure.pressure(steps);
     steps.section("Areas");
     steps
         .step("A_p", "area in plan")
@@ -196,7 +209,7 @@ public record WindScreen(
             .formula("gamma * c_u * q * A_p")
             .with("gamma", windFactor, "")
             .with("c_u", coefficients.uplift(), "")
-            .with("q", pressure.pascals(), "Pa")
+            .with("q", pressure.pressure(), "Pa")
             .with("A_p", form.planArea(), "m2")
             .from(coefficients.source())
             .note(coefficients.limits())
@@ -287,7 +300,7 @@ public record WindScreen(
         .formula("gamma * c_d * q * A_e")
         .with("gamma", windFactor, "")
         .with("c_d", coefficients.drag(), "")
-        .with("q", pressure.pascals(), "Pa")
+        .with("q", pressure.pressure(), "Pa")
         .with("A_e", form.elevationArea(), "m2")
         .from(FACTORS)
         .gives(windFactor * drag(), "N");

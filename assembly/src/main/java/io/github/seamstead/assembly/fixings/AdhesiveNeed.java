@@ -73,7 +73,7 @@ public record AdhesiveNeed(
    *
    * @return in metres
    */
-  public double metres() {
+  public double seamLength() {
     return beads * jointLength.stream().mapToDouble(Double::doubleValue).sum();
   }
 
@@ -82,8 +82,8 @@ public record AdhesiveNeed(
    *
    * @return in cubic metres, without waste
    */
-  public double cubicMetres() {
-    return metres() * bead.area();
+  public double volume() {
+    return seamLength() * bead.area();
   }
 
   /**
@@ -104,7 +104,7 @@ public record AdhesiveNeed(
   @Calculation("assembly.fixings.adhesive")
   public double cartridges(Steps steps) {
     double section = bead.area(steps);
-    double length = metres();
+    double length = seamLength();
     double yield =
         steps
             .step("y", "length from a cartridge, waste taken off")
@@ -130,8 +130,8 @@ public record AdhesiveNeed(
    * @return 1 or more
    */
   public int rivalCartridges() {
-    double yield = bead.metresPerCartridge(cartridgeVolume) * (1 - waste);
-    return (int) Math.max(1, Math.ceil(metres() / yield - 0.000001));
+    double yield = bead.lengthPerCartridge(cartridgeVolume) * (1 - waste);
+    return (int) Math.max(1, Math.ceil(seamLength() / yield - 0.000001));
   }
 
   /**
@@ -152,7 +152,7 @@ public record AdhesiveNeed(
     return ShoppingItem.of(
         "adhesive in cartridges of " + Math.round(cartridgeVolume * 1e6) + " ml",
         "cartridge",
-        cubicMetres() / cartridgeVolume,
+        volume() / cartridgeVolume,
         waste,
         1);
   }

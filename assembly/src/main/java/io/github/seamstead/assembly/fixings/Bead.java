@@ -123,7 +123,7 @@ public record Bead(BeadShape shape, double width, double depth) {
    * @return in metres
    * @throws IllegalArgumentException if the content is not positive
    */
-  public double metresPerCartridge(double cartridgeVolume) {
+  public double lengthPerCartridge(double cartridgeVolume) {
     return Args.positive("cartridge", cartridgeVolume, "m3") / area();
   }
 }

@@ -57,7 +57,7 @@ public record SeamBill(List<SeamRun> runs) {
    * @param kind the kind
    * @return in metres, 0 if there is none
    */
-  public double metres(SeamKind kind) {
+  public double length(SeamKind kind) {
     return of(kind).stream().mapToDouble(SeamRun::wholeLength).sum();
   }
 
@@ -66,8 +66,8 @@ public record SeamBill(List<SeamRun> runs) {
    *
    * @return in metres
    */
-  public double metres() {
-    return metres(Steps.none());
+  public double length() {
+    return length(Steps.none());
   }
 
   /**
@@ -77,10 +77,10 @@ public record SeamBill(List<SeamRun> runs) {
    * @return in metres
    */
   @Calculation("assembly.fixings.seams")
-  public double metres(Steps steps) {
+  public double length(Steps steps) {
     double sum = 0;
     for (SeamKind kind : kinds()) {
-      double part = metres(kind);
+      double part = length(kind);
       sum =
           steps
               .step("L", "length with " + kind.label())
@@ -100,7 +100,7 @@ public record SeamBill(List<SeamRun> runs) {
    */
   public List<Double> lengths() {
     List<Double> all = new ArrayList<>();
-    runs.forEach(run -> all.addAll(Collections.nCopies(run.count(), run.metres())));
+    runs.forEach(run -> all.addAll(Collections.nCopies(run.count(), run.length())));
     return List.copyOf(all);
   }
 
@@ -112,18 +112,18 @@ public record SeamBill(List<SeamRun> runs) {
    * @return 0 or more, without spare
    */
   public int fixings(SeamKind kind, FixingPattern pattern) {
-    return of(kind).stream().mapToInt(run -> run.count() * (int) pattern.count(run.metres())).sum();
+    return of(kind).stream().mapToInt(run -> run.count() * (int) pattern.count(run.length())).sum();
   }
 
   /**
    * Computes the work of one kind at the pace of the seams that the crew has timed.
    *
    * @param kind the kind
-   * @param secondsPerMetre time for a metre of seam, in s/m, greater than 0
+   * @param timePerLength time for a metre of seam, in s/m, greater than 0
    * @return in seconds, of one team
    * @throws IllegalArgumentException if the pace is not positive
    */
-  public double workTime(SeamKind kind, double secondsPerMetre) {
-    return metres(kind) * Args.positive("time for a metre of seam", secondsPerMetre, "s/m");
+  public double workTime(SeamKind kind, double timePerLength) {
+    return length(kind) * Args.positive("time for a metre of seam", timePerLength, "s/m");
   }
 }

@@ -71,7 +71,7 @@ public record SeamsLeft(List<SeamRun> made, List<SeamRun> left) {
    */
   public List<Double> leftLengths() {
     List<Double> all = new ArrayList<>();
-    left.forEach(run -> all.addAll(Collections.nCopies(run.count(), run.metres())));
+    left.forEach(run -> all.addAll(Collections.nCopies(run.count(), run.length())));
     return List.copyOf(all);
   }
 
@@ -98,6 +98,6 @@ public record SeamsLeft(List<SeamRun> made, List<SeamRun> left) {
   }
 
   private static int fixings(List<SeamRun> runs, FixingPattern pattern) {
-    return runs.stream().mapToInt(run -> run.count() * (int) pattern.count(run.metres())).sum();
+    return runs.stream().mapToInt(run -> run.count() * (int) pattern.count(run.length())).sum();
   }
 }

@@ -10,22 +10,21 @@ import java.util.function.DoubleUnaryOperator;
 /**
  * Mass and size of cloth in a bundle.
  *
- * @param squareMetres area of all cloth, seam allowances included, in square metres, greater than
- *     0, at most 1e6
- * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0, at most 100
+ * @param area area of all cloth, seam allowances included, in square metres, greater than 0, at
+ *     most 1e6
+ * @param massPerArea mass of the cloth, in kg/m², greater than 0, at most 100
  * @param thickness thickness of the cloth, in metres, greater than 0, at most 0.05
  * @param extraMass fixings, adhesive, ropes and rings in it, in kilograms, 0 or more
  */
-public record Bundle(
-    double squareMetres, double kgPerSquareMetre, double thickness, double extraMass) {
+public record Bundle(double area, double massPerArea, double thickness, double extraMass) {
 
   private static final Source DERIVED = Source.derived("area times mass; volume over packing");
 
   public Bundle {
-    Args.positive("area of the cloth", squareMetres, "m2");
-    Args.within("area of the cloth", squareMetres, 0, 1e6, "m2");
-    Args.positive("mass of the cloth", kgPerSquareMetre, "kg/m2");
-    Args.within("mass of the cloth", kgPerSquareMetre, 0, 100, "kg/m2");
+    Args.positive("area of the cloth", area, "m2");
+    Args.within("area of the cloth", area, 0, 1e6, "m2");
+    Args.positive("mass of the cloth", massPerArea, "kg/m2");
+    Args.within("mass of the cloth", massPerArea, 0, 100, "kg/m2");
     Args.positive("thickness of the cloth", thickness, "m");
     Args.within("thickness of the cloth", thickness, 0, 0.05, "m");
     Args.notNegative("fixings and ropes", extraMass, "kg");
@@ -34,16 +33,15 @@ public record Bundle(
   /**
    * Makes a bundle.
    *
-   * @param squareMetres area of all cloth, in square metres, greater than 0, at most 1e6
-   * @param kgPerSquareMetre mass of the cloth, in kg/m², greater than 0, at most 100
+   * @param area area of all cloth, in square metres, greater than 0, at most 1e6
+   * @param massPerArea mass of the cloth, in kg/m², greater than 0, at most 100
    * @param thickness thickness of the cloth, in metres, greater than 0, at most 0.05
    * @param extraMass fixings, adhesive and ropes, in kilograms, 0 or more
    * @return the bundle
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static Bundle of(
-      double squareMetres, double kgPerSquareMetre, double thickness, double extraMass) {
-    return new Bundle(squareMetres, kgPerSquareMetre, thickness, extraMass);
+  public static Bundle of(double area, double massPerArea, double thickness, double extraMass) {
+    return new Bundle(area, massPerArea, thickness, extraMass);
   }
 
   /**
@@ -66,11 +64,11 @@ public record Bundle(
     return steps
         .step("m", "mass of the bundle")
         .formula("A * w + m_x")
-        .with("A", squareMetres, "m2")
-        .with("w", kgPerSquareMetre, "kg/m2")
+        .with("A", area, "m2")
+        .with("w", massPerArea, "kg/m2")
         .with("m_x", extraMass, "kg")
         .from(DERIVED)
-        .gives(squareMetres * kgPerSquareMetre + extraMass, "kg");
+        .gives(area * massPerArea + extraMass, "kg");
   }
 
   /**
@@ -80,7 +78,7 @@ public record Bundle(
    * @return in cubic metres
    */
   public Range bulkVolume(Packing packing) {
-    return over(packing, ratio -> squareMetres * thickness / ratio);
+    return over(packing, ratio -> area * thickness / ratio);
   }
 
   /**
@@ -114,11 +112,11 @@ public record Bundle(
         steps
             .step("B", "bulk of the bundle")
             .formula("A * t / phi")
-            .with("A", squareMetres, "m2")
+            .with("A", area, "m2")
             .with("t", thickness, "m")
             .with("phi", clothRatio, "")
             .from(DERIVED)
-            .gives(squareMetres * thickness / clothRatio, "m3");
+            .gives(area * thickness / clothRatio, "m3");
     return steps
         .step("d", "diameter of the roll")
         .formula("sqrt(4 * B / (pi * l))")
@@ -137,11 +135,11 @@ public record Bundle(
    * @return in metres
    * @throws IllegalArgumentException if a length is not positive
    */
-  public Range foldedHeightMetres(double length, double width, Packing packing) {
+  public Range foldedHeight(double length, double width, Packing packing) {
     double foot =
         Args.positive("length of the stack", length, "m")
             * Args.positive("width of the stack", width, "m");
-    return over(packing, ratio -> squareMetres * thickness / ratio / foot);
+    return over(packing, ratio -> area * thickness / ratio / foot);
   }
 
   private static Range over(Packing packing, DoubleUnaryOperator size) {

@@ -17,6 +17,11 @@ import java.util.Optional;
  * not for one hand, kneeling or sitting, unstable loads, carrying, pushing or pulling, heat and
  * cold.
  *
+ * <pre>{@code
+ * LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
+ * double mass = limit.mass(); // 8.82
+ * }</pre>
+ *
  * @param task the lift
  * @param form the published form used
  */
@@ -77,8 +82,8 @@ public record LiftLimit(LiftTask task, LiftForm form) {
    *
    * @return in kilograms, 0 if the task is outside the method
    */
-  public double kilograms() {
-    return kilograms(Steps.none());
+  public double mass() {
+    return mass(Steps.none());
   }
 
   /**
@@ -88,12 +93,12 @@ public record LiftLimit(LiftTask task, LiftForm form) {
    * @return in kilograms, 0 if the task is outside the method
    */
   @Calculation("assembly.handling.lift")
-  public double kilograms(Steps steps) {
-    double start = at(task.from(), "start", steps).kilograms();
+  public double mass(Steps steps) {
+    double start = at(task.from(), "start", steps).mass();
     if (!task.placed()) {
       return start;
     }
-    double end = at(task.to(), "end", steps).kilograms();
+    double end = at(task.to(), "end", steps).mass();
     steps.section("Both ends");
     return steps
         .step("m_lim", "recommended limit of one person")

@@ -6,8 +6,6 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * How many people lift a load. The team rule is {@link TeamLift}'s: two thirds of the sum for two,
@@ -30,7 +28,7 @@ public record LiftTeam(
    * @throws IllegalArgumentException if the load is not positive
    */
   public static LiftTeam of(double loadMass, LiftLimit limit) {
-    return of(loadMass, limit, limit.kilograms());
+    return of(loadMass, limit, limit.mass());
   }
 
   /**
@@ -45,13 +43,13 @@ public record LiftTeam(
   public static LiftTeam of(double loadMass, LiftLimit limit, double statedMass) {
     Args.positive("load", loadMass, "kg");
     Args.notNegative("lift of one person", statedMass, "kg");
-    double one = Math.min(limit.kilograms(), statedMass);
-    OptionalInt people = one > 0 ? TeamLift.peopleFor(loadMass, one) : OptionalInt.empty();
+    double one = Math.min(limit.mass(), statedMass);
+    Optional<Integer> people = one > 0 ? TeamLift.peopleFor(loadMass, one) : Optional.empty();
     return new LiftTeam(
         loadMass,
         limit,
         one,
-        people.isPresent() ? Optional.of(TeamLift.of(people.getAsInt(), one)) : Optional.empty());
+        people.isPresent() ? Optional.of(TeamLift.of(people.get(), one)) : Optional.empty());
   }
 
   /**
@@ -59,9 +57,9 @@ public record LiftTeam(
    *
    * @return the lifting index, or nothing if the task is outside the method
    */
-  public OptionalDouble liftingIndex() {
-    double one = limit.kilograms();
-    return one > 0 ? OptionalDouble.of(loadMass / one) : OptionalDouble.empty();
+  public Optional<Double> liftingIndex() {
+    double one = limit.mass();
+    return one > 0 ? Optional.of(loadMass / one) : Optional.empty();
   }
 
   /**

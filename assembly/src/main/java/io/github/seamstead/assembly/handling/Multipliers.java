@@ -14,7 +14,7 @@ import java.util.List;
  * @param twist asymmetry multiplier AM
  * @param frequency frequency multiplier FM
  * @param coupling coupling multiplier CM
- * @param kilograms recommended limit at this end, in kilograms
+ * @param mass recommended limit at this end, in kilograms
  * @param outside why a multiplier is 0, in words; empty if none is
  */
 public record Multipliers(
@@ -24,7 +24,7 @@ public record Multipliers(
     double twist,
     double frequency,
     double coupling,
-    double kilograms,
+    double mass,
     List<String> outside) {
 
   private static final double GREATEST_TWIST = 135;

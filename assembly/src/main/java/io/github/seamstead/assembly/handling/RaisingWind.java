@@ -23,9 +23,9 @@ import java.util.List;
  * @param looseArea area of cloth that the wind can take hold of at once, in square metres, greater
  *     than 0
  * @param people people who hold it, 1 to 100
- * @param newtonsPerPerson what one holds, in newtons, 1 to 1000
+ * @param pullPerPerson what one holds, in newtons, 1 to 1000
  */
-public record RaisingWind(double looseArea, int people, double newtonsPerPerson) {
+public record RaisingWind(double looseArea, int people, double pullPerPerson) {
 
   /** Mean speed from which a cover is not begun, in m/s: 17 mph. */
   public static final double BEGIN_MEAN = 7.6;
@@ -56,7 +56,7 @@ public record RaisingWind(double looseArea, int people, double newtonsPerPerson)
   public RaisingWind {
     Args.positive("loose cloth", looseArea, "m2");
     Args.within("people who hold the cloth", people, 1, 100);
-    Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
+    Args.within("pull of one person", pullPerPerson, 1, 1000, "N");
   }
 
   /**
@@ -80,8 +80,8 @@ public record RaisingWind(double looseArea, int people, double newtonsPerPerson)
     return Math.sqrt(
         2
             * people
-            * newtonsPerPerson
-            / (AirDensity.EUROPEAN.kgPerCubicMetre() * SHEET_COEFFICIENT * looseArea));
+            * pullPerPerson
+            / (AirDensity.EUROPEAN.density() * SHEET_COEFFICIENT * looseArea));
   }
 
   /**
@@ -106,8 +106,8 @@ public record RaisingWind(double looseArea, int people, double newtonsPerPerson)
             .step("v_crew", "gust whose pull the crew can hold")
             .formula("sqrt(2 * n * F_1 / (rho * c * A))")
             .with("n", people, "")
-            .with("F_1", newtonsPerPerson, "N")
-            .with("rho", AirDensity.EUROPEAN.kgPerCubicMetre(), "kg/m3")
+            .with("F_1", pullPerPerson, "N")
+            .with("rho", AirDensity.EUROPEAN.density(), "kg/m3")
             .with("c", SHEET_COEFFICIENT, "")
             .with("A", looseArea, "m2")
             .from(SHEET)

@@ -17,10 +17,9 @@ import java.util.List;
  * @param friction friction coefficient at the edge, 0 to 1
  * @param wrap angle through which a rope is turned, in radians, 0 to ten turns
  * @param ropes ropes that share the load, 1 to 20
- * @param newtonsPerPerson steady pull of one person, in newtons, 1 to 1000
+ * @param pullPerPerson steady pull of one person, in newtons, 1 to 1000
  */
-public record RopePull(
-    double load, double friction, double wrap, int ropes, double newtonsPerPerson) {
+public record RopePull(double load, double friction, double wrap, int ropes, double pullPerPerson) {
 
   /** Steady level pull of one person: 60 lb, 267 N. */
   public static final double ONE_PERSON = 60 * 4.4482216152605;
@@ -55,9 +54,9 @@ public record RopePull(
     Args.within("load of the ropes", load, 0, 1e6, "N");
     Args.within("friction at the edge", friction, 0, 1, "");
     Args.within("turn of the rope", Math.toDegrees(wrap), 0, 3600, "deg");
-    Args.within("pull of one person", newtonsPerPerson, 1, 1000, "N");
+    Args.within("pull of one person", pullPerPerson, 1, 1000, "N");
     Args.require(
-        load * StrictMath.exp(friction * wrap) <= 1e9 * newtonsPerPerson,
+        load * StrictMath.exp(friction * wrap) <= 1e9 * pullPerPerson,
         "pull that raises: given a friction of "
             + Numbers.plain(friction)
             + " over "
@@ -72,13 +71,13 @@ public record RopePull(
    * @param mass the mass, in kilograms, greater than 0
    * @param friction friction coefficient at the edge, 0 to 1
    * @param wrap angle through which the rope is turned, in radians
-   * @param newtonsPerPerson steady pull of one person, in newtons, such as {@link #ONE_PERSON}
+   * @param pullPerPerson steady pull of one person, in newtons, such as {@link #ONE_PERSON}
    * @return the pull
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static RopePull of(double mass, double friction, double wrap, double newtonsPerPerson) {
+  public static RopePull of(double mass, double friction, double wrap, double pullPerPerson) {
     Args.positive("mass to raise", mass, "kg");
-    return new RopePull(mass * GRAVITY, friction, wrap, 1, newtonsPerPerson);
+    return new RopePull(mass * GRAVITY, friction, wrap, 1, pullPerPerson);
   }
 
   /**
@@ -248,9 +247,9 @@ public record RopePull(
         .formula("N_r * max(1, ceil(F_raise / (N_r * F_1) - 0.000001))")
         .with("N_r", ropes, "")
         .with("F_raise", raise, "N")
-        .with("F_1", newtonsPerPerson, "N")
+        .with("F_1", pullPerPerson, "N")
         .from(PULLING)
-        .gives(ropes * Math.max(1, Math.ceil(raise / (ropes * newtonsPerPerson) - 0.000001)), "");
+        .gives(ropes * Math.max(1, Math.ceil(raise / (ropes * pullPerPerson) - 0.000001)), "");
   }
 
   /**

@@ -41,17 +41,17 @@ public record Tackle(int parts, int sheaves, double loss) {
    *
    * @param load load of one rope, in newtons, greater than 0
    * @param people people who haul on that rope, 1 or more
-   * @param newtonsPerPerson steady pull of one person, in newtons, greater than 0
+   * @param pullPerPerson steady pull of one person, in newtons, greater than 0
    * @return the tackle, or nothing if {@link #MOST_PARTS} parts do not do
    * @throws IllegalArgumentException if a number is not positive
    */
-  public static Optional<Tackle> least(double load, int people, double newtonsPerPerson) {
+  public static Optional<Tackle> least(double load, int people, double pullPerPerson) {
     Args.positive("load of the tackle", load, "N");
     Args.within("people who haul", people, 1, 1000);
-    Args.positive("pull of one person", newtonsPerPerson, "N");
+    Args.positive("pull of one person", pullPerPerson, "N");
     for (int parts = 2; parts <= MOST_PARTS; parts++) {
       Tackle tackle = new Tackle(parts, parts, USUAL_LOSS);
-      if (tackle.greaterPull(load) <= people * newtonsPerPerson) {
+      if (tackle.greaterPull(load) <= people * pullPerPerson) {
         return Optional.of(tackle);
       }
     }

@@ -20,7 +20,7 @@ final class ElapsedBound {
     int joints = groups.closed ? groups.size : groups.size - 1;
     for (int i = 0; i < joints; i++) {
       double mass = groups.size > 1 ? groups.mass(i, 2) : 0;
-      least = Math.min(least, options.times().seconds(groups.lengthAfter(i), mass));
+      least = Math.min(least, options.times().time(groups.lengthAfter(i), mass));
     }
     this.leastMerge = least;
   }
@@ -55,7 +55,7 @@ final class ElapsedBound {
         for (int part = 1; part < length; part++) {
           int b = a + part < s ? a + part : a + part - s;
           int middle = a + part - 1 < s ? a + part - 1 : a + part - 1 - s;
-          double own = options.times().seconds(lengthBehind(first[middle], count[middle]), mass);
+          double own = options.times().time(lengthBehind(first[middle], count[middle]), mass);
           double below = work[a][part] + work[b][length - part];
           leastWork = Math.min(leastWork, below + own);
           double begin = Math.max(bound[a][part], bound[b][length - part]);
@@ -79,8 +79,8 @@ final class ElapsedBound {
     for (int a = 0; a < s; a++) {
       int before = (a + s - 1) % s;
       int joint = groups.jointAfter(first[before] + count[before] - 1);
-      if (options.closingJoint().isEmpty() || options.closingJoint().getAsInt() == joint) {
-        double closing = options.times().seconds(lengthBehind(first[before], count[before]), whole);
+      if (options.closingJoint().isEmpty() || options.closingJoint().get() == joint) {
+        double closing = options.times().time(lengthBehind(first[before], count[before]), whole);
         least = Math.min(least, Math.max(bound[a][s], waves) + closing);
       }
     }

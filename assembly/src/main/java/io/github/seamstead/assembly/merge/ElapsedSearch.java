@@ -165,7 +165,7 @@ final class ElapsedSearch {
   private void complete(State state) {
     double closing =
         groups.closed
-            ? options.times().seconds(groups.closingLength(state.first[0]), groups.mass(0, k))
+            ? options.times().time(groups.closingLength(state.first[0]), groups.mass(0, k))
             : 0;
     boolean permitted = !groups.closed || options.limits().permitClosing(groups.load(0, k));
     double total = state.release[0] + closing;
@@ -209,7 +209,7 @@ final class ElapsedSearch {
     boolean taken =
         (started >> joint & 1) != 0
             || (options.closingJoint().isPresent()
-                && options.closingJoint().getAsInt() == groups.jointAfter(joint));
+                && options.closingJoint().get() == groups.jointAfter(joint));
     if (taken) {
       return Double.POSITIVE_INFINITY;
     }
@@ -237,7 +237,7 @@ final class ElapsedSearch {
                 .limits()
                 .permitMerge(groups.load(first, left), groups.load((joint + 1) % k, right));
     return permitted
-        ? options.times().seconds(groups.lengthAfter(joint), groups.mass(first, left + right))
+        ? options.times().time(groups.lengthAfter(joint), groups.mass(first, left + right))
         : Double.POSITIVE_INFINITY;
   }
 

@@ -2,7 +2,6 @@ package io.github.seamstead.assembly.merge;
 
 import io.github.seamstead.assembly.ring.Load;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * The best permitted tree by one of the rules, first groups and closing joint included: a {@link
@@ -78,8 +77,7 @@ final class IntervalPlanner {
     double mass = load[first][left + right].mass();
     return switch (rule) {
       case MASS -> mass;
-      case WORK, PARALLEL ->
-          options.times().seconds(groups.lengthAfter((first + left - 1) % k), mass);
+      case WORK, PARALLEL -> options.times().time(groups.lengthAfter((first + left - 1) % k), mass);
       case CARRY -> carried;
     };
   }
@@ -114,8 +112,8 @@ final class IntervalPlanner {
     if (!groups.closed) {
       return true;
     }
-    OptionalInt fixed = options.closingJoint();
-    return (fixed.isEmpty() || groups.closingJoint(cut) == fixed.getAsInt())
+    Optional<Integer> fixed = options.closingJoint();
+    return (fixed.isEmpty() || groups.closingJoint(cut) == fixed.get())
         && options.limits().permitClosing(load[0][k])
         && options.limits().carriedAtClosing(load[0][k].mass()) <= carryBound;
   }
@@ -124,7 +122,7 @@ final class IntervalPlanner {
     double whole = load[0][k].mass();
     return switch (rule) {
       case MASS -> whole;
-      case WORK, PARALLEL -> options.times().seconds(groups.closingLength(cut), whole);
+      case WORK, PARALLEL -> options.times().time(groups.closingLength(cut), whole);
       case CARRY -> options.limits().carriedAtClosing(whole);
     };
   }

@@ -14,7 +14,7 @@ import io.github.seamstead.assembly.ring.Joint;
  * @param wave how many steps must come before it, one after another; 1 for joints of pieces
  * @param massInHand mass of all that hangs together during the step, in kilograms
  * @param carriedMass mass that is carried by the rule of the limits, in kilograms
- * @param seconds how long it takes, in seconds
+ * @param time how long it takes, in seconds
  * @param team which team makes it, from 1
  * @param startTime when it starts, in seconds after the first
  */
@@ -27,7 +27,7 @@ public record JoinStep(
     int wave,
     double massInHand,
     double carriedMass,
-    double seconds,
+    double time,
     int team,
     double startTime) {
 
@@ -37,6 +37,6 @@ public record JoinStep(
    * @return in seconds after the start of the first
    */
   public double endTime() {
-    return startTime + seconds;
+    return startTime + time;
   }
 }

@@ -7,10 +7,10 @@ import io.github.seamstead.shared.source.Source;
  * How long a joint takes: {@code t = set-up + rate * length + handling * mass in hand}.
  *
  * @param setUpTime per joint, whatever its length, in seconds, 0 or more
- * @param secondsPerMetre per metre of joint, in s/m, 0 or more
- * @param secondsPerKg per kilogram in hand, in s/kg, 0 or more
+ * @param timePerLength per metre of joint, in s/m, 0 or more
+ * @param timePerMass per kilogram in hand, in s/kg, 0 or more
  */
-public record JoinTimes(double setUpTime, double secondsPerMetre, double secondsPerKg) {
+public record JoinTimes(double setUpTime, double timePerLength, double timePerMass) {
 
   /** Eight to ten minutes to staple one seam of a small shelter. */
   public static final Source SEAM_PRACTICE =
@@ -18,10 +18,10 @@ public record JoinTimes(double setUpTime, double secondsPerMetre, double seconds
 
   public JoinTimes {
     Args.notNegative("set-up", setUpTime, "s");
-    Args.notNegative("time per metre", secondsPerMetre, "s/m");
-    Args.notNegative("time per kilogram", secondsPerKg, "s/kg");
+    Args.notNegative("time per metre", timePerLength, "s/m");
+    Args.notNegative("time per kilogram", timePerMass, "s/kg");
     Args.require(
-        setUpTime + secondsPerMetre + secondsPerKg > 0,
+        setUpTime + timePerLength + timePerMass > 0,
         "join times: given 0 for all, one must be greater than 0");
   }
 
@@ -41,7 +41,7 @@ public record JoinTimes(double setUpTime, double secondsPerMetre, double seconds
    * @param massInHand mass in hand, in kilograms
    * @return in seconds
    */
-  public double seconds(double length, double massInHand) {
-    return setUpTime + secondsPerMetre * length + secondsPerKg * massInHand;
+  public double time(double length, double massInHand) {
+    return setUpTime + timePerLength * length + timePerMass * massInHand;
   }
 }

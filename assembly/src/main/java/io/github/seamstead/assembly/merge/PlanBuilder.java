@@ -37,7 +37,7 @@ final class PlanBuilder {
     this.wave = new int[nodes];
     for (int i = tree.size; i < nodes; i++) {
       wave[i] = 1 + Math.max(wave[tree.left[i]], wave[tree.right[i]]);
-      seconds[i] = options.times().seconds(groups.lengthAfter(joinedAfter(i)), mass(i));
+      seconds[i] = options.times().time(groups.lengthAfter(joinedAfter(i)), mass(i));
     }
     this.elapsedMerges = starts.length == 0 ? listSchedule() : taken(starts);
   }
@@ -91,7 +91,7 @@ final class PlanBuilder {
 
   private double closingTime() {
     return groups.closed
-        ? options.times().seconds(groups.closingLength(tree.cut), groups.mass(0, groups.size))
+        ? options.times().time(groups.closingLength(tree.cut), groups.mass(0, groups.size))
         : 0;
   }
 
@@ -200,7 +200,7 @@ final class PlanBuilder {
     for (JoinStep step : steps) {
       merged += step.closing() ? 0 : step.massInHand();
       closing += step.closing() ? step.massInHand() : 0;
-      work += step.seconds();
+      work += step.time();
       inHand = Math.max(inHand, step.massInHand());
       carried = Math.max(carried, step.carriedMass());
     }

@@ -18,11 +18,11 @@ import java.util.Optional;
  * @param openTime how long a bead may wait before it is pressed, in seconds, greater than 0; the
  *     maker states it for a temperature
  * @param cureTime how long the joint must rest before its group is handled, in seconds, 0 or more
- * @param spreadSecondsPerMetre time to spread a metre, in s/m, greater than 0
- * @param pressSecondsPerMetre time to press a metre, in s/m, greater than 0
+ * @param spreadTimePerLength time to spread a metre, in s/m, greater than 0
+ * @param pressTimePerLength time to press a metre, in s/m, greater than 0
  */
 public record AdhesiveTimes(
-    double openTime, double cureTime, double spreadSecondsPerMetre, double pressSecondsPerMetre) {
+    double openTime, double cureTime, double spreadTimePerLength, double pressTimePerLength) {
 
   private static final Source DERIVED =
       Source.derived("longest wait between spreading and pressing");
@@ -30,8 +30,8 @@ public record AdhesiveTimes(
   public AdhesiveTimes {
     Args.positive("open time", openTime, "s");
     Args.notNegative("cure time", cureTime, "s");
-    Args.positive("spreading", spreadSecondsPerMetre, "s/m");
-    Args.positive("pressing", pressSecondsPerMetre, "s/m");
+    Args.positive("spreading", spreadTimePerLength, "s/m");
+    Args.positive("pressing", pressTimePerLength, "s/m");
   }
 
   /**
@@ -40,7 +40,7 @@ public record AdhesiveTimes(
    * @return in metres
    */
   public double longestPortion() {
-    return openTime / Math.max(spreadSecondsPerMetre, pressSecondsPerMetre);
+    return openTime / Math.max(spreadTimePerLength, pressTimePerLength);
   }
 
   /**
@@ -68,8 +68,8 @@ public record AdhesiveTimes(
             .step("l_max", "longest portion within the open time")
             .formula("t_open / max(k_spread, k_press)")
             .with("t_open", openTime, "s")
-            .with("k_spread", spreadSecondsPerMetre, "s/m")
-            .with("k_press", pressSecondsPerMetre, "s/m")
+            .with("k_spread", spreadTimePerLength, "s/m")
+            .with("k_press", pressTimePerLength, "s/m")
             .from(DERIVED)
             .gives(longestPortion(), "m");
     return steps
@@ -89,7 +89,7 @@ public record AdhesiveTimes(
    */
   public double workTime(double jointLength) {
     return Args.positive("joint length", jointLength, "m")
-        * (spreadSecondsPerMetre + pressSecondsPerMetre);
+        * (spreadTimePerLength + pressTimePerLength);
   }
 
   /**

@@ -19,10 +19,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param path the ids of one critical path from start to end; where several are critical, the one
  *     of greatest variance
  * @param length expected time from start to end, in seconds
- * @param varianceSecondsSquared variance of that path, in seconds squared
+ * @param variance variance of that path, in seconds squared
  */
 public record CriticalPath(
-    List<TaskTimes> times, List<String> path, double length, double varianceSecondsSquared) {
+    List<TaskTimes> times, List<String> path, double length, double variance) {
 
   private static final double SLACK_TOLERANCE = 1e-9;
 
@@ -142,7 +142,7 @@ public record CriticalPath(
    * @return in seconds
    */
   public double standardDeviation() {
-    return Math.sqrt(varianceSecondsSquared);
+    return Math.sqrt(variance);
   }
 
   /**
@@ -156,7 +156,7 @@ public record CriticalPath(
    */
   public double probabilityBy(double deadline) {
     Args.finite("deadline", deadline, "s");
-    if (varianceSecondsSquared == 0) {
+    if (variance == 0) {
       return deadline >= length ? 1 : 0;
     }
     return new NormalDistribution(null, length, standardDeviation())
@@ -171,7 +171,7 @@ public record CriticalPath(
    */
   public double timeFor(double probability) {
     Args.between("probability", probability, 0, 1, "");
-    return varianceSecondsSquared == 0
+    return variance == 0
         ? length
         : new NormalDistribution(null, length, standardDeviation())
             .inverseCumulativeProbability(probability);

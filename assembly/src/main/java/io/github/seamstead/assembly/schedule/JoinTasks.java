@@ -78,7 +78,7 @@ public final class JoinTasks {
         }
       }
       String id = step.joint().mark().name();
-      double likely = step.seconds() * learning.piece(1, step.number());
+      double likely = step.time() * learning.piece(1, step.number());
       tasks.add(
           new Task(
               id,

@@ -64,7 +64,7 @@ class AnchorOutsideTest {
       int n = form.sides();
       double corner = form.baseSide() / (2 * Math.sin(Math.PI / n));
       double inner = corner * Math.cos(Math.PI / n);
-      double q = screen.pressure().pascals();
+      double q = screen.pressure().pressure();
       double width = 0;
       for (int k = 0; k < n; k++) {
         for (int j = 0; j < k; j++) {

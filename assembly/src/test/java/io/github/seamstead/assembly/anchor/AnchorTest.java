@@ -116,7 +116,7 @@ class AnchorTest {
         .hasMessage("dip of the hem rope: given 1.0E-300 m, must be from 0.0006 m to 0.15 m");
     HemRope rope = HemRope.of(100, 0.6, 0.05);
     assertThat(rope.tension()).isCloseTo(Math.hypot(90, 30), within(1e-9));
-    assertThat(HemRope.newtonsPerMetre(SCREEN)).isCloseTo(SCREEN.pegPull() * 30 / 19, within(1e-9));
+    assertThat(HemRope.lineLoad(SCREEN)).isCloseTo(SCREEN.pegPull() * 30 / 19, within(1e-9));
     GuyRope guy = GuyRope.of(500, Math.toRadians(45));
     assertThat(guy.tension()).isCloseTo(500 * Math.sqrt(2), within(1e-9));
     assertThat(guy.downPull()).isCloseTo(500, within(1e-9));
@@ -166,7 +166,7 @@ class AnchorTest {
   @Test
   void derivationsFollow() {
     StepRecorder r = new StepRecorder();
-    follow("assembly.anchor.pressure", r, WindPressure.of(25).pascals(r), 390.625);
+    follow("assembly.anchor.pressure", r, WindPressure.of(25).pressure(r), 390.625);
     PeakWind wind = PeakWind.of(24, Terrain.SHELTERED, 3);
     r = new StepRecorder();
     follow("assembly.anchor.gust", r, wind.gust(r), wind.gust());

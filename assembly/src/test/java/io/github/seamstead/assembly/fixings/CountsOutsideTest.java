@@ -92,6 +92,6 @@ class CountsOutsideTest {
             SUMMED)
         .expect(Collections.nCopies(count, 0.75).stream().mapToDouble(d -> d).sum() + 15)
         .within(1e-9)
-        .got(bill.metres(Steps.none()));
+        .got(bill.length(Steps.none()));
   }
 }

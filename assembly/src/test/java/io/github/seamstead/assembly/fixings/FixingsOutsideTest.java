@@ -56,20 +56,20 @@ class FixingsOutsideTest {
         US_CARTRIDGE,
         24,
         0.5,
-        Bead.rectangle(INCH / 4, INCH / 4).metresPerCartridge(18 * INCH * INCH * INCH)
+        Bead.rectangle(INCH / 4, INCH / 4).lengthPerCartridge(18 * INCH * INCH * INCH)
             / (12 * INCH));
     check(
         "6 x 6 mm joint, m from 300 ml",
         MAKERS,
         8,
         0.5,
-        Bead.rectangle(0.006, 0.006).metresPerCartridge(300e-6));
+        Bead.rectangle(0.006, 0.006).lengthPerCartridge(300e-6));
     check(
         "10 x 10 mm joint, m from 300 ml",
         MAKERS,
         3,
         0.5,
-        Bead.rectangle(0.01, 0.01).metresPerCartridge(300e-6));
+        Bead.rectangle(0.01, 0.01).lengthPerCartridge(300e-6));
   }
 
   @Test
@@ -100,7 +100,7 @@ class FixingsOutsideTest {
                 TABLE)
             .expect(metres[i][j])
             .withinRatio(0.01)
-            .got(bead.metresPerCartridge(cartridges[j] * 1e-6));
+            .got(bead.lengthPerCartridge(cartridges[j] * 1e-6));
       }
     }
   }

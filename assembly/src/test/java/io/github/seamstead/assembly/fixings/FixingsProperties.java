@@ -32,7 +32,7 @@ class FixingsProperties {
       @ForAll @Size(min = 1, max = 20) List<@DoubleRange(min = 0.1, max = 20) Double> joints,
       @ForAll @DoubleRange(min = 0, max = 0.9) double waste) {
     AdhesiveNeed need = AdhesiveNeed.of(Bead.round(diameter), joints, 1, 310e-6, waste);
-    double wanted = need.cubicMetres() * (1 + waste);
+    double wanted = need.volume() * (1 + waste);
     assertThat(need.cartridges() * 310e-6).isGreaterThanOrEqualTo(wanted - 1e-9);
     if (need.cartridges() > 1) {
       assertThat((need.cartridges() - 1) * 310e-6).isLessThan(wanted + 1e-12);

@@ -41,7 +41,7 @@ class FixingsTest {
   @Test
   void adhesiveInCartridges() {
     AdhesiveNeed need = AdhesiveNeed.of(Bead.round(0.006), JOINTS, 1, 310e-6, 0.1);
-    assertThat(need.metres()).isEqualTo(32);
+    assertThat(need.seamLength()).isEqualTo(32);
     // 32 m at 28.27 ml/m is 0.905 l, with a tenth 0.995 l.
     assertThat(need.cartridges()).isEqualTo(4);
     assertThat(need.item().packs()).isEqualTo(4);

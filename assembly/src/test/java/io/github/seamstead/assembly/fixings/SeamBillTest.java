@@ -32,9 +32,9 @@ class SeamBillTest {
 
   @Test
   void everySeamIsCounted() {
-    assertThat(BILL.metres()).isCloseTo(7.2 + 1.3 + 24 + 1.8, within(1e-12));
-    assertThat(BILL.metres(SeamKind.SPLICE)).isCloseTo(8.5, within(1e-12));
-    assertThat(BILL.metres(SeamKind.HEM)).isZero();
+    assertThat(BILL.length()).isCloseTo(7.2 + 1.3 + 24 + 1.8, within(1e-12));
+    assertThat(BILL.length(SeamKind.SPLICE)).isCloseTo(8.5, within(1e-12));
+    assertThat(BILL.length(SeamKind.HEM)).isZero();
     assertThat(BILL.lengths()).hasSize(15);
     FixingPattern pattern = FixingPattern.of(FixingKind.STAPLES, 0.04, 1);
     int all = BILL.kinds().stream().mapToInt(kind -> BILL.fixings(kind, pattern)).sum();
@@ -42,7 +42,7 @@ class SeamBillTest {
     assertThat(BILL.fixings(SeamKind.RING, pattern)).isEqualTo(6 * (int) pattern.count(4));
     assertThat(BILL.workTime(SeamKind.RING, 135)).isCloseTo(6 * 540.0, within(1e-9));
     StepRecorder recorder = new StepRecorder();
-    double metres = BILL.metres(recorder);
+    double metres = BILL.length(recorder);
     DerivationChecks.assertFollowsTo(
         recorder.derivation("assembly.fixings.seams", "seams"), metres);
     assertThatThrownBy(() -> new SeamRun(SeamKind.HEM, "hem", 0, 1))

@@ -20,7 +20,7 @@ class SeamsLeftTest {
     SeamsLeft left = SeamsLeft.of(BILL, List.of(B, SPLICE));
     assertThat(left.made()).containsExactly(SPLICE, B);
     assertThat(left.left()).containsExactly(A);
-    assertThat(left.madeLength() + left.leftLength()).isCloseTo(BILL.metres(), within(1e-12));
+    assertThat(left.madeLength() + left.leftLength()).isCloseTo(BILL.length(), within(1e-12));
     assertThat(left.leftLengths()).containsExactly(4.0);
     int all = FixingCount.of(PATTERN, BILL.lengths(), 0, 100).total();
     assertThat(left.madeFixings(PATTERN) + left.leftFixings(PATTERN)).isEqualTo(all);

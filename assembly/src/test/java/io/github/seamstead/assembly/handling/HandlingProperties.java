@@ -48,7 +48,7 @@ class HandlingProperties {
       Coupling coupling,
       LiftForm form) {
     return LiftLimit.of(LiftTask.of(reach, from, to, twist, perMinute, duration, coupling), form)
-        .kilograms();
+        .mass();
   }
 
   @Property(tries = 100, seed = "92583")
@@ -58,7 +58,7 @@ class HandlingProperties {
     int people = team.map(TeamLift::people).orElse(TeamLift.MOST_PEOPLE + 1);
     team.ifPresent(t -> assertThat(t.capacity()).isGreaterThanOrEqualTo(load - 1e-9));
     if (people > 1) {
-      assertThat(TeamLift.of(people - 1, limit.kilograms()).capacity()).isLessThan(load);
+      assertThat(TeamLift.of(people - 1, limit.mass()).capacity()).isLessThan(load);
     }
   }
 

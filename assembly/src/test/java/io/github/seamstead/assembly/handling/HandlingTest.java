@@ -21,8 +21,7 @@ class HandlingTest {
     assertThat(COVER.bulkVolume(Packing.FOLDED).high()).isCloseTo(0.03 / 0.4, within(1e-12));
     assertThat(COVER.rollDiameter(3, Packing.ROLLED).low())
         .isCloseTo(Math.sqrt(4 * 0.03 / 0.85 / Math.PI / 3), within(1e-12));
-    assertThat(COVER.foldedHeightMetres(1, 0.5, Packing.FOLDED).likely())
-        .isCloseTo(0.1, within(1e-12));
+    assertThat(COVER.foldedHeight(1, 0.5, Packing.FOLDED).likely()).isCloseTo(0.1, within(1e-12));
   }
 
   @Test
@@ -129,17 +128,16 @@ class HandlingTest {
             Coupling.POOR,
             false);
     assertThat(LiftLimit.of(dropped).end()).isEmpty();
-    assertThat(LiftLimit.of(dropped).kilograms())
-        .isEqualTo(LiftLimit.of(dropped).start().kilograms());
+    assertThat(LiftLimit.of(dropped).mass()).isEqualTo(LiftLimit.of(dropped).start().mass());
     // 23 x 0.625 x 0.775 x 0.88 x 0.90
-    assertThat(LiftLimit.of(LiftTask.ofBundle()).kilograms()).isCloseTo(8.8234, within(5e-5));
+    assertThat(LiftLimit.of(LiftTask.ofBundle()).mass()).isCloseTo(8.8234, within(5e-5));
     // A bundle 30 cm deep: 40 cm from the ground, 35 cm at the knuckles.
     LiftTask bundle = LiftTask.ofBundle(0.3, 0, 0.75);
     assertThat(bundle.from().reach()).isCloseTo(0.40, within(1e-12));
     assertThat(bundle.to().reach()).isCloseTo(0.35, within(1e-12));
-    assertThat(LiftLimit.of(bundle).kilograms()).isCloseTo(8.8234, within(5e-5));
+    assertThat(LiftLimit.of(bundle).mass()).isCloseTo(8.8234, within(5e-5));
     // From a table at 75 cm: 23 x 25/35 x 0.90.
-    assertThat(LiftLimit.of(LiftTask.ofBundle(0.3, 0.75, 0.75)).kilograms())
+    assertThat(LiftLimit.of(LiftTask.ofBundle(0.3, 0.75, 0.75)).mass())
         .isCloseTo(14.7857, within(5e-5));
     assertThat(LiftLimit.of(LiftTask.ofBundle()).caution().text()).contains("one hand");
     assertThatThrownBy(() -> new LiftPoint(0.3, -1, 0))
@@ -184,7 +182,7 @@ class HandlingTest {
       for (LiftTask task : new LiftTask[] {LiftTask.ofBundle(), outside}) {
         LiftLimit limit = LiftLimit.of(task, form);
         r = new StepRecorder();
-        follow("assembly.handling.lift", r, limit.kilograms(r), limit.kilograms());
+        follow("assembly.handling.lift", r, limit.mass(r), limit.mass());
       }
     }
   }

@@ -106,8 +106,8 @@ class LiftOutsideTest {
     }
     check("AM beyond 135 degrees", TUTORIAL, 0, 0, metric(25, 75, 25, 136).twist());
     check("DM up to 25 cm", TUTORIAL, 1, 1e-12, metric(25, 75, 10, 0).travel());
-    check("ideal lift, kg", TUTORIAL, 23, 1e-9, metric(25, 75, 25, 0).kilograms());
-    check("ideal lift, lb", TUTORIAL, 51, 1e-9, inches(10, 30, 10, 0).kilograms() / POUND);
+    check("ideal lift, kg", TUTORIAL, 23, 1e-9, metric(25, 75, 25, 0).mass());
+    check("ideal lift, lb", TUTORIAL, 51, 1e-9, inches(10, 30, 10, 0).mass() / POUND);
     double[][] coupling = {{1, 1}, {.95, 1}, {.90, .90}};
     for (Coupling c : Coupling.values()) {
       check(
@@ -188,7 +188,7 @@ class LiftOutsideTest {
   /** The manual multiplies two-figure multipliers; the unrounded limit is up to 3 % from it. */
   private static void limit(
       String example, double lb, double ratio, double li, double load, Multipliers m) {
-    double got = m.kilograms() / POUND;
+    double got = m.mass() / POUND;
     check(example + ": limit, unrounded multipliers, lb", MANUAL, lb, ratio * lb, got);
     check(example + ": lifting index", MANUAL, li, 0.05 + ratio * li, load / got);
   }
@@ -233,13 +233,13 @@ class LiftOutsideTest {
         Source.derived("unrounded multipliers"),
         16.02,
         0.005,
-        press.start().kilograms() / POUND);
+        press.start().mass() / POUND);
     check(
         "punch press, destination, unrounded, lb",
         Source.derived("unrounded multipliers"),
         14.15,
         0.005,
-        press.kilograms() / POUND);
+        press.mass() / POUND);
   }
 
   @Test
@@ -286,7 +286,7 @@ class LiftOutsideTest {
   @Test
   void otherWorkedExamples() {
     // The body that prints these uses stepped factors, .80 for .775 and .95 for .9325.
-    double floor = centimetres(30, 0, 115, 1 / 12.0, Coupling.POOR).start().kilograms();
+    double floor = centimetres(30, 0, 115, 1 / 12.0, Coupling.POOR).start().mass();
     check("loose metal from the floor, kg", CCOHS, 11.4, 0.02 * 11.4, floor);
     check(
         "loose metal, unrounded, kg", Source.derived("unrounded multipliers"), 11.49, 0.005, floor);
@@ -295,22 +295,22 @@ class LiftOutsideTest {
         CCOHS,
         15.7,
         0.03 * 15.7,
-        centimetres(30, 75, 115, 1 / 12.0, Coupling.POOR).start().kilograms());
+        centimetres(30, 75, 115, 1 / 12.0, Coupling.POOR).start().mass());
     check(
         "the same with handles, kg",
         CCOHS,
         17.5,
         0.03 * 17.5,
-        centimetres(30, 75, 115, 1 / 12.0, Coupling.GOOD).start().kilograms());
+        centimetres(30, 75, 115, 1 / 12.0, Coupling.GOOD).start().mass());
     LiftLimit inspection = centimetres(25, 55, 150, 3, Coupling.FAIR);
-    check("inspection, kg", INSPECTION, 15.7, 0.157, inspection.start().kilograms());
-    check("inspection, lifting index", INSPECTION, 0.76, 0.01, 12 / inspection.start().kilograms());
+    check("inspection, kg", INSPECTION, 15.7, 0.157, inspection.start().mass());
+    check("inspection, lifting index", INSPECTION, 0.76, 0.01, 12 / inspection.start().mass());
     check(
         "boxes, lb",
         BOXES,
         18.4,
         0.184,
-        example(20, 6, 22, 0, Coupling.FAIR).start().kilograms() / POUND);
+        example(20, 6, 22, 0, Coupling.FAIR).start().mass() / POUND);
   }
 
   @Test
@@ -323,7 +323,7 @@ class LiftOutsideTest {
         Source.derived("outside the method"),
         0,
         0,
-        limit.kilograms());
+        limit.mass());
     assertThat(limit.outside())
         .containsExactly(
             "reach over 63 cm", "travel over 175 cm", "height of the hands over 175 cm");

@@ -93,8 +93,8 @@ class SlopesAndHandsTest {
   void oneLimitForEveryChapter() {
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
     // Three people of 8.82 kg carry half of their sum.
-    assertThat(TeamLift.ofCrew(6, 2, limit.kilograms()).capacity()).isCloseTo(13.235, within(5e-3));
-    assertThat(TeamLift.ofCrew(4, 1, limit.kilograms()).capacity()).isCloseTo(17.647, within(5e-3));
+    assertThat(TeamLift.ofCrew(6, 2, limit.mass()).capacity()).isCloseTo(13.235, within(5e-3));
+    assertThat(TeamLift.ofCrew(4, 1, limit.mass()).capacity()).isCloseTo(17.647, within(5e-3));
     assertThat(TeamLift.ofCrew(11, 1, 10).people()).isEqualTo(TeamLift.MOST_PEOPLE);
     assertThat(TeamLift.ofCrew(5, 4, 10).people()).isEqualTo(1);
     assertThat(TeamLift.peopleFor(10, 10)).hasValue(1);
@@ -104,7 +104,7 @@ class SlopesAndHandsTest {
     assertThat(TeamLift.peopleFor(20.1, 10)).isEmpty();
     assertThat(LiftTeam.of(8, limit, 5).team().orElseThrow().people()).isEqualTo(4);
     assertThat(LiftTeam.of(8, limit, 5).onePersonMass()).isEqualTo(5);
-    assertThat(LiftTeam.of(8, limit, 50).onePersonMass()).isEqualTo(limit.kilograms());
+    assertThat(LiftTeam.of(8, limit, 50).onePersonMass()).isEqualTo(limit.mass());
   }
 
   @Test

@@ -62,8 +62,8 @@ final class BruteForce {
       }
       double seconds =
           options.times().setUpTime()
-              + options.times().secondsPerMetre() * ring.joint(joint).length()
-              + options.times().secondsPerKg() * sum.mass();
+              + options.times().timePerLength() * ring.joint(joint).length()
+              + options.times().timePerMass() * sum.mass();
       double[] after = teams.clone();
       Arrays.sort(after);
       double start = Math.max(after[0], Math.max(a.free(), b.free()));
@@ -117,8 +117,8 @@ final class BruteForce {
       }
       closing =
           options.times().setUpTime()
-              + options.times().secondsPerMetre() * ring.joint(joint).length()
-              + options.times().secondsPerKg() * all;
+              + options.times().timePerLength() * ring.joint(joint).length()
+              + options.times().timePerMass() * all;
       mass += all;
     }
     handled = Math.min(handled, mass);

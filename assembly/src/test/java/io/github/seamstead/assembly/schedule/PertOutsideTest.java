@@ -76,7 +76,7 @@ class PertOutsideTest {
                 task("7", 3, 4, 5, "5")));
     CriticalPath path = CriticalPath.of(network);
     check("activities 1-3-5-7: expected weeks", TAYLOR, 24, 1e-9, path.length());
-    check("activities 1-3-5-7: variance", TAYLOR, 5, 0.001, path.varianceSecondsSquared());
+    check("activities 1-3-5-7: variance", TAYLOR, 5, 0.001, path.variance());
     check("probability within 28 weeks", TAYLOR, 0.9633, 5e-4, path.probabilityBy(28));
   }
 
@@ -106,7 +106,7 @@ class PertOutsideTest {
     check("slack of F", ANSWER_SITE, 1.83, 0.005, path.of("F").slack());
     assertThat(path.path()).containsExactly("A", "C", "E", "H", "I", "K", "M", "N");
     check("expected days", ANSWER_DERIVED, 50.8333, 1e-4, path.length());
-    check("variance", ANSWER_DERIVED, 11.1944, 1e-4, path.varianceSecondsSquared());
+    check("variance", ANSWER_DERIVED, 11.1944, 1e-4, path.variance());
     check("probability within 53 days", ANSWER_DERIVED, 0.7414, 1e-4, path.probabilityBy(53));
     check("probability within 55 days", ANSWER_DERIVED, 0.8935, 1e-4, path.probabilityBy(55));
   }
@@ -130,7 +130,7 @@ class PertOutsideTest {
                     task("K", 1, 3, 6, "H", "I"))));
     assertThat(path.path()).containsExactly("A", "D", "E", "H", "K");
     check("A to K: weeks", NETWORK_AK, 28.6667, 1e-3, path.length());
-    check("A to K: variance", NETWORK_AK, 4.2778, 1e-3, path.varianceSecondsSquared());
+    check("A to K: variance", NETWORK_AK, 4.2778, 1e-3, path.variance());
     check("A to K: probability within 35 weeks", NETWORK_AK, 0.9989, 1e-3, path.probabilityBy(35));
     check("A to K: weeks for 95 %", NETWORK_AK, 32.07, 5e-3, path.timeFor(0.95));
   }

@@ -172,7 +172,7 @@ class SimulationTest {
   void workStopsAtBreaksAndAtNightWhileTheCureGoesOn() {
     WorkCalendar calendar =
         WorkCalendar.ofDaylight(8 * 3600, 16 * 3600, List.of(new Shift(12 * 3600, 13 * 3600)));
-    assertThat(calendar.workSecondsPerDay()).isEqualTo(7 * 3600);
+    assertThat(calendar.workTimePerDay()).isEqualTo(7 * 3600);
     ResourceSchedule schedule =
         ResourceSchedule.of(joints(12 * 3600), TWO_TEAMS, Work.of(Budget.ofWork(100_000), 1));
     GanttChart chart = GanttChart.of(schedule, TWO_TEAMS, calendar, 8 * 3600);

@@ -23,7 +23,7 @@ final class AnchorSamples {
   private AnchorSamples() {}
 
   static void addTo(Samples to) {
-    to.add("assembly.anchor.pressure", steps -> WindPressure.of(25).pascals(steps));
+    to.add("assembly.anchor.pressure", steps -> WindPressure.of(25).pressure(steps));
     to.add("assembly.anchor.gust", steps -> PeakWind.of(24, Terrain.SHELTERED, 3).gust(steps));
     to.add("assembly.anchor.screen", steps -> SCREEN.pegPull(steps));
     to.add("assembly.anchor.peg", steps -> TEST.holding(steps));

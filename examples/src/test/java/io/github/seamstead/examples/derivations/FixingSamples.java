@@ -27,7 +27,7 @@ final class FixingSamples {
                     List.of(
                         new SeamRun(SeamKind.SPLICE, "1-2 over 1-1", 1.2, 6),
                         new SeamRun(SeamKind.RING, "ring", 4, 6)))
-                .metres(steps));
+                .length(steps));
     to.add(
         "assembly.fixings.count",
         steps -> FixingPattern.of(FixingKind.STAPLES, 0.04, 2).count(3.2, steps));

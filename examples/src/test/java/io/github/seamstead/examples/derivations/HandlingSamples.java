@@ -31,7 +31,7 @@ final class HandlingSamples {
     to.add("assembly.handling.tackle", steps -> new Tackle(4, 4, 0.1).pull(500, steps));
     to.add("assembly.handling.dropzone", steps -> DropZone.of(3, 4).ropeLength(steps));
     to.add("assembly.handling.wind", steps -> RaisingWind.of(40, 4).limitGust(steps));
-    to.add("assembly.handling.lift", steps -> LiftLimit.of(LiftTask.ofBundle()).kilograms(steps));
+    to.add("assembly.handling.lift", steps -> LiftLimit.of(LiftTask.ofBundle()).mass(steps));
   }
 
   private static final Bundle COVER = Bundle.of(60, 0.68, 0.0005, 2.2);

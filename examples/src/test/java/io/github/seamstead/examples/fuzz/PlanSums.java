@@ -117,7 +117,7 @@ final class PlanSums {
                   .ifPresent(
                       order -> {
                         equal("steps of the order", order.steps().size(), panels);
-                        double work = order.steps().stream().mapToDouble(s -> s.seconds()).sum();
+                        double work = order.steps().stream().mapToDouble(s -> s.time()).sum();
                         equal("work of the steps", order.cost().workTime(), work);
                         atMost("elapsed within work", order.cost().elapsedTime(), work);
                         atMost(

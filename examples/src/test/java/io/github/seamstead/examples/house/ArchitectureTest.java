@@ -39,6 +39,14 @@ class ArchitectureTest {
           "sin", "cos", "tan", "asin", "acos", "atan", "atan2", "exp", "expm1", "log", "log10",
           "log1p", "pow", "cbrt", "hypot", "sinh", "cosh", "tanh");
 
+  /**
+   * An SI unit as a word of a name, but for a rate or a height that the trade says with its unit.
+   */
+  private static final Pattern SI_UNIT =
+      Pattern.compile(
+          "(^|(?<![pP]er(Cubic|Square)?|Two)(?=[A-Z]))(?i:metres?|kg|kilograms?|seconds|pascals?|newtons?|radians?)"
+              + "(?![a-z])");
+
   /** What each module may use, besides itself. */
   private static final Map<String, Set<String>> ARROWS =
       Map.of(
@@ -79,12 +87,32 @@ class ArchitectureTest {
   }
 
   @Test
-  void internalPackagesAreUnseenFromOtherModules() {
+  void modulesSeeOfOneAnotherWhatIsExportedToThem() throws IOException {
+    Map<String, Descriptor> descriptors = Descriptor.all();
     List<String> wrong =
         CLASSES.stream()
+            // What runs on the class path sees all; see the next test.
+            .filter(type -> descriptors.containsKey(module(type)))
+            .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
+            .filter(d -> d.getTargetClass().getName().startsWith(ROOT))
+            .filter(d -> !module(d.getTargetClass()).equals(module(d.getOriginClass())))
+            .filter(
+                d ->
+                    !descriptors
+                        .get(module(d.getTargetClass()))
+                        .isSeenBy(module(d.getOriginClass()), d.getTargetClass().getPackageName()))
+            .map(d -> d.getDescription())
+            .toList();
+    assertThat(wrong).isEmpty();
+  }
+
+  @Test
+  void examplesUseNothingInternal() {
+    List<String> wrong =
+        CLASSES.stream()
+            .filter(type -> module(type).equals("examples"))
             .flatMap(type -> type.getDirectDependenciesFromSelf().stream())
             .filter(d -> d.getTargetClass().getPackageName().endsWith(".internal"))
-            .filter(d -> !module(d.getTargetClass()).equals(module(d.getOriginClass())))
             .map(d -> d.getDescription())
             .toList();
     assertThat(wrong).isEmpty();
@@ -123,6 +151,21 @@ class ArchitectureTest {
     assertThat(wrong)
         .as("a number of the trade belongs to the module that owns it")
         .containsExactlyElementsOf(House.exceptions("numbers-in-api.txt").keySet());
+  }
+
+  @Test
+  void numbersAreInSiSoThatNoNameSaysIt() {
+    List<String> wrong =
+        CLASSES.stream()
+            .filter(type -> !Set.of("api", "examples").contains(module(type)))
+            .filter(type -> !type.getPackageName().equals(ROOT + "shared.quantity"))
+            .flatMap(type -> type.getMethods().stream())
+            .filter(ArchitectureTest::isOpen)
+            .filter(method -> SI_UNIT.matcher(method.getName()).find())
+            .map(method -> method.getFullName().substring(ROOT.length()))
+            .sorted()
+            .toList();
+    assertThat(wrong).as("the unit stands in the Javadoc").isEmpty();
   }
 
   @Test

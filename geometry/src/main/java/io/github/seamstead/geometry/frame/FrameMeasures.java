@@ -12,15 +12,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FrameMeasures {
 
-  /**
-   * Across corners, in metres: a narrower frame is a model, for nobody can sit in it (common
-   * practice).
-   */
-  public static final double LEAST_SHELTER = 1.2;
-
-  /** How many times larger the shelter is that a model on a table stands for (common practice). */
-  public static final int MODEL_SCALE = 10;
-
   /** Lengths along the frame, in metres. */
   record Edges(
       double hipEdge,
@@ -366,29 +357,6 @@ public final class FrameMeasures {
    */
   public double coneAngle() {
     return angles.cone();
-  }
-
-  /**
-   * Measures the shelter that this frame is a model of.
-   *
-   * @return the measures of the pyramid with every length {@value #MODEL_SCALE} times as great
-   */
-  public FrameMeasures fullSize() {
-    return new RegularPyramid(
-            pyramid.sides(),
-            MODEL_SCALE * pyramid.baseSide(),
-            MODEL_SCALE * pyramid.apexHeight(),
-            MODEL_SCALE * pyramid.openingSide())
-        .measures();
-  }
-
-  /**
-   * Tells whether the frame is a model that stands on a table.
-   *
-   * @return true if it is narrower across corners than {@value #LEAST_SHELTER} m
-   */
-  public boolean isModel() {
-    return acrossCorners() < LEAST_SHELTER;
   }
 
   /**

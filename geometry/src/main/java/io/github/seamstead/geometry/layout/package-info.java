@@ -61,6 +61,8 @@
  * at fixed counts of work, so that the result depends on the seed and the work alone. The numbers
  * that no formula gives stand in {@code Tuning}, with how they were chosen. The publications are
  * quoted from memory, but for the sources that the classes name as found.
+ *
+ * <p>First class to open: {@link io.github.seamstead.geometry.layout.CuttingLayout}.
  */
 @NullMarked
 package io.github.seamstead.geometry.layout;

@@ -65,7 +65,7 @@ final class AcceptedReadings {
     more.put(
         index,
         reading
-            .withMetres(evidence.regular(index, reading))
+            .withValue(evidence.regular(index, reading))
             .withUncertainty(
                 Math.max(evidence.standInUncertainty(), reading.standardUncertainty())));
     AcceptedReadings rest = without(index);
@@ -116,8 +116,7 @@ final class AcceptedReadings {
       if (result.suspect()
           && isRead(result)
           && (worst == null
-              || Math.abs(result.statistic().getAsDouble())
-                  > Math.abs(worst.statistic().getAsDouble()))) {
+              || Math.abs(result.statistic().get()) > Math.abs(worst.statistic().get()))) {
         worst = result;
       }
     }

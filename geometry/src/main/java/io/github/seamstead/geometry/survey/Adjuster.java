@@ -55,13 +55,13 @@ final class Adjuster {
       }
     }
     Reading reading = survey.readings().get(worst);
-    double regular = reading.metres() - model.evaluate(worst, start, row);
+    double regular = reading.value() - model.evaluate(worst, start, row);
     return "readings: no frame near to a regular one fits them all; furthest off is reading "
         + (worst + 1)
         + " ("
         + reading.name()
         + "): given "
-        + Numbers.fixed(reading.metres(), 3)
+        + Numbers.fixed(reading.value(), 3)
         + " m, a regular frame has about "
         + Numbers.fixed(regular, 3)
         + " m";

@@ -103,8 +103,8 @@ public final class AdjustmentSummary {
             .step("v", "residual of " + result.reading().name())
             .formula("l_adj - l_obs")
             .with("l_adj", result.adjusted(), "m")
-            .with("l_obs", result.reading().metres(), "m")
-            .gives(result.adjusted() - result.reading().metres(), "m");
+            .with("l_obs", result.reading().value(), "m")
+            .gives(result.adjusted() - result.reading().value(), "m");
     return steps
         .step("w", "standardised residual")
         .formula("v / s_v")

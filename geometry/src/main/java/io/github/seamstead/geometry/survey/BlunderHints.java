@@ -76,21 +76,21 @@ final class BlunderHints {
   private void meant(String written, String slip, List<WrittenDigits.Variant> variants) {
     double correction = WrittenDigits.correction(reading);
     for (WrittenDigits.Variant variant : variants) {
-      double meant = variant.metres() + correction;
-      if (Math.abs(meant - reading.metres()) > FITS * reading.standardUncertainty()) {
+      double meant = variant.value() + correction;
+      if (Math.abs(meant - reading.value()) > FITS * reading.standardUncertainty()) {
         offer(meant, 0, slip + ": written " + written + ", probably " + variant.text());
       }
     }
   }
 
   private void wholeUnits() {
-    double error = reading.metres() - predicted.value();
+    double error = reading.value() - predicted.value();
     slip(error, 1, 1, "metre", "metres");
     slip(error, 0.1, 5, "decimetre (10 cm)", "decimetres");
     slip(error, FOOT, 3, "foot", "feet");
     slip(error, INCH, 2, "inch", "inches");
     if (reading instanceof Reading.HeightDifference || reading instanceof Reading.PlumbOffset) {
-      offer(-reading.metres(), 1, "sign turned: probably the other way round");
+      offer(-reading.value(), 1, "sign turned: probably the other way round");
     }
   }
 
@@ -102,14 +102,14 @@ final class BlunderHints {
     }
     String many = Math.abs(count) == 1 ? "one " + name : Math.abs(count) + " " + names;
     offer(
-        reading.metres() - count * unit,
+        reading.value() - count * unit,
         1,
         "read " + many + (count > 0 ? " too long" : " too short"));
   }
 
   private void wrongUnit() {
-    offer(reading.metres() * FOOT, 2, "feet booked as metres");
-    offer(reading.metres() / FOOT, 2, "metres booked as feet");
+    offer(reading.value() * FOOT, 2, "feet booked as metres");
+    offer(reading.value() / FOOT, 2, "metres booked as feet");
   }
 
   private void wrongNode(Adjustment accepted) {
@@ -128,7 +128,7 @@ final class BlunderHints {
     }
     Uncertain other = accepted.distance(from, to);
     double misfit =
-        Math.abs(other.value() - reading.metres())
+        Math.abs(other.value() - reading.value())
             / StrictMath.hypot(other.standardUncertainty(), reading.standardUncertainty());
     if (misfit < FITS) {
       hints.add(

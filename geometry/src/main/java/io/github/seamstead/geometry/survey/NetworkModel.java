@@ -116,7 +116,7 @@ final class NetworkModel implements ObservationModel {
   @Override
   public double evaluate(int observation, double[] x, DesignRow row) {
     Reading reading = readings.get(observation);
-    return reading.metres() - computed(reading, ends[observation], x, row);
+    return reading.value() - computed(reading, ends[observation], x, row);
   }
 
   /** Computes a quantity between nodes (by their places) and its derivatives. */

@@ -16,7 +16,7 @@ public sealed interface Reading {
    *
    * @return in metres
    */
-  double metres();
+  double value();
 
   /**
    * Gives the standard uncertainty of the reading.
@@ -55,37 +55,37 @@ public sealed interface Reading {
    */
   default Reading withUncertainty(double u) {
     if (this instanceof Distance d) {
-      return new Distance(d.from(), d.to(), d.metres(), u, d.asWritten());
+      return new Distance(d.from(), d.to(), d.value(), u, d.asWritten());
     }
     if (this instanceof LevelDistance d) {
-      return new LevelDistance(d.from(), d.to(), d.metres(), u, d.asWritten());
+      return new LevelDistance(d.from(), d.to(), d.value(), u, d.asWritten());
     }
     if (this instanceof HeightDifference h) {
-      return new HeightDifference(h.from(), h.to(), h.metres(), u, h.asWritten());
+      return new HeightDifference(h.from(), h.to(), h.value(), u, h.asWritten());
     }
     PlumbOffset p = (PlumbOffset) this;
-    return new PlumbOffset(p.hung(), p.mark(), p.towards(), p.metres(), u, p.asWritten());
+    return new PlumbOffset(p.hung(), p.mark(), p.towards(), p.value(), u, p.asWritten());
   }
 
   /**
    * The same quantity with another value, and no words of the field book.
    *
-   * @param metres in metres
+   * @param value in metres
    * @return the new reading
    * @throws IllegalArgumentException if the value is out of range
    */
-  default Reading withMetres(double metres) {
+  default Reading withValue(double value) {
     if (this instanceof Distance d) {
-      return new Distance(d.from(), d.to(), metres, d.standardUncertainty(), "");
+      return new Distance(d.from(), d.to(), value, d.standardUncertainty(), "");
     }
     if (this instanceof LevelDistance d) {
-      return new LevelDistance(d.from(), d.to(), metres, d.standardUncertainty(), "");
+      return new LevelDistance(d.from(), d.to(), value, d.standardUncertainty(), "");
     }
     if (this instanceof HeightDifference h) {
-      return new HeightDifference(h.from(), h.to(), metres, h.standardUncertainty(), "");
+      return new HeightDifference(h.from(), h.to(), value, h.standardUncertainty(), "");
     }
     PlumbOffset p = (PlumbOffset) this;
-    return new PlumbOffset(p.hung(), p.mark(), p.towards(), metres, p.standardUncertainty(), "");
+    return new PlumbOffset(p.hung(), p.mark(), p.towards(), value, p.standardUncertainty(), "");
   }
 
   /**
@@ -93,13 +93,13 @@ public sealed interface Reading {
    *
    * @param from one end
    * @param to the other end
-   * @param metres the distance, corrected for the tape if need be, in metres, greater than 0
+   * @param value the distance, corrected for the tape if need be, in metres, greater than 0
    * @param standardUncertainty in metres, 1e-6 to 10
    * @return the reading
    * @throws IllegalArgumentException if a value is out of range or the ends are the same node
    */
-  static Distance distance(Node from, Node to, double metres, double standardUncertainty) {
-    return new Distance(from, to, metres, standardUncertainty, "");
+  static Distance distance(Node from, Node to, double value, double standardUncertainty) {
+    return new Distance(from, to, value, standardUncertainty, "");
   }
 
   /**
@@ -108,14 +108,14 @@ public sealed interface Reading {
    *
    * @param from one end
    * @param to the other end
-   * @param metres the distance, in metres, greater than 0
+   * @param value the distance, in metres, greater than 0
    * @param tape the tape's accuracy class
    * @return the reading with the uncertainty of {@link TapeClass#readingUncertainty}
    * @throws IllegalArgumentException if a value is out of range or the ends are the same node
    */
-  static Distance distance(Node from, Node to, double metres, TapeClass tape) {
-    Args.positive("distance " + from + "-" + to, metres, "m");
-    return distance(from, to, metres, tape.readingUncertainty(metres));
+  static Distance distance(Node from, Node to, double value, TapeClass tape) {
+    Args.positive("distance " + from + "-" + to, value, "m");
+    return distance(from, to, value, tape.readingUncertainty(value));
   }
 
   /**
@@ -123,16 +123,16 @@ public sealed interface Reading {
    *
    * @param from one end
    * @param to the other end
-   * @param metres in metres, greater than 0
+   * @param value in metres, greater than 0
    * @param standardUncertainty in metres, 1e-6 to 10
    * @param asWritten the words of the field book; may be empty
    */
-  record Distance(Node from, Node to, double metres, double standardUncertainty, String asWritten)
+  record Distance(Node from, Node to, double value, double standardUncertainty, String asWritten)
       implements Reading {
 
     public Distance {
       ReadingChecks.twoNodes("distance", from, to);
-      ReadingChecks.length("distance " + from + "-" + to, metres);
+      ReadingChecks.length("distance " + from + "-" + to, value);
       ReadingChecks.uncertainty(from + "-" + to, standardUncertainty);
     }
 
@@ -152,17 +152,17 @@ public sealed interface Reading {
    *
    * @param from one end
    * @param to the other end
-   * @param metres in metres, greater than 0
+   * @param value in metres, greater than 0
    * @param standardUncertainty in metres, 1e-6 to 10
    * @param asWritten the words of the field book; may be empty
    */
   record LevelDistance(
-      Node from, Node to, double metres, double standardUncertainty, String asWritten)
+      Node from, Node to, double value, double standardUncertainty, String asWritten)
       implements Reading {
 
     public LevelDistance {
       ReadingChecks.twoNodes("level distance", from, to);
-      ReadingChecks.length("level distance " + from + "-" + to, metres);
+      ReadingChecks.length("level distance " + from + "-" + to, value);
       ReadingChecks.uncertainty(from + "-" + to, standardUncertainty);
     }
 
@@ -182,17 +182,17 @@ public sealed interface Reading {
    *
    * @param from the node from which the height counts
    * @param to the node whose height is given
-   * @param metres in metres, greater than 0 where {@code to} is the higher
+   * @param value in metres, greater than 0 where {@code to} is the higher
    * @param standardUncertainty in metres, 1e-6 to 10
    * @param asWritten the words of the field book; may be empty
    */
   record HeightDifference(
-      Node from, Node to, double metres, double standardUncertainty, String asWritten)
+      Node from, Node to, double value, double standardUncertainty, String asWritten)
       implements Reading {
 
     public HeightDifference {
       ReadingChecks.twoNodes("height difference", from, to);
-      ReadingChecks.offset("height difference " + from + "-" + to, metres);
+      ReadingChecks.offset("height difference " + from + "-" + to, value);
       ReadingChecks.uncertainty(from + "-" + to, standardUncertainty);
     }
 
@@ -215,7 +215,7 @@ public sealed interface Reading {
    * @param hung the node from which the bob hangs
    * @param mark the node from which the offset counts
    * @param towards the node that gives the direction
-   * @param metres in metres, negative on the far side
+   * @param value in metres, negative on the far side
    * @param standardUncertainty in metres, 1e-6 to 10
    * @param asWritten the words of the field book; may be empty
    */
@@ -223,7 +223,7 @@ public sealed interface Reading {
       Node hung,
       Node mark,
       Node towards,
-      double metres,
+      double value,
       double standardUncertainty,
       String asWritten)
       implements Reading {
@@ -232,7 +232,7 @@ public sealed interface Reading {
       ReadingChecks.twoNodes("plumb offset", hung, mark);
       ReadingChecks.twoNodes("plumb offset", hung, towards);
       ReadingChecks.twoNodes("plumb offset", mark, towards);
-      ReadingChecks.offset("plumb offset of " + hung, metres);
+      ReadingChecks.offset("plumb offset of " + hung, value);
       ReadingChecks.uncertainty("plumb offset of " + hung, standardUncertainty);
     }
 

@@ -2,7 +2,6 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What the adjustment says of one reading.
@@ -27,8 +26,8 @@ public record ReadingResult(
     double adjusted,
     double residual,
     double redundancy,
-    OptionalDouble statistic,
-    OptionalDouble minimalDetectableError,
+    Optional<Double> statistic,
+    Optional<Double> minimalDetectableError,
     boolean suspect,
     double uncertaintyScale) {
 
@@ -63,7 +62,7 @@ public record ReadingResult(
     double spread = Math.sqrt(Math.max(1 - redundancy, 0) / redundancy);
     return Optional.of(
         new Uncertain(
-            reading.metres() + residual / redundancy,
+            reading.value() + residual / redundancy,
             uncertaintyScale * reading.standardUncertainty() * spread));
   }
 }

@@ -77,7 +77,7 @@ final class RegularEvidence {
 
   /** What a regular frame has there, in metres. */
   double regular(int index, Reading reading) {
-    return reading.metres() - off[index];
+    return reading.value() - off[index];
   }
 
   /** How far a reading is off, in usual bends. */

@@ -63,7 +63,7 @@ final class RivalSearch {
       undecided |= !blunder.isCertain();
       for (Case rival : cases.subList(1, cases.size())) {
         Reading reading = survey.readings().get(rival.index());
-        double error = (reading.metres() - rival.predicted().value()) / Math.sqrt(2);
+        double error = (reading.value() - rival.predicted().value()) / Math.sqrt(2);
         wide =
             wide.widened(
                 rival.index(),
@@ -123,7 +123,7 @@ final class RivalSearch {
         one.statistic(),
         one.critical(),
         named.predicted(),
-        reading.metres() - named.predicted().value(),
+        reading.value() - named.predicted().value(),
         BlunderHints.of(reading, named.predicted(), named.without()),
         alternatives(one, cases),
         cause(named, cases));

@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.survey;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * The regular frame at which an adjustment starts: the ideal one if it is known, else the one whose
@@ -70,7 +70,7 @@ final class StartFrame {
     }
 
     StartFrame frame() {
-      double mean = readings.stream().mapToDouble(r -> Math.abs(r.metres())).average().orElse(1);
+      double mean = readings.stream().mapToDouble(r -> Math.abs(r.value())).average().orElse(1);
       double usual = Math.max(mean, 1e-3);
       double radius = baseRadius(usual);
       double apex = apexHeight(radius);
@@ -82,11 +82,11 @@ final class StartFrame {
     private double baseRadius(double usual) {
       List<Double> says = radii(Node.Kind.BASE);
       if (says.isEmpty()) {
-        OptionalDouble hip = median(lengths(Node.Kind.APEX, Node.Kind.BASE));
-        OptionalDouble height = median(heights(Node.Kind.APEX));
+        Optional<Double> hip = median(lengths(Node.Kind.APEX, Node.Kind.BASE));
+        Optional<Double> height = median(heights(Node.Kind.APEX));
         if (hip.isPresent()) {
-          double h = height.isPresent() ? height.getAsDouble() : hip.getAsDouble() / 2;
-          says.add(leg(hip.getAsDouble(), h));
+          double h = height.isPresent() ? height.get() : hip.get() / 2;
+          says.add(leg(hip.get(), h));
         }
       }
       return median(says).orElse(usual);
@@ -102,13 +102,10 @@ final class StartFrame {
 
     private double openingRadius(double radius) {
       List<Double> says = radii(Node.Kind.OPENING);
-      OptionalDouble pole = median(poles());
-      OptionalDouble centre = median(lengths(Node.Kind.OPENING, Node.Kind.CENTRE));
+      Optional<Double> pole = median(poles());
+      Optional<Double> centre = median(lengths(Node.Kind.OPENING, Node.Kind.CENTRE));
       if (says.isEmpty() && pole.isPresent() && centre.isPresent()) {
-        double squares =
-            radius * radius
-                + centre.getAsDouble() * centre.getAsDouble()
-                - pole.getAsDouble() * pole.getAsDouble();
+        double squares = radius * radius + centre.get() * centre.get() - pole.get() * pole.get();
         says.add(Math.max(squares / (2 * radius), 0.05 * radius));
       }
       return median(says).orElse(radius / 4);
@@ -128,10 +125,10 @@ final class StartFrame {
               radius * radius
                   + openingRadius * openingRadius
                   - 2 * radius * openingRadius * StrictMath.cos(turn);
-          says.add(leg(d.metres(), Math.sqrt(Math.max(square, 0))));
+          says.add(leg(d.value(), Math.sqrt(Math.max(square, 0))));
         } else if (reading instanceof Reading.Distance d
             && joins(d, Node.Kind.OPENING, Node.Kind.CENTRE)) {
-          says.add(leg(d.metres(), openingRadius));
+          says.add(leg(d.value(), openingRadius));
         }
       }
       return median(says).orElse(radius / 2);
@@ -147,10 +144,10 @@ final class StartFrame {
         }
         if (joins(reading, ring, ring)) {
           int steps = reading.nodes().get(0).number() - reading.nodes().get(1).number();
-          says.add(reading.metres() / (2 * Math.abs(StrictMath.sin(Math.PI * steps / sides))));
+          says.add(reading.value() / (2 * Math.abs(StrictMath.sin(Math.PI * steps / sides))));
         } else if ((joins(reading, ring, Node.Kind.CENTRE) && (level || ring == Node.Kind.BASE))
             || (joins(reading, ring, Node.Kind.APEX) && level)) {
-          says.add(reading.metres());
+          says.add(reading.value());
         }
       }
       return says;
@@ -163,7 +160,7 @@ final class StartFrame {
         boolean centre = joins(reading, top, Node.Kind.CENTRE);
         boolean straightUp = reading instanceof Reading.Distance && centre && top == Node.Kind.APEX;
         if (straightUp || (reading instanceof Reading.HeightDifference && (ground || centre))) {
-          says.add(Math.abs(reading.metres()));
+          says.add(Math.abs(reading.value()));
         }
       }
       return says;
@@ -176,7 +173,7 @@ final class StartFrame {
         if (reading instanceof Reading.Distance d
             && joins(d, Node.Kind.OPENING, Node.Kind.BASE)
             && d.from().number() == d.to().number()) {
-          says.add(d.metres());
+          says.add(d.value());
         }
       }
       return says;
@@ -186,7 +183,7 @@ final class StartFrame {
       List<Double> says = new ArrayList<>();
       for (Reading reading : readings) {
         if (reading instanceof Reading.Distance && joins(reading, a, b)) {
-          says.add(reading.metres());
+          says.add(reading.value());
         }
       }
       return says;
@@ -204,16 +201,16 @@ final class StartFrame {
       return Math.sqrt(Math.max(square, 0.01 * hypotenuse * hypotenuse));
     }
 
-    private static OptionalDouble median(List<Double> values) {
+    private static Optional<Double> median(List<Double> values) {
       if (values.isEmpty()) {
-        return OptionalDouble.empty();
+        return Optional.empty();
       }
       List<Double> sorted = new ArrayList<>(values);
       Collections.sort(sorted);
       int middle = sorted.size() / 2;
       double upper = sorted.get(middle);
       double lower = sorted.get((sorted.size() - 1) / 2);
-      return OptionalDouble.of((lower + upper) / 2);
+      return Optional.of((lower + upper) / 2);
     }
   }
 }

@@ -27,14 +27,14 @@ final class WrittenDigits {
   private WrittenDigits() {}
 
   /** Another way the words may have been meant. */
-  record Variant(String text, double metres) {}
+  record Variant(String text, double value) {}
 
   /** The words of the field book, or the value in metres to the millimetre. */
   static String textOf(Reading reading) {
     if (!reading.asWritten().isBlank()) {
       return reading.asWritten();
     }
-    String millimetres = Numbers.fixed(reading.metres(), 3);
+    String millimetres = Numbers.fixed(reading.value(), 3);
     return (millimetres.endsWith("0")
             ? millimetres.substring(0, millimetres.length() - 1)
             : millimetres)
@@ -99,9 +99,9 @@ final class WrittenDigits {
     }
     List<Variant> itself = new ArrayList<>();
     add(itself, reading.asWritten());
-    double added = itself.isEmpty() ? 0 : reading.metres() - itself.get(0).metres();
+    double added = itself.isEmpty() ? 0 : reading.value() - itself.get(0).value();
     // Corrections are small; a larger difference means that the words are not this value.
-    return Math.abs(added) < MOST_CORRECTION * Math.abs(reading.metres()) ? added : 0;
+    return Math.abs(added) < MOST_CORRECTION * Math.abs(reading.value()) ? added : 0;
   }
 
   private static void add(List<Variant> variants, String text) {

@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.tape;
 
 import io.github.seamstead.shared.check.Args;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * What is known of a tape. Only what is given is corrected for.
@@ -20,7 +20,7 @@ public record Tape(
     double trueRatio,
     double expansion,
     double referenceTemperature,
-    OptionalDouble axialStiffness,
+    Optional<Double> axialStiffness,
     double referencePull,
     double weightPerMetre) {
 
@@ -50,7 +50,7 @@ public record Tape(
    * @return a tape without any correction
    */
   public static Tape asMarked() {
-    return new Tape(1, 0, REFERENCE_TEMPERATURE, OptionalDouble.empty(), STEEL_PULL, 0);
+    return new Tape(1, 0, REFERENCE_TEMPERATURE, Optional.empty(), STEEL_PULL, 0);
   }
 
   /**
@@ -100,7 +100,7 @@ public record Tape(
         trueRatio,
         expansion,
         referenceTemperature,
-        OptionalDouble.of(stiffness),
+        Optional.of(stiffness),
         reference,
         weightPerMetre);
   }
@@ -108,23 +108,23 @@ public record Tape(
   /**
    * The same tape with its weight.
    *
-   * @param newtonsPerMetre 0 or more
+   * @param weightPerLength 0 or more
    * @return the new tape
    * @throws IllegalArgumentException if the weight is negative
    */
-  public Tape weighing(double newtonsPerMetre) {
+  public Tape weighing(double weightPerLength) {
     return new Tape(
-        trueRatio, expansion, referenceTemperature, axialStiffness, referencePull, newtonsPerMetre);
+        trueRatio, expansion, referenceTemperature, axialStiffness, referencePull, weightPerLength);
   }
 
   /**
    * The same tape with its mass, which weighs by standard gravity.
    *
-   * @param kilogramsPerMetre 0 or more
+   * @param massPerLength 0 or more
    * @return the new tape
    * @throws IllegalArgumentException if the mass is negative
    */
-  public Tape ofMass(double kilogramsPerMetre) {
-    return weighing(kilogramsPerMetre * STANDARD_GRAVITY);
+  public Tape ofMass(double massPerLength) {
+    return weighing(massPerLength * STANDARD_GRAVITY);
   }
 }

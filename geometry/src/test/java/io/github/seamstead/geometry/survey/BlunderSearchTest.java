@@ -74,7 +74,7 @@ class BlunderSearchTest {
   void swappedDigitsInFeetAndInches() {
     // 4.4196 m = 14 ft 6 in; booked as 41 ft 6 in.
     assertThat(WrittenDigits.swaps("41 ft 6 in"))
-        .anySatisfy(v -> assertThat(v.metres()).isCloseTo(4.4196, within(1e-9)));
+        .anySatisfy(v -> assertThat(v.value()).isCloseTo(4.4196, within(1e-9)));
     assertThat(WrittenDigits.swaps("5.38 m").stream().map(WrittenDigits.Variant::text))
         .containsExactly("3.58 m", "5.83 m");
     assertThat(WrittenDigits.swaps("10.496 m").stream().map(WrittenDigits.Variant::text))
@@ -108,23 +108,22 @@ class BlunderSearchTest {
         .anyMatch(h -> h.startsWith("tenths of a foot taken for inches: written "));
   }
 
-  private static void assertMeans(
-      List<WrittenDigits.Variant> variants, String text, double metres) {
+  private static void assertMeans(List<WrittenDigits.Variant> variants, String text, double value) {
     assertThat(variants).extracting(WrittenDigits.Variant::text).containsExactly(text);
-    assertThat(variants.get(0).metres()).isCloseTo(metres, within(1e-12));
+    assertThat(variants.get(0).value()).isCloseTo(value, within(1e-12));
   }
 
   /** Books a reading near a whole inch wrongly: the first whose slip would be large. */
   private void bookInches(
       BiFunction<Long, Long, String> text, BiFunction<Long, Long, Double> metres) {
     for (Reading reading : List.copyOf(readings)) {
-      long inches = Math.round(reading.metres() / 0.0254);
-      double off = Math.abs(inches * 0.0254 - reading.metres());
+      long inches = Math.round(reading.value() / 0.0254);
+      double off = Math.abs(inches * 0.0254 - reading.value());
       if (!(reading instanceof Reading.Distance) || inches % 12 == 0 || off > 0.002) {
         continue;
       }
       double wrong = metres.apply(inches / 12, inches % 12);
-      if (Math.abs(wrong - reading.metres()) > 0.02) {
+      if (Math.abs(wrong - reading.value()) > 0.02) {
         book(reading.name(), wrong, text.apply(inches / 12, inches % 12));
         return;
       }
@@ -238,7 +237,7 @@ class BlunderSearchTest {
     double bound = Math.sqrt(report.first().degreesOfFreedom());
     assertThat(report.first().readings())
         .allSatisfy(
-            r -> assertThat(Math.abs(r.statistic().orElse(0))).isLessThanOrEqualTo(bound + 1e-9));
+            r -> assertThat(Math.abs(r.statistic().orElse(0.0))).isLessThanOrEqualTo(bound + 1e-9));
   }
 
   @Test

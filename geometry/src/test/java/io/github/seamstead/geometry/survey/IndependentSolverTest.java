@@ -35,7 +35,7 @@ class IndependentSolverTest {
     double[] target = new double[m + 4];
     double[] weights = new double[m + 4];
     for (int i = 0; i < m; i++) {
-      target[i] = survey.readings().get(i).metres();
+      target[i] = survey.readings().get(i).value();
       weights[i] = 1 / Math.pow(survey.readings().get(i).standardUncertainty(), 2);
     }
     // The datum: three coordinates of the first node and one of the fourth, held by weight.

@@ -82,7 +82,7 @@ class ResidualTestsOutsideTest {
     double[] read = new double[m];
     for (int i = 0; i < m; i++) {
       u[i] = survey.readings().get(i).standardUncertainty();
-      read[i] = survey.readings().get(i).metres();
+      read[i] = survey.readings().get(i).value();
     }
     RealMatrix scaled = new Array2DRowRealMatrix(m, x.length);
     RealMatrix inverse = scaled;
@@ -176,7 +176,7 @@ class ResidualTestsOutsideTest {
               ? Reading.distance(
                   reading.nodes().get(0),
                   reading.nodes().get(1),
-                  reading.metres() + error,
+                  reading.value() + error,
                   reading.standardUncertainty())
               : reading);
     }

@@ -45,7 +45,7 @@ class SurveyCancellationTest {
     readings.subList(READINGS, readings.size()).clear();
     // A few that are wrong, for the search to find.
     for (int i = 0; i < 5; i++) {
-      readings.set(i, readings.get(i).withMetres(readings.get(i).metres() + 0.3));
+      readings.set(i, readings.get(i).withValue(readings.get(i).value() + 0.3));
     }
     return Survey.of(TestFrames.shape(sides, true), readings);
   }

@@ -128,7 +128,7 @@ class SurveyControlTest {
       List<Reading> readings = withoutLevels(nodes);
       Reading hip = readings.get(9);
       assertThat(hip.name()).isEqualTo("B5-A");
-      readings.set(9, Reading.distance(Node.base(5), Node.APEX, hip.metres() + 0.305, 0.002));
+      readings.set(9, Reading.distance(Node.base(5), Node.APEX, hip.value() + 0.305, 0.002));
       BlunderReport report = Survey.of(SurveyShape.whole(5), readings).findBlunders();
       assertThat(report.undecided()).isTrue();
       assertThat(report.blunders()).extracting(b -> b.reading().name()).containsExactly("B5-A");

@@ -96,9 +96,9 @@ class SurveyProperties {
       renamed.add(
           reading instanceof Reading.Distance
               // Taped from the other end, as it may be booked.
-              ? Reading.distance(b, a, reading.metres(), reading.standardUncertainty())
+              ? Reading.distance(b, a, reading.value(), reading.standardUncertainty())
               : new Reading.HeightDifference(
-                  a, b, reading.metres(), reading.standardUncertainty(), ""));
+                  a, b, reading.value(), reading.standardUncertainty(), ""));
     }
     Collections.shuffle(renamed, new Random(seed));
     Adjustment before = survey.adjust().orThrow();
@@ -130,9 +130,9 @@ class SurveyProperties {
       double u = factor * r.standardUncertainty();
       scaled.add(
           r instanceof Reading.Distance
-              ? Reading.distance(r.nodes().get(0), r.nodes().get(1), factor * r.metres(), u)
+              ? Reading.distance(r.nodes().get(0), r.nodes().get(1), factor * r.value(), u)
               : new Reading.HeightDifference(
-                  r.nodes().get(0), r.nodes().get(1), factor * r.metres(), u, ""));
+                  r.nodes().get(0), r.nodes().get(1), factor * r.value(), u, ""));
     }
     Adjustment small = survey.adjust().orThrow();
     Adjustment large = Survey.of(survey.shape(), scaled).adjust().orThrow();
@@ -157,7 +157,7 @@ class SurveyProperties {
     ReadingResult target = before.readings().get(at);
     Assume.that(target.redundancy() > 0.1);
     // Twice the detectable error leaves the test a power of far more than 80 %.
-    double error = (negative ? -2 : 2) * target.minimalDetectableError().getAsDouble();
+    double error = (negative ? -2 : 2) * target.minimalDetectableError().get();
     List<Reading> readings = new ArrayList<>(clean.readings());
     readings.set(at, withError(readings.get(at), error));
     BlunderReport report = Survey.of(clean.shape(), readings).findBlunders();
@@ -172,7 +172,7 @@ class SurveyProperties {
   private static Reading withError(Reading r, double error) {
     Node a = r.nodes().get(0);
     Node b = r.nodes().get(1);
-    double value = r.metres() + error;
+    double value = r.value() + error;
     return r instanceof Reading.Distance
         ? Reading.distance(a, b, value, r.standardUncertainty())
         : new Reading.HeightDifference(a, b, value, r.standardUncertainty(), "");
@@ -212,13 +212,12 @@ class SurveyProperties {
     double w = AdjustmentSummary.standardisedResidual(adjustment, 1, residual);
     DerivationChecks.assertFollowsTo(
         residual.derivation("geometry.survey.standardised-residual", "Residual"), w);
-    assertThat(w).isCloseTo(adjustment.readings().get(0).statistic().getAsDouble(), within(1e-9));
+    assertThat(w).isCloseTo(adjustment.readings().get(0).statistic().get(), within(1e-9));
     StepRecorder detectable = new StepRecorder();
     double mde = AdjustmentSummary.minimalDetectableError(adjustment, 1, detectable);
     DerivationChecks.assertFollowsTo(
         detectable.derivation("geometry.survey.minimal-detectable-error", "Detectable"), mde);
     assertThat(AdjustmentSummary.minimalDetectableError(adjustment, 1, Steps.none()))
-        .isCloseTo(
-            adjustment.readings().get(0).minimalDetectableError().getAsDouble(), within(1e-15));
+        .isCloseTo(adjustment.readings().get(0).minimalDetectableError().get(), within(1e-15));
   }
 }

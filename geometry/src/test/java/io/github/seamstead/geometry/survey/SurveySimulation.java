@@ -81,9 +81,9 @@ final class SurveySimulation {
     int at = place(taped, which, random);
     Reading right = taped.get(at);
     // A distance of less than twice the error cannot be read too short by it.
-    boolean isShort = right instanceof Reading.Distance && right.metres() < 2 * error;
+    boolean isShort = right instanceof Reading.Distance && right.value() < 2 * error;
     double off = isShort || random.nextBoolean() ? error : -error;
-    taped.set(at, right.withMetres(right.metres() + off));
+    taped.set(at, right.withValue(right.value() + off));
     wrong(Survey.of(shape, taped).findBlunders(), nodes, at + 1);
   }
 

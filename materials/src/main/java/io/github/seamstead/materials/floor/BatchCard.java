@@ -47,10 +47,10 @@ public record BatchCard(
    *
    * @param material what to tip in
    * @param buckets in words, such as {@code 3½}
-   * @param kilograms mass of these buckets as they lie
+   * @param mass mass of these buckets as they lie
    * @param fibre true if it goes in last, by handfuls
    */
-  public record Line(String material, String buckets, double kilograms, boolean fibre) {}
+  public record Line(String material, String buckets, double mass, boolean fibre) {}
 
   /**
    * Writes the card of a plan whose clay is not known.

@@ -9,18 +9,17 @@ import java.util.List;
  * rates mix litres for the first coat with litres for all coats, so each coat has its own rate.
  *
  * @param name the name on the section drawing; not blank
- * @param litresPerSquareMetre the rate of each coat in the order of work: low, likely, high; each 0
- *     to 5 L/m²
+ * @param rates the rate of each coat in the order of work: low, likely, high; each 0 to 5 L/m²
  */
-public record FinishLayer(String name, List<Range> litresPerSquareMetre) implements Layer {
+public record FinishLayer(String name, List<Range> rates) implements Layer {
 
   /** In degrees Celsius; on a colder floor oil stays liquid and sticky (common practice). */
   public static final double LEAST_CELSIUS = 10;
 
   public FinishLayer {
     Args.notBlank("layer", name);
-    litresPerSquareMetre = Args.notEmpty(name + ": coats", litresPerSquareMetre);
-    for (Range rate : litresPerSquareMetre) {
+    rates = Args.notEmpty(name + ": coats", rates);
+    for (Range rate : rates) {
       Args.within(name + ": rate", rate.low(), 0, 5, "L/m2");
       Args.within(name + ": rate", rate.high(), 0, 5, "L/m2");
     }
@@ -52,7 +51,7 @@ public record FinishLayer(String name, List<Range> litresPerSquareMetre) impleme
    * @return the sum, in L/m²
    */
   public Range allCoats() {
-    return litresPerSquareMetre.stream().reduce(Range.exactly(0), Range::plus);
+    return rates.stream().reduce(Range.exactly(0), Range::plus);
   }
 
   @Override

@@ -19,7 +19,7 @@ public record FinishQuantity(FinishLayer layer, List<Range> litresPerCoat, Range
   static FinishQuantity of(FinishLayer layer, double area) {
     return new FinishQuantity(
         layer,
-        layer.litresPerSquareMetre().stream().map(rate -> rate.times(area)).toList(),
+        layer.rates().stream().map(rate -> rate.times(area)).toList(),
         layer.allCoats().times(area));
   }
 }

@@ -44,13 +44,13 @@ public record HydrometerTest(
   /**
    * One reading.
    *
-   * @param seconds time since the start, s; 20 s to 10 days
+   * @param time time since the start, s; 20 s to 10 days
    * @param reading reading of the hydrometer, g/L; -5 to 60 g/L, the scale of a 152H
    */
-  public record Reading(double seconds, double reading) {
+  public record Reading(double time, double reading) {
 
     public Reading {
-      Args.within("time of the hydrometer reading", seconds, 20, 864000, "s");
+      Args.within("time of the hydrometer reading", time, 20, 864000, "s");
       Args.within("hydrometer reading", reading, -5, 60, "g/L");
     }
   }
@@ -64,7 +64,7 @@ public record HydrometerTest(
         "must be 2 or more");
     for (int i = 1; i < readings.size(); i++) {
       Args.require(
-          readings.get(i).seconds > readings.get(i - 1).seconds
+          readings.get(i).time > readings.get(i - 1).time
               && readings.get(i).reading <= readings.get(i - 1).reading,
           "hydrometer reading "
               + (i + 1)
@@ -102,7 +102,7 @@ public record HydrometerTest(
             .with("R", reading.reading, "g/L")
             .from(SOURCE)
             .gives((10.5 - 0.164 * reading.reading + 0.5 * (14 - 67 / 27.8)) / 100, "m");
-    return Stokes.smallestSettled(depth, reading.seconds, celsius, particleDensity, steps);
+    return Stokes.smallestSettled(depth, reading.time, celsius, particleDensity, steps);
   }
 
   /**

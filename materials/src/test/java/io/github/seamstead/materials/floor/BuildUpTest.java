@@ -84,7 +84,7 @@ class BuildUpTest {
 
   @Test
   void oilCountsCoatByCoat() {
-    double first = FinishLayer.linseedOil().litresPerSquareMetre().get(0).likely();
+    double first = FinishLayer.linseedOil().rates().get(0).likely();
     OutsideCheck.of("materials.floor", "first coat of oil, L/m2", OIL_GUIDE)
         .expect(0.204)
         .within(0.005)

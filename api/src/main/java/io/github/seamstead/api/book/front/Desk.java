@@ -8,6 +8,7 @@ import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.geometry.frame.ScaleModel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,7 +47,7 @@ final class Desk {
   }
 
   static boolean isModel(JobPlan plan) {
-    return plan.frame().filter(f -> f.measures().isModel()).isPresent();
+    return plan.frame().filter(f -> ScaleModel.isOne(f.measures())).isPresent();
   }
 
   JobPlan plan() {

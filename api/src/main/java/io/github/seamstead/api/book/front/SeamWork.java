@@ -42,13 +42,13 @@ final class SeamWork {
 
   /** The length of all seams of a kind. */
   String length(SeamKind kind) {
-    return bill.map(b -> sizes.rough(b.metres(kind))).orElse("");
+    return bill.map(b -> sizes.rough(b.length(kind))).orElse("");
   }
 
   /** The length of all seams of a kind, and what holds them. */
   String amount(SeamKind kind) {
     List<String> parts = new ArrayList<>();
-    bill.ifPresent(b -> parts.add(sizes.rough(b.metres(kind))));
+    bill.ifPresent(b -> parts.add(sizes.rough(b.length(kind))));
     String held = fixings(List.of(kind));
     if (!held.isEmpty()) {
       parts.add(held);
@@ -59,7 +59,7 @@ final class SeamWork {
   /** How long one team takes for all seams of a kind, at the pace of the ring. */
   String time(SeamKind kind) {
     return joining
-        .flatMap(j -> bill.map(b -> b.workTime(kind, j.secondsPerMetre())))
+        .flatMap(j -> bill.map(b -> b.workTime(kind, j.timePerLength())))
         .map(seconds -> sizes.words().duration(seconds))
         .orElse("");
   }

@@ -4,6 +4,7 @@ import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.frame.FrameMeasures;
+import io.github.seamstead.geometry.frame.ScaleModel;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,8 +102,8 @@ final class StartSheet {
     }
     Sizes w = desk.sizes();
     FrameMeasures now = desk.plan().frame().get().measures();
-    FrameMeasures full = now.fullSize();
-    int scale = FrameMeasures.MODEL_SCALE;
+    FrameMeasures full = ScaleModel.fullSize(now);
+    int scale = ScaleModel.SCALE;
     m.element(
         "p",
         "This is a model. If it stands for a shelter "
@@ -251,7 +252,7 @@ final class StartSheet {
                         + " are not decided"
                         + (t.reading().nextSandParts().isPresent()
                             ? ": make one of "
-                                + Sizes.number(t.reading().nextSandParts().getAsDouble())
+                                + Sizes.number(t.reading().nextSandParts().get())
                                 + " parts of sand."
                             : "."));
               }

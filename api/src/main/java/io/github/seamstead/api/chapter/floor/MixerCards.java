@@ -58,7 +58,7 @@ final class MixerCards {
                   + line.material()
                   + (line.fibre() ? ", last, by handfuls" : "")
                   + " ("
-                  + w.mass(line.kilograms())
+                  + w.mass(line.mass())
                   + ")")
           .closeLine();
     }

@@ -18,19 +18,16 @@ import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.check.ArgumentFault;
-import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +45,6 @@ import java.util.function.Supplier;
  */
 public final class Run {
 
-  /** What was given reads well before the name of the argument up to this many characters. */
   private final Job job;
 
   private final PlanOptions options;
@@ -57,13 +53,7 @@ public final class Run {
   private final Map<Class<?>, Supplier<? extends List<?>>> planned = new LinkedHashMap<>();
   private final Deque<Chapter> under = new ArrayDeque<>();
   private final Set<Chapter> stopped = EnumSet.noneOf(Chapter.class);
-  private final Set<JobFault> faults = new LinkedHashSet<>();
-  private final Set<JobFault> setbacks = new LinkedHashSet<>();
-  private final List<Assumption> assumptions = new ArrayList<>();
-  private final List<NotPlanned> notPlanned = new ArrayList<>();
-  private final List<Unmet> unmet = new ArrayList<>();
-  private final Set<ChapterCaution> cautions = new LinkedHashSet<>();
-  private final List<Derivation> derivations = new ArrayList<>();
+  private final Findings findings;
   private final Series series;
   private double reported;
 
@@ -101,7 +91,7 @@ public final class Run {
     this.options = options;
     this.done = done;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
-    assumptions.addAll(job.assumptions());
+    findings = new Findings(job.assumptions());
   }
 
   /** Plans the chapters that the options ask for, in order, and those that they build on. */
@@ -261,8 +251,8 @@ public final class Run {
     Series one = new Series(series.recall(), series.supposed(), true, series.rough());
     Run other = new Run(changed, terms, List.copyOf(chapters.values()), one, done);
     Parts parts = other.plan();
-    other.requireNoFaults(parts);
-    return new Varied(parts, other.unmet());
+    other.findings().requireNoFaults(parts);
+    return new Varied(parts, other.findings().unmet());
   }
 
   /** Whether asides that no other chapter builds on are left out. */
@@ -290,7 +280,7 @@ public final class Run {
 
   /** Tries what values of the document state together; what a module refuses is a fault of it. */
   public <T> Optional<T> require(String path, Supplier<T> stated) {
-    return tried(path, stated, faults::add);
+    return tried(path, stated, findings::fault);
   }
 
   private <T> Optional<T> tried(String path, Supplier<T> part, Consumer<JobFault> refused) {
@@ -307,7 +297,7 @@ public final class Run {
 
   /** Notes a fault of the document: the run gives no plan. */
   public void fault(String path, String given, String allowed) {
-    faults.add(job.fault(path, given, allowed));
+    findings.fault(job.fault(path, given, allowed));
   }
 
   /** Notes that the chapter under way cannot be met for a value of the document. */
@@ -317,35 +307,28 @@ public final class Run {
 
   private void setback(JobFault fault) {
     Chapter chapter = under.isEmpty() ? Chapter.SITE : under.peek();
-    setbacks.add(fault);
     stopped.add(chapter);
-    unmet.add(Unmet.at(chapter, fault));
+    findings.setback(chapter, fault);
   }
 
   /** Notes a value that the document leaves out. */
   public void assume(String path, String value, String ground) {
-    Assumption assumption = new Assumption(path, value, ground);
-    if (!assumptions.contains(assumption)) {
-      assumptions.add(assumption);
-    }
+    findings.assume(new Assumption(path, value, ground));
   }
 
   /** Notes what is left out of the plan, and why. */
   public void skip(Chapter chapter, String reason) {
-    NotPlanned left = new NotPlanned(chapter, reason);
-    if (!notPlanned.contains(left)) {
-      notPlanned.add(left);
-    }
+    findings.skip(new NotPlanned(chapter, reason));
   }
 
   /** Notes what the job asks for and cannot be met as stated. */
   public void unmet(Chapter chapter, String what) {
-    unmet.add(Unmet.of(chapter, what));
+    findings.unmet(Unmet.of(chapter, what));
   }
 
   /** Notes a caution under its chapter. */
   public void caution(Chapter chapter, Caution caution) {
-    cautions.add(new ChapterCaution(chapter, caution));
+    findings.caution(new ChapterCaution(chapter, caution));
   }
 
   /** Notes cautions under their chapter. */
@@ -361,7 +344,7 @@ public final class Run {
     StepRecorder recorder = new StepRecorder();
     T result = calculation.apply(recorder);
     if (!recorder.isEmpty()) {
-      derivations.add(recorder.derivation(id, title));
+      findings.worked(recorder.derivation(id, title));
     }
     return result;
   }
@@ -379,44 +362,8 @@ public final class Run {
     options.progress().report(reported, message);
   }
 
-  /** What was assumed, in the order in which it was. */
-  public List<Assumption> assumptions() {
-    return assumptions;
-  }
-
-  /** What was left out, in the order of the chapters. */
-  public List<NotPlanned> notPlanned() {
-    return inOrder(notPlanned, NotPlanned::chapter);
-  }
-
-  /** What cannot be met, in the order of the chapters. */
-  public List<Unmet> unmet() {
-    return inOrder(unmet, Unmet::chapter);
-  }
-
-  /** Every caution once, in the order of the chapters. */
-  public List<ChapterCaution> cautions() {
-    return inOrder(List.copyOf(cautions), ChapterCaution::chapter);
-  }
-
-  private static <T> List<T> inOrder(List<T> list, Function<T, Chapter> chapter) {
-    return list.stream().sorted((a, b) -> chapter.apply(a).compareTo(chapter.apply(b))).toList();
-  }
-
-  /** The worked steps that were asked for. */
-  public List<Derivation> derivations() {
-    return derivations;
-  }
-
-  /** Ends the run if the document has faults, or if nothing of it can be met. */
-  public void requireNoFaults(Parts parts) {
-    if (!faults.isEmpty()) {
-      List<JobFault> all = new ArrayList<>(faults);
-      all.addAll(setbacks);
-      throw new JobFaultsException(all);
-    }
-    if (parts.isEmpty() && !setbacks.isEmpty()) {
-      throw new JobFaultsException(List.copyOf(setbacks));
-    }
+  /** Gives what was found beside the parts. */
+  public Findings findings() {
+    return findings;
   }
 }

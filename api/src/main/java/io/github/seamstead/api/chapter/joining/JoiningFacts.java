@@ -36,7 +36,7 @@ final class JoiningFacts {
             JoiningPart::meetings)
         .many("standing", "the map seen from outside", placed(), j -> j.standing().places())
         .many("lying", "the map as it lies inside out", placed(), j -> j.lying().places())
-        .number("seams_m", "length of all seams", j -> j.seams().metres())
+        .number("seams_m", "length of all seams", j -> j.seams().length())
         .number("seamsMade_m", "length of the seams made so far", j -> j.left().madeLength())
         .number("seamsLeft_m", "length of the seams left to make", j -> j.left().leftLength())
         .many("seams", "every seam, in the order of the work", seam(), j -> j.seams().runs())
@@ -87,7 +87,7 @@ final class JoiningFacts {
     return new Facts<SeamRun>()
         .text("kind", "what it joins", s -> s.kind().label())
         .text("name", "which it is", SeamRun::name)
-        .number("length_m", "length of one", SeamRun::metres)
+        .number("length_m", "length of one", SeamRun::length)
         .whole("count", "how many alike", SeamRun::count)
         .text("lap", "which cloth lies on top", s -> s.kind().lap());
   }
@@ -142,7 +142,7 @@ final class JoiningFacts {
         .text("joint", "the joint", s -> s.joint().text())
         .whole("team", "the team that does it", JoinStep::team)
         .number("start_s", "when it starts", JoinStep::startTime)
-        .number("time_s", "how long it takes", JoinStep::seconds)
+        .number("time_s", "how long it takes", JoinStep::time)
         .number("inHand_kg", "mass in hand", JoinStep::massInHand)
         .number("carried_kg", "mass carried", JoinStep::carriedMass)
         .flag("closing", "whether it closes the ring", JoinStep::closing);

@@ -17,7 +17,6 @@ import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
@@ -180,15 +179,15 @@ final class JoiningPages {
     for (SeamKind kind : part.seams().kinds()) {
       table.row(
           kind.label(),
-          w.length(part.seams().metres(kind)),
-          w.duration(part.seams().workTime(kind, part.secondsPerMetre())),
+          w.length(part.seams().length(kind)),
+          w.duration(part.seams().workTime(kind, part.timePerLength())),
           kind.lap());
       for (SeamRun run : part.seams().of(kind)) {
         csv.add(
             List.of(
                 kind.label(),
                 run.name(),
-                BookContext.number(run.metres(), 3),
+                BookContext.number(run.length(), 3),
                 Integer.toString(run.count())));
       }
     }
@@ -213,7 +212,7 @@ final class JoiningPages {
       book.body()
           .open("li")
           .element("strong", splice.name())
-          .text(": " + w.length(splice.metres()))
+          .text(": " + w.length(splice.length()))
           .closeLine();
     }
     book.body().closeLine();
@@ -221,10 +220,10 @@ final class JoiningPages {
 
   /** How many people carry it, by the rule for teams. */
   private static String hands(TeamLift team, double kilograms) {
-    OptionalInt people = TeamLift.peopleFor(kilograms, team.massPerPerson());
+    Optional<Integer> people = TeamLift.peopleFor(kilograms, team.massPerPerson());
     return people.isEmpty()
         ? ": too much for " + TeamLift.MOST_PEOPLE + " people, drag it on a sheet"
-        : " by " + people.getAsInt() + (people.getAsInt() == 1 ? " person" : " people");
+        : " by " + people.get() + (people.get() == 1 ? " person" : " people");
   }
 
   private static void compare(BookContext book, JoiningPart part) {

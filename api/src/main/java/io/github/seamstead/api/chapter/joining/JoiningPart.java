@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param meetings how the edges of each joint of the ring meet, in the order of the joints
  * @param seams every seam of the cover, in the order of the work
  * @param left how far these seams are made: all are left without a diary
- * @param secondsPerMetre time for a metre of seam, from the usual time of a seam of the ring
+ * @param timePerLength time for a metre of seam, from the usual time of a seam of the ring
  * @param standing the map as the cover stands, seen from outside
  * @param lying the map as the cover lies, inside out, seen from the plain side
  * @param order the join order; empty if there is none
@@ -35,7 +35,7 @@ public record JoiningPart(
     List<SeamMatch> meetings,
     SeamBill seams,
     SeamsLeft left,
-    double secondsPerMetre,
+    double timePerLength,
     JointMap standing,
     JointMap lying,
     Optional<MergePlan> order,

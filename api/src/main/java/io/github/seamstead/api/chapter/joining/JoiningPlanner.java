@@ -86,11 +86,11 @@ final class JoiningPlanner {
         "The check behind the joint's name " + first,
         steps -> JointMark.check(first, steps));
     SeamBill seams = SeamPlanner.bill(cover, stated, ring);
-    run.worked("assembly.fixings.seams", "Length of all seams", seams::metres);
+    run.worked("assembly.fixings.seams", "Length of all seams", seams::length);
     double pace =
-        stated.joining().map(Joining::usualSeam).orElse(JoinTimes.commonPractice().seconds(1, 0))
+        stated.joining().map(Joining::usualSeam).orElse(JoinTimes.commonPractice().time(1, 0))
             * ring.joints().size()
-            / seams.metres(SeamKind.RING);
+            / seams.length(SeamKind.RING);
     return new JoiningPart(
         ring,
         meetings(cover.panels()),
@@ -170,7 +170,7 @@ final class JoiningPlanner {
    */
   private static Optional<TeamLift> lift(Run run, Cover stated) {
     Optional<Crew> crew = run.document().site().flatMap(Site::crew);
-    double equation = LiftLimit.of(LiftTask.ofBundle()).kilograms();
+    double equation = LiftLimit.of(LiftTask.ofBundle()).mass();
     double one = Math.min(equation, stated.joining().map(Joining::liftLimit).orElse(equation));
     return crew.map(c -> TeamLift.ofCrew(c.people(), c.teams(), one));
   }

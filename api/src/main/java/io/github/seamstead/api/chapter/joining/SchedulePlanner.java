@@ -93,7 +93,7 @@ final class SchedulePlanner {
         "assembly.schedule.pert",
         "Expected time of joint " + first.id(),
         steps -> first.duration().mean(steps));
-    double seconds = order.steps().get(0).seconds();
+    double seconds = order.steps().get(0).time();
     learning.ifPresent(
         curve ->
             run.worked(

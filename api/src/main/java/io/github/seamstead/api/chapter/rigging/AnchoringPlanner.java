@@ -93,7 +93,7 @@ final class AnchoringPlanner {
     Optional<PeakWind> peak = site.basicWind().map(basic -> peak(run, form, basic));
     WindPressure pressure =
         WindPressure.of(site.designWind().orElseGet(() -> peak.orElseThrow().gust()));
-    run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pascals);
+    run.worked("assembly.anchor.pressure", "Velocity pressure of the wind", pressure::pressure);
     run.assume(
         "(wind)",
         "the cover alone rests on the ground; factor 1.5 on the wind; the gust is the design wind",

@@ -73,7 +73,7 @@ final class FixingsPlanner {
     double side = cover.face(1).edgeLength(0);
     HemPegs pegs = new HemPegs(cover.faces().size(), side, HemPegs.USUAL_SPACING);
     run.worked("assembly.fixings.hempegs", "Pegs round the hem", pegs::pegs);
-    StackPart through = through(run, stated, thickness(run), seams.metres());
+    StackPart through = through(run, stated, thickness(run), seams.length());
     FixingsLeft left = left(stated, pattern, through.stack(), joining.left());
     List<ShoppingItem> items = items(stated, pattern, left);
     items.add(pegs.item(stated.spare(), 1));
@@ -178,7 +178,7 @@ final class FixingsPlanner {
         .map(
             a -> {
               // Spreading and pressing share the time of a seam: half of its pace for each.
-              double pace = joining.secondsPerMetre() / 2;
+              double pace = joining.timePerLength() / 2;
               AdhesiveTimes times = new AdhesiveTimes(a.openTime(), a.cureTime(), pace, pace);
               double longest =
                   joining.seams().lengths().stream()

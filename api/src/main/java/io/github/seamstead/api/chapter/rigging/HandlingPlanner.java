@@ -71,8 +71,8 @@ final class HandlingPlanner {
         steps -> turning.bundle(Packing.BUNCHED.clothRatio().likely(), steps));
     run.worked("assembly.handling.turnloop", "Least opening to turn through", turning::leastLoop);
     LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
-    run.worked("assembly.handling.lift", "What one person may lift", limit::kilograms);
-    double own = stated.joining().map(Joining::liftLimit).orElse(limit.kilograms());
+    run.worked("assembly.handling.lift", "What one person may lift", limit::mass);
+    double own = stated.joining().map(Joining::liftLimit).orElse(limit.mass());
     LiftTeam lift = LiftTeam.of(bundle.mass(), limit, own);
     DropZone zone = DropZone.of(m.frameHeight(), m.circumradius());
     RopePull pull = pull(run, m, zone, bundle.mass());
@@ -132,7 +132,7 @@ final class HandlingPlanner {
       return Optional.empty();
     }
     int hands = Math.max(1, crew.people() / pull.ropes());
-    Optional<Tackle> tackle = Tackle.least(pull.ropePull(), hands, pull.newtonsPerPerson());
+    Optional<Tackle> tackle = Tackle.least(pull.ropePull(), hands, pull.pullPerPerson());
     if (tackle.isEmpty()) {
       run.unmet(
           Chapter.HANDLING,

@@ -24,15 +24,13 @@ final class RiggingFacts {
         .whole("open", "fixings of the seams left to make", f -> f.left().open())
         .whole("pegs", "pegs round the hem", f -> f.pegs().pegs())
         .number("pegSpacing_m", "distance between pegs", f -> f.pegs().spacing())
-        .number("seamLength_m", "length of all seams", f -> f.seams().metres())
+        .number("seamLength_m", "length of all seams", f -> f.seams().length())
         .maybeNumber(
-            "adhesive_m3",
-            "adhesive in all beads",
-            f -> f.adhesive().map(need -> need.cubicMetres()))
+            "adhesive_m3", "adhesive in all beads", f -> f.adhesive().map(need -> need.volume()))
         .maybeNumber(
             "adhesiveLeft_m3",
             "adhesive of the seams left to make",
-            f -> f.left().adhesive().map(need -> need.cubicMetres()))
+            f -> f.left().adhesive().map(need -> need.volume()))
         .maybeNumber("threadLeft_m", "thread of the seams left to make", f -> f.left().thread())
         .maybe("glue", "how it is glued", glue(), FixingsPart::glue)
         .one("through", "what a fixing goes through", through(), FixingsPart::through)
@@ -139,7 +137,7 @@ final class RiggingFacts {
     return new Facts<AnchoringPart>()
         .number("gust_m_per_s", "the gust", a -> a.screen().pressure().gust())
         .maybe("peak", "how the gust was raised from a mean", peak(), AnchoringPart::peak)
-        .number("pressure_Pa", "velocity pressure", a -> a.screen().pressure().pascals())
+        .number("pressure_Pa", "velocity pressure", a -> a.screen().pressure().pressure())
         .number("drag_N", "sideways load", a -> a.screen().drag())
         .number("uplift_N", "upward load", a -> a.screen().uplift())
         .whole("pegs", "pegs round the hem", a -> a.screen().pegs())

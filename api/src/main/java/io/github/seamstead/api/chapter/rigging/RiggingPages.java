@@ -48,14 +48,14 @@ final class RiggingPages {
             + " "
             + pattern.kind().label()
             + " in "
-            + book.words().length(part.seams().metres())
+            + book.words().length(part.seams().length())
             + " of seams, every seam of cover and lining counted.");
     left(book, part);
     Table seams = new Table("By kind of seam", "seams", "#length", "#" + pattern.kind().label());
     for (SeamKind kind : part.seams().kinds()) {
       seams.row(
           kind.label(),
-          book.words().length(part.seams().metres(kind)),
+          book.words().length(part.seams().length(kind)),
           Integer.toString(part.seams().fixings(kind, pattern)));
     }
     book.table(seams);
@@ -205,10 +205,10 @@ final class RiggingPages {
                         + peak.terrain().label()
                         + ", by",
                     BookContext.number(screen.pressure().gust() / peak.basic(), 2)));
-    table.row("velocity pressure", w.pressure(screen.pressure().pascals()));
+    table.row("velocity pressure", w.pressure(screen.pressure().pressure()));
     table.row(
         "the same with air of "
-            + w.said(BookContext.number(screen.pressure().rival().kgPerCubicMetre(), 3) + " kg/m³"),
+            + w.said(BookContext.number(screen.pressure().rival().density(), 3) + " kg/m³"),
         w.pressure(screen.pressure().rivalPressure()));
     table.row("drag, sideways", w.force(screen.drag()));
     table.row("uplift", w.force(screen.uplift()));

@@ -82,7 +82,7 @@ final class SurveyPages {
         "Every taped distance was corrected for the tape as it was held; the most, "
             + most.name()
             + ", by "
-            + book.words().error(most.metres() - most.taped())
+            + book.words().error(most.corrected() - most.taped())
             + ", from "
             + book.words().length(most.taped())
             + "."

@@ -17,9 +17,9 @@ public record TapePart(List<Corrected> distances, Optional<Double> truePull) {
    *
    * @param name its nodes
    * @param taped what the tape showed, in metres
-   * @param metres the distance, in metres
+   * @param corrected the distance, in metres
    */
-  public record Corrected(String name, double taped, double metres) {}
+  public record Corrected(String name, double taped, double corrected) {}
 
   public TapePart {
     distances = List.copyOf(distances);
@@ -34,7 +34,7 @@ public record TapePart(List<Corrected> distances, Optional<Double> truePull) {
     Corrected most = distances.get(0);
     for (Corrected one : distances) {
       most =
-          Math.abs(one.metres() - one.taped()) > Math.abs(most.metres() - most.taped())
+          Math.abs(one.corrected() - one.taped()) > Math.abs(most.corrected() - most.taped())
               ? one
               : most;
     }

@@ -150,7 +150,7 @@ class CardsTest {
       assertThat(seams)
           .contains(kind.label())
           .contains(kind.lap())
-          .contains(desk.sizes().rough(bill.metres(kind)));
+          .contains(desk.sizes().rough(bill.length(kind)));
     }
   }
 

@@ -26,7 +26,7 @@ class RunTest {
   @Test
   void whatValuesContradictIsAFaultOfTheDocument() {
     assertThat(run.require("$.cover.seam", () -> Args.positive("allowance", -2, "m"))).isEmpty();
-    assertThatThrownBy(() -> run.requireNoFaults(new Parts(Map.of())))
+    assertThatThrownBy(() -> run.findings().requireNoFaults(new Parts(Map.of())))
         .isInstanceOfSatisfying(
             JobFaultsException.class,
             e ->
@@ -47,6 +47,6 @@ class RunTest {
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("$.cover.seam")
         .hasCauseInstanceOf(IllegalArgumentException.class);
-    run.requireNoFaults(new Parts(Map.of()));
+    run.findings().requireNoFaults(new Parts(Map.of()));
   }
 }
