@@ -5,7 +5,6 @@ import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.HemKind;
-import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.geometry.frame.FrameMeasures;
@@ -101,19 +100,7 @@ final class CoverDays {
     }
     day.step("Tape the height over the middle of the base:", w.length(m.frameHeight()));
     survey(day);
-    desk.plan()
-        .anchoring()
-        .filter(a -> !w.isModel() && day.steps().size() < Day.MOST_STEPS)
-        .ifPresent(
-            a ->
-                day.step(
-                    "Drive "
-                        + PegTest.LEAST_TESTS
-                        + " pegs, pull each at "
-                        + w.words().angle(a.screen().pullAngle())
-                        + " above the ground until it moves; write it on the rope and peg card."
-                        + " Wanted:",
-                    w.pull(a.screen().pegPull())));
+    new RaisingDays(desk).testPegs(day);
     day.pause(
         "before any cloth is cut",
         List.of(

@@ -13,7 +13,6 @@ import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -48,56 +47,23 @@ final class CutCards {
   /** A hip within a piece where it lies on the sheet. */
   private record PlacedFold(String name, Vector2D lower, Vector2D upper) {}
 
-  /**
-   * Where a piece lies.
-   *
-   * @param copy which of the pieces of its shape, counted from 1
-   * @param sheet the sheet, as its cut card is called
-   * @param number its number on that card
-   */
-  record Place(int copy, String sheet, int number) {}
-
   private CutCards() {}
 
-  /** Where the pieces of each shape lie, by the shape's id, in the order of the cut cards. */
-  static Map<String, List<Place>> places(Desk desk) {
-    Map<String, List<Place>> places = new LinkedHashMap<>();
-    desk.plan()
-        .layout()
-        .ifPresent(
-            layout ->
-                layout
-                    .result()
-                    .used()
-                    .forEach(
-                        use -> {
-                          List<Placement> order = inOrder(layout, use);
-                          String sheet = name(item(layout, use), use);
-                          for (int i = 0; i < order.size(); i++) {
-                            Placement p = order.get(i);
-                            places
-                                .computeIfAbsent(p.pieceId(), k -> new ArrayList<>())
-                                .add(new Place(p.copy(), sheet, i + 1));
-                          }
-                        }));
-    return places;
-  }
-
   /** From the left end of the sheet on. */
-  private static List<Placement> inOrder(LayoutPart layout, StockUse use) {
+  static List<Placement> inOrder(LayoutPart layout, StockUse use) {
     return use.placements().stream()
         .sorted(Comparator.comparingDouble(p -> layout.placed(p).bounds().minX()))
         .toList();
   }
 
-  private static StockItem item(LayoutPart layout, StockUse use) {
+  static StockItem item(LayoutPart layout, StockUse use) {
     return layout.stock().stream()
         .filter(s -> s.id().equals(use.stockId()))
         .findFirst()
         .orElseThrow();
   }
 
-  private static String name(StockItem item, StockUse use) {
+  static String name(StockItem item, StockUse use) {
     return use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
   }
 

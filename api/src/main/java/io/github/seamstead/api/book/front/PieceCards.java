@@ -48,7 +48,7 @@ final class PieceCards {
     m.open("div", "class", "three");
     desk.figure(m, PieceSketch.of(shape, scale, desk.sizes()), false);
     m.open("div").open("div", "class", "wrap").open("div");
-    names(m, shape, CutCards.places(desk));
+    names(m, shape, CutPlaces.of(desk));
     m.close().open("div");
     BaseLine base = BaseLine.of(shape.pattern());
     if (base.isCurved()) {
@@ -65,8 +65,8 @@ final class PieceCards {
     return m;
   }
 
-  private static void names(Markup m, CutShape shape, Map<String, List<CutCards.Place>> places) {
-    List<CutCards.Place> where = places.getOrDefault(shape.id(), List.of());
+  private static void names(Markup m, CutShape shape, Map<String, List<CutPlaces.Place>> places) {
+    List<CutPlaces.Place> where = places.getOrDefault(shape.id(), List.of());
     List<PatternPiece> pieces = shape.pieces();
     boolean named = pieces.get(0).edges().stream().anyMatch(e -> !e.letter().isEmpty());
     if (!named) {
@@ -108,7 +108,7 @@ final class PieceCards {
   }
 
   /** On which cut cards the copies of a piece lie, that need not be told apart. */
-  private static void copies(Markup m, List<CutCards.Place> where) {
+  private static void copies(Markup m, List<CutPlaces.Place> where) {
     if (where.isEmpty()) {
       return;
     }

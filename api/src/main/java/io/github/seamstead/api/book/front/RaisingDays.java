@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.rigging.HandlingPart;
+import io.github.seamstead.assembly.anchor.PegTest;
 import io.github.seamstead.assembly.fixings.SeamKind;
 import io.github.seamstead.assembly.handling.TurnRoute;
 import java.util.List;
@@ -35,6 +36,23 @@ final class RaisingDays {
         }
       }
     }
+  }
+
+  /** Pegs are tried while the frame is set up: the plan may ask for more or longer ones. */
+  void testPegs(Day day) {
+    desk.plan()
+        .anchoring()
+        .filter(a -> !w.isModel() && day.steps().size() < Day.MOST_STEPS)
+        .ifPresent(
+            a ->
+                day.step(
+                    "Drive "
+                        + PegTest.LEAST_TESTS
+                        + " pegs, pull each at "
+                        + w.words().angle(a.screen().pullAngle())
+                        + " above the ground until it moves; write it on the rope and peg card."
+                        + " Wanted:",
+                    w.pull(a.screen().pegPull())));
   }
 
   private Day model() {
