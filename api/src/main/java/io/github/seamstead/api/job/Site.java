@@ -1,6 +1,5 @@
 package io.github.seamstead.api.job;
 
-import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -33,15 +32,15 @@ public record Site(
     Optional<PegPulls> pegs,
     Optional<SiteRope> rope,
     Optional<LocalDate> start,
-    Optional<PaperSize> paper) {
+    Optional<Paper> paper) {
 
   /**
    * Gives the paper that the book is made for.
    *
    * @return as stated; without that A4 where sizes are metric, Letter where they are imperial
    */
-  public PaperSize bookPaper() {
-    return paper.orElse(units == UnitSystem.IMPERIAL ? PaperSize.LETTER : PaperSize.A4);
+  public Paper bookPaper() {
+    return paper.orElse(units == UnitSystem.IMPERIAL ? Paper.LETTER : Paper.A4);
   }
 
   /**
@@ -189,7 +188,7 @@ public record Site(
      *     Letter where they are imperial
      * @return this builder
      */
-    public Builder paper(PaperSize paper) {
+    public Builder paper(Paper paper) {
       state("paper", paper);
       return this;
     }

@@ -1,6 +1,5 @@
 package io.github.seamstead.api.job;
 
-import io.github.seamstead.geometry.pattern.PaperSize;
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import java.time.LocalDate;
@@ -74,10 +73,10 @@ final class SiteShapes {
     Key<SiteRope> rope = s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
     Key<LocalDate> start =
         s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
-    Shape.Key<PaperSize> paper =
+    Key<Paper> paper =
         s.optional(
             "paper",
-            Kinds.choice(PaperSize.class, size -> size.name().toLowerCase(Locale.ROOT)),
+            Kinds.choice(Paper.class, size -> size.name().toLowerCase(Locale.ROOT)),
             "the paper that the book is made for; else a4 with metric, letter with imperial units");
     s.rule(
         (v, faults) -> {

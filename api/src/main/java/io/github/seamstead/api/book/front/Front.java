@@ -1,12 +1,12 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.job.Paper;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.JobPlan;
-import io.github.seamstead.geometry.pattern.PaperSize;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +46,7 @@ public final class Front {
     }
     page.style(
         FrontStyle.css(
-            shown, digest, plan.job().document().site().map(Site::bookPaper).orElse(PaperSize.A4)));
+            shown, digest, plan.job().document().site().map(Site::bookPaper).orElse(Paper.A4)));
     page.script(FrontScript.TEXT);
     page.mark("data-name", name);
     page.mark("data-job", Markup.anchor(name) + "-" + digest);

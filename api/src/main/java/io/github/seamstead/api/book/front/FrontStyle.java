@@ -1,6 +1,6 @@
 package io.github.seamstead.api.book.front;
 
-import io.github.seamstead.geometry.pattern.PaperSize;
+import io.github.seamstead.api.job.Paper;
 import java.util.Locale;
 
 /** The look of the front, on a phone and on paper with a binding edge. */
@@ -174,7 +174,7 @@ final class FrontStyle {
    * The style for a paper, with the job's name and digest at the foot of every printed page. A wide
    * sheet lies across its page, which is bound at the top.
    */
-  static String css(String name, String digest, PaperSize paper) {
+  static String css(String name, String digest, Paper paper) {
     String foot = quoted(name + " \u00b7 job " + digest);
     String size = paper.name().equals("A4") ? "A4" : paper.name().toLowerCase(Locale.ROOT);
     return STYLE
