@@ -4,6 +4,7 @@ import io.github.seamstead.api.book.front.Front;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.ChapterOf;
 import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.job.Paper;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Page;
@@ -84,7 +85,8 @@ public record Book(
       WorkedChapter.write(book, plan.derivations());
     }
     book.listDrawings();
-    PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
+    Paper stated = plan.job().document().site().map(Site::bookPaper).orElse(Paper.A4);
+    PaperSize paper = PaperSize.valueOf(stated.name());
     return new Book(
         page.html(),
         texts(book.drawings()),

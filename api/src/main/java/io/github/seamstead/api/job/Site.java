@@ -19,6 +19,7 @@ import java.util.Set;
  * @param pegs pegs tested by pulling them, if stated
  * @param rope the rope that raises the cover, if stated
  * @param start the day on which joining starts, if stated
+ * @param paper the paper that the book is made for, if stated
  */
 public record Site(
     String name,
@@ -30,7 +31,17 @@ public record Site(
     Optional<WindFigures> windFigures,
     Optional<PegPulls> pegs,
     Optional<SiteRope> rope,
-    Optional<LocalDate> start) {
+    Optional<LocalDate> start,
+    Optional<Paper> paper) {
+
+  /**
+   * Gives the paper that the book is made for.
+   *
+   * @return as stated; without that A4 where sizes are metric, Letter where they are imperial
+   */
+  public Paper bookPaper() {
+    return paper.orElse(units == UnitSystem.IMPERIAL ? Paper.LETTER : Paper.A4);
+  }
 
   /**
    * Starts a builder, for {@link Job#builder()}.
@@ -167,6 +178,18 @@ public record Site(
      */
     public Builder start(LocalDate start) {
       state("start", start);
+      return this;
+    }
+
+    /**
+     * States paper.
+     *
+     * @param paper the paper that the book is made for; if left out, A4 where sizes are metric and
+     *     Letter where they are imperial
+     * @return this builder
+     */
+    public Builder paper(Paper paper) {
+      state("paper", paper);
       return this;
     }
   }

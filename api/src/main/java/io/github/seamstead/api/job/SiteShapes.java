@@ -73,6 +73,11 @@ final class SiteShapes {
     Key<SiteRope> rope = s.optional("rope", RiggingShapes.rope(), "the rope that raises the cover");
     Key<LocalDate> start =
         s.optional("start", Kinds.day(), "the day on which joining starts, such as 2031-05-17");
+    Key<Paper> paper =
+        s.optional(
+            "paper",
+            Kinds.choice(Paper.class, size -> size.name().toLowerCase(Locale.ROOT)),
+            "the paper that the book is made for; else a4 with metric, letter with imperial units");
     s.rule(
         (v, faults) -> {
           if (v.has(designWind) && v.has(basicWind)) {
@@ -94,6 +99,7 @@ final class SiteShapes {
                 v.find(windFigures),
                 v.find(pegs),
                 v.find(rope),
-                v.find(start)));
+                v.find(start),
+                v.find(paper)));
   }
 }

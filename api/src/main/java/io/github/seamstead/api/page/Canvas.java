@@ -81,9 +81,41 @@ public final class Canvas {
    */
   public static Canvas fit(
       double minX, double minY, double maxX, double maxY, double margin, double greatestHeight) {
+    return atScale(
+        minX, minY, maxX, maxY, margin, scale(maxX - minX, maxY - minY, margin, greatestHeight));
+  }
+
+  /**
+   * Gives the scale at which a world rectangle fits into a book drawing.
+   *
+   * @param width its width, in world units, 0 or more
+   * @param height its height, in world units, 0 or more
+   * @param margin free space on all sides, in user units
+   * @param greatestHeight the greatest height of the view box, in user units
+   * @return user units to one world unit
+   */
+  public static double scale(double width, double height, double margin, double greatestHeight) {
+    return Math.min(
+        (BOOK_WIDTH - 2 * margin) / Math.max(width, 1e-9),
+        (greatestHeight - 2 * margin) / Math.max(height, 1e-9));
+  }
+
+  /**
+   * Draws a world rectangle at a scale that several book drawings share.
+   *
+   * @param minX left side, in world units
+   * @param minY lower side, in world units
+   * @param maxX right side, greater than {@code minX}
+   * @param maxY upper side, greater than {@code minY}
+   * @param margin free space on all sides, in user units
+   * @param scale user units to one world unit, at most what {@link #scale(double, double, double,
+   *     double)} gives
+   * @return the canvas
+   */
+  public static Canvas atScale(
+      double minX, double minY, double maxX, double maxY, double margin, double scale) {
     double w = Math.max(maxX - minX, 1e-9);
     double h = Math.max(maxY - minY, 1e-9);
-    double scale = Math.min((BOOK_WIDTH - 2 * margin) / w, (greatestHeight - 2 * margin) / h);
     double spare = BOOK_WIDTH - 2 * margin - w * scale;
     double height = h * scale + 2 * margin;
     return new Canvas(minX - spare / 2 / scale, maxY, scale, margin, BOOK_WIDTH, height, 1, false);

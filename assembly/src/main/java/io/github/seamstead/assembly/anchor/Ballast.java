@@ -131,8 +131,8 @@ public record Ballast(WindScreen screen, double friction) {
         Hazard.WIND,
         "Ballast slides before it lifts, above all on wet grass and smooth ground; drums leak and"
             + " roll.",
-        "Measure the friction on this ground with a loaded drum and a spring balance, wet as well"
-            + " as dry, and tie ballast low and to the frame.",
+        "Measure how a loaded drum slides on this ground with a spring balance, wet and dry; tie"
+            + " ballast low and to the frame.",
         STUDY);
   }
 }

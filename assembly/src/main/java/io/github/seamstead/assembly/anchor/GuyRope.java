@@ -112,8 +112,8 @@ public record GuyRope(double horizontal, double fromMast) {
     return Caution.of(
         Hazard.STRUCTURE,
         "A steep guy pulls far more than it holds, and pushes the mast down and the peg up.",
-        "Not under 30 degrees from the mast, better 45 or more; guys and pegs count as part of the"
-            + " tent when distances are kept free.",
+        "Set guys never under 30 degrees from the mast, better 45 or more; measure clear distances"
+            + " from guys and pegs.",
         ANGLE);
   }
 }

@@ -144,8 +144,8 @@ public record PeakWind(double basic, Terrain terrain, double height) {
         Hazard.STRUCTURE,
         "The gust is raised from a mean for flat ground. On a hill, at the edge of a slope or in a"
             + " gap between buildings the wind is stronger.",
-        "Take the rougher country upwind only if it reaches far in every direction; else, and on"
-            + " a hill, ask for the gust by the local code.",
+        "Count on rougher country only if it reaches far in every direction; else, and on a hill,"
+            + " ask for the gust by the local code.",
         EN);
   }
 

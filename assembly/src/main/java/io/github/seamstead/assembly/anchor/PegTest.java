@@ -45,10 +45,10 @@ public record PegTest(List<Double> pulls, double factor, Ground ground) {
       Caution.of(
           Hazard.STRUCTURE,
           "A pull test holds for one soil on one day, one kind of peg, driven as it was and pulled"
-              + " in the direction that it was pulled in.",
-          "Test in the worst spot and along the rope; halve for saturated or thawing ground; ask"
-              + " for buried services before driving. No standard gives a value for pegs shorter"
-              + " than 80 cm in the ground or thinner than 30 mm.",
+              + " in the direction that it was pulled in. No standard gives a value for pegs"
+              + " shorter than 80 cm in the ground or thinner than 30 mm.",
+          "Ask for buried services before driving pegs. Pull-test them in the worst spot, along the"
+              + " rope; halve for saturated or thawing ground.",
           SEASON);
 
   public PegTest {

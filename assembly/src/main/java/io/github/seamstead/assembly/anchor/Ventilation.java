@@ -183,16 +183,15 @@ public record Ventilation(double floorArea, double highArea, double lowArea) {
             Hazard.CARBON_MONOXIDE,
             "Anything that burns under a cover gives off carbon monoxide, which is not smelled; a"
                 + " barbecue that looks dead still does. This area is a rule against damp and says"
-                + " nothing about stoves.",
-            "Burn nothing inside that has no flue; fit a flue and an air inlet by its maker's"
-                + " figures and local rules, and do not rely on an alarm alone. Mesh counts only"
-                + " with its net area.",
+                + " nothing about stoves; mesh counts only with its net area.",
+            "Burn nothing inside that has no flue, no barbecue either; fit flue and air inlet by"
+                + " the maker's figures and local rules. Do not rely on an alarm alone.",
             CARBON_MONOXIDE),
         Caution.of(
             Hazard.FIRE,
             "Coated cloth burns or melts, and a flame-retardant finish resists a small flame only.",
-            "No open flame inside or within 6 m, heaters at least 3 m from exits and from what"
-                + " burns, gas bottles outside, a way out kept clear.",
+            "No open flame inside or within 6 m; heaters at least 3 m from exits and from what"
+                + " burns; gas bottles outside; a way out kept clear.",
             FLAME));
   }
 }

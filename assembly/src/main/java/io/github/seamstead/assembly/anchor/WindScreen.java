@@ -328,21 +328,22 @@ public record WindScreen(
         Caution.of(
             Hazard.WIND,
             "No tent is a storm shelter. This screening spreads an even wind over the whole cover;"
-                + " edges, corners and fluttering cloth see far more, and gusts come first.",
-            "Set the wind limit before pitching, say who decides, measure gusts, act at 60 % and"
-                + " clear people at 80 % of the limit. The factor used is "
+                + " edges, corners and fluttering cloth see far more, and gusts come first. The"
+                + " factor used is "
                 + Numbers.plain(windFactor)
                 + "; "
                 + Numbers.plain(FACTOR_OCCUPIED)
                 + " is printed for structures in use, "
                 + Numbers.plain(FACTOR_EVACUATED)
                 + " where evacuated at a set speed.",
+            "Set a wind limit and say who decides before pitching. Measure gusts: act at 60 % and"
+                + " clear people at 80 % of the limit.",
             FACTORS),
         new Caution(
             Hazard.STRUCTURE,
             "Frame, poles, joints, cloth, seams and the ground under the feet are not looked at.",
-            "A licensed engineer and the local code decide on the structure, above all where people"
-                + " gather or sleep.",
+            "A licensed engineer and the local code decide on frame, poles and ground, above all"
+                + " where people gather or sleep.",
             Optional.empty()));
   }
 }

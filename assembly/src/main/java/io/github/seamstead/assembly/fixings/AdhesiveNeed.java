@@ -167,8 +167,8 @@ public record AdhesiveNeed(
         Hazard.FIRE,
         "Many adhesives give off vapour that burns and harms, and not every adhesive holds on every"
             + " coating.",
-        "Keep flames and sparks away, work in moving air, follow the maker's sheet, and pull a"
-            + " trial joint apart after its full cure before the cover is glued.",
+        "Glue away from flames and sparks, in moving air, by the maker's sheet; first pull a trial"
+            + " joint apart after its full cure.",
         Source.commonPractice("trial joint on the actual cloth"));
   }
 }

@@ -92,9 +92,9 @@ public record CureConditions(
         Hazard.STRUCTURE,
         "A joint that was glued cold, damp or dirty, or loaded before its cure, opens later under"
             + " wind.",
-        "These limits are as stated by "
+        "Glue within the limits of "
             + statedBy
-            + "; clean and dry both faces, and do not lift a group before its joints have cured.",
+            + ", both faces clean and dry; lift no group before its joints have cured.",
         Optional.empty());
   }
 }

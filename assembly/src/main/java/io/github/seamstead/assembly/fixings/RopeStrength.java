@@ -163,8 +163,8 @@ public record RopeStrength(Fibre fibre, double diameter, boolean knotted, double
         Hazard.HEIGHT,
         "Old, wet, sun-worn or chafed rope has lost strength that cannot be seen, and a rope that"
             + " breaks whips back.",
-        "The maker's figure goes before a thumb rule; keep a factor of 12 or more where people"
-            + " can be under the load, and keep out of the rope's line.",
+        "Take the rope maker's figure before a thumb rule, with a factor of 12 or more where people"
+            + " can be under the load.",
         CORDAGE);
   }
 }

@@ -131,10 +131,9 @@ public record LiftLimit(LiftTask task, LiftForm form) {
     return Caution.of(
         Hazard.LIFTING,
         "The limit is for most healthy workers who stand firmly and lift smoothly with both hands;"
-            + " folded cloth sags and gives a poor grip.",
-        "It does not cover one hand, kneeling, carrying, pulling, uneven ground, heat or wind."
-            + " Loads over about 25 kg, or sagging loads of any mass, are a job for a team or a"
-            + " hoist.",
+            + " folded cloth sags and gives a poor grip. It does not cover one hand, kneeling,"
+            + " carrying, pulling, uneven ground, heat or wind.",
+        "Loads over about 25 kg, or sagging loads of any mass, are a job for a team or a hoist.",
         MANUAL);
   }
 }

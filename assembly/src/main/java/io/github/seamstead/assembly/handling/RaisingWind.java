@@ -157,20 +157,23 @@ public record RaisingWind(double looseArea, int people, double pullPerPerson) {
    * @return gust, mean, force, what is seen, and which of the two limits governs
    */
   public String text() {
-    Beaufort force = beaufort();
+    return rule(": " + beaufort().sign())
+        + " "
+        + (crewGust() < STOP_GUST
+            ? "Wind on the loose cloth, not its weight, sets the crew."
+            : "The published limit for large sheets governs.");
+  }
+
+  /** The limits as a rule to carry. */
+  private String rule(String sign) {
     return "Do not raise the cover in gusts above "
         + Numbers.fixed(limitGust(), 1)
         + " m/s or a mean wind above "
         + Numbers.fixed(limitMean(), 1)
         + " m/s (Beaufort "
-        + force.force()
-        + ": "
-        + force.sign()
-        + "); "
-        + (crewGust() < STOP_GUST
-            ? "wind on the loose cloth, not its weight, sets the crew"
-            : "the published limit for large sheets governs")
-        + ". Bring it down at "
+        + beaufort().force()
+        + sign
+        + "). Bring it down at "
         + Numbers.fixed(stopGust(), 1)
         + " m/s in gusts.";
   }
@@ -186,7 +189,7 @@ public record RaisingWind(double looseArea, int people, double pullPerPerson) {
             Hazard.WIND,
             "A gust turns loose cloth into a sail that lifts people off their feet; one gust can"
                 + " double what a sheet pulls.",
-            text() + " Measure gusts with a hand anemometer on the spot.",
+            rule("") + " Measure gusts on the spot.",
             ROOFING),
         Caution.of(
             Hazard.WIND,

@@ -262,17 +262,16 @@ public record RopePull(double load, double friction, double wrap, int ropes, dou
         Caution.of(
             Hazard.HEIGHT,
             "What is raised can fall, and a rope that breaks or slips whips along its line. The"
-                + " apex carries both sides of the rope at once.",
-            "Nobody stands under the load or in the rope's line; make fast before anyone lets go;"
-                + " roll or pad the edge, for a half turn over timber asks for more than twice the"
-                + " load and wears the cloth. Ask whether the apex may carry load and pull"
-                + " together.",
+                + " apex carries both sides of the rope at once; a half turn over timber asks for"
+                + " more than twice the load and wears the cloth.",
+            "Nobody under the load or in the rope's line; make fast before anyone lets go. Roll or"
+                + " pad the edge; ask whether the top may carry load and pull together.",
             EDGES),
         Caution.of(
             Hazard.LIFTING,
             "People tire and do not pull together.",
-            "About 60 lb (27 kg) is a steady pull of one person on firm ground; call the pull, and"
-                + " keep one person who does nothing but watch.",
+            "One person on firm ground pulls about 60 lb (27 kg) steadily. One calls the pull; one"
+                + " does nothing but watch.",
             PULLING));
   }
 }

@@ -137,8 +137,8 @@ public record TeamLift(
     return Caution.of(
         Hazard.LIFTING,
         "Folded cloth sags and gives a poor grip; a team does not share its load evenly.",
-        "Loads over about 25 kg, or sagging loads of any mass, are a job for a team or a hoist;"
-            + " more than four people are unlikely to lift well together.",
+        "Lift what sags, or is over about 25 kg, as a team or by a hoist; more than four lift badly"
+            + " together.",
         MergeSources.TEAM_UK);
   }
 }

@@ -102,8 +102,8 @@ public record AdhesiveTimes(
         Hazard.FIRE,
         "Many adhesives give off vapour that burns and harms while they are spread and while they"
             + " cure.",
-        "Keep flames, heaters and sparks away, work in moving air, and follow the maker's sheet for"
-            + " open time, cure and protection.",
+        "Keep flames, heaters and sparks away from adhesive, work in moving air, follow the maker's"
+            + " sheet for open time, cure and protection.",
         Optional.empty());
   }
 }

@@ -55,6 +55,10 @@ class BookInBrowserTest extends PagesInBrowser {
     List<PrintedPage> pages = printed("seed-loft/book.html", sheet);
     assertThat(front(pages)).hasSizeBetween(10, 18);
     assertThat(pages.get(1).text()).contains("page 2 of " + pages.size());
+    assertThat(pages.stream().filter(PrintedPage::lies))
+        .as("the join card lies across one page, with its last seam")
+        .singleElement()
+        .satisfies(page -> assertThat(page.text()).contains("Join card").contains("12 × lining"));
   }
 
   @Test
@@ -151,9 +155,11 @@ class BookInBrowserTest extends PagesInBrowser {
         "labels() | <svg role='img'><title>t</title><text y='9'>a</text><text y='9'>b</text></svg>",
         "labels() | <svg role='img'><title>t</title><text x='-20' y='20'>cut</text></svg>",
         "letters(11) | <svg role='img'><title>t</title><text y='9' font-size='9'>a</text></svg>",
+        "collisions() | <div class='sheet'><p>one</p><p style='margin-top:-2em'>on it</p></div>",
         "targets(24) | <input type='checkbox' aria-label='small'>",
         "hidden() | <details><summary>s</summary>shut</details>",
         "sheets(900) | <figure>may be cut</figure>",
+        "targets(44) | <details><summary style='display:block'>low</summary>x</details>",
         "small('p', 12) | <p style='font-size:11pt'>small</p>",
         "errors() | <math><merror><mi>x</mi></merror></math>"
       })

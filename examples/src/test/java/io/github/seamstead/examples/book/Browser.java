@@ -132,11 +132,19 @@ public final class Browser implements AutoCloseable {
     return texts;
   }
 
-  /** Prints the page; sizes in inches, as the protocol has them. */
-  public byte[] print(double width, double height) throws IOException {
+  /**
+   * Prints the page; sizes in inches, as the protocol has them.
+   *
+   * @param width width of the paper
+   * @param height height of the paper
+   * @param own whether the page's own sizes of paper are used where it states them
+   * @return a PDF file
+   * @throws IOException if the browser's answer cannot be read
+   */
+  public byte[] print(double width, double height, boolean own) throws IOException {
     return call(
             "Page.printToPDF",
-            Map.of("paperWidth", width, "paperHeight", height, "preferCSSPageSize", false))
+            Map.of("paperWidth", width, "paperHeight", height, "preferCSSPageSize", own))
         .path("data")
         .binaryValue();
   }

@@ -47,6 +47,9 @@ abstract class PagesInBrowser {
   /** A book has an edge to bind it by. */
   private static final double BOOK_MARGINS = (20 + 10) / 25.4;
 
+  /** What a book leaves free above and below, its foot included. */
+  private static final double BOOK_ENDS = (10 + 14) / 25.4;
+
   private static final int PIXELS = 96;
 
   /** The least part of a sheet that is used: in the front, and anywhere in a book. */
@@ -54,15 +57,22 @@ abstract class PagesInBrowser {
 
   private static final double LEAST_OF_BACK = 1.0 / 3;
 
+  /** What opens the sheet of safety, and what closes it where its rules have sources. */
+  private static final String SAFETY = dense("One person is in charge of safety each day");
+
+  private static final String END_OF_SAFETY = dense("Sources: 1 ");
+
   /** Width and height in inches. */
   enum Sheet {
-    A4(210 / 25.4, 297 / 25.4),
-    LETTER(8.5, 11);
+    A4("A4", 210 / 25.4, 297 / 25.4),
+    LETTER("letter", 8.5, 11);
 
+    private final String css;
     private final double width;
     private final double height;
 
-    Sheet(double width, double height) {
+    Sheet(String css, double width, double height) {
+      this.css = css;
       this.width = width;
       this.height = height;
     }
@@ -204,10 +214,11 @@ abstract class PagesInBrowser {
       try {
         none(all, "not shown on paper", browser, "hidden()");
         none(all, "wider than the paper", browser, "wide()");
-        int height = (int) ((sheet.height - MARGINS) * PIXELS);
+        int height = (int) ((sheet.height - (isBook(page) ? BOOK_ENDS : MARGINS)) * PIXELS);
+        none(all, "text on other text", browser, "collisions()");
         none(all, "cut by page ends", browser, "sheets(" + height + ")");
         none(all, "formulas under 7 pt", browser, "small('math *', 7)");
-        none(all, "safety under 12 pt", browser, "small('.safety p', 12)");
+        none(all, "safety under 12 pt", browser, "small('.hazard,.hazard strong', 12)");
         none(all, "text of the front under 10 pt", browser, "small('.steps span,.pause span', 10)");
       } finally {
         browser.media("");
@@ -217,6 +228,12 @@ abstract class PagesInBrowser {
       all.assertThat(pages).isNotEmpty().allMatch(p -> !dense(p.text()).isEmpty());
       all.assertThat(text).contains(headings.stream().map(PagesInBrowser::dense).toList());
       if (isBook(page)) {
+        all.assertThat(pages)
+            .as("%s: pages with rules of safety", sheet)
+            .filteredOn(p -> dense(p.text()).contains(SAFETY))
+            .hasSize(1)
+            .allMatch(
+                p -> dense(p.text()).contains(END_OF_SAFETY) || !text.contains(END_OF_SAFETY));
         int front = front(pages).size();
         // The worked sums end where they end; nothing follows that could fill their last page.
         int judged = pages.size() - (page.contains("worked") ? 1 : 0);
@@ -254,10 +271,20 @@ abstract class PagesInBrowser {
     String key = sheet + page;
     List<PrintedPage> known = prints.get(key);
     if (known == null) {
-      known = PrintedPage.of(openFolded(page, 680).print(sheet.width, sheet.height));
+      Browser browser = openFolded(isBook(page) ? forPaper(page, sheet) : page, 680);
+      known = PrintedPage.of(browser.print(sheet.width, sheet.height, isBook(page)));
       prints.put(key, known);
     }
     return known;
+  }
+
+  /** The book as a job that states this paper gets it; the paper is all that differs. */
+  private static String forPaper(String page, Sheet sheet) throws IOException {
+    String html = Files.readString(folder.resolve(page));
+    String sized = html.replaceAll("size:(A4|letter)", "size:" + sheet.css);
+    Path other = folder.resolve(page).resolveSibling("book-" + sheet.css + ".html");
+    Files.writeString(other, sized);
+    return folder.relativize(other).toString().replace('\\', '/');
   }
 
   static Path folder() {

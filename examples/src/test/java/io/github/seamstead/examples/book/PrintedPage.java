@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
@@ -13,8 +14,9 @@ import org.apache.pdfbox.text.TextPosition;
  *
  * @param text all its text
  * @param filled how much of its height is used, 0 to 1, the footer not counted
+ * @param lies whether the page is wider than high
  */
-record PrintedPage(String text, double filled) {
+record PrintedPage(String text, double filled, boolean lies) {
 
   private static final double FOOTER = 0.94;
 
@@ -26,7 +28,8 @@ record PrintedPage(String text, double filled) {
         reader.setStartPage(i);
         reader.setEndPage(i);
         String text = reader.getText(document);
-        pages.add(new PrintedPage(text, reader.lowest));
+        PDRectangle box = document.getPage(i - 1).getMediaBox();
+        pages.add(new PrintedPage(text, reader.lowest, box.getWidth() > box.getHeight()));
       }
     }
     return pages;

@@ -144,11 +144,35 @@ const probe = (() => {
 
   // What is touched and is lower or narrower than so many pixels; links of the contents need half.
   function targets(least) {
-    return all('nav a,summary,input,button,.bar a').filter(a => {
+    return all('nav a,summary,input,button,textarea,.bar a,.foot a,.warn a').filter(a => {
       const box = (a.closest('label') || a).getBoundingClientRect();
       const wanted = a.closest('nav') ? Math.min(24, least) : least;
       return a.checkVisibility() && (box.height < wanted || box.width < wanted);
     }).map(a => short(a.textContent || a.getAttribute('aria-label') || a.outerHTML));
+  }
+
+  // Running text of the sheets that lies on other text: tags, titles, labels, cells.
+  function collisions() {
+    const faults = [];
+    for (const sheet of all('.sheet')) {
+      const found = texts().filter(node => sheet.contains(node) && !node.parentElement.closest('svg,sup'))
+        .flatMap(node => {
+          const range = document.createRange();
+          range.selectNodeContents(node);
+          return [...range.getClientRects()].filter(box => box.width > 1)
+            .map(box => ({node, box, name: short(node.data)}));
+        });
+      found.forEach((one, i) => found.slice(i + 1).forEach(other => {
+        const wide = Math.min(one.box.right, other.box.right) - Math.max(one.box.left, other.box.left);
+        // The line box is higher than the ink.
+        const tall = Math.min(one.box.bottom, other.box.bottom) - Math.max(one.box.top, other.box.top);
+        if (one.node !== other.node && wide > 1
+            && tall > Math.min(one.box.height, other.box.height) * 0.4) {
+          faults.push(`"${one.name}" lies on "${other.name}"`);
+        }
+      }));
+    }
+    return faults;
   }
 
   // Letters of drawings that are smaller than so many pixels on the screen.
@@ -248,6 +272,6 @@ const probe = (() => {
     return all('math merror').map(e => short(e.textContent));
   }
 
-  return {contrast, wide, links, outside, headings, ids, alternatives, targets, labels, letters,
+  return {contrast, collisions, wide, links, outside, headings, ids, alternatives, targets, labels, letters,
     hidden, sheets, small, errors};
 })();

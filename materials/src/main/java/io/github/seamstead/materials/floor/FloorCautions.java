@@ -71,7 +71,8 @@ public final class FloorCautions {
                 + mass(GUIDE_LIFT)
                 + " for men and "
                 + mass(GUIDE_LIFT_WOMEN)
-                + " for women, close to the body.",
+                + " for women, close to the body; half at 5 to 8 lifts a minute. Weigh a full"
+                + " bucket.",
             LIFTING));
   }
 
@@ -88,9 +89,9 @@ public final class FloorCautions {
             + mass(payload)
             + " long before the body looks full, and an overloaded trailer swings and does not"
             + " stop.",
-        "Payload is permitted gross less own mass; without brakes "
+        "A trailer's payload is its permitted gross less its own mass; without brakes "
             + mass(UNBRAKED_GROSS)
-            + " gross is usual. Load the axle first and keep weight on the ball.",
+            + " gross is usual. Keep weight on the ball.",
         UNBRAKED);
   }
 
@@ -103,8 +104,8 @@ public final class FloorCautions {
     return new Caution(
         Hazard.MACHINERY,
         "A turning drum takes sleeves, shovels and hands.",
-        "Guard on, nothing reaches into a turning drum, stop and unplug it before cleaning; a"
-            + " residual current device on the lead.",
+        "Mixer guard on, nothing reaches into a turning drum; unplug it before cleaning; a residual"
+            + " current device on the lead.",
         Optional.of(Source.commonPractice("mixer rules")));
   }
 
@@ -117,7 +118,7 @@ public final class FloorCautions {
     return Caution.of(
         Hazard.FIRE,
         "Rags with drying oil heat themselves and have flamed within 3 to 6 h.",
-        "Spread them flat outdoors or keep them in a closed metal can filled with water; let"
+        "Spread oily rags flat outdoors or keep them under water in a closed metal can; let"
             + " vapours out while coats dry.",
         RAGS);
   }
@@ -132,7 +133,7 @@ public final class FloorCautions {
         Hazard.CARBON_MONOXIDE,
         "A stove or a gas heater under a closed cover makes carbon monoxide, and burning gas adds"
             + " water to the air.",
-        "Dry with moving air; no open flame without a flue, an open vent and an alarm, and nobody"
+        "Dry the floor with moving air; no flame without a flue, an open vent and an alarm; nobody"
             + " sleeps there.",
         Optional.of(Source.commonPractice("heaters in shelters")));
   }

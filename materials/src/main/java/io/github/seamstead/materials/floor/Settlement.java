@@ -136,8 +136,8 @@ public record Settlement(Range squeeze, Range decay, Range total, List<String> a
     return new Caution(
         Hazard.STRUCTURE,
         "Soft, filled or peaty ground may sink unevenly and tilt hearth, posts and floor.",
-        "This is a bound from the thickness of the soft layer alone; probe with a rod at every post"
-            + " and ask where it sinks in by hand.",
+        "Probe soft ground with a rod at every post, and ask where it sinks in by hand; the"
+            + " reckoned sinking is a bound only.",
         Optional.of(COMPRESSION));
   }
 }

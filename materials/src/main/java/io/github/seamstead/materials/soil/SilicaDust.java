@@ -15,10 +15,9 @@ public final class SilicaDust {
       Caution.of(
           Hazard.SILICA_DUST,
           "Dry soil, sand and sanding of the finished floor raise silica dust that scars the"
-              + " lungs.",
-          "Usual limit 0.05 mg of respirable crystalline silica per m3 of air over 8 h, action from"
-              + " half of it: keep it damp, do not sweep dry, work outdoors, wear a fitted P3 or"
-              + " N100 mask.",
+              + " lungs; action is due from half the usual limit.",
+          "Keep it damp, do not sweep dry, work outdoors, wear a fitted P3 or N100 mask: usual"
+              + " limit 0.05 mg of respirable crystalline silica per m3 over 8 h.",
           SILICA);
 
   private SilicaDust() {}

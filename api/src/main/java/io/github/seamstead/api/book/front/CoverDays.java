@@ -12,6 +12,7 @@ import io.github.seamstead.geometry.markout.MarkOut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The days from the frame to the joined cover. */
 final class CoverDays {
@@ -64,7 +65,10 @@ final class CoverDays {
             .tools(
                 w.isModel()
                     ? "ruler, fine saw or knife on a board, pencil"
-                    : "tape, level or water hose, string, chalk, saw, props")
+                    : "tape, level or water hose, string, chalk, saw, props"
+                        + (desk.plan().anchoring().isPresent()
+                            ? "; hammer, spring scale, pegs"
+                            : ""))
             .material(
                 (w.isModel() ? "sticks, glue, thread; " : "poles and what joins them; ")
                     + "frame card")
@@ -96,6 +100,7 @@ final class CoverDays {
     }
     day.step("Tape the height over the middle of the base:", w.length(m.frameHeight()));
     survey(day);
+    new RaisingDays(desk).testPegs(day);
     day.pause(
         "before any cloth is cut",
         List.of(
@@ -150,21 +155,25 @@ final class CoverDays {
                     + cloth()
                     + "; piece cards, cut cards")
             .people(crew);
+    boolean flaws = desk.plan().layout().filter(CoverDays::hasFlaws).isPresent();
+    boolean kept =
+        desk.document().cover().filter(c -> c.hem().isAnywhere(HemKind.REINFORCED)).isPresent();
     day.step("Spread the sheet good side up, the edge of the ruler towards you.");
-    desk.plan()
-        .layout()
-        .filter(CoverDays::hasFlaws)
-        .ifPresent(l -> day.step("Find each flaw ringed on the cut card; ring it on the cloth."));
+    if (flaws) {
+      day.step("Find each flaw ringed on the cut card; ring it on the cloth.");
+    }
     day.step("Mark corners a and b of every piece by the cut card, in its order.");
     day.step("Draw each piece from a and b by its piece card. A second person reads aloud.");
     day.step(
         "Tape both checks of the piece card; draw again what is off by more than " + close() + ".");
     day.pause(
         "before the first cut",
-        List.of(
-            "every piece of the sheet drawn, none over a flaw",
-            "both checks of each piece within " + close(),
-            "kept edges lie on the edge of the sheet"));
+        Stream.of(
+                "every piece of the sheet drawn" + (flaws ? ", none over a flaw" : ""),
+                "both checks of each piece within " + close(),
+                kept ? "kept edges lie on the edge of the sheet" : "")
+            .filter(item -> !item.isEmpty())
+            .toList());
     day.step(
         "Cut along the full lines"
             + (w.isModel() ? ", the blade away from yourself." : ", away from yourself. Cut the")

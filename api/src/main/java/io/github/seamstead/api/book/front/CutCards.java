@@ -49,6 +49,24 @@ final class CutCards {
 
   private CutCards() {}
 
+  /** From the left end of the sheet on. */
+  static List<Placement> inOrder(LayoutPart layout, StockUse use) {
+    return use.placements().stream()
+        .sorted(Comparator.comparingDouble(p -> layout.placed(p).bounds().minX()))
+        .toList();
+  }
+
+  static StockItem item(LayoutPart layout, StockUse use) {
+    return layout.stock().stream()
+        .filter(s -> s.id().equals(use.stockId()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  static String name(StockItem item, StockUse use) {
+    return use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
+  }
+
   static void write(Desk desk) {
     if (desk.plan().cover().isEmpty() || desk.plan().layout().isEmpty()) {
       return;
@@ -60,13 +78,9 @@ final class CutCards {
         cuts.stream().collect(Collectors.toMap(CutShape::id, Function.identity()));
     double scale = scale(layout);
     for (StockUse use : layout.result().used()) {
-      StockItem item =
-          layout.stock().stream()
-              .filter(s -> s.id().equals(use.stockId()))
-              .findFirst()
-              .orElseThrow();
+      StockItem item = item(layout, use);
       List<Laid> laid = laid(layout, use, shapes, names);
-      String name = use.stockId() + (item.count() > 1 ? " " + use.copy() : "");
+      String name = name(item, use);
       desk.add(
           "Cut card: " + name,
           "Cut card",
@@ -90,8 +104,7 @@ final class CutCards {
 
   /** A sheet is shown whole, a roll only as far as it is used. */
   private static double shown(LayoutPart layout, StockUse use) {
-    StockItem item =
-        layout.stock().stream().filter(s -> s.id().equals(use.stockId())).findFirst().orElseThrow();
+    StockItem item = item(layout, use);
     double length = item.outline().bounds().width();
     return item instanceof io.github.seamstead.geometry.stock.Roll
         ? Math.min(length, use.usedLength() + ROLL_REST)
@@ -101,7 +114,7 @@ final class CutCards {
   private static List<Laid> laid(
       LayoutPart layout, StockUse use, Map<String, CutShape> shapes, PieceNames names) {
     List<Laid> laid = new ArrayList<>();
-    for (Placement p : use.placements()) {
+    for (Placement p : inOrder(layout, use)) {
       CutShape shape = shapes.get(p.pieceId());
       if (shape == null) {
         continue;
@@ -122,7 +135,6 @@ final class CutCards {
               p.mirrored(),
               folds(shape.pieces().get(p.copy() - 1), p)));
     }
-    laid.sort(Comparator.comparingDouble(l -> l.outline().bounds().minX()));
     return laid;
   }
 
@@ -148,7 +160,8 @@ final class CutCards {
             + " by "
             + w.length(b.height())
             + ", good side up. Along: from the left. Off: from the lower edge."
-            + (item.flaws().isEmpty() ? "" : " Ringed: a flaw."),
+            + " Mark and cut in the order of the numbers."
+            + (item.flaws().isEmpty() ? "" : " Ringed: a flaw, " + flaws(w, item) + "."),
         "class",
         "lead");
     desk.figure(
@@ -163,6 +176,24 @@ final class CutCards {
     }
     m.closeLine();
     return m;
+  }
+
+  /** Where the flaws are, so that they can be ringed on the cloth before it is marked. */
+  private static String flaws(Sizes w, StockItem item) {
+    return item.flaws().stream()
+        .limit(MOST_ROWS)
+        .map(Outline::bounds)
+        .map(
+            b ->
+                w.length(b.minX())
+                    + " to "
+                    + w.length(b.maxX())
+                    + " along and "
+                    + w.length(b.minY())
+                    + " to "
+                    + w.length(b.maxY())
+                    + " off")
+        .collect(Collectors.joining("; "));
   }
 
   private static void rows(Desk desk, Markup m, String name, List<Laid> laid, int from, int to) {

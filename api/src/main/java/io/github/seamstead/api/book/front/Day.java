@@ -117,6 +117,12 @@ final class Day {
     return this;
   }
 
+  /** Marks a sheet that is worked off on the day of the sheet after it, which counts the day. */
+  Day andTheSameDay() {
+    span = 0;
+    return this;
+  }
+
   /** Marks the day whose date the document states. */
   Day joins() {
     joining = true;

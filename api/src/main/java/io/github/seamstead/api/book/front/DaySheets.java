@@ -12,17 +12,13 @@ final class DaySheets {
   private DaySheets() {}
 
   static void write(Desk desk, WorkPlan work) {
-    int first = 1;
     for (int i = 0; i < work.days().size(); i++) {
       Day day = work.days().get(i);
-      int last = first + (int) day.span() - 1;
-      String number = first == last ? Integer.toString(first) : first + "–" + last;
       desk.add(
-          (first == last ? "Day " : "Days ") + number + ": " + day.title(),
+          work.label(i) + ": " + day.title(),
           "Day sheet",
           Sheet.Kind.CARD,
-          body(day, work.dateText(i), "d" + first, desk.sums()));
-      first = last + 1;
+          body(day, work.dateText(i), "d" + (i + 1), desk.sums()));
     }
   }
 

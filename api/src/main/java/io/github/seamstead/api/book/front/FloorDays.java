@@ -81,7 +81,7 @@ final class FloorDays {
     }
     day.step("Ram what was loosened.")
         .step("Pour out a bucket of water: it must run off and not stand.")
-        .step("Mark on the stakes how far below the level each layer ends:", tops())
+        .step("Mark on the stakes how far below the level each layer ends: " + tops() + ".")
         .step("Stake the edging along the outline, its top on the level; the door's side last.");
     work.stream().limit(1).forEach(s -> day.home(s.check()));
     day.home("hole covered or fenced", "bed " + fall + ", checked on a cross of strings");
@@ -112,8 +112,8 @@ final class FloorDays {
     double top = floor.buildUp().thickness();
     return floor.buildUp().section().stream()
         .filter(b -> b.top() > b.bottom())
-        .map(b -> w.words().small(top - b.top()))
-        .collect(Collectors.joining(" · "));
+        .map(b -> b.name() + " " + w.words().small(top - b.top()))
+        .collect(Collectors.joining(", "));
   }
 
   private Day base(List<EarthQuantity> loose) {
@@ -208,14 +208,19 @@ final class FloorDays {
       day.step("Mist the layer below until it is dark and does not shine; brush on slip.");
     }
     day.step(
-        "Set two rails to the thickness, at the sector marked 1, farthest from the door:",
+        "Set two rails, tops where the "
+            + name
+            + " ends, at the sector marked 1, farthest from the door. Thickness:",
         w.words().small(q.meanThickness()));
     day.warn("Dust of soil and sand scars the lungs: damp it, wear a P3 or N100 mask.");
     day.step("Mix by the card: a handful holds when squeezed, breaks clean.");
     if (pack) {
-      day.step("Spread it along the rails, rake it even, as loose as:", spread(work));
+      if (at >= 0) {
+        day.step("Tip each load where the map has its sector; tick it on the mixer card.");
+      }
+      day.step("Heap it loose over the rails, rake it even this thick:", spread(work));
       day.step(
-          "Ram from the edge inwards until the rammer rings and jumps. Passes:",
+          "Ram it down to the rails, from the edge inwards, until the rammer rings. Passes:",
           passes(work).orElse(""));
     } else {
       day.step("Press it onto the layer below; pull it level along the rails.");

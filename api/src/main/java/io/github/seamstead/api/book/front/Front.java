@@ -1,6 +1,8 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.job.Paper;
+import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
@@ -42,7 +44,9 @@ public final class Front {
       Sheet sheet = sheets.get(i);
       page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), shown, digest));
     }
-    page.style(FrontStyle.css(shown, digest));
+    page.style(
+        FrontStyle.css(
+            shown, digest, plan.job().document().site().map(Site::bookPaper).orElse(Paper.A4)));
     page.script(FrontScript.TEXT);
     page.mark("data-name", name);
     page.mark("data-job", Markup.anchor(name) + "-" + digest);
@@ -55,6 +59,7 @@ public final class Front {
     WorkPlan work = WorkPlan.of(desk);
     ChangeSheet.write(desk);
     StartSheet.write(desk, work);
+    SafetySheet.write(desk);
     DaySheets.write(desk, work);
     FrameCard.write(desk);
     SurveyForm.write(desk);
@@ -67,7 +72,6 @@ public final class Front {
     WaitingCard.write(desk, work);
     SoilCard.write(desk);
     LookAhead.write(desk, work);
-    SafetySheet.write(desk);
     return desk;
   }
 

@@ -1,5 +1,8 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.api.job.Paper;
+import java.util.Locale;
+
 /** The look of the front, on a phone and on paper with a binding edge. */
 final class FrontStyle {
 
@@ -76,6 +79,7 @@ final class FrontStyle {
       .bar textarea{width:100%;font:inherit}
       @media (max-width:40rem){.two,.two.even,.two.mixer,.three,.cond{grid-template-columns:minmax(0,1fr)}
         .cond .long{grid-column:1}.seams{columns:1}.recipes{grid-template-columns:1fr}
+        .foot a,.warn a{display:inline-flex;min-height:2.75rem;align-items:center}
         main{padding:0 .5rem}.sheet>.in{padding:.3rem .5rem}
         figure.pic.broad svg{width:auto}}
       @media print{
@@ -85,18 +89,20 @@ final class FrontStyle {
         body{font-size:10.5pt;line-height:1.3}
         .sheet{border:0;border-radius:0;margin:0 0 2mm;position:relative}
         .sheet>summary{padding:0;min-height:0;background:none;border-top:.7mm solid #161616}
-        .sheet>summary h2{font-size:13pt;margin:1.8mm 0 .3mm;break-before:auto}
+        .sheet>summary h2{font-size:13pt;margin:3.4mm 0 .3mm;break-before:auto}
         .sheet>.in{padding:0}
         .sheet.half{break-inside:avoid}
         .sheet.page{break-before:page}
         .sheet.page:first-child{break-before:auto}
         .sheet.page+.sheet{break-before:page}
+        .sheet.wide{page:wide;break-inside:avoid}
         .sheet h3{margin:2.5mm 0 .5mm;font-size:11pt}
         .sheet p{margin:.8mm 0}
-        .tag{font-size:8pt;position:absolute;right:0;top:1.4mm;background:#fff}
+        .tag{font-size:8pt;line-height:1;position:absolute;right:0;top:1.2mm;white-space:nowrap}
         .sheet .tag{margin:0}
-        .three{grid-template-columns:auto minmax(0,1fr);gap:1mm 3mm}
-        .wrap{gap:1mm 3mm}
+        .three{grid-template-columns:auto minmax(0,1fr);gap:1mm 2mm}
+        .sheet .three table.names td,.sheet .three table.names th{padding:.3mm .8mm}
+        .wrap{gap:1mm 2mm}.wrap .scroll{margin:.6mm 0}
         .check{padding:.3mm 1.5mm}
         .fields .blank{width:13mm}
         .two{grid-template-columns:auto minmax(0,1fr);gap:1mm 5mm}
@@ -124,8 +130,11 @@ final class FrontStyle {
         .pair .scroll{margin:.6mm 0;flex:0 1 auto;max-width:88mm}
         .pair table.names td,.pair table.names th{padding:.3mm .8mm}
         .seams .tk{padding:.2mm 0}
-        .seams.splices{columns:4}
-        .two.join{grid-template-columns:70mm minmax(0,1fr)}
+        .seams.splices{columns:3}
+        .sheet.wide{margin:0}
+        .sheet.wide .scroll{margin:1mm 0}
+        .sheet.wide h3{margin:1.5mm 0 .5mm}
+        .sheet.wide table.names td,.sheet.wide table.names th{padding:.2mm .8mm}
         .pause ul,.end ul{columns:2;column-gap:4mm}
         .pause .tk,.end .tk{padding:.2mm 0}
         .tk,.lead,.cond{line-height:1.16}
@@ -140,7 +149,6 @@ final class FrontStyle {
         .form{columns:5;column-gap:3mm}
         .form p{margin:0;break-inside:avoid;white-space:nowrap}
         .form .blank{width:12mm}
-        .sheet.flow{break-inside:auto}
         .safety{columns:2;column-gap:5mm;font-size:12pt}
         .safety p{margin:.5mm 0}.safety sup{line-height:0;font-size:9pt}
         .safety h3{margin-top:1mm}
@@ -162,11 +170,19 @@ final class FrontStyle {
 
   private FrontStyle() {}
 
-  /** The style, with the job's name and digest at the foot of every printed page. */
-  static String css(String name, String digest) {
+  /**
+   * The style for a paper, with the job's name and digest at the foot of every printed page. A wide
+   * sheet lies across its page, which is bound at the top.
+   */
+  static String css(String name, String digest, Paper paper) {
     String foot = quoted(name + " \u00b7 job " + digest);
+    String size = paper.name().equals("A4") ? "A4" : paper.name().toLowerCase(Locale.ROOT);
     return STYLE
-        + "@media print{@page{@bottom-left{content:"
+        + "@media print{@page wide{size:"
+        + size
+        + " landscape;margin:20mm 10mm 14mm 10mm}@page{size:"
+        + size
+        + ";@bottom-left{content:"
         + foot
         + ";font:8pt sans-serif}@bottom-right{content:\"page \" counter(page) \" of \""
         + " counter(pages);font:8pt sans-serif}}}\n";

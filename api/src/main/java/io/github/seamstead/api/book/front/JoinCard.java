@@ -18,7 +18,18 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** The map of the panels as they lie, and every seam in its order with a box. */
 final class JoinCard {
 
-  private static final double SIZE = 70;
+  private static final double SIZE = 100;
+
+  /** A ring of few panels shares its page with other cards. */
+  private static final int FEW = 7;
+
+  private static final double SMALL = 70;
+
+  /** With more seams the rest stands on a card of its own. */
+  private static final int MOST_ON_ONE_SHEET = 28;
+
+  /** A longer table stands in two parts side by side. */
+  private static final int MOST_ROWS = 14;
 
   private JoinCard() {}
 
@@ -34,24 +45,32 @@ final class JoinCard {
         "As it lies: inside out, plain side up, seen from above, the door panel at the bottom.",
         "class",
         "lead");
-    m.open("div", "class", "two join");
-    desk.figure(m, map(desk, part), false);
-    m.open("div");
-    ring(desk, m, part);
-    m.close().closeLine();
-    desk.add("Join card", "Join card", Sheet.Kind.CARD, m);
-    seams(desk, cover);
-  }
-
-  private static void seams(Desk desk, CoverPart cover) {
     SeamWork seams = new SeamWork(desk);
-    if (seams.kinds().isEmpty()) {
-      return;
+    int many = part.ring().joints().size();
+    boolean small = many <= FEW;
+    boolean all = !small && many <= MOST_ON_ONE_SHEET;
+    m.open("div", "class", small ? "two" : "two join").open("div");
+    desk.figure(m, map(desk, part, small ? SMALL : SIZE), false);
+    if (all) {
+      splices(m, cover);
     }
-    Markup m = new Markup();
-    kinds(m, seams);
-    splices(m, cover);
-    desk.add("Seam card", "Join card", Sheet.Kind.CARD, m);
+    m.close().open("div");
+    ring(desk, m, part);
+    if (all) {
+      kinds(m, seams);
+    }
+    m.close().closeLine();
+    if (small) {
+      kinds(m, seams);
+      splices(m, cover);
+    }
+    desk.add("Join card", "Join card", small ? Sheet.Kind.CARD : Sheet.Kind.WIDE, m);
+    if (!small && !all) {
+      Markup rest = new Markup();
+      kinds(rest, seams);
+      splices(rest, cover);
+      desk.add("Seam card", "Join card", Sheet.Kind.CARD, rest);
+    }
   }
 
   private static void splices(Markup m, CoverPart cover) {
@@ -99,6 +118,19 @@ final class JoinCard {
       m.element("p", "No order of the ring keeps the limits stated: see the start sheet.");
       return;
     }
+    List<JoinStep> steps = part.order().get().steps();
+    boolean pair = steps.size() > MOST_ROWS;
+    int half = pair ? (steps.size() + 1) / 2 : steps.size();
+    m.open("div", "class", pair ? "pair" : "");
+    rows(desk, m, part, steps.subList(0, half), "The ring in the order of joining");
+    if (pair) {
+      rows(desk, m, part, steps.subList(half, steps.size()), "The ring, further");
+    }
+    m.closeLine();
+  }
+
+  private static void rows(
+      Desk desk, Markup m, JoiningPart part, List<JoinStep> steps, String caption) {
     boolean teams = part.options().teams() > 1;
     List<String> columns =
         new ArrayList<>(List.of("#", "seam", "this edge", "to that", "#in hand"));
@@ -106,8 +138,8 @@ final class JoinCard {
       columns.add("#team");
     }
     columns.add("done");
-    Ticks.table(m, "The ring in the order of joining", columns.toArray(String[]::new));
-    for (JoinStep step : part.order().get().steps()) {
+    Ticks.table(m, caption, columns.toArray(String[]::new));
+    for (JoinStep step : steps) {
       Joint j = step.joint();
       m.open("tr");
       Ticks.cells(m, "#" + step.number());
@@ -129,6 +161,10 @@ final class JoinCard {
    * Every kind of seam in the order of the work: how it laps, how long it is, how long it takes.
    */
   private static void kinds(Markup m, SeamWork seams) {
+    if (seams.kinds().isEmpty()) {
+      return;
+    }
+    m.element("h3", "Every seam, in the order of the work");
     Ticks.table(m, "Every kind of seam", "seams", "#all", "#one team", "which lies on top", "done");
     for (SeamKind kind : seams.kinds()) {
       m.open("tr");
@@ -146,7 +182,7 @@ final class JoinCard {
     Ticks.endTable(m);
   }
 
-  private static Drawing map(Desk desk, JoiningPart part) {
+  private static Drawing map(Desk desk, JoiningPart part, double size) {
     List<PlacedPiece> places = part.lying().places();
     int n = places.size();
     double door =
@@ -155,9 +191,9 @@ final class JoinCard {
             .findFirst()
             .map(PlacedPiece::angle)
             .orElse(0.0);
-    Sketch s = new Sketch(SIZE, SIZE);
-    double outer = SIZE / 2 - (n > 16 ? 13 : 11);
-    Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
+    Sketch s = new Sketch(size, size);
+    double outer = size / 2 - (n > 16 ? 13 : 11);
+    Vector2D middle = Vector2D.of(size / 2, size / 2);
     for (PlacedPiece place : places) {
       double turn = place.angle() - door - Math.PI / 2;
       double half = Math.PI / n;

@@ -3,11 +3,20 @@ package io.github.seamstead.api.book.front;
 import io.github.seamstead.api.page.Markup;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What takes weeks to get: needs down, weeks across, a box to tick when a need is met. */
 final class LookAhead {
 
   private static final int WEEKS = 6;
+
+  /**
+   * Something that takes time to get.
+   *
+   * @param what what has to be there
+   * @param before the day sheet that starts only then
+   */
+  private record Need(String what, String before) {}
 
   private LookAhead() {}
 
@@ -15,7 +24,7 @@ final class LookAhead {
     if (desk.sizes().isModel()) {
       return;
     }
-    List<String> needs = needs(desk, work);
+    List<Need> needs = needs(desk, work);
     if (needs.isEmpty()) {
       return;
     }
@@ -28,6 +37,7 @@ final class LookAhead {
         "lead");
     List<String> columns = new ArrayList<>();
     columns.add("need");
+    columns.add("ready for");
     for (int week = 1; week <= WEEKS; week++) {
       columns.add(week == 1 ? "this week" : "+" + (week - 1));
     }
@@ -35,43 +45,79 @@ final class LookAhead {
     Ticks.table(m, "Needs over the weeks", columns.toArray(String[]::new));
     for (int i = 0; i < needs.size(); i++) {
       m.open("tr");
-      Ticks.cells(m, needs.get(i));
+      String what = needs.get(i).what();
+      Ticks.cells(m, what, needs.get(i).before());
       for (int week = 1; week <= WEEKS; week++) {
         m.open("td");
-        Ticks.bare(m, "need" + i + "w" + week, needs.get(i) + ": met in week " + week);
+        Ticks.bare(m, "need" + i + "w" + week, what + ": met in week " + week);
         m.close();
       }
       m.open("td");
-      Ticks.blank(m, "need" + i + "why", needs.get(i) + ": why missed");
+      Ticks.blank(m, "need" + i + "why", what + ": why missed");
       m.close().closeLine();
     }
     Ticks.endTable(m);
     desk.add("Look ahead", "Look ahead", Sheet.Kind.CARD, m);
   }
 
-  private static List<String> needs(Desk desk, WorkPlan work) {
-    List<String> needs = new ArrayList<>();
+  private static List<Need> needs(Desk desk, WorkPlan work) {
+    List<Need> needs = new ArrayList<>();
     if (!desk.plan().mixes().isEmpty()) {
-      needs.add("tiles dry and read, mix decided");
+      needs.add(new Need("tiles dry and read, mix decided", "the order of sand"));
     }
     if (desk.plan().frame().isPresent()) {
-      needs.add("frame taped, job planned again");
+      work.startsWith("Mark out")
+          .ifPresent(day -> needs.add(new Need("frame taped, job planned again", day)));
     }
     Needs buy = Needs.of(desk);
     if (!buy.lines().isEmpty()) {
-      needs.add("all of the order on site");
+      needs.add(new Need("the order on site, sand when its tiles are read", work.firstLabel()));
     }
-    if (!desk.sizes().isModel() && desk.plan().handling().isPresent()) {
-      needs.add("calm day forecast, enough people for raising");
-      needs.add("frame and anchorage checked by a licensed person");
-    }
+    work.startsWith("Turn and raise")
+        .ifPresent(
+            day -> {
+              needs.add(new Need("calm day forecast, enough people for raising", day));
+              needs.add(new Need("frame and anchorage checked by a licensed person", day));
+              desk.plan()
+                  .anchoring()
+                  .ifPresent(
+                      a -> needs.add(new Need("pegs tested on site, job planned again", day)));
+            });
+    work.startsWith("Dig and level")
+        .ifPresent(day -> needs.add(new Need("buried cables asked for, bed drained", day)));
     if (desk.plan().floor().isPresent()) {
-      needs.add("buried cables asked for, bed drained");
-      needs.add("mixer, barrow, trailer booked");
+      work.startsWith("Lay the ")
+          .ifPresent(
+              day -> {
+                dug(desk, day).ifPresent(needs::add);
+                needs.add(new Need("mixer, barrow, trailer booked", day));
+              });
     }
-    work.days().stream()
-        .filter(d -> d.waiting().isPresent())
-        .forEach(d -> needs.add(d.title().replace("Lay the ", "") + " dry by its check"));
+    for (int i = 0; i + 1 < work.days().size(); i++) {
+      Day day = work.days().get(i);
+      if (day.waiting().isPresent()) {
+        needs.add(
+            new Need(day.title().replace("Lay the ", "") + " dry by its check", work.label(i + 1)));
+      }
+    }
     return needs;
+  }
+
+  /** The soil that is not bought but dug, sieved and heaped in time. */
+  private static Optional<Need> dug(Desk desk, String day) {
+    List<String> heaps =
+        desk.plan()
+            .floor()
+            .flatMap(f -> f.orders())
+            .map(
+                o ->
+                    o.lines().stream()
+                        .filter(line -> !line.supply().hauled())
+                        .map(line -> desk.sizes().mass(line.ordered()) + " of " + line.material())
+                        .toList())
+            .orElse(List.of());
+    return heaps.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Need(String.join(", ", heaps) + " dug, sieved, covered", day));
   }
 }

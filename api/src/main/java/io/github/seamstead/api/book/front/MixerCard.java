@@ -30,11 +30,14 @@ final class MixerCard {
     m.element(
         "p",
         "Numbers are the order of laying: 1 is farthest from the door, the last is at it. A bucket"
-            + " is full to the brim, struck level, not shaken down.",
+            + " is full to the brim, struck level, not shaken down."
+            + (floor.batches().isEmpty()
+                ? ""
+                : " What a full sector leaves of a load starts the next one."),
         "class",
         "lead");
     m.open("div", "class", "two mixer");
-    desk.figure(m, map(floor), false);
+    desk.figure(m, map(desk.sizes(), floor), false);
     m.open("div");
     if (!floor.batches().isEmpty()) {
       loads(m, floor);
@@ -158,7 +161,7 @@ final class MixerCard {
     }
   }
 
-  private static Drawing map(FloorPart floor) {
+  private static Drawing map(Sizes w, FloorPart floor) {
     SectorPlan plan = floor.sectors();
     List<Sector> sectors = plan.sectors();
     double radius =
@@ -191,6 +194,7 @@ final class MixerCard {
           true);
     }
     s.text(Vector2D.of(SIZE / 2, SIZE - 4), "door", 0, true);
+    s.bar(2, SIZE, w.unit(), w.words().scale(w.unit()));
     return s.drawing(
         "floor-card-map",
         "The floor seen from above",

@@ -1,16 +1,20 @@
 package io.github.seamstead.api.book.front;
 
+import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.assembly.fixings.ShoppingItem;
 import io.github.seamstead.geometry.layout.StockNeed;
 import io.github.seamstead.materials.floor.FinishQuantity;
 import io.github.seamstead.materials.floor.MembraneQuantity;
 import io.github.seamstead.materials.floor.OrderLine;
 import io.github.seamstead.materials.floor.OrderList;
+import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What has to be bought, with what it costs where the job states a price.
@@ -35,6 +39,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
     List<String> unpriced = new ArrayList<>();
     double priced = desk.plan().layout().map(l -> l.result().cost()).orElse(0.0);
     priced += furtherCloth(desk, lines, unpriced);
+    lining(desk, lines, unpriced);
     bars(desk, lines, unpriced);
     ropes(desk, lines, unpriced);
     if (desk.plan().floor().isPresent()) {
@@ -44,6 +49,7 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
     desk.plan()
         .fixings()
         .ifPresent(f -> f.shopping().items().forEach(item -> fixing(desk, item, lines, unpriced)));
+    site(desk, lines, unpriced);
     return new Needs(List.copyOf(lines), priced, List.copyOf(unpriced));
   }
 
@@ -61,6 +67,40 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
       }
     }
     return needs.stream().mapToDouble(StockNeed::cost).sum();
+  }
+
+  /** The lining is cut from cloth of its own, which the stock of the cover does not count. */
+  private static void lining(Desk desk, List<Line> lines, List<String> unpriced) {
+    desk.plan()
+        .cover()
+        .flatMap(CoverPart::lining)
+        .ifPresent(
+            lining -> {
+              Sizes w = desk.sizes();
+              Bounds cut = lining.panel().parts().get(0).cut().bounds();
+              String each = w.length(cut.width()) + " by " + w.length(cut.height());
+              lines.add(
+                  new Line(
+                      "lining cloth", w.area(lining.clothArea()), lining.count() + " of " + each));
+              unpriced.add("lining cloth");
+            });
+  }
+
+  /** What the floor's work uses beside its layers. */
+  private static void site(Desk desk, List<Line> lines, List<String> unpriced) {
+    desk.plan()
+        .floor()
+        .filter(f -> f.rest().stream().allMatch(r -> r.laidShare() == 0))
+        .ifPresent(
+            f -> {
+              lines.add(
+                  new Line("edging", desk.sizes().rough(f.buildUp().footprint().perimeter()), ""));
+              unpriced.add("edging");
+              if (f.buildUp().earth().stream().anyMatch(q -> q.layer().mixed())) {
+                lines.add(new Line("masks P3 or N100", Integer.toString(desk.people()), ""));
+                unpriced.add("masks");
+              }
+            });
   }
 
   /** The bars that the members of the frame are sawn from. */
@@ -102,11 +142,17 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
   private static double loose(
       Desk desk, OrderList orders, List<Line> lines, List<String> unpriced) {
     Sizes w = desk.sizes();
+    Set<String> waiting = undecided(desk);
     for (OrderLine line : orders.lines()) {
       if (line.supply().hauled()) {
-        String trips =
-            line.trips() > 0 ? line.trips() + (line.trips() == 1 ? " trip" : " trips") : "";
-        lines.add(new Line(line.material(), w.mass(line.ordered()), trips));
+        List<String> notes = new ArrayList<>();
+        if (line.trips() > 0) {
+          notes.add(line.trips() + (line.trips() == 1 ? " trip" : " trips"));
+        }
+        if (waiting.contains(line.material())) {
+          notes.add("after the tiles");
+        }
+        lines.add(new Line(line.material(), w.mass(line.ordered()), String.join(", ", notes)));
         if (line.cost() <= 0) {
           unpriced.add(line.material());
         }
@@ -126,6 +172,15 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
       unpriced.add(f.layer().name());
     }
     return orders.cost();
+  }
+
+  /** What goes into mixes whose tiles are not made or not decided: its amount may still change. */
+  private static Set<String> undecided(Desk desk) {
+    return desk.plan().mixes().stream()
+        .filter(mix -> mix.trial().filter(t -> t.reading().decided()).isEmpty())
+        .flatMap(mix -> mix.choice().recipe().portions().stream())
+        .map(portion -> portion.component().name())
+        .collect(Collectors.toSet());
   }
 
   private static void fixing(

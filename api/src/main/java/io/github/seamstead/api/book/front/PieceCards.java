@@ -15,8 +15,10 @@ import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -46,7 +48,7 @@ final class PieceCards {
     m.open("div", "class", "three");
     desk.figure(m, PieceSketch.of(shape, scale, desk.sizes()), false);
     m.open("div").open("div", "class", "wrap").open("div");
-    names(m, shape);
+    names(m, shape, CutPlaces.of(desk));
     m.close().open("div");
     BaseLine base = BaseLine.of(shape.pattern());
     if (base.isCurved()) {
@@ -63,7 +65,8 @@ final class PieceCards {
     return m;
   }
 
-  private static void names(Markup m, CutShape shape) {
+  private static void names(Markup m, CutShape shape, Map<String, List<CutPlaces.Place>> places) {
+    List<CutPlaces.Place> where = places.getOrDefault(shape.id(), List.of());
     List<PatternPiece> pieces = shape.pieces();
     boolean named = pieces.get(0).edges().stream().anyMatch(e -> !e.letter().isEmpty());
     if (!named) {
@@ -75,18 +78,49 @@ final class PieceCards {
         Ticks.bare(m, key(shape, i), pieces.get(i).label() + ", copy " + (i + 1) + " cut");
       }
       m.text(" Write on each: ").element("b", pieces.get(0).label()).closeLine();
+      copies(m, where);
       return;
     }
-    Ticks.table(m, "Names of each copy", "write on it", "right edge", "left edge", "cut");
+    List<String> columns = new ArrayList<>(List.of("name", "right", "left"));
+    if (!where.isEmpty()) {
+      columns.add("cut card: no.");
+    }
+    columns.add("cut");
+    Ticks.table(m, "Names of each copy", columns.toArray(String[]::new));
     for (int i = 0; i < pieces.size(); i++) {
       PatternPiece piece = pieces.get(i);
       m.open("tr").open("td").element("b", piece.label()).close();
       Ticks.cells(m, name(piece, "R"), name(piece, "L"));
+      if (!where.isEmpty()) {
+        int copy = i + 1;
+        Ticks.cells(
+            m,
+            where.stream()
+                .filter(p -> p.copy() == copy)
+                .map(p -> p.sheet() + ": " + p.number())
+                .collect(Collectors.joining()));
+      }
       m.open("td");
       Ticks.bare(m, key(shape, i), "piece " + piece.label() + " named and cut");
       m.close().closeLine();
     }
     Ticks.endTable(m);
+  }
+
+  /** On which cut cards the copies of a piece lie, that need not be told apart. */
+  private static void copies(Markup m, List<CutPlaces.Place> where) {
+    if (where.isEmpty()) {
+      return;
+    }
+    Map<String, String> numbers = new LinkedHashMap<>();
+    where.forEach(
+        p -> numbers.merge(p.sheet(), Integer.toString(p.number()), (a, b) -> a + ", " + b));
+    m.open("p").text("Cut card: ");
+    m.text(
+        numbers.entrySet().stream()
+            .map(e -> e.getKey() + ", no. " + e.getValue())
+            .collect(Collectors.joining("; ")));
+    m.text(".").closeLine();
   }
 
   private static String key(CutShape shape, int copy) {
@@ -197,7 +231,13 @@ final class PieceCards {
       }
     }
     m.element(
-        "p", "Edges, allowance included: " + String.join("; ", roles) + ".", "class", "small");
+        "p",
+        (piece.goodSide() ? "Drawn good side up" : "Drawn plain side up")
+            + "; arrow: warp. Edges, allowance included: "
+            + String.join("; ", roles)
+            + ".",
+        "class",
+        "small");
   }
 
   private static void folds(Desk desk, Markup m, BaseLine base, CutShape shape) {
@@ -243,7 +283,7 @@ final class PieceCards {
     if (!piece.notches().isEmpty()) {
       m.open("p")
           .element("b", "Notches on both seam edges, along the cut from the lower corner: ")
-          .text(notches(w, base, piece) + ". The double one is the lowest of the panel.")
+          .text(notches(w, base, piece) + ".")
           .closeLine();
     }
   }
@@ -267,7 +307,9 @@ final class PieceCards {
     Vector2D low = base.local(p).getY() <= base.local(q).getY() ? p : q;
     List<String> texts = new ArrayList<>();
     for (Notch n : piece.notchesOn(edge)) {
-      texts.add(w.length(n.onCut().distance(low)) + (n.doubled() ? " (double)" : ""));
+      texts.add(
+          w.length(n.onCut().distance(low))
+              + (n.doubled() ? " (double, the lowest of the panel)" : ""));
     }
     return String.join(", ", texts);
   }

@@ -9,23 +9,28 @@ import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.PieceHole;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** A piece with its dimensions, at the printed scale that all pieces of the job share. */
 final class PieceSketch {
 
-  private static final double RIGHT = 9;
-  private static final double LEFT = 19;
-
-  /** Lower drawings have no room for words above an arrow, in millimetres. */
-  private static final double LOW = 22;
+  private static final double RIGHT = 7;
+  private static final double LEFT = 16;
 
   /** Room for a piece itself, so that three cards have room on a page, in millimetres. */
   private static final double WIDEST = 58;
 
   private static final double TALLEST = 48;
+
+  /** From one line of words to the next, half an arrow, and how finely room is looked for. */
+  private static final Vector2D BELOW_IT = Vector2D.of(0, 4.2);
+
+  private static final double ARROW = 4;
+  private static final double STEP = 2;
   private static final double ABOVE = 10.5;
   private static final double BELOW = 13;
   private static final double[] SCALES = {1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 30, 40, 50, 75, 100};
@@ -180,38 +185,108 @@ final class PieceSketch {
     }
   }
 
-  /** Writes which side is seen, and draws the grain: below the words, or beside them if low. */
+  /** Writes which side is seen, in one line or two, and draws the grain as an arrow. */
   private static void words(Sketch s, BaseLine base, PatternPiece piece, Bounds b) {
+    Inside room = new Inside(s, base, piece);
+    String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
     Vector2D centre = s.at(base.local(piece.cut().centroid()));
+    List<Vector2D> places =
+        Stream.concat(
+                Stream.of(0, -5, 5, 10).map(y -> centre.add(Vector2D.of(0, y))),
+                grid(s, b).stream())
+            .toList();
+    Optional<Vector2D> one = places.stream().filter(p -> room.has(p, side)).findFirst();
+    String[] two = side.split(" ", -1);
+    if (one.isPresent()) {
+      s.text(one.get(), side, 0, true);
+    } else {
+      places.stream()
+          .filter(p -> room.has(p, two[0]) && room.has(p.add(BELOW_IT), two[1]))
+          .findFirst()
+          .ifPresent(p -> s.text(p, two[0], 0, true).text(p.add(BELOW_IT), two[1], 0, true));
+    }
+    grain(s, room, places);
+  }
+
+  /** Places all over the box of a piece, from its middle line outwards. */
+  private static List<Vector2D> grid(Sketch s, Bounds b) {
     Vector2D low = s.at(Vector2D.of(b.minX(), b.minY()));
     Vector2D high = s.at(Vector2D.of(b.maxX(), b.maxY()));
-    String side = piece.goodSide() ? "GOOD SIDE" : "PLAIN SIDE";
-    double half = Sketch.wide(side) / 2;
-    if (2 * half > high.getX() - low.getX()) {
-      return;
+    List<Vector2D> places = new ArrayList<>();
+    double middle = (low.getX() + high.getX()) / 2;
+    for (double aside = 0; aside < (high.getX() - low.getX()) / 2; aside += STEP) {
+      for (double y = low.getY() - STEP; y > high.getY(); y -= STEP) {
+        places.add(Vector2D.of(middle + aside, y));
+        places.add(Vector2D.of(middle - aside, y));
+      }
     }
-    boolean flat = low.getY() - high.getY() < LOW;
-    for (double down : flat ? new double[] {0} : new double[] {-5, 0, 5, 10}) {
-      Vector2D at = centre.add(Vector2D.of(0, down));
-      boolean inHole =
-          piece.holes().stream()
-              .anyMatch(h -> new Outline(s.at(base.local(h.cut().vertices()))).contains(at));
-      if (!inHole && s.textWhereFree(List.of(at), side, true)) {
-        grain(s, base, piece, at.add(flat ? Vector2D.of(half + 4, 0) : Vector2D.of(0, 8)), flat);
+    return places;
+  }
+
+  private static void grain(Sketch s, Inside room, List<Vector2D> places) {
+    double grain = room.piece().grain();
+    Vector2D zero = room.base().local(Vector2D.ZERO);
+    Vector2D one = room.base().local(Vector2D.of(StrictMath.cos(grain), StrictMath.sin(grain)));
+    Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
+    for (double half : new double[] {ARROW, ARROW / 2}) {
+      Optional<Vector2D> middle =
+          places.stream().filter(p -> room.hasArrow(p, way.multiply(half))).findFirst();
+      if (middle.isPresent()) {
+        Vector2D tip = middle.get().add(way.multiply(half));
+        s.line(middle.get().subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
+        s.avoid(middle.get(), 1);
+        s.textWhereFree(
+            Stream.of(6, -6)
+                .map(x -> middle.get().add(Vector2D.of(x, 0)))
+                .filter(at -> room.has(at, "warp"))
+                .toList(),
+            "warp",
+            false);
         return;
       }
     }
+    // A piece all rim has no room: its arrow stands beside it.
+    Vector2D beside = room.beside();
+    Vector2D tip = beside.add(way.multiply(ARROW));
+    s.line(beside.subtract(way.multiply(ARROW)), tip, Sketch.OUTLINE, "").head(tip, way);
   }
 
-  private static void grain(
-      Sketch s, BaseLine base, PatternPiece piece, Vector2D middle, boolean flat) {
-    Vector2D zero = base.local(Vector2D.ZERO);
-    Vector2D one =
-        base.local(Vector2D.of(StrictMath.cos(piece.grain()), StrictMath.sin(piece.grain())));
-    Vector2D way = s.at(one).subtract(s.at(zero)).normalize();
-    double half = flat ? 2.5 : 4;
-    Vector2D tip = middle.add(way.multiply(half));
-    s.line(middle.subtract(way.multiply(half)), tip, Sketch.OUTLINE, "").head(tip, way);
-    s.textWhereFree(List.of(middle.add(Vector2D.of(6, 0))), "warp", false);
+  /**
+   * The room for words within a piece, off its edges, its holes and other words.
+   *
+   * @param sketch what is drawn on
+   * @param base the piece's base line
+   * @param piece the piece
+   */
+  private record Inside(Sketch sketch, BaseLine base, PatternPiece piece) {
+
+    boolean has(Vector2D middle, String text) {
+      double half = Sketch.wide(text) / 2 + 0.5;
+      return sketch.isFree(middle, text)
+          && Stream.of(-half, -half / 2, 0.0, half / 2, half)
+              .flatMap(x -> Stream.of(-2.1, 0.0, 2.1).map(y -> middle.add(Vector2D.of(x, y))))
+              .allMatch(this::isCloth);
+    }
+
+    boolean hasArrow(Vector2D middle, Vector2D half) {
+      return Stream.of(-1.3, -0.6, 0.0, 0.6, 1.3)
+          .map(part -> middle.add(half.multiply(part)))
+          .allMatch(p -> isCloth(p) && sketch.isFree(p, "i"));
+    }
+
+    /** To the right of the piece, half way up. */
+    Vector2D beside() {
+      Bounds box = drawn(piece.cut()).bounds();
+      return Vector2D.of(box.maxX() + 4, (box.minY() + box.maxY()) / 2);
+    }
+
+    private boolean isCloth(Vector2D p) {
+      return drawn(piece.cut()).contains(p)
+          && piece.holes().stream().noneMatch(h -> drawn(h.cut()).contains(p));
+    }
+
+    private Outline drawn(Outline outline) {
+      return new Outline(sketch.at(base.local(outline.vertices())));
+    }
   }
 }

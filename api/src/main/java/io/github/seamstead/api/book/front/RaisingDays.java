@@ -9,6 +9,9 @@ import java.util.List;
 /** The day on which the cover is turned, raised and pegged; a model is only turned and set over. */
 final class RaisingDays {
 
+  private static final List<SeamKind> ON_THE_COVER =
+      List.of(SeamKind.CAP, SeamKind.SKIRT, SeamKind.LINING);
+
   private final Desk desk;
   private final Sizes w;
   private final SeamWork seams;
@@ -23,11 +26,33 @@ final class RaisingDays {
     if (w.isModel()) {
       desk.plan().cover().ifPresent(c -> days.add(model()));
     } else {
-      desk.plan().handling().ifPresent(h -> days.add(raise(h)));
-      if (desk.plan().fixings().isPresent()) {
+      boolean pegged = desk.plan().fixings().isPresent();
+      desk.plan().handling().ifPresent(h -> days.add(pegged ? raise(h).andTheSameDay() : raise(h)));
+      if (pegged) {
         days.add(peg());
+        Day upper = upper();
+        if (upper.steps().size() > 1) {
+          days.add(upper);
+        }
       }
     }
+  }
+
+  /** Pegs are tried while the frame is set up: the plan may ask for more or longer ones. */
+  void testPegs(Day day) {
+    desk.plan()
+        .anchoring()
+        .filter(a -> !w.isModel() && day.steps().size() < Day.MOST_STEPS)
+        .ifPresent(
+            a ->
+                day.step(
+                    "Drive "
+                        + PegTest.LEAST_TESTS
+                        + " pegs, pull each at "
+                        + w.words().angle(a.screen().pullAngle())
+                        + " above the ground until it moves; write it on the rope and peg card."
+                        + " Wanted:",
+                    w.pull(a.screen().pegPull())));
   }
 
   private Day model() {
@@ -67,7 +92,7 @@ final class RaisingDays {
                     + " at least, pegs, cover of "
                     + w.mass(h.bundle().mass()))
             .hands(h.pull().people() + " on the ropes, one on the call, one at the wind meter")
-            .people(Math.max(desk.people(), h.pull().people() + 2));
+            .people(hands(h));
     day.step(
         "Measure the wind for ten minutes; write the greatest gust:",
         "under " + w.speed(h.wind().limitGust()));
@@ -85,7 +110,11 @@ final class RaisingDays {
             "gust under " + w.speed(h.wind().limitGust()) + ", one person only watches",
             "nobody within " + w.rough(h.zone().radius()) + " of the middle",
             h.pull().people() + " people on the ropes, one more on the call",
-            "pegs and hammers ready at every corner"));
+            "pegs and hammers ready at every corner"
+                + desk.plan()
+                    .anchoring()
+                    .map(a -> ", each held " + w.pull(a.screen().pegPull()) + " when tested")
+                    .orElse("")));
     h.tackle()
         .ifPresent(
             t ->
@@ -93,12 +122,17 @@ final class RaisingDays {
                     "Put a tackle on each rope, parts at its moving block:",
                     Integer.toString(t.parts())));
     day.warn("What is raised can fall, ropes whip: out of the circle and of the rope's line.");
-    day.step("Haul evenly on the call. Pull on each rope, about:", w.force(hauled(h)));
-    day.step("Make every rope fast; each holds about:", w.force(h.hold() / ropes));
+    day.step("Haul evenly on the call. Pull on each rope, about:", w.pull(hauled(h)));
+    day.step("Make every rope fast; each holds about:", w.pull(h.hold() / ropes));
     day.step("Pull the hem down, door panel first; peg opposite corners at once.");
-    day.home("at least every corner is pegged", "ropes stay made fast until all pegs are in");
+    day.home("never with pegs left to set: go on with the next sheet at once");
     return day.stops(
         "gusts over " + w.speed(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
+  }
+
+  /** Those on the ropes, one on the call, one at the wind meter; all of them peg afterwards. */
+  private int hands(HandlingPart h) {
+    return Math.max(desk.people(), h.pull().people() + 2);
   }
 
   /** The pull on each rope, at its tackle if there is one. */
@@ -116,11 +150,11 @@ final class RaisingDays {
     Day day =
         new Day("Peg down, the same day", "A raised cover is not left unpegged for an hour.")
             .startIf("the cover hangs straight, every seam over its pole")
-            .tools("hammer, spring scale, chalk, ladder or tower that stands by itself")
+            .tools("hammer, chalk, tape")
             .material(
                 desk.plan().fixings().map(f -> f.pegs().pegs() + " pegs, ").orElse("pegs, ")
                     + "rope and peg card")
-            .people(desk.people());
+            .people(desk.plan().handling().map(this::hands).orElse(desk.people()));
     desk.plan()
         .fixings()
         .ifPresent(
@@ -128,19 +162,21 @@ final class RaisingDays {
                 day.step(
                     "Set the pegs round the hem, opposite ones in turn. Apart:",
                     w.length(f.pegs().spacing()) + ", " + f.pegs().pegs() + " in all"));
-    desk.plan()
-        .anchoring()
-        .ifPresent(
-            a ->
-                day.step(
-                    "Test "
-                        + PegTest.LEAST_TESTS
-                        + " pegs before the rest: pull each at "
-                        + w.words().angle(a.screen().pullAngle())
-                        + " above the ground until it moves; plan again with the pulls. Needed on a"
-                        + " peg:",
-                    w.force(a.screen().pegPull())));
     day.step("Tension the hem round and round until no fold is left.");
+    day.step("Kick every peg; set one that moves again, deeper or beside.");
+    day.step("Open the air: door tied back, top clear.");
+    day.home("every peg holds against a kick", "door can be opened from inside");
+    return day.stops("a peg that moves by hand: longer pegs, or ballast by the rope and peg card.");
+  }
+
+  /** What is set on the cover when it stands and holds. */
+  private Day upper() {
+    Day day =
+        new Day("Cap, skirt and lining", "")
+            .startIf("every peg holds, no gusts that lift cloth")
+            .tools("ladder or tower that stands by itself, what joins the seams")
+            .material("cap, skirt, lining as there are; " + seams.fixings(ON_THE_COVER))
+            .people(desk.people());
     if (seams.has(SeamKind.CAP)) {
       day.warn("A fall kills. Work from a ladder or tower that stands by itself, not the frame.");
       day.step("Set the cap, " + SeamKind.CAP.lap() + ":", seams.amount(SeamKind.CAP));
@@ -152,8 +188,8 @@ final class RaisingDays {
     if (seams.has(SeamKind.LINING)) {
       day.step("Hang the lining inside:", seams.amount(SeamKind.LINING));
     }
-    day.step("Open the air: door tied back, top clear.");
-    day.home("every peg holds against a kick", "door can be opened from inside");
-    return day.stops("a peg that moves by hand: longer pegs, or ballast by the rope and peg card.");
+    day.step("Look for daylight and for water after the first rain; mend from outside.");
+    day.home("ladder lies down, nothing loose on the cover");
+    return day.stops("a seam that is open to the wind.");
   }
 }

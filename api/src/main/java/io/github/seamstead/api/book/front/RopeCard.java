@@ -13,7 +13,7 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** Ropes and pegs on one card: where they are, how many, how hard they pull, when to stop. */
 final class RopeCard {
 
-  private static final double SIZE = 70;
+  private static final double SIZE = 66;
 
   private RopeCard() {}
 
@@ -65,11 +65,11 @@ final class RopeCard {
         "ropes over the top, each with a tail",
         h.pull().ropes() + " × " + w.rough(h.zone().ropeLength()));
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
-    row(m, "pull of all ropes to raise it", w.force(h.pull().raisePull()));
-    row(m, "pull on each rope, as hauled", w.force(RaisingDays.hauled(h)));
+    row(m, "pull of all ropes to raise it", w.pull(h.pull().raisePull()));
+    row(m, "pull on each rope, as hauled", w.pull(RaisingDays.hauled(h)));
     h.tackle().ifPresent(t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
-    row(m, "pull on each rope to hold it", w.force(h.hold() / h.pull().ropes()));
-    row(m, "load on the top while hauling", w.force(h.pull().apexPull()));
+    row(m, "pull on each rope to hold it", w.pull(h.hold() / h.pull().ropes()));
+    row(m, "load on the top while hauling", w.pull(h.pull().apexPull()));
     row(m, "nobody within, from the middle", w.rough(h.zone().radius()));
     row(m, "do not start in gusts over", w.speed(h.wind().limitGust()));
     row(m, "bring it down in gusts over", w.speed(h.wind().stopGust()));
@@ -77,10 +77,10 @@ final class RopeCard {
 
   private static void pegs(Sizes w, Markup m, AnchoringPart a) {
     row(m, "gust that the pegs are screened for", w.speed(a.screen().pressure().gust()));
-    row(m, "pull on each peg, factored", w.force(a.screen().pegPull()));
+    row(m, "pull on each peg, factored", w.pull(a.screen().pegPull()));
     row(m, "its angle above the ground", w.words().angle(a.screen().pullAngle()));
-    row(m, "rope along the hem, if set", w.force(a.hemRope().tension()));
-    row(m, "guy rope from each corner, if set", w.force(a.guy().tension()));
+    row(m, "rope along the hem, if set", w.pull(a.hemRope().tension()));
+    row(m, "guy rope from each corner, if set", w.pull(a.guy().tension()));
     row(m, "ballast that would do instead", w.mass(a.ballast().mass()));
   }
 
@@ -91,7 +91,7 @@ final class RopeCard {
   }
 
   private static Drawing plan(Desk desk, RegularPyramid pyramid) {
-    Sketch s = new Sketch(SIZE, SIZE + 6);
+    Sketch s = new Sketch(SIZE, SIZE + 10);
     Vector2D middle = Vector2D.of(SIZE / 2, SIZE / 2);
     double r = SIZE * 0.28;
     int n = pyramid.sides();
@@ -111,6 +111,9 @@ final class RopeCard {
       s.circle(middle, Math.min(r * zone, SIZE / 2 - 1), Sketch.OUTLINE, "none");
       ropes(s, middle, Math.min(r * zone, SIZE / 2 - 1));
     }
+    double unit = desk.sizes().unit();
+    s.map(0, 0, r / pyramid.measures().circumradius());
+    s.bar(2, SIZE + 9, unit, desk.sizes().words().scale(unit));
     s.text(Vector2D.of(SIZE / 2, SIZE + 3), "dots: pegs · ring: nobody inside it", 0, false);
     return s.drawing(
         "rope-card-plan",

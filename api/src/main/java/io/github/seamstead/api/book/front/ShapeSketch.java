@@ -14,20 +14,37 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 final class ShapeSketch {
 
   private static final double WIDTH = 100;
-  private static final double HEIGHT = 86;
+
+  /** Room for the shape itself, and for the sizes above and below it. */
+  private static final double WIDEST = 70;
+
+  private static final double TALLEST = 58;
+  private static final double ABOVE = 12;
+  private static final double BELOW = 18;
 
   /** How far the eye is above the ground: low enough for the height, high enough for the base. */
   private static final double ELEVATION = Math.toRadians(20);
 
   private final RegularPyramid pyramid;
   private final double turn;
-  private final Sketch sketch = new Sketch(WIDTH, HEIGHT);
+  private final double low;
+  private final Sketch sketch;
 
   private ShapeSketch(RegularPyramid pyramid, int doorFace) {
     this.pyramid = pyramid;
     List<Vector3D> door = pyramid.faceCorners(doorFace);
     Vector3D middle = door.get(0).lerp(door.get(1), 0.5);
     turn = -Math.PI / 2 - StrictMath.atan2(middle.getY(), middle.getX());
+    FrameMeasures m = pyramid.measures();
+    low = -m.circumradius() * StrictMath.sin(ELEVATION);
+    double high =
+        Math.max(
+            m.frameHeight() * StrictMath.cos(ELEVATION)
+                + m.openingCircumradius() * StrictMath.sin(ELEVATION),
+            m.circumradius() * StrictMath.sin(ELEVATION));
+    double scale = Math.min(WIDEST / (2 * m.circumradius()), TALLEST / (high - low));
+    sketch = new Sketch(WIDTH, ABOVE + (high - low) * scale + BELOW);
+    sketch.map(46, ABOVE + high * scale, scale);
   }
 
   static Drawing of(Desk desk, RegularPyramid pyramid) {
@@ -47,14 +64,6 @@ final class ShapeSketch {
 
   private Drawing draw(Desk desk) {
     FrameMeasures m = pyramid.measures();
-    double low = -m.circumradius() * StrictMath.sin(ELEVATION);
-    double high =
-        Math.max(
-            m.frameHeight() * StrictMath.cos(ELEVATION)
-                + m.openingCircumradius() * StrictMath.sin(ELEVATION),
-            m.circumradius() * StrictMath.sin(ELEVATION));
-    double scale = Math.min(70 / (2 * m.circumradius()), 58 / (high - low));
-    sketch.map(46, 12 + high * scale, scale);
     faces();
     desk.document().cover().flatMap(c -> c.door()).ifPresent(d -> opening(d, true));
     desk.document().cover().ifPresent(c -> c.vents().forEach(v -> opening(v, false)));

@@ -17,8 +17,8 @@ record Sheet(String title, String anchor, String part, Kind kind, Markup body) {
   enum Kind {
     /** It starts a page. */
     PAGE("page"),
-    /** It goes on from page to page. */
-    FLOW("flow"),
+    /** It lies across a page of its own. */
+    WIDE("wide"),
     /** It shares pages with what comes before and after, and is never cut. */
     CARD("half");
 

@@ -73,6 +73,18 @@ final class Sizes {
     return words.force(newtons);
   }
 
+  /** A force as a crew reads it: in newtons, and as a spring scale shows it. */
+  String pull(double newtons) {
+    return words.isImperial()
+        ? force(newtons)
+        : force(newtons) + " (" + words.scaleForce(newtons) + ")";
+  }
+
+  /** The length that a scale bar of a plan shows: a metre or a yard. */
+  double unit() {
+    return words.isImperial() ? 3 * words.scaleUnit() : words.scaleUnit();
+  }
+
   String celsius(double degrees) {
     return words.celsius(degrees);
   }

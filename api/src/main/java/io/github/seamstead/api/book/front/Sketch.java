@@ -153,8 +153,10 @@ final class Sketch {
     Vector2D unit = aside.multiply(1 / Math.abs(distance));
     Vector2D p = a.add(aside);
     Vector2D q = b.add(aside);
-    line(a.add(unit), p.add(unit.multiply(1.5)), THIN, "");
-    line(b.add(unit), q.add(unit.multiply(1.5)), THIN, "");
+    // A number wider than its dimension must not stand on the ends of these lines.
+    double beyond = wide(text) > length ? 0 : 1.5;
+    line(a.add(unit), p.add(unit.multiply(beyond)), THIN, "");
+    line(b.add(unit), q.add(unit.multiply(beyond)), THIN, "");
     boolean narrow = length < 3 * ARROW;
     line(p, q, THIN, "");
     head(p, narrow ? along : along.negate());
@@ -229,6 +231,11 @@ final class Sketch {
       }
     }
     return box;
+  }
+
+  /** Whether a text at a place would lie on the sheet, and on no other. */
+  boolean isFree(Vector2D middle, String text) {
+    return isFree(box(middle, text, "middle", 0, LETTER));
   }
 
   private boolean isFree(double[] box) {

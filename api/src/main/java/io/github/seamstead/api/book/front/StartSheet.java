@@ -38,8 +38,12 @@ final class StartSheet {
     lights(desk, needs, m);
     m.close().closeLine();
     m.open("p", "class", "foot").element("strong", "Screening only: ");
-    m.text("frame, anchorage and wind are for local codes and licensed practice. ");
+    m.text(
+        desk.pyramid().isPresent()
+            ? "frame, anchorage and wind are for local codes and licensed practice. "
+            : "local codes and licensed practice decide. ");
     m.element("a", "Read the safety page first.", "href", "#" + SafetySheet.ANCHOR);
+    m.text(" Then work from day 1 on, sheet by sheet.");
     m.closeLine();
     desk.add(TITLE, "Start", Sheet.Kind.PAGE, m);
   }
@@ -65,7 +69,7 @@ final class StartSheet {
       fact(
           m,
           days + (days.equals("1") ? " day" : " days"),
-          "of work, " + Numbers.fixed(work.crewDays(), 0) + " crew-days; crew of " + people);
+          "of work, " + Numbers.fixed(work.personDays(), 0) + " person-days; crew of " + people);
     }
     if (work.waits()) {
       String from = Numbers.fixed(Math.ceil(work.soonest() / 7), 0);
@@ -84,14 +88,6 @@ final class StartSheet {
             + (needs.unpriced().isEmpty()
                 ? ""
                 : "; no price: " + String.join(", ", needs.unpriced())));
-    desk.plan()
-        .joining()
-        .ifPresent(
-            j ->
-                fact(
-                    m,
-                    w.rough(j.ring().joints().stream().mapToDouble(x -> x.length()).sum()),
-                    "of seam round the ring, " + j.ring().size() + " seams"));
     m.closeLine();
   }
 

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.page.Drawing;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
@@ -19,12 +20,21 @@ final class WeeksSketch {
     List<WorkPlan.Stretch> stretches = plan.calendar();
     double end = stretches.stream().mapToDouble(s -> s.late().orElse(s.dry())).max().orElse(7) / 7;
     double weeks = Math.max(2, Math.ceil(Math.min(end, plan.likely() / 7 * 1.7)));
-    List<String> names = List.of("cover", "floor");
-    double height = 2 * ROW + 22;
+    boolean cover = stretches.stream().anyMatch(stretch -> stretch.day().isCover());
+    boolean floor = stretches.stream().anyMatch(stretch -> !stretch.day().isCover());
+    List<String> names = new ArrayList<>();
+    if (cover) {
+      names.add("cover");
+    }
+    if (floor) {
+      names.add("floor");
+    }
+    int rows = names.size();
+    double height = rows * ROW + 17.5;
     Sketch s = new Sketch(WIDTH, height);
     double left = 16;
     double perWeek = (WIDTH - left - 6) / weeks;
-    double foot = 2 * ROW + 6;
+    double foot = rows * ROW + 6;
     int every = weeks > 40 ? 10 : weeks > 26 ? 4 : weeks > 13 ? 2 : 1;
     for (int week = 0; week <= weeks; week++) {
       double x = left + week * perWeek;
@@ -34,11 +44,11 @@ final class WeeksSketch {
       }
     }
     s.text(Vector2D.of(left, foot + 9), "weeks from the start", "start", 0, false, Sketch.LETTER);
-    for (int row = 0; row < 2; row++) {
+    for (int row = 0; row < rows; row++) {
       s.text(Vector2D.of(1, 6 + row * ROW), names.get(row), "start", 0, false, Sketch.LETTER);
     }
     for (WorkPlan.Stretch stretch : stretches) {
-      double y = 4 + (stretch.day().isCover() ? 0 : ROW);
+      double y = 4 + (stretch.day().isCover() || !cover ? 0 : ROW);
       double from = left + stretch.from() / 7 * perWeek;
       double until = left + stretch.until() / 7 * perWeek;
       double dry = left + stretch.dry() / 7 * perWeek;
@@ -58,7 +68,8 @@ final class WeeksSketch {
     return s.drawing(
         "start-weeks",
         "The weeks",
-        "Two rows, cover and floor, over the weeks from the start. Black is work, hatched is"
+        String.join(" and ", names)
+            + " over the weeks from the start. Black is work, hatched is"
             + " waiting as likely, a dashed box is how much longer waiting may last.");
   }
 

@@ -59,7 +59,7 @@ final class WorkPlan {
     return date(day)
         .map(
             first -> {
-              int span = (int) days.get(day).span();
+              int span = (int) Math.max(1, days.get(day).span());
               String text = DATE.format(first);
               return span == 1
                   ? text
@@ -90,11 +90,34 @@ final class WorkPlan {
     return List.of(dates);
   }
 
+  /** How a day sheet is called: by the working days that it takes, counted from the first. */
+  String label(int day) {
+    int first = 1 + days.stream().limit(day).mapToInt(d -> (int) d.span()).sum();
+    int last = first + (int) Math.max(1, days.get(day).span()) - 1;
+    return first == last ? "Day " + first : "Days " + first + "–" + last;
+  }
+
+  /** How the first day sheet is called that uses what was ordered: not that of soil and tiles. */
+  String firstLabel() {
+    int first = !days.isEmpty() && days.get(0).title().startsWith("Soil") ? 1 : 0;
+    return first < days.size() ? label(first) : "the first day";
+  }
+
+  /** How the first day sheet is called whose title starts so. */
+  Optional<String> startsWith(String title) {
+    for (int i = 0; i < days.size(); i++) {
+      if (days.get(i).title().startsWith(title)) {
+        return Optional.of(label(i));
+      }
+    }
+    return Optional.empty();
+  }
+
   double workingDays() {
     return days.stream().mapToDouble(Day::span).sum();
   }
 
-  double crewDays() {
+  double personDays() {
     return days.stream().mapToDouble(d -> d.span() * d.people()).sum();
   }
 

@@ -41,7 +41,7 @@ public record WorkTotals(
     Needs needs = Needs.of(desk);
     return new WorkTotals(
         work.workingDays(),
-        work.crewDays(),
+        work.personDays(),
         new Range(work.soonest(), work.likely(), work.latest()),
         work.isOpenEnded(),
         needs.priced(),

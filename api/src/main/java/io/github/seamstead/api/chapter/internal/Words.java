@@ -122,6 +122,11 @@ public final class Words {
     return newtons >= 10_000 ? fixed(newtons / 1000, 1, "kN") : fixed(newtons, 0, "N");
   }
 
+  /** A pull as a spring scale shows it: the mass that hangs so hard, in kilograms-force. */
+  public String scaleForce(double newtons) {
+    return imperial ? force(newtons) : in(newtons, Dimension.FORCE, "kgf", 0);
+  }
+
   public String pressure(double pascals) {
     return imperial ? in(pascals, Dimension.PRESSURE, "psf", 1) : fixed(pascals, 0, "Pa");
   }

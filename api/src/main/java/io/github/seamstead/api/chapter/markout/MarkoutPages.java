@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.markout;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
@@ -14,10 +15,17 @@ import io.github.seamstead.geometry.markout.CheckLength;
 import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.markout.TapeDivision;
 import io.github.seamstead.geometry.markout.TwoTapeRow;
+import java.util.Arrays;
 import java.util.List;
 
 /** Tables from which a panel is drawn with tapes on the ground. */
 final class MarkoutPages {
+
+  private static final double MARGIN = 38;
+  private static final double TALLEST = 380;
+
+  /** Nearer to a mark than half a millimetre is at it. */
+  private static final double AT_MARK = 0.0005;
 
   private MarkoutPages() {}
 
@@ -26,18 +34,31 @@ final class MarkoutPages {
         "Each table needs a tape and a straight line. Corner 0 is the zero of the baseline. All"
             + " lengths are rounded to the tape; the last column says how far that moves the"
             + " corner.");
+    double scale = parts.stream().mapToDouble(MarkoutPages::scale).min().orElse(1);
     for (MarkoutPart part : parts) {
-      part(book, part);
+      part(book, part, scale);
     }
     book.end(Chapter.MARKOUT);
   }
 
-  private static void part(BookContext book, MarkoutPart part) {
+  /** All shapes are drawn alike, so that they can be told apart by their size. */
+  private static double scale(MarkoutPart part) {
+    List<BaselineRow> rows = part.tables().baseline();
+    double width = spread(rows.stream().mapToDouble(BaselineRow::station).toArray());
+    double height = spread(rows.stream().mapToDouble(BaselineRow::offset).toArray());
+    return Canvas.scale(width, height, MARGIN, TALLEST);
+  }
+
+  private static double spread(double[] values) {
+    return Arrays.stream(values).max().orElse(0) - Arrays.stream(values).min().orElse(0);
+  }
+
+  private static void part(BookContext book, MarkoutPart part, double scale) {
     MarkOut m = part.tables();
     TapeDivision d = m.division();
     String name = part.shape().name();
     book.heading(name);
-    book.figure(drawing(part, name));
+    book.figure(drawing(book.words(), part, name, scale));
     Table offsets = new Table("By offsets: " + name, "corner", "#along", "#square off", "#off by");
     for (BaselineRow row : m.baseline()) {
       offsets.row(
@@ -54,7 +75,7 @@ final class MarkoutPages {
           Integer.toString(row.corner()),
           d.write(row.markedFirst()),
           d.write(row.markedSecond()),
-          (row.left() ? "left" : "right") + (row.isPoor() ? ", poor crossing" : ""),
+          side(row),
           book.words().error(row.error()));
     }
     book.table(tapes);
@@ -75,7 +96,18 @@ final class MarkoutPages {
             + ".");
   }
 
-  private static Drawing drawing(MarkoutPart part, String name) {
+  /** On which side of the way from A to B; a corner that lies on a mark has no crossing. */
+  private static String side(TwoTapeRow row) {
+    if (row.markedFirst() < AT_MARK) {
+      return "at mark A";
+    }
+    if (row.markedSecond() < AT_MARK) {
+      return "at mark B";
+    }
+    return (row.left() ? "left" : "right") + (row.isPoor() ? ", poor crossing" : "");
+  }
+
+  private static Drawing drawing(Words w, MarkoutPart part, String name, double scale) {
     List<double[]> corners =
         part.tables().baseline().stream()
             .map(row -> new double[] {row.station(), row.offset()})
@@ -84,7 +116,7 @@ final class MarkoutPages {
     double maxX = corners.stream().mapToDouble(c -> c[0]).max().orElse(1);
     double minY = corners.stream().mapToDouble(c -> c[1]).min().orElse(0);
     double maxY = corners.stream().mapToDouble(c -> c[1]).max().orElse(1);
-    Canvas canvas = Canvas.fit(minX, minY, maxX, maxY, 26, 380);
+    Canvas canvas = Canvas.atScale(minX, minY, maxX, maxY, MARGIN, scale);
     canvas.path(corners, true, Ink.CUT, Shade.PALE);
     double over = 18 / canvas.scale();
     canvas.line(minX - over, 0, maxX + over, 0, Ink.FOLD);
@@ -102,6 +134,7 @@ final class MarkoutPages {
     double apart = part.tables().template().edgeLength(edge);
     labels.beside(0, -14 / canvas.scale(), "A");
     labels.beside(apart, -14 / canvas.scale(), "B");
+    canvas.scaleBar(w.scaleUnit(), w::scale);
     return canvas.drawing(
         "markout-" + Markup.anchor(part.shape().id()),
         "Marking out " + name,

@@ -44,6 +44,7 @@ final class SurveyDrawings {
           centre ? at.getY() + extent * 0.07 : at.getY() * out,
           node.node().name());
     }
+    canvas.scaleBar(words.scaleUnit(), words::scale);
     return canvas.drawing(
         "survey-deviations",
         "Where the frame stands",

@@ -198,7 +198,8 @@ public final class JobMerge {
         s.windFigures(),
         pegs,
         s.rope(),
-        start);
+        start,
+        s.paper());
   }
 
   private static JobDocument withSite(JobDocument d, Optional<Site> site) {

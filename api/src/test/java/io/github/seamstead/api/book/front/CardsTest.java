@@ -91,7 +91,7 @@ class CardsTest {
     assertThat(Sheets.part(desk, "Piece card"))
         .contains(
             "Hole “door”, along / up: 0.481\u00a0m / 0.200\u00a0m · 1.241\u00a0m / 0.200\u00a0m")
-        .contains("(double)")
+        .contains("(double, the lowest of the panel)")
         .contains("The curve: radius 0.92");
   }
 
@@ -129,7 +129,7 @@ class CardsTest {
   void theJoinCardHasEverySpliceAndEverySeamInOrder() {
     Desk desk = Sheets.of("seed-loft");
     String card = Sheets.text(desk, "Join card");
-    String seams = Sheets.text(desk, "Seam card");
+    String seams = card;
     assertThat(Sheets.find(seams, "\\d+-1 under \\d+-2")).hasSize(12).contains("1-1 under 1-2");
     int at = 0;
     for (JoinStep step : desk.plan().joining().orElseThrow().order().orElseThrow().steps()) {

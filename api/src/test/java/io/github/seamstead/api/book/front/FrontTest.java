@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.seamstead.api.book.Book;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.job.Paper;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.testing.DemoJobs;
 import java.io.IOException;
@@ -64,7 +65,7 @@ class FrontTest {
 
   @Test
   void theFootOfAPageCannotBreakOutOfTheStyle() {
-    String css = FrontStyle.css("a\"}</style><b>", "0a1b2c");
+    String css = FrontStyle.css("a\"}</style><b>", "0a1b2c", Paper.A4);
     assertThat(css).doesNotContain("</style>").contains("a\\22 \\7d \\3c \\2f style\\3e ");
   }
 

@@ -6,6 +6,8 @@ import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SafetySheetTest {
 
@@ -21,6 +23,34 @@ class SafetySheetTest {
         .map(limit -> limit.replaceAll("[ \\n]+", " "))
         .forEach(
             limit -> assertThat(text.split(java.util.regex.Pattern.quote(limit), -1)).hasSize(2));
+  }
+
+  /** What is carried is a rule, not a lecture: what lies behind it stands in the chapters. */
+  @ParameterizedTest
+  @ValueSource(strings = {"seed-loft", "hill-hide", "orchard-tent", "orchard-floor", "clay-bank"})
+  void everyLimitIsARuleOfAFewWords(String job) {
+    Sheets.of(job)
+        .plan()
+        .cautions()
+        .forEach(
+            c ->
+                assertThat(c.caution().limit().split("\\s+"))
+                    .as(c.caution().limit())
+                    .hasSizeLessThanOrEqualTo(35));
+  }
+
+  @Test
+  void glueBelongsToTheClothAndRagsToTheFloor() {
+    String text = Sheets.text(Sheets.of("seed-loft"), SafetySheet.TITLE);
+    assertThat(text.indexOf("Glue away from flames"))
+        .isBetween(text.indexOf("Cutting and joining"), text.indexOf("Turning, raising"));
+    assertThat(text.indexOf("oily rags")).isGreaterThan(text.indexOf("Drying, oiling"));
+  }
+
+  @Test
+  void aModelIsToldOfItsBladesAlone() {
+    String text = Sheets.text(Sheets.of("class-model"), SafetySheet.TITLE);
+    assertThat(text).contains("CAUTION: blades").doesNotContain("WARNING").doesNotContain("site's");
   }
 
   @Test

@@ -59,6 +59,7 @@ class WorkPlanTest {
             "Join the ring",
             "Turn and raise",
             "Peg down, the same day",
+            "Cap, skirt and lining",
             "Dig and level",
             "Gravel and sheet",
             "Lay the dry pack",
@@ -144,7 +145,11 @@ class WorkPlanTest {
     // The third of May 2027 is a Monday: what comes before ends on the Friday, the floor follows.
     assertThat(work.dateText(3)).contains("Fri 30 Apr 2027");
     assertThat(work.dateText(4)).contains("Mon 3 May 2027");
-    assertThat(work.dateText(9)).contains("Mon 10 May 2027");
+    // Raising and pegging are two sheets of one day.
+    assertThat(work.dateText(5)).contains("Tue 4 May 2027");
+    assertThat(work.dateText(6)).contains("Tue 4 May 2027");
+    assertThat(work.dateText(7)).contains("Wed 5 May 2027");
+    assertThat(work.dateText(10)).contains("Mon 10 May 2027");
     int last = work.days().size() - 1;
     double wait = work.days().get(last - 1).waiting().orElseThrow().likely().orElseThrow();
     assertThat(work.date(last).orElseThrow())
@@ -165,10 +170,14 @@ class WorkPlanTest {
     String raise = Sheets.text(desk, "Day 6: Turn and raise");
     var h = desk.plan().handling().orElseThrow();
     assertThat(raise)
-        .contains(desk.sizes().force(h.hold() / h.pull().ropes()))
-        .contains(desk.sizes().force(RaisingDays.hauled(h)));
-    String peg = Sheets.text(desk, "Day 7: Peg down, the same day");
-    assertThat(peg).contains(seams.amount(SeamKind.CAP)).contains(seams.amount(SeamKind.SKIRT));
+        .contains(desk.sizes().pull(h.hold() / h.pull().ropes()))
+        .contains(desk.sizes().pull(RaisingDays.hauled(h)));
+    // A pull of 428 N hangs like 428 / 9.80665 = 43.6 kg.
+    assertThat(desk.sizes().pull(428)).isEqualTo("428\u00a0N (44\u00a0kgf)");
+    String peg = Sheets.text(desk, "Day 6: Peg down, the same day");
+    assertThat(peg).contains("36 in all").doesNotContain("Set the cap");
+    String upper = Sheets.text(desk, "Day 7: Cap, skirt and lining");
+    assertThat(upper).contains(seams.amount(SeamKind.CAP)).contains(seams.amount(SeamKind.SKIRT));
     for (FloorStep step : desk.plan().floor().orElseThrow().steps()) {
       if (step.title().startsWith("Ram the dry pack")) {
         assertThat(Sheets.text(desk, "Day 10: Lay the dry pack"))
