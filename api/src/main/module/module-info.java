@@ -1,6 +1,7 @@
 /**
  * The front door of the library. Whoever requires this module reads the modules behind it as well,
- * since their values are in its results.
+ * since their values are in its results. Pages, drawings and what the chapters share on their way
+ * are not exported.
  */
 module io.github.seamstead.api {
   requires transitive io.github.seamstead.shared;
@@ -32,8 +33,6 @@ module io.github.seamstead.api {
   exports io.github.seamstead.api.doubt;
   exports io.github.seamstead.api.jackson;
   exports io.github.seamstead.api.job;
-  exports io.github.seamstead.api.json;
-  exports io.github.seamstead.api.page;
   exports io.github.seamstead.api.plan;
   exports io.github.seamstead.api.results;
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.seamstead.api.book.Book;
 import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.lessons.LessonFiles;
 import io.github.seamstead.examples.lessons.LessonPage;
@@ -53,9 +52,7 @@ class PagesLoadNothingTest {
                   // The one script stands in the page and is let in by its hash alone.
                   assertThat(loads(book.html())).containsExactly("<script>");
                   assertThat(book.html()).contains("script-src 'sha256-");
-                  for (Drawing drawing : book.drawings().values()) {
-                    assertThat(loads(drawing.file())).as(drawing.name()).isEmpty();
-                  }
+                  book.drawings().forEach((name, svg) -> assertThat(loads(svg)).as(name).isEmpty());
                 }));
       }
     }

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.book.front.Front;
-import io.github.seamstead.api.chapter.cover.PrintSheets;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.ChapterOf;
 import io.github.seamstead.api.chapter.internal.Words;
@@ -11,8 +10,9 @@ import io.github.seamstead.api.page.Page;
 import io.github.seamstead.api.plan.Chapters;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
-import io.github.seamstead.geometry.pattern.PaperSize;
+import io.github.seamstead.geometry.drawing.PaperSize;
 import io.github.seamstead.shared.quantity.UnitSystem;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,14 +20,22 @@ import java.util.Optional;
 /**
  * The book of a plan as texts: one self-contained page, drawings, lists.
  *
+ * <pre>{@code
+ * JobPlan plan =
+ *     JobPlanner.plan(JobReader.read(Path.of("jobs/class-model.json")), PlanOptions.defaults());
+ * Book book = Book.of(plan);
+ * book.html().startsWith("<!DOCTYPE html>"); // true
+ * book.lists().containsKey("cut-list.csv"); // true
+ * }</pre>
+ *
  * @param html the page
- * @param drawings SVG drawings by name
+ * @param drawings SVG texts of the drawings by name, each a file that stands alone
  * @param lists CSV lists by file name
  * @param printSheets pieces of a model's size true to scale on paper; empty if none is small enough
  */
 public record Book(
     String html,
-    Map<String, Drawing> drawings,
+    Map<String, String> drawings,
     Map<String, String> lists,
     Optional<String> printSheets) {
 
@@ -44,6 +52,12 @@ public record Book(
    */
   public static Book of(JobPlan plan) {
     return of(plan, ResultsJson.text(plan));
+  }
+
+  private static Map<String, String> texts(Map<String, Drawing> drawings) {
+    Map<String, String> texts = new HashMap<>();
+    drawings.forEach((name, drawing) -> texts.put(name, drawing.file()));
+    return texts;
   }
 
   /** Writes a plan's book beside the text of its results, which the sheets name by a digest. */
@@ -73,7 +87,7 @@ public record Book(
     PaperSize paper = words.isImperial() ? PaperSize.LETTER : PaperSize.A4;
     return new Book(
         page.html(),
-        book.drawings(),
+        texts(book.drawings()),
         book.lists(),
         plan.cover().flatMap(part -> PrintSheets.html(part, paper)));
   }

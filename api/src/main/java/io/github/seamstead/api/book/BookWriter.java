@@ -1,6 +1,6 @@
 package io.github.seamstead.api.book;
 
-import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.files.BookFolder;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.shared.text.IoReason;
@@ -9,7 +9,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** Writes a plan as a folder of files. */
+/**
+ * Writes a plan as a folder of files.
+ *
+ * <pre>{@code
+ * JobPlan plan =
+ *     JobPlanner.plan(JobReader.read(Path.of("jobs/class-model.json")), PlanOptions.defaults());
+ * BookWriter.write(plan, folder.resolve("book"));
+ * Files.exists(folder.resolve("book/book.html")); // true
+ * }</pre>
+ */
 public final class BookWriter {
 
   private BookWriter() {}
@@ -19,8 +28,8 @@ public final class BookWriter {
    *
    * @param plan the plan
    * @param folder where it goes; new, empty, or made by an earlier run
-   * @throws IllegalArgumentException if the folder is refused, as {@link BookFolder#refusal(Path,
-   *     Path...)} tells
+   * @throws IllegalArgumentException if the folder is refused: it is not empty and no earlier run
+   *     made it, a file of it was edited since, or this program was started in it
    * @throws UncheckedIOException if a file cannot be written, with the reason; nothing is left
    *     behind then
    */
@@ -30,8 +39,8 @@ public final class BookWriter {
       Book pages = Book.of(plan, results);
       book.write("book.html", pages.html());
       book.write("results.json", results);
-      for (Drawing drawing : pages.drawings().values()) {
-        book.write("drawings/" + drawing.name() + ".svg", drawing.file());
+      for (Map.Entry<String, String> drawing : pages.drawings().entrySet()) {
+        book.write("drawings/" + drawing.getKey() + ".svg", drawing.getValue());
       }
       for (Map.Entry<String, String> list : pages.lists().entrySet()) {
         book.write("lists/" + list.getKey(), list.getValue());

@@ -14,11 +14,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Leads from the numbers of a chapter to the sums of that chapter, and from a sum to its lesson. A
- * number leads to the first sum with a step of its value, to the digits in which it is written;
- * fewer than three digits tell too little.
+ * Leads from the numbers of a chapter to the sums of that chapter. A number leads to the first sum
+ * with a step of its value, to the digits in which it is written; fewer than three digits tell too
+ * little.
  */
-public final class SumLinks {
+final class SumLinks {
 
   private static final int LEAST_DIGITS = 3;
 
@@ -66,31 +66,6 @@ public final class SumLinks {
           Map.entry("materials.water", Chapter.FLOOR),
           Map.entry("materials.drying", Chapter.DRYING));
 
-  /** Which lesson teaches a calculation, by its id or by its package. */
-  private static final Map<String, LessonTitle> LESSONS =
-      Map.ofEntries(
-          Map.entry("geometry.frame", LessonTitle.POLES),
-          Map.entry("geometry.frame.offset", LessonTitle.FLAT_PANELS),
-          Map.entry("geometry.members", LessonTitle.SAW_ANGLES),
-          Map.entry("geometry.bars", LessonTitle.BARS),
-          Map.entry("geometry.survey", LessonTitle.SURVEY),
-          Map.entry("geometry.tape", LessonTitle.SURVEY),
-          Map.entry("geometry.templates", LessonTitle.SURVEY),
-          Map.entry("geometry.pattern", LessonTitle.ALLOWANCE),
-          Map.entry("geometry.pattern.cone", LessonTitle.FLAT_PANELS),
-          Map.entry("geometry.pattern.cap", LessonTitle.FLAT_PANELS),
-          Map.entry("geometry.layout", LessonTitle.LEAST),
-          Map.entry("assembly.merge", LessonTitle.JOINING),
-          Map.entry("materials.soil", LessonTitle.JAR),
-          Map.entry("materials.mix", LessonTitle.SAND),
-          Map.entry("materials.mix.trials", LessonTitle.FAIR_TEST),
-          Map.entry("materials.floor", LessonTitle.HEAPS),
-          Map.entry("materials.floor.area", LessonTitle.FLOOR_AREA),
-          Map.entry("materials.floor.regular-area", LessonTitle.FLOOR_AREA),
-          Map.entry("materials.water", LessonTitle.HEAPS),
-          Map.entry("materials.drying", LessonTitle.CRACKS),
-          Map.entry("shared.sensitivity", LessonTitle.DOUBT));
-
   private final List<Derivation> derivations;
 
   SumLinks(List<Derivation> derivations) {
@@ -104,21 +79,6 @@ public final class SumLinks {
 
   static Optional<Chapter> chapter(String id) {
     return Optional.ofNullable(CHAPTERS.get(room(id)));
-  }
-
-  /**
-   * Names the lesson that teaches a calculation.
-   *
-   * @param id the calculation's id
-   * @return the lesson's title; empty if none does
-   */
-  public static Optional<String> lesson(String id) {
-    if (id.endsWith(DOUBT)) {
-      return Optional.of(LessonTitle.DOUBT.title());
-    }
-    return Optional.ofNullable(LESSONS.get(id))
-        .or(() -> Optional.ofNullable(LESSONS.get(room(id))))
-        .map(LessonTitle::title);
   }
 
   /** Where the doubt of a sum is added up, which is the next sum of its doubt after it. */

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.book;
 
 import io.github.seamstead.api.chapter.internal.BookContext;
+import io.github.seamstead.api.page.LessonTitle;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
@@ -9,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The worked steps of each calculation, typeset with MathML and no script. */
-public final class WorkedChapter {
+final class WorkedChapter {
 
   private WorkedChapter() {}
 
@@ -39,7 +40,8 @@ public final class WorkedChapter {
                     .element("a", chapter.title(), "href", "#" + Markup.anchor(chapter.title()))
                     .text(". "));
     body.text("Calculation " + id + ".");
-    SumLinks.lesson(id)
+    LessonTitle.of(id)
+        .map(LessonTitle::title)
         .ifPresent(title -> body.text(" Lesson: " + title + (title.endsWith("?") ? "" : ".")));
     doubt.ifPresent(anchor -> body.text(" ").element("a", "How sure is it?", "href", "#" + anchor));
     body.closeLine();

@@ -12,6 +12,13 @@ import java.util.concurrent.Executor;
 /**
  * The terms on which a job is planned.
  *
+ * <pre>{@code
+ * PlanOptions options =
+ *     PlanOptions.defaults().withTimeLimit(Duration.ofSeconds(5)).only(Chapter.FRAME);
+ * JobPlan plan = JobPlanner.plan(JobReader.read(Path.of("jobs/class-model.json")), options);
+ * plan.cover().isPresent(); // false
+ * }</pre>
+ *
  * @param effort how hard the layout search tries, 1 (least) to 9; each step up doubles its work
  * @param seed the seed of all searches and simulations; equal seeds and efforts give equal plans
  * @param worked whether the worked steps of each calculation are kept

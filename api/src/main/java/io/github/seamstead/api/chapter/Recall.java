@@ -1,7 +1,7 @@
 package io.github.seamstead.api.chapter;
 
 import io.github.seamstead.shared.check.Args;
-import io.github.seamstead.shared.work.Later;
+import io.github.seamstead.shared.work.internal.Later;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;

@@ -5,6 +5,8 @@
  * io.github.seamstead.api.chapter.PlanOptions} for the terms of a run. Each sub-package holds what
  * belongs to one stage: how it is planned, its typed part, its facts for the results, its pages in
  * the book. The contract that they share is {@code internal.ChapterOf}.
+ *
+ * <p>First class to open: {@link io.github.seamstead.api.chapter.PlanOptions}.
  */
 @NullMarked
 package io.github.seamstead.api.chapter;

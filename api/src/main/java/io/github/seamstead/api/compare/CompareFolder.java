@@ -1,6 +1,6 @@
 package io.github.seamstead.api.compare;
 
-import io.github.seamstead.api.book.BookFolder;
+import io.github.seamstead.api.files.BookFolder;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
@@ -18,8 +18,8 @@ public final class CompareFolder {
    *
    * @param comparison the comparison
    * @param folder where it goes; new, empty, or made by an earlier run
-   * @throws IllegalArgumentException if the folder is refused, as {@link BookFolder#refusal(Path,
-   *     Path...)} tells
+   * @throws IllegalArgumentException if the folder is refused: it is not empty and no earlier run
+   *     made it, a file of it was edited since, or this program was started in it
    * @throws UncheckedIOException if a file cannot be written, with the reason; nothing is left
    *     behind then
    */

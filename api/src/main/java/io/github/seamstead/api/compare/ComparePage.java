@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The page of a comparison: what none beats, all rows, pictures, and what saves. */
-public final class ComparePage {
+final class ComparePage {
 
   /** Rows beyond these stand in the list alone: no one reads a longer table on a page. */
   private static final int SHOWN_ROWS = 300;

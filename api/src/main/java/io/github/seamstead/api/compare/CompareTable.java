@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** The table of a comparison as data: one row for each variant, SI numbers, units in the keys. */
-public final class CompareTable {
+final class CompareTable {
 
   private CompareTable() {}
 

@@ -18,6 +18,15 @@ import java.util.stream.Stream;
 /**
  * The variants of a job beside each other.
  *
+ * <pre>{@code
+ * JobDraft job = JobDraft.read(Path.of("jobs/seed-loft.json"));
+ * VariantsDocument variants = VariantsReader.read(Path.of("jobs/variants/seed-loft.json"), job);
+ * Comparison comparison =
+ *     Comparison.of(
+ *         job, variants, CompareOptions.quickly(), ParetoFront.USUAL, ForkJoinPool.commonPool(), 2);
+ * comparison.rows().size(); // 7
+ * }</pre>
+ *
  * @param job the job's name
  * @param note a remark of the variants document, if stated
  * @param imperial whether people read feet and pounds

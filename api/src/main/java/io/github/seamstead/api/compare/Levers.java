@@ -23,7 +23,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Finds the levers that a job has: which small changes its document can state. */
-public final class Levers {
+final class Levers {
 
   private static final double PART = 0.5;
 

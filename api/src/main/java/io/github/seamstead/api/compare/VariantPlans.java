@@ -15,8 +15,8 @@ import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.check.ArgumentFault;
-import io.github.seamstead.shared.work.OrderedWork;
 import io.github.seamstead.shared.work.Progress;
+import io.github.seamstead.shared.work.internal.OrderedWork;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  * <p>The rows come in the order of the variants and are the same for any executor. Cost: linear in
  * the variants; a few plans are in memory at a time, whatever their number.
  */
-public final class VariantPlans {
+final class VariantPlans {
 
   /** Soils and forecasts kept between plans; each is a few kilobytes. */
   private static final int KEPT = 256;

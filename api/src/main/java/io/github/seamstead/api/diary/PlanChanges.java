@@ -5,6 +5,15 @@ import java.util.List;
 /**
  * What differs between two plans by more than its tolerance.
  *
+ * <pre>{@code
+ * JobDraft draft = JobDraft.read(Path.of("jobs/class-model.json"));
+ * JobChange wider = JobChange.quantity("frame.measures.baseSide", 0.25, "m");
+ * JobPlan before = JobPlanner.plan(draft.job(), PlanOptions.defaults());
+ * JobPlan after = JobPlanner.plan(draft.with(List.of(wider)).job(), PlanOptions.defaults());
+ * PlanChanges changes = JobPlanner.changes(before, after);
+ * changes.reasons().size(); // 1
+ * }</pre>
+ *
  * @param reasons what happened between the two: lines of the diary, or values of the documents that
  *     differ
  * @param changes each thing that differs, in the order of the work

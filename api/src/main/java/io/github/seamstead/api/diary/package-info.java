@@ -21,8 +21,8 @@
  * document itself was changed after pieces were cut, the planner takes the document by which they
  * were cut beside the new one.
  *
- * <p>First classes to open: {@link io.github.seamstead.api.diary.Done} and {@link
- * io.github.seamstead.api.diary.PlanChanges}.
+ * <p>First class to open: {@link io.github.seamstead.api.diary.PlanChanges}; what a folded diary
+ * holds is {@link io.github.seamstead.api.diary.Done}.
  */
 @NullMarked
 package io.github.seamstead.api.diary;

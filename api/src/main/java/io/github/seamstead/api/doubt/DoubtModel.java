@@ -6,7 +6,7 @@ import io.github.seamstead.api.chapter.PlanOptions;
 import io.github.seamstead.api.chapter.Recall;
 import io.github.seamstead.api.chapter.Series;
 import io.github.seamstead.api.chapter.Supposed;
-import io.github.seamstead.api.chapter.floor.FloorAir;
+import io.github.seamstead.api.chapter.air.FloorAir;
 import io.github.seamstead.api.chapter.soil.EarthMaterials;
 import io.github.seamstead.api.compare.Measure;
 import io.github.seamstead.api.compare.Measures;

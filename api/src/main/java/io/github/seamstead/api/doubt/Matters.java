@@ -9,6 +9,13 @@ import java.util.List;
  * <p>The decisions stay as planned: the sand in each mix is not chosen anew when the clay is
  * otherwise. Nothing is laid out on the stock; see {@link MattersOptions#LEFT_OUT}.
  *
+ * <pre>{@code
+ * JobDraft job = JobDraft.read(Path.of("jobs/class-model.json"));
+ * MattersOptions options = new MattersOptions(16, 1, Progress.NONE, new Cancellation());
+ * Matters matters = MattersSearch.of(job, options, ForkJoinPool.commonPool(), 2);
+ * matters.numbers().isEmpty(); // false
+ * }</pre>
+ *
  * @param job the job's name
  * @param imperial whether people read feet and pounds
  * @param options the terms

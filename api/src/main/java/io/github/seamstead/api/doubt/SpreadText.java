@@ -1,7 +1,7 @@
 package io.github.seamstead.api.doubt;
 
 import io.github.seamstead.shared.quantity.Numbers;
-import io.github.seamstead.shared.sensitivity.UsualDoubt;
+import io.github.seamstead.shared.sensitivity.internal.UsualDoubt;
 
 /** Says for people how far a number is usually off. */
 final class SpreadText {

@@ -22,7 +22,8 @@ import io.github.seamstead.api.results.ResultsJson;
  *
  * <pre>{@code
  * ObjectMapper mapper = new ObjectMapper().registerModule(new SeamsteadModule());
- * Job job = mapper.readValue(json, Job.class);
+ * Job job = mapper.readValue(Files.readString(Path.of("jobs/class-model.json")), Job.class);
+ * mapper.readValue(mapper.writeValueAsString(job), Job.class).equals(job); // true
  * }</pre>
  */
 public final class SeamsteadModule extends Module {

@@ -22,9 +22,9 @@ import java.util.stream.Collectors;
  *         .frame(
  *             Frame.builder()
  *                 .sides(12)
- *                 .measures(
- *                     Map.of(FrameMeasure.BASE_SIDE, 1.2, FrameMeasure.HEIGHT, 2.6)))
+ *                 .measures(Map.of(FrameMeasure.BASE_SIDE, 1.2, FrameMeasure.HEIGHT, 2.6)))
  *         .build();
+ * job.document().frame().isPresent(); // true
  * }</pre>
  */
 public final class Job {

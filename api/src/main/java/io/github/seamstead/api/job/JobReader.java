@@ -8,6 +8,14 @@ import java.nio.file.Path;
 /**
  * Reads job documents. Costs time linear in the text; a text of more than 4 MiB is refused before
  * it is read.
+ *
+ * <pre>{@code
+ * try {
+ *   JobReader.parse("{\"seamstead\": 2, \"frame\": {\"sides\": 2}}");
+ * } catch (JobFaultsException e) {
+ *   e.faults().get(0).path(); // $.frame.sides
+ * }
+ * }</pre>
  */
 public final class JobReader {
 

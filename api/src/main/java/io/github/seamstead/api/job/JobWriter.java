@@ -7,6 +7,12 @@ import java.util.Map;
 /**
  * Writes jobs as documents. A value that was assumed is left out, so that reading assumes and
  * records it again: the text reads back as an equal job. Costs time linear in the job.
+ *
+ * <pre>{@code
+ * Job job = JobReader.read(Path.of("jobs/class-model.json"));
+ * String text = JobWriter.text(job);
+ * JobReader.parse(text).equals(job); // true
+ * }</pre>
  */
 public final class JobWriter {
 

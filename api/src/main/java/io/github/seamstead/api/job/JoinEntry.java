@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param facing how the pieces lay; good sides together if left out
  * @param marks the joint names read on the two edges, with their check marks, if stated
  */
-public record JoinEntry(
+record JoinEntry(
     Optional<List<String>> join,
     Optional<List<String>> undo,
     Facing facing,

@@ -9,7 +9,7 @@ import java.util.List;
  *     are read
  * @param log seams in the order in which they were made
  */
-public record JoinLogDocument(int seamstead, List<JoinEntry> log) {
+record JoinLogDocument(int seamstead, List<JoinEntry> log) {
 
   public JoinLogDocument {
     log = List.copyOf(log);

@@ -15,6 +15,8 @@
  *
  * <p>Reading and schema come from one description: a package-private shape for each record, whose
  * keys a test holds equal to the record's components.
+ *
+ * <p>First class to open: {@link io.github.seamstead.api.job.JobReader}.
  */
 @NullMarked
 package io.github.seamstead.api.job;

@@ -17,7 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -208,7 +208,7 @@ final class PlanComparison {
         .forEach(
             part -> {
               for (Milestone m : part.forecast().milestones()) {
-                OptionalDouble days = m.likely();
+                Optional<Double> days = m.likely();
                 waits.merge(
                     part.layer().name() + ", " + m.name() + ", after laying",
                     days.orElse(m.horizon()),

@@ -1,10 +1,10 @@
 package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.diary.LayerNames;
 import io.github.seamstead.api.diary.Place;
 import io.github.seamstead.api.diary.internal.PlanThen;

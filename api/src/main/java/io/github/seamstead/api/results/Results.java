@@ -25,8 +25,10 @@ import java.util.Map;
  * way. Immutable. Costs time linear in the text.
  *
  * <pre>{@code
- * Results results = Results.read(Path.of("results.json"));
- * double hip = results.root().one("frame").one("measures").number("hipEdge_m");
+ * Job job = JobReader.read(Path.of("jobs/class-model.json"));
+ * BookWriter.write(JobPlanner.plan(job, PlanOptions.defaults()), folder.resolve("book"));
+ * Results results = Results.read(folder.resolve("book/results.json"));
+ * double hip = results.root().one("frame").one("measures").number("hipEdge_m"); // 0.371
  * }</pre>
  */
 public final class Results {

@@ -18,7 +18,15 @@ import io.github.seamstead.shared.derivation.Derivation;
 import io.github.seamstead.shared.derivation.Step;
 import java.util.Map;
 
-/** Writes a plan as data: SI numbers with the unit in each key's name. */
+/**
+ * Writes a plan as data: SI numbers with the unit in each key's name.
+ *
+ * <pre>{@code
+ * Job job = JobReader.read(Path.of("jobs/class-model.json"));
+ * String text = ResultsJson.text(JobPlanner.plan(job, PlanOptions.defaults()));
+ * Results.parse(text).root().one("frame").one("measures").number("hipEdge_m"); // 0.371
+ * }</pre>
+ */
 public final class ResultsJson {
 
   /** The name of the published schema in the jar, beside this class. */

@@ -40,8 +40,7 @@ class BookWriterTest {
     assertThat(files.get("results.json")).isEqualTo(ResultsJson.text(plan));
     assertThat(files.get("print-sheets.html")).isEqualTo(book.printSheets().orElseThrow());
     book.drawings()
-        .values()
-        .forEach(d -> assertThat(files).containsEntry("drawings/" + d.name() + ".svg", d.file()));
+        .forEach((name, svg) -> assertThat(files).containsEntry("drawings/" + name + ".svg", svg));
     book.lists().forEach((name, text) -> assertThat(files).containsEntry("lists/" + name, text));
     assertThat(files).doesNotContainKeys("worked.md", "worked.tex");
   }

@@ -145,7 +145,7 @@ class DiaryPlanTest {
     }
     assertThat(then.cover().orElseThrow().misfits()).isNotEmpty();
     PlanChanges changes = then.changes().orElseThrow();
-    assertThat(changes.reasons().get(0).text()).isEqualTo("$.frame.measures.HEIGHT: 2, now 2.03");
+    assertThat(changes.reasons().get(0).text()).isEqualTo("$.frame.measures.height: 2, now 2.03");
     assertThat(changes.of(Kind.PIECE))
         .extracting(Change::name)
         .contains("4", "5", "6")

@@ -29,6 +29,19 @@ import java.util.Optional;
  *
  * <p>Half of the pegs share the sliding. Weight counts nine tenths, ground friction nothing.
  *
+ * <pre>{@code
+ * ShelterForm form = ShelterForm.ofFrame(12, 1.4, 2.6, 2.6, false);
+ * WindScreen screen =
+ *     WindScreen.of(
+ *         form,
+ *         WindPressure.of(20),
+ *         WindCoefficients.forPyramid(form, Openings.CLOSED),
+ *         120,
+ *         24,
+ *         WindScreen.FACTOR_OCCUPIED);
+ * double drag = screen.drag(); // 1758
+ * }</pre>
+ *
  * @param form the shelter
  * @param pressure the velocity pressure
  * @param coefficients drag and uplift

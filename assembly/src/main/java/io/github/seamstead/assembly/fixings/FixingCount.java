@@ -6,6 +6,12 @@ import java.util.List;
 /**
  * Fixings of all joints.
  *
+ * <pre>{@code
+ * FixingPattern staples = FixingPattern.of(FixingKind.STAPLES, 0.05, 2);
+ * FixingCount count = FixingCount.of(staples, List.of(2.5, 2.5, 3.0), 0.1, 1000);
+ * count.total(); // 326
+ * }</pre>
+ *
  * @param pattern how they stand
  * @param perJoint fixings of each joint, in the order of the joints
  * @param total fixings of all joints, without spare

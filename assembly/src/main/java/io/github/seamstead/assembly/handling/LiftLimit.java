@@ -17,6 +17,11 @@ import java.util.Optional;
  * not for one hand, kneeling or sitting, unstable loads, carrying, pushing or pulling, heat and
  * cold.
  *
+ * <pre>{@code
+ * LiftLimit limit = LiftLimit.of(LiftTask.ofBundle());
+ * double mass = limit.mass(); // 8.82
+ * }</pre>
+ *
  * @param task the lift
  * @param form the published form used
  */

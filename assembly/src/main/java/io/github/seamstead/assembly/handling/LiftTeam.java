@@ -6,8 +6,6 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * How many people lift a load. The team rule is {@link TeamLift}'s: two thirds of the sum for two,
@@ -46,12 +44,12 @@ public record LiftTeam(
     Args.positive("load", loadMass, "kg");
     Args.notNegative("lift of one person", statedMass, "kg");
     double one = Math.min(limit.mass(), statedMass);
-    OptionalInt people = one > 0 ? TeamLift.peopleFor(loadMass, one) : OptionalInt.empty();
+    Optional<Integer> people = one > 0 ? TeamLift.peopleFor(loadMass, one) : Optional.empty();
     return new LiftTeam(
         loadMass,
         limit,
         one,
-        people.isPresent() ? Optional.of(TeamLift.of(people.getAsInt(), one)) : Optional.empty());
+        people.isPresent() ? Optional.of(TeamLift.of(people.get(), one)) : Optional.empty());
   }
 
   /**
@@ -59,9 +57,9 @@ public record LiftTeam(
    *
    * @return the lifting index, or nothing if the task is outside the method
    */
-  public OptionalDouble liftingIndex() {
+  public Optional<Double> liftingIndex() {
     double one = limit.mass();
-    return one > 0 ? OptionalDouble.of(loadMass / one) : OptionalDouble.empty();
+    return one > 0 ? Optional.of(loadMass / one) : Optional.empty();
   }
 
   /**

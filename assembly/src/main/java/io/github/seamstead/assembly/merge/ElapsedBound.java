@@ -79,7 +79,7 @@ final class ElapsedBound {
     for (int a = 0; a < s; a++) {
       int before = (a + s - 1) % s;
       int joint = groups.jointAfter(first[before] + count[before] - 1);
-      if (options.closingJoint().isEmpty() || options.closingJoint().getAsInt() == joint) {
+      if (options.closingJoint().isEmpty() || options.closingJoint().get() == joint) {
         double closing = options.times().time(lengthBehind(first[before], count[before]), whole);
         least = Math.min(least, Math.max(bound[a][s], waves) + closing);
       }

@@ -209,7 +209,7 @@ final class ElapsedSearch {
     boolean taken =
         (started >> joint & 1) != 0
             || (options.closingJoint().isPresent()
-                && options.closingJoint().getAsInt() == groups.jointAfter(joint));
+                && options.closingJoint().get() == groups.jointAfter(joint));
     if (taken) {
       return Double.POSITIVE_INFINITY;
     }

@@ -2,7 +2,6 @@ package io.github.seamstead.assembly.merge;
 
 import io.github.seamstead.assembly.ring.Load;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * The best permitted tree by one of the rules, first groups and closing joint included: a {@link
@@ -113,8 +112,8 @@ final class IntervalPlanner {
     if (!groups.closed) {
       return true;
     }
-    OptionalInt fixed = options.closingJoint();
-    return (fixed.isEmpty() || groups.closingJoint(cut) == fixed.getAsInt())
+    Optional<Integer> fixed = options.closingJoint();
+    return (fixed.isEmpty() || groups.closingJoint(cut) == fixed.get())
         && options.limits().permitClosing(load[0][k])
         && options.limits().carriedAtClosing(load[0][k].mass()) <= carryBound;
   }

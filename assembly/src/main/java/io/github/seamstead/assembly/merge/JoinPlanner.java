@@ -7,7 +7,6 @@ import io.github.seamstead.shared.check.Args;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -104,10 +103,10 @@ public final class JoinPlanner {
         options.with(
             new Limits(
                 options.limits().rule(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty()));
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
     return lightest(groups, free, options);
   }
 
@@ -143,12 +142,12 @@ public final class JoinPlanner {
     if (options.closingJoint().isPresent()) {
       Args.require(
           ring.isRing(), "closing joint", "for a line", "must be left out: a line stays open");
-      Args.within("closing joint", options.closingJoint().getAsInt(), 1, ring.joints().size());
+      Args.within("closing joint", options.closingJoint().get(), 1, ring.joints().size());
     }
   }
 
   private static PlanOptions fitting(PlanOptions options, Set<Integer> made) {
-    return options.closingJoint().isPresent() && made.contains(options.closingJoint().getAsInt())
+    return options.closingJoint().isPresent() && made.contains(options.closingJoint().get())
         ? options.closingAnywhere()
         : options;
   }
@@ -195,7 +194,7 @@ public final class JoinPlanner {
     Limits withoutMass =
         new Limits(
             limits.rule(),
-            OptionalDouble.empty(),
+            Optional.empty(),
             limits.carriedBulk(),
             limits.reach(),
             limits.floorArea());

@@ -2,7 +2,7 @@ package io.github.seamstead.assembly.merge;
 
 import io.github.seamstead.assembly.ring.Load;
 import io.github.seamstead.shared.check.Args;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * What no merge may exceed. An empty limit is none.
@@ -20,19 +20,19 @@ import java.util.OptionalDouble;
  */
 public record Limits(
     CarryRule rule,
-    OptionalDouble carriedMass,
-    OptionalDouble carriedBulk,
-    OptionalDouble reach,
-    OptionalDouble floorArea) {
+    Optional<Double> carriedMass,
+    Optional<Double> carriedBulk,
+    Optional<Double> reach,
+    Optional<Double> floorArea) {
 
   /** No limits; the lighter group is carried. */
   public static final Limits NONE =
       new Limits(
           CarryRule.LIGHTER_IS_CARRIED,
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty());
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
 
   private static final double ROUNDING = 1 + 1e-9;
 
@@ -50,7 +50,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withCarriedMass(double kg) {
-    return new Limits(rule, OptionalDouble.of(kg), carriedBulk, reach, floorArea);
+    return new Limits(rule, Optional.of(kg), carriedBulk, reach, floorArea);
   }
 
   /**
@@ -60,7 +60,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withCarriedBulk(double cubicMetres) {
-    return new Limits(rule, carriedMass, OptionalDouble.of(cubicMetres), reach, floorArea);
+    return new Limits(rule, carriedMass, Optional.of(cubicMetres), reach, floorArea);
   }
 
   /**
@@ -70,7 +70,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withReach(double metres) {
-    return new Limits(rule, carriedMass, carriedBulk, OptionalDouble.of(metres), floorArea);
+    return new Limits(rule, carriedMass, carriedBulk, Optional.of(metres), floorArea);
   }
 
   /**
@@ -80,7 +80,7 @@ public record Limits(
    * @return the new limits
    */
   public Limits withFloor(double area) {
-    return new Limits(rule, carriedMass, carriedBulk, reach, OptionalDouble.of(area));
+    return new Limits(rule, carriedMass, carriedBulk, reach, Optional.of(area));
   }
 
   /**

@@ -5,7 +5,7 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Work;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * What the plan is asked for.
@@ -25,7 +25,7 @@ public record PlanOptions(
     Limits limits,
     JoinTimes times,
     int teams,
-    OptionalInt closingJoint,
+    Optional<Integer> closingJoint,
     List<Arc> firstGroups,
     Work work) {
 
@@ -52,7 +52,7 @@ public record PlanOptions(
         Limits.NONE,
         JoinTimes.commonPractice(),
         1,
-        OptionalInt.empty(),
+        Optional.empty(),
         List.of(),
         Work.of(Budget.ofWork(USUAL_SEARCH_NODES), 0));
   }
@@ -104,8 +104,7 @@ public record PlanOptions(
    * @return the new options
    */
   public PlanOptions closingAt(int joint) {
-    return new PlanOptions(
-        objective, limits, times, teams, OptionalInt.of(joint), firstGroups, work);
+    return new PlanOptions(objective, limits, times, teams, Optional.of(joint), firstGroups, work);
   }
 
   /**
@@ -141,6 +140,6 @@ public record PlanOptions(
 
   /** Leaves the closing joint open. */
   PlanOptions closingAnywhere() {
-    return new PlanOptions(objective, limits, times, teams, OptionalInt.empty(), firstGroups, work);
+    return new PlanOptions(objective, limits, times, teams, Optional.empty(), firstGroups, work);
   }
 }

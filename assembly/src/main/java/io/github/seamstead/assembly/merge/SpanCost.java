@@ -2,7 +2,7 @@ package io.github.seamstead.assembly.merge;
 
 /** What a merge of two neighbouring groups costs, in any unit; 0 or more. */
 @FunctionalInterface
-public interface SpanCost {
+interface SpanCost {
 
   /**
    * Gives the cost of a merge.

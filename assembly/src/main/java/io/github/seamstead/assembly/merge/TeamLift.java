@@ -5,7 +5,7 @@ import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * What a team may carry, where printed rules disagree.
@@ -82,14 +82,14 @@ public record TeamLift(
    * @return 1 to {@link #MOST_PEOPLE} people, or nothing if even these may not
    * @throws IllegalArgumentException if a number is out of range
    */
-  public static OptionalInt peopleFor(double loadMass, double massPerPerson) {
+  public static Optional<Integer> peopleFor(double loadMass, double massPerPerson) {
     Args.notNegative("load", loadMass, "kg");
     for (int people = 1; people <= MOST_PEOPLE; people++) {
       if (of(people, massPerPerson).capacity() >= loadMass * (1 - 1e-12)) {
-        return OptionalInt.of(people);
+        return Optional.of(people);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 
   /**

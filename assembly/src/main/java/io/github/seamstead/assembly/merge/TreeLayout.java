@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -43,8 +43,8 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
       double x,
       double y,
       double mass,
-      OptionalInt step,
-      OptionalInt parent) {}
+      Optional<Integer> step,
+      Optional<Integer> parent) {}
 
   /**
    * Lays out the tree of a plan. Costs O(n log n).
@@ -93,8 +93,8 @@ public record TreeLayout(List<Node> nodes, double width, double height) {
               places.get(i)[0],
               places.get(i)[1],
               plan.ring().load(arcs.get(i)).mass(),
-              step[i] == 0 ? OptionalInt.empty() : OptionalInt.of(step[i]),
-              parent[i] == 0 ? OptionalInt.empty() : OptionalInt.of(parent[i])));
+              step[i] == 0 ? Optional.empty() : Optional.of(step[i]),
+              parent[i] == 0 ? Optional.empty() : Optional.of(parent[i])));
     }
     return new TreeLayout(nodes, leaves.size() - 1.0, height);
   }

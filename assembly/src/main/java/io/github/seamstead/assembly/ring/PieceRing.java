@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -278,5 +279,23 @@ public final class PieceRing {
    */
   public int after(int piece) {
     return piece % size() + 1;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PieceRing ring
+        && ring.closure == closure
+        && ring.pieces.equals(pieces)
+        && ring.joints.equals(joints);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(closure, pieces, joints);
+  }
+
+  @Override
+  public String toString() {
+    return count().text();
   }
 }

@@ -176,4 +176,19 @@ public final class Network {
   double[] means() {
     return tasks.stream().mapToDouble(task -> task.duration().mean()).toArray();
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Network network && network.tasks.equals(tasks);
+  }
+
+  @Override
+  public int hashCode() {
+    return tasks.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Network" + tasks.stream().map(Task::id).toList();
+  }
 }

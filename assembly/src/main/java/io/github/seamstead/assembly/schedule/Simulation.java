@@ -222,4 +222,21 @@ public final class Simulation {
   public double longest() {
     return sorted[sorted.length - 1];
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Simulation simulation
+        && Arrays.equals(simulation.sorted, sorted)
+        && simulation.criticality.equals(criticality);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(sorted) + criticality.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Simulation[" + sorted.length + " runs]";
+  }
 }

@@ -14,8 +14,9 @@ import java.util.TreeSet;
  * before day 1.
  *
  * <pre>{@code
- * WorkCalendar day =
- *     WorkCalendar.ofDaylight(7 * 3600, 17 * 3600, List.of(new Shift(12 * 3600, 13 * 3600)));
+ * WorkCalendar.Shift noon = new WorkCalendar.Shift(12 * 3600, 13 * 3600);
+ * WorkCalendar day = WorkCalendar.ofDaylight(7 * 3600, 17 * 3600, List.of(noon));
+ * day.shifts().size(); // 2
  * }</pre>
  *
  * @param shifts shifts of a day, one after another; the gaps are breaks and night; at least one,

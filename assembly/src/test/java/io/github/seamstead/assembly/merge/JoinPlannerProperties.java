@@ -18,7 +18,6 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.Example;
@@ -73,8 +72,8 @@ class JoinPlannerProperties {
         new JoinTimes(random.nextInt(3), 1 + random.nextInt(2), random.nextInt(3) * 0.5),
         1 + random.nextInt(3),
         ring.isRing() && random.nextInt(3) == 0
-            ? OptionalInt.of(1 + random.nextInt(ring.size()))
-            : OptionalInt.empty(),
+            ? Optional.of(1 + random.nextInt(ring.size()))
+            : Optional.empty(),
         groups,
         Work.of(Budget.ofWork(200_000), 0));
   }

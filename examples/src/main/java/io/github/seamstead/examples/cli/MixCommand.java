@@ -87,7 +87,7 @@ final class MixCommand implements Callable<Integer> {
               + " points"
               + (blend.priceShiftPerTonne().isPresent()
                   ? " and the price of a dry tonne by "
-                      + Numbers.fixed(blend.priceShiftPerTonne().getAsDouble(), 2)
+                      + Numbers.fixed(blend.priceShiftPerTonne().get(), 2)
                   : ""));
     }
     print.println(
@@ -108,7 +108,7 @@ final class MixCommand implements Callable<Integer> {
             + (reading.decided() ? "" : ", not decided yet"));
     if (reading.nextSandParts().isPresent()) {
       print.println(
-          "  try next: " + Numbers.plain(reading.nextSandParts().getAsDouble()) + " parts of sand");
+          "  try next: " + Numbers.plain(reading.nextSandParts().get()) + " parts of sand");
     }
     reading.advice().forEach(advice -> print.println("  " + advice));
   }

@@ -1,6 +1,6 @@
 package io.github.seamstead.examples.cli;
 
-import io.github.seamstead.api.book.BookFolder;
+import io.github.seamstead.api.files.BookFolder;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;

@@ -1,9 +1,9 @@
 package io.github.seamstead.examples.lessons;
 
-import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.LessonTitle;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.assembly.merge.HandledMass;
 import io.github.seamstead.assembly.merge.JoinPlanner;
@@ -139,7 +139,7 @@ final class JoinOrderLesson {
     Canvas canvas = Canvas.fit(0, 0, tree.width(), tree.height(), 24, 260);
     for (TreeLayout.Node node : tree.nodes()) {
       if (node.parent().isPresent()) {
-        TreeLayout.Node up = tree.nodes().get(node.parent().getAsInt());
+        TreeLayout.Node up = tree.nodes().get(node.parent().get());
         canvas.line(node.x(), node.y(), up.x(), up.y(), Ink.THIN);
       }
     }

@@ -1,7 +1,7 @@
 package io.github.seamstead.examples.lessons;
 
-import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Drawing;
+import io.github.seamstead.api.page.LessonTitle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

@@ -1,9 +1,9 @@
 package io.github.seamstead.examples.lessons;
 
-import io.github.seamstead.api.book.LessonTitle;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;
+import io.github.seamstead.api.page.LessonTitle;
 import io.github.seamstead.api.page.Shade;
 import io.github.seamstead.materials.mix.BucketRounding;
 import io.github.seamstead.materials.mix.ClayBand;

@@ -25,7 +25,6 @@ import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Water in earth and its drying. */
 final class WaterSamples {
@@ -40,8 +39,7 @@ final class WaterSamples {
     to.add("materials.water.water-to-add", steps -> Moisture.waterToAdd(104, 0.04, 0.12, steps));
     to.add(
         "materials.water.proctor",
-        steps ->
-            ProctorCurve.fit(PROCTOR, OptionalDouble.of(2.7), steps).maximumDryDensity().likely());
+        steps -> ProctorCurve.fit(PROCTOR, Optional.of(2.7), steps).maximumDryDensity().likely());
     to.add(
         "materials.water.zero-air-voids", steps -> ProctorCurve.zeroAirVoids(2.7, 0.12, 1, steps));
     to.add(

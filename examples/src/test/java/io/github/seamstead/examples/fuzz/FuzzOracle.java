@@ -90,7 +90,7 @@ final class FuzzOracle {
       book.drawings()
           .forEach(
               (name, drawing) -> {
-                if (drawing.file().contains("NaN") || drawing.file().contains("Infinity")) {
+                if (drawing.contains("NaN") || drawing.contains("Infinity")) {
                   wrong.add("drawing " + name + " has numbers that are none");
                 }
               });

@@ -26,6 +26,12 @@ import java.util.List;
  * <p>Cost: the problem is NP-hard; a work unit is one node of a search. Frames of a few lengths
  * take some hundred to some thousand units, whatever the number of pieces. Equal arguments and work
  * budgets give equal plans.
+ *
+ * <pre>{@code
+ * List<BarPiece> poles = List.of(new BarPiece("hip", 1.95, 8), new BarPiece("ring", 0.8, 8));
+ * BarPlan plan = BarCutting.plan(poles, List.of(BarStock.unlimited("pole", 3.0)), 0.003);
+ * int bars = plan.barCount(); // 8
+ * }</pre>
  */
 public final class BarCutting {
 

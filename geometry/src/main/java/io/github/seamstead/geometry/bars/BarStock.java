@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.bars;
 
 import io.github.seamstead.shared.check.Args;
-import java.util.OptionalInt;
+import java.util.Optional;
 
 /**
  * Bars of one length.
@@ -10,14 +10,14 @@ import java.util.OptionalInt;
  * @param length in metres, greater than 0 and at most 1000
  * @param available how many there are; empty if as many as needed can be had; 1 or more
  */
-public record BarStock(String name, double length, OptionalInt available) {
+public record BarStock(String name, double length, Optional<Integer> available) {
 
   public BarStock {
     Args.notBlank("bar name", name);
     Args.positive("length of " + name, length, "m");
     Args.within("length of " + name, length, 0, 1000, "m");
     if (available.isPresent()) {
-      Args.within("number of " + name, available.getAsInt(), 1, 100_000);
+      Args.within("number of " + name, available.get(), 1, 100_000);
     }
   }
 
@@ -30,7 +30,7 @@ public record BarStock(String name, double length, OptionalInt available) {
    * @throws IllegalArgumentException if the length is outside its range
    */
   public static BarStock unlimited(String name, double length) {
-    return new BarStock(name, length, OptionalInt.empty());
+    return new BarStock(name, length, Optional.empty());
   }
 
   /**
@@ -43,6 +43,6 @@ public record BarStock(String name, double length, OptionalInt available) {
    * @throws IllegalArgumentException if an argument is outside its range
    */
   public static BarStock onHand(String name, double length, int available) {
-    return new BarStock(name, length, OptionalInt.of(available));
+    return new BarStock(name, length, Optional.of(available));
   }
 }

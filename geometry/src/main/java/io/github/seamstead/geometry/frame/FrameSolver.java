@@ -21,6 +21,13 @@ import java.util.Map;
  * solved; so one wrong measure among four is named.
  *
  * <p>Cost: constant for two measures; with k measures O(k²) pairs are weighed.
+ *
+ * <pre>{@code
+ * Map<PyramidMeasure, Double> taped =
+ *     Map.of(PyramidMeasure.BASE_SIDE, 1.5, PyramidMeasure.HIP_EDGE, 2.5);
+ * FrameSolution solution = FrameSolver.solve(6, taped);
+ * double height = solution.single().measures().apexHeight(); // 2.0 by 3, 4, 5
+ * }</pre>
  */
 public final class FrameSolver {
 

@@ -16,6 +16,11 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * <p>Invariant: {@code 0 <= openingSide < baseSide}. The opening lies at the height {@code H (1 -
  * b/a)}. See the package page for axes and the numbering of hips and faces.
  *
+ * <pre>{@code
+ * RegularPyramid frame = RegularPyramid.ofBaseSideAndHeight(4, 2, 1.5);
+ * frame.measures().coverArea(); // 7.211 in square metres
+ * }</pre>
+ *
  * @param sides the number of sides n, 3 to 64
  * @param baseSide the side of the base a, in metres, 0.000001 to 1000000
  * @param apexHeight the height of the whole pyramid H up to its (perhaps cut off) apex, in metres,

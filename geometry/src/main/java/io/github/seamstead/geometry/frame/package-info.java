@@ -13,6 +13,8 @@
  * … n) stands at azimuth 2πi/n counter-clockwise from x as seen from above; face i lies between hip
  * i − 1 and hip i, so that hip i is the right edge of face i and the left edge of face i + 1 as
  * seen from outside.
+ *
+ * <p>First class to open: {@link io.github.seamstead.geometry.frame.FrameSolver}.
  */
 @NullMarked
 package io.github.seamstead.geometry.frame;

@@ -28,6 +28,15 @@ import java.util.Optional;
  * filling included: the best layout so far is returned and {@link LayoutResult#stopped} tells why.
  * The result depends on the seed and the work units alone if there is no time limit, whichever
  * threads it runs on.
+ *
+ * <pre>{@code
+ * Piece panel = Piece.of("panel", RegularPyramid.ofBaseSideAndHeight(12, 1.2, 2).faceOutline());
+ * LayoutRequest request =
+ *     LayoutRequest.of(List.of(panel.withCount(12)), List.of(Roll.of("roll", 3.2, 40)));
+ * LayoutResult layout = CuttingLayout.plan(request, Work.of(Budget.ofWork(20_000), 1));
+ * layout.isComplete(); // true
+ * layout.usedLength(); // in metres of the roll
+ * }</pre>
  */
 public final class CuttingLayout {
 

@@ -6,7 +6,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** The sums of a finished layout, worked again from its request for those who want to see them. */
@@ -59,9 +59,10 @@ public final class LayoutSums {
    * @return in metres; empty if the layout was found by search, or the panels slide along cuts
    * @throws IllegalArgumentException if a piece or a stock item of the result is not in the request
    */
-  public static OptionalDouble rowLength(LayoutRequest request, LayoutResult result, Steps steps) {
+  public static Optional<Double> rowLength(
+      LayoutRequest request, LayoutResult result, Steps steps) {
     if (result.method() != LayoutResult.Method.ROWS || result.used().isEmpty()) {
-      return OptionalDouble.empty();
+      return Optional.empty();
     }
     StockUse use = result.used().get(0);
     return PanelRows.firstRow(
@@ -70,8 +71,7 @@ public final class LayoutSums {
             item(request, use).outline().bounds().height(),
             request.spacing(),
             request.edgeMargin())
-        .map(row -> OptionalDouble.of(row.length(steps)))
-        .orElse(OptionalDouble.empty());
+        .map(row -> row.length(steps));
   }
 
   /** Area of an item used: of a roll the length used, of a sheet all. */

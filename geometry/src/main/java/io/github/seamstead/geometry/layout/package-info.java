@@ -26,6 +26,8 @@
  * Schepers 2004).
  *
  * <p>The publications are quoted from memory, but for the sources that the classes name as found.
+ *
+ * <p>First class to open: {@link io.github.seamstead.geometry.layout.CuttingLayout}.
  */
 @NullMarked
 package io.github.seamstead.geometry.layout;

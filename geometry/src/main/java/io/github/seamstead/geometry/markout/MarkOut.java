@@ -17,6 +17,12 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * <p>Cost: O(m) for m corners, and O(m²) for the check lengths of templates of up to {@link
  * #ALL_DIAGONALS} corners.
  *
+ * <pre>{@code
+ * Outline face = RegularPyramid.ofBaseSideAndHeight(6, 1.5, 2).faceOutline();
+ * MarkOut marks = MarkOut.of(face, TapeDivision.MILLIMETRE, MarkOut.HAND_TOLERANCE);
+ * marks.baseline().size(); // 3
+ * }</pre>
+ *
  * @param template the outline drawn
  * @param baselineEdge index of the edge on the baseline
  * @param division the tape's division

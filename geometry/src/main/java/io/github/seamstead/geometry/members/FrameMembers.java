@@ -15,6 +15,13 @@ import java.util.Optional;
 /**
  * The members of a frame: cut list, saw settings at every joint and the bends of bolt plates.
  *
+ * <pre>{@code
+ * RegularPyramid frame = RegularPyramid.ofBaseSideAndHeight(6, 1.5, 2);
+ * MemberSpec spec = MemberSpec.of(MemberSection.pipe(0.05), MemberSection.pipe(0.04));
+ * FrameMembers members = FrameMembers.of(frame, spec);
+ * members.members().size(); // 2 of a kind each: hips and ring
+ * }</pre>
+ *
  * @param frame the pyramid of the centre lines
  * @param spec what it is built of
  * @param members hip poles, base ring, purlin rings from below, opening ring

@@ -15,10 +15,11 @@ import java.util.List;
  * sharp tip the mitre is held to a limit and cut off square.
  *
  * <pre>{@code
- * var edges = EdgePlan.of(EdgeAllowance.hem(0.05), EdgeAllowance.finSeam(0.04),
- *     EdgeAllowance.turnIn(0.06));
- * var panel = Panel.of(face, PanelSpec.of("P1", edges).times(9));
- * panel.parts().get(0).cut();
+ * Outline face = RegularPyramid.ofBaseSideAndHeight(9, 1.2, 2).faceOutline();
+ * EdgePlan edges =
+ *     EdgePlan.of(EdgeAllowance.hem(0.05), EdgeAllowance.finSeam(0.04), EdgeAllowance.turnIn(0.06));
+ * Panel panel = Panel.of(face, PanelSpec.of("P1", edges).times(9));
+ * panel.parts().size(); // 1
  * }</pre>
  *
  * @param id the panel's id

@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.pattern;
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /**
@@ -106,14 +106,14 @@ public record PatternPiece(
    *
    * @return the index of the cut edge, empty if no edge asks for it
    */
-  public OptionalInt reinforcedCutEdge() {
+  public Optional<Integer> reinforcedCutEdge() {
     for (int i = 0; i < cutEdgeOwners.size(); i++) {
       int owner = cutEdgeOwners.get(i);
       if (owner >= 0 && edges.get(owner).allowance().role() == EdgeRole.REINFORCED) {
-        return OptionalInt.of(i);
+        return Optional.of(i);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 
   /**
@@ -122,13 +122,13 @@ public record PatternPiece(
    * @param faceEdge the face's edge
    * @return the index of the stitch edge, empty if this piece has no part in it
    */
-  public OptionalInt edgeOnFace(int faceEdge) {
+  public Optional<Integer> edgeOnFace(int faceEdge) {
     for (int i = 0; i < edges.size(); i++) {
       if (edges.get(i).faceEdge() == faceEdge) {
-        return OptionalInt.of(i);
+        return Optional.of(i);
       }
     }
-    return OptionalInt.empty();
+    return Optional.empty();
   }
 
   /**

@@ -1,6 +1,6 @@
 /**
  * From faces to flat pieces of cloth: allowances and mitres, notches and marks, openings, splices,
- * caps and skirts, and the data of a full-size drawing.
+ * caps and skirts.
  *
  * <p>A face is an {@link io.github.seamstead.shared.plane.Outline} in its own plane, seen from
  * outside, good side up: corner 0 is the left base corner at the origin, corner 1 the right base

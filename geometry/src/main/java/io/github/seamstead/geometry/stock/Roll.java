@@ -12,6 +12,11 @@ import java.util.TreeSet;
  * where the last piece ends. Edge 0 is the selvedge at y = 0, edge 2 the selvedge at y = width,
  * edge 1 the far end and edge 3 the near end.
  *
+ * <pre>{@code
+ * Roll roll = Roll.of("canvas", 1.6, 30);
+ * roll.width(); // 1.6
+ * }</pre>
+ *
  * @param id the builder's name for it; not blank
  * @param width across, in metres; greater than 0
  * @param length available, in metres; greater than 0

@@ -6,6 +6,8 @@
  * {@link io.github.seamstead.geometry.stock.Sheet} and {@link
  * io.github.seamstead.geometry.stock.Roll} are its two kinds. All coordinates are in the item's own
  * plane with the good side up, in metres; the weave or print runs along x.
+ *
+ * <p>First class to open: {@link io.github.seamstead.geometry.stock.Roll}.
  */
 @NullMarked
 package io.github.seamstead.geometry.stock;

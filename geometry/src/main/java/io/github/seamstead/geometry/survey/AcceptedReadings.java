@@ -116,8 +116,7 @@ final class AcceptedReadings {
       if (result.suspect()
           && isRead(result)
           && (worst == null
-              || Math.abs(result.statistic().getAsDouble())
-                  > Math.abs(worst.statistic().getAsDouble()))) {
+              || Math.abs(result.statistic().get()) > Math.abs(worst.statistic().get()))) {
         worst = result;
       }
     }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
@@ -364,7 +363,7 @@ public final class Adjustment implements SurveyOutcome {
     return model.distance(place(from), place(to), 3, solution.unknowns(), row);
   }
 
-  OptionalDouble critical() {
+  Optional<Double> critical() {
     return outlierTest.critical();
   }
 
@@ -379,5 +378,21 @@ public final class Adjustment implements SurveyOutcome {
   private static double root(double square) {
     // A variance of zero may come out as a rounding below it.
     return Math.sqrt(Math.max(square, 0));
+  }
+
+  /** Equal surveys are adjusted alike. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Adjustment adjustment && adjustment.survey.equals(survey);
+  }
+
+  @Override
+  public int hashCode() {
+    return survey.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Adjustment[" + nodes.size() + " nodes, " + readings.size() + " readings]";
   }
 }

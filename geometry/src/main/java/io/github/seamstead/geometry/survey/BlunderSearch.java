@@ -124,8 +124,8 @@ final class BlunderSearch {
       int index, ReadingResult suspect, AcceptedReadings now, Adjustment current) {
     return new Found(
         index,
-        suspect.statistic().orElse(0),
-        current.critical().orElse(0),
+        suspect.statistic().orElse(0.0),
+        current.critical().orElse(0.0),
         alike(now, current, suspect));
   }
 
@@ -221,8 +221,8 @@ final class BlunderSearch {
     List<ReadingResult> byRegular = new ArrayList<>(suspects);
     double largest = largest(suspects);
     double least = NEARLY * largest;
-    suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0)) < least);
-    suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0))));
+    suspects.removeIf(r -> !r.suspect() || Math.abs(r.statistic().orElse(0.0)) < least);
+    suspects.sort(Comparator.comparingDouble(result -> -Math.abs(result.statistic().orElse(0.0))));
     Set<ReadingResult> chosen = new LinkedHashSet<>(firstOf(suspects, mostTried));
     byRegular.sort(Comparator.comparingDouble(r -> -evidence.ratio(now.indexOf(r))));
     if (largest > GROSS) {
@@ -243,6 +243,6 @@ final class BlunderSearch {
   }
 
   private static double largest(List<ReadingResult> results) {
-    return results.stream().mapToDouble(r -> Math.abs(r.statistic().orElse(0))).max().orElse(0);
+    return results.stream().mapToDouble(r -> Math.abs(r.statistic().orElse(0.0))).max().orElse(0);
   }
 }

@@ -1,6 +1,6 @@
 package io.github.seamstead.geometry.survey;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * The test that is put to every reading.
@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param critical the value that a standardised residual must exceed to be suspect; empty if no
  *     test is possible
  */
-public record OutlierTest(Kind kind, double significance, OptionalDouble critical) {
+public record OutlierTest(Kind kind, double significance, Optional<Double> critical) {
 
   /** Which distribution a test uses. */
   public enum Kind {
@@ -25,12 +25,12 @@ public record OutlierTest(Kind kind, double significance, OptionalDouble critica
   static OutlierTest of(SigmaBasis basis, int degreesOfFreedom) {
     double alpha = CriticalValues.READING_SIGNIFICANCE;
     if (basis == SigmaBasis.KNOWN && degreesOfFreedom >= 1) {
-      return new OutlierTest(Kind.NORMAL, alpha, OptionalDouble.of(CriticalValues.normal(alpha)));
+      return new OutlierTest(Kind.NORMAL, alpha, Optional.of(CriticalValues.normal(alpha)));
     }
     if (basis == SigmaBasis.ESTIMATED && degreesOfFreedom >= 2) {
       double tau = CriticalValues.tau(alpha, degreesOfFreedom);
-      return new OutlierTest(Kind.TAU, alpha, OptionalDouble.of(tau));
+      return new OutlierTest(Kind.TAU, alpha, Optional.of(tau));
     }
-    return new OutlierTest(Kind.NONE, alpha, OptionalDouble.empty());
+    return new OutlierTest(Kind.NONE, alpha, Optional.empty());
   }
 }

@@ -2,7 +2,6 @@ package io.github.seamstead.geometry.survey;
 
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What the adjustment says of one reading.
@@ -27,8 +26,8 @@ public record ReadingResult(
     double adjusted,
     double residual,
     double redundancy,
-    OptionalDouble statistic,
-    OptionalDouble minimalDetectableError,
+    Optional<Double> statistic,
+    Optional<Double> minimalDetectableError,
     boolean suspect,
     double uncertaintyScale) {
 

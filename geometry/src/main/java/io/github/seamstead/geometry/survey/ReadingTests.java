@@ -2,7 +2,7 @@ package io.github.seamstead.geometry.survey;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * Residuals, redundancy numbers {@code r = 1 - p a Q a'}, standardised residuals and minimal
@@ -17,7 +17,7 @@ final class ReadingTests {
       GaussNewton.Solution solution,
       List<Reading> readings,
       double scale,
-      OptionalDouble critical) {
+      Optional<Double> critical) {
     double shift =
         CriticalValues.noncentrality(CriticalValues.READING_SIGNIFICANCE, CriticalValues.POWER);
     DesignRow row = new DesignRow(model.mostPerObservation());
@@ -27,16 +27,16 @@ final class ReadingTests {
       double residual = -model.evaluate(i, solution.unknowns(), row);
       double explained = model.weight(i) * row.form(solution.cofactors(), row);
       double redundancy = Math.min(Math.max(1 - explained, 0), 1);
-      OptionalDouble statistic = OptionalDouble.empty();
-      OptionalDouble detectable = OptionalDouble.empty();
+      Optional<Double> statistic = Optional.empty();
+      Optional<Double> detectable = Optional.empty();
       boolean suspect = false;
       if (redundancy > ReadingResult.LEAST_REDUNDANCY) {
         double spread = scale * reading.standardUncertainty();
         // All residuals zero with an estimated scale: nothing deviates.
         double standardised = scale > 0 ? residual / (spread * Math.sqrt(redundancy)) : 0;
-        statistic = OptionalDouble.of(standardised);
-        detectable = OptionalDouble.of(shift * spread / Math.sqrt(redundancy));
-        suspect = critical.isPresent() && Math.abs(standardised) > critical.getAsDouble();
+        statistic = Optional.of(standardised);
+        detectable = Optional.of(shift * spread / Math.sqrt(redundancy));
+        suspect = critical.isPresent() && Math.abs(standardised) > critical.get();
       }
       results.add(
           new ReadingResult(

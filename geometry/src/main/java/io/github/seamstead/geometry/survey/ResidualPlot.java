@@ -2,7 +2,7 @@ package io.github.seamstead.geometry.survey;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /**
@@ -43,7 +43,7 @@ public record ResidualPlot(
       Vector3D from,
       Vector3D to,
       double residual,
-      OptionalDouble statistic,
+      Optional<Double> statistic,
       boolean suspect) {}
 
   /**

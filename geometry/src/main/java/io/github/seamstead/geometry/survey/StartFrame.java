@@ -3,7 +3,7 @@ package io.github.seamstead.geometry.survey;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * The regular frame at which an adjustment starts: the ideal one if it is known, else the one whose
@@ -82,11 +82,11 @@ final class StartFrame {
     private double baseRadius(double usual) {
       List<Double> says = radii(Node.Kind.BASE);
       if (says.isEmpty()) {
-        OptionalDouble hip = median(lengths(Node.Kind.APEX, Node.Kind.BASE));
-        OptionalDouble height = median(heights(Node.Kind.APEX));
+        Optional<Double> hip = median(lengths(Node.Kind.APEX, Node.Kind.BASE));
+        Optional<Double> height = median(heights(Node.Kind.APEX));
         if (hip.isPresent()) {
-          double h = height.isPresent() ? height.getAsDouble() : hip.getAsDouble() / 2;
-          says.add(leg(hip.getAsDouble(), h));
+          double h = height.isPresent() ? height.get() : hip.get() / 2;
+          says.add(leg(hip.get(), h));
         }
       }
       return median(says).orElse(usual);
@@ -102,13 +102,10 @@ final class StartFrame {
 
     private double openingRadius(double radius) {
       List<Double> says = radii(Node.Kind.OPENING);
-      OptionalDouble pole = median(poles());
-      OptionalDouble centre = median(lengths(Node.Kind.OPENING, Node.Kind.CENTRE));
+      Optional<Double> pole = median(poles());
+      Optional<Double> centre = median(lengths(Node.Kind.OPENING, Node.Kind.CENTRE));
       if (says.isEmpty() && pole.isPresent() && centre.isPresent()) {
-        double squares =
-            radius * radius
-                + centre.getAsDouble() * centre.getAsDouble()
-                - pole.getAsDouble() * pole.getAsDouble();
+        double squares = radius * radius + centre.get() * centre.get() - pole.get() * pole.get();
         says.add(Math.max(squares / (2 * radius), 0.05 * radius));
       }
       return median(says).orElse(radius / 4);
@@ -204,16 +201,16 @@ final class StartFrame {
       return Math.sqrt(Math.max(square, 0.01 * hypotenuse * hypotenuse));
     }
 
-    private static OptionalDouble median(List<Double> values) {
+    private static Optional<Double> median(List<Double> values) {
       if (values.isEmpty()) {
-        return OptionalDouble.empty();
+        return Optional.empty();
       }
       List<Double> sorted = new ArrayList<>(values);
       Collections.sort(sorted);
       int middle = sorted.size() / 2;
       double upper = sorted.get(middle);
       double lower = sorted.get((sorted.size() - 1) / 2);
-      return OptionalDouble.of((lower + upper) / 2);
+      return Optional.of((lower + upper) / 2);
     }
   }
 }

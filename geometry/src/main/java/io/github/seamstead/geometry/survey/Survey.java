@@ -9,6 +9,17 @@ import java.util.TreeSet;
 /**
  * The field book of a frame: its shape and all readings.
  *
+ * <pre>{@code
+ * List<Reading> readings = new ArrayList<>();
+ * for (int i = 1; i <= 4; i++) {
+ *   readings.add(Reading.distance(Node.APEX, Node.base(i), 2.06, 0.003));
+ *   readings.add(Reading.distance(Node.base(i), Node.base(i % 4 + 1), 2, 0.003));
+ * }
+ * Survey.of(SurveyShape.whole(4), readings).adjust() instanceof Deficiency; // true: it may lean
+ * readings.add(Reading.distance(Node.base(1), Node.base(3), 2.828, 0.003));
+ * Survey.of(SurveyShape.whole(4), readings).adjust() instanceof Adjustment; // true
+ * }</pre>
+ *
  * @param shape what kind of frame it is
  * @param readings the readings, in the order of the field book; at least one, at most {@value
  *     #MOST_READINGS}

@@ -1,7 +1,7 @@
 package io.github.seamstead.geometry.tape;
 
 import io.github.seamstead.shared.check.Args;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * What is known of a tape. Only what is given is corrected for.
@@ -20,7 +20,7 @@ public record Tape(
     double trueRatio,
     double expansion,
     double referenceTemperature,
-    OptionalDouble axialStiffness,
+    Optional<Double> axialStiffness,
     double referencePull,
     double weightPerMetre) {
 
@@ -50,7 +50,7 @@ public record Tape(
    * @return a tape without any correction
    */
   public static Tape asMarked() {
-    return new Tape(1, 0, REFERENCE_TEMPERATURE, OptionalDouble.empty(), STEEL_PULL, 0);
+    return new Tape(1, 0, REFERENCE_TEMPERATURE, Optional.empty(), STEEL_PULL, 0);
   }
 
   /**
@@ -100,7 +100,7 @@ public record Tape(
         trueRatio,
         expansion,
         referenceTemperature,
-        OptionalDouble.of(stiffness),
+        Optional.of(stiffness),
         reference,
         weightPerMetre);
   }

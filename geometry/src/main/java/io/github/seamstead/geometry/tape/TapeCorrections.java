@@ -6,12 +6,17 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * Turns what a tape shows into the distance: standardisation {@code L (true/marked - 1)},
  * temperature {@code alpha L (T - T0)}, pull {@code (P - P0) L / (A E)}, and sag {@code -w^2 l^3 /
  * (24 P^2)} for each free span l. Each is taken on the reading L and added.
+ *
+ * <pre>{@code
+ * Tape steel = Tape.asMarked().expanding(1.16e-5, 20);
+ * TapeCorrections.correct(10.004, steel, TapeUse.flat(30, 50)); // 10.0052
+ * }</pre>
  */
 public final class TapeCorrections {
 
@@ -65,7 +70,7 @@ public final class TapeCorrections {
             .gives(reading * (tape.trueRatio() - 1), "m");
     double warmth = 0;
     if (use.temperature().isPresent()) {
-      double t = use.temperature().getAsDouble();
+      double t = use.temperature().get();
       warmth = tape.expansion() * reading * (t - tape.referenceTemperature());
       steps
           .step("C_t", "temperature")
@@ -141,13 +146,13 @@ public final class TapeCorrections {
         "none",
         "must be known to find the pull");
     checkSpans(reading, spans);
-    OptionalDouble found = search(reading, tape, temperature, spans);
+    Optional<Double> found = search(reading, tape, temperature, spans);
     Args.require(
         found.isPresent(),
         "pull: no pull greater than 0 N makes the tape true at "
             + Numbers.plain(temperature)
             + " degC");
-    double pull = found.getAsDouble();
+    double pull = found.get();
     double sag = 0;
     for (double span : spans) {
       sag += sagOf(tape.weightPerMetre(), span, pull);
@@ -169,7 +174,7 @@ public final class TapeCorrections {
                 reading * (tape.trueRatio() - 1)
                     + tape.expansion() * reading * (temperature - tape.referenceTemperature()),
                 "m");
-    double stiffness = tape.axialStiffness().getAsDouble();
+    double stiffness = tape.axialStiffness().get();
     return steps
         .step("P", "pull at which all corrections add up to nothing")
         .formula("P_0 - (C_s + C_o) * S / L")
@@ -202,7 +207,7 @@ public final class TapeCorrections {
   }
 
   /** Halves until the corrections add up to nothing; empty if they never do. */
-  private static OptionalDouble search(
+  private static Optional<Double> search(
       double reading, Tape tape, double temperature, List<Double> spans) {
     double low = 0;
     double high = 1;
@@ -218,7 +223,7 @@ public final class TapeCorrections {
         high = middle;
       }
     }
-    return high < GREATEST_PULL && low > 0 ? OptionalDouble.of(high) : OptionalDouble.empty();
+    return high < GREATEST_PULL && low > 0 ? Optional.of(high) : Optional.empty();
   }
 
   private static double excess(
@@ -226,7 +231,7 @@ public final class TapeCorrections {
     double sum =
         reading * (tape.trueRatio() - 1)
             + tape.expansion() * reading * (temperature - tape.referenceTemperature())
-            + (pull - tape.referencePull()) * reading / tape.axialStiffness().getAsDouble();
+            + (pull - tape.referencePull()) * reading / tape.axialStiffness().get();
     for (double span : spans) {
       sum += sagOf(tape.weightPerMetre(), span, pull);
     }
@@ -237,8 +242,8 @@ public final class TapeCorrections {
     if (!isStretchGiven(tape, use)) {
       return 0;
     }
-    double pull = use.pull().getAsDouble();
-    double stiffness = tape.axialStiffness().getAsDouble();
+    double pull = use.pull().get();
+    double stiffness = tape.axialStiffness().get();
     return steps
         .step("C_p", "pull")
         .formula("(P - P_0) * L / S")
@@ -257,7 +262,7 @@ public final class TapeCorrections {
     }
     Args.require(
         use.pull().isPresent(), "pull", "none", "must be given for a tape that hangs free");
-    double pull = use.pull().getAsDouble();
+    double pull = use.pull().get();
     double sum = 0;
     for (int i = 0; i < use.spans().size(); i++) {
       double span = use.spans().get(i);

@@ -2,7 +2,7 @@ package io.github.seamstead.geometry.tape;
 
 import io.github.seamstead.shared.check.Args;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * How a tape was held for a reading.
@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param spans the lengths that hung free between supports, in metres; empty if it lay on the
  *     ground all along; greater than 0
  */
-public record TapeUse(OptionalDouble temperature, OptionalDouble pull, List<Double> spans) {
+public record TapeUse(Optional<Double> temperature, Optional<Double> pull, List<Double> spans) {
 
   public TapeUse {
     temperature.ifPresent(t -> Args.within("tape temperature", t, -50, 80, "degC"));
@@ -30,7 +30,7 @@ public record TapeUse(OptionalDouble temperature, OptionalDouble pull, List<Doub
    * @throws IllegalArgumentException if a value is out of range
    */
   public static TapeUse flat(double temperature, double pull) {
-    return new TapeUse(OptionalDouble.of(temperature), OptionalDouble.of(pull), List.of());
+    return new TapeUse(Optional.of(temperature), Optional.of(pull), List.of());
   }
 
   /**
@@ -43,6 +43,6 @@ public record TapeUse(OptionalDouble temperature, OptionalDouble pull, List<Doub
    * @throws IllegalArgumentException if a value is out of range
    */
   public static TapeUse hung(double temperature, double pull, List<Double> spans) {
-    return new TapeUse(OptionalDouble.of(temperature), OptionalDouble.of(pull), spans);
+    return new TapeUse(Optional.of(temperature), Optional.of(pull), spans);
   }
 }

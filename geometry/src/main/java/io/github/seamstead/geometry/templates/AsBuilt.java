@@ -19,6 +19,18 @@ import org.apache.commons.geometry.euclidean.threed.Vector3D;
  * themselves meet in seams of exactly equal length; what the twist costs goes into the two
  * diagonals alike.
  *
+ * <pre>{@code
+ * List<Reading> readings = new ArrayList<>();
+ * for (int i = 1; i <= 4; i++) {
+ *   readings.add(Reading.distance(Node.APEX, Node.base(i), 2.06, 0.003));
+ *   readings.add(Reading.distance(Node.base(i), Node.base(i % 4 + 1), 2, 0.003));
+ * }
+ * readings.add(Reading.distance(Node.base(1), Node.base(3), 2.828, 0.003));
+ * if (Survey.of(SurveyShape.whole(4), readings).adjust() instanceof Adjustment found) {
+ *   AsBuilt.of(found).faces().size(); // 4
+ * }
+ * }</pre>
+ *
  * @param faces face 1 to n
  * @param seams seam 1 to n; seam i lies on hip i, between face i and face i + 1
  * @param corners base corner 1 to n

@@ -6,7 +6,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * A template: one flat shape from which the panels of several faces are cut.
@@ -40,9 +40,9 @@ public record Template(
    *
    * @return in metres; empty for a triangle
    */
-  public OptionalDouble otherDiagonal() {
+  public Optional<Double> otherDiagonal() {
     return outline.size() == 4
-        ? OptionalDouble.of(outline.vertex(1).distance(outline.vertex(3)))
-        : OptionalDouble.empty();
+        ? Optional.of(outline.vertex(1).distance(outline.vertex(3)))
+        : Optional.empty();
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.geometry.frame.FabricOffset;
 import io.github.seamstead.geometry.frame.RegularPyramid;
+import io.github.seamstead.geometry.internal.Strips;
 import io.github.seamstead.shared.plane.Outline;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

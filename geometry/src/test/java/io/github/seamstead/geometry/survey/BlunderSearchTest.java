@@ -237,7 +237,7 @@ class BlunderSearchTest {
     double bound = Math.sqrt(report.first().degreesOfFreedom());
     assertThat(report.first().readings())
         .allSatisfy(
-            r -> assertThat(Math.abs(r.statistic().orElse(0))).isLessThanOrEqualTo(bound + 1e-9));
+            r -> assertThat(Math.abs(r.statistic().orElse(0.0))).isLessThanOrEqualTo(bound + 1e-9));
   }
 
   @Test

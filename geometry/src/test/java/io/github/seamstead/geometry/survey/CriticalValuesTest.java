@@ -87,6 +87,6 @@ class CriticalValuesTest {
         .hasMessageContaining("degrees of freedom: given 1");
     assertThat(OutlierTest.of(SigmaBasis.ESTIMATED, 1).kind()).isEqualTo(OutlierTest.Kind.NONE);
     assertThat(OutlierTest.of(SigmaBasis.KNOWN, 1).kind()).isEqualTo(OutlierTest.Kind.NORMAL);
-    assertThat(OutlierTest.of(SigmaBasis.ESTIMATED, 6).critical().getAsDouble()).isLessThan(2.45);
+    assertThat(OutlierTest.of(SigmaBasis.ESTIMATED, 6).critical().get()).isLessThan(2.45);
   }
 }

@@ -157,7 +157,7 @@ class SurveyProperties {
     ReadingResult target = before.readings().get(at);
     Assume.that(target.redundancy() > 0.1);
     // Twice the detectable error leaves the test a power of far more than 80 %.
-    double error = (negative ? -2 : 2) * target.minimalDetectableError().getAsDouble();
+    double error = (negative ? -2 : 2) * target.minimalDetectableError().get();
     List<Reading> readings = new ArrayList<>(clean.readings());
     readings.set(at, withError(readings.get(at), error));
     BlunderReport report = Survey.of(clean.shape(), readings).findBlunders();
@@ -212,13 +212,12 @@ class SurveyProperties {
     double w = AdjustmentSummary.standardisedResidual(adjustment, 1, residual);
     DerivationChecks.assertFollowsTo(
         residual.derivation("geometry.survey.standardised-residual", "Residual"), w);
-    assertThat(w).isCloseTo(adjustment.readings().get(0).statistic().getAsDouble(), within(1e-9));
+    assertThat(w).isCloseTo(adjustment.readings().get(0).statistic().get(), within(1e-9));
     StepRecorder detectable = new StepRecorder();
     double mde = AdjustmentSummary.minimalDetectableError(adjustment, 1, detectable);
     DerivationChecks.assertFollowsTo(
         detectable.derivation("geometry.survey.minimal-detectable-error", "Detectable"), mde);
     assertThat(AdjustmentSummary.minimalDetectableError(adjustment, 1, Steps.none()))
-        .isCloseTo(
-            adjustment.readings().get(0).minimalDetectableError().getAsDouble(), within(1e-15));
+        .isCloseTo(adjustment.readings().get(0).minimalDetectableError().get(), within(1e-15));
   }
 }

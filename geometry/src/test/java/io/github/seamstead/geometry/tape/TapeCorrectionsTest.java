@@ -10,7 +10,7 @@ import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Taping examples are in feet, pounds and degrees Fahrenheit; the library takes SI. */
@@ -198,10 +198,7 @@ class TapeCorrectionsTest {
     StepRecorder flat = new StepRecorder();
     double bare =
         TapeCorrections.correct(
-            5.2,
-            Tape.asMarked(),
-            new TapeUse(OptionalDouble.empty(), OptionalDouble.empty(), List.of()),
-            flat);
+            5.2, Tape.asMarked(), new TapeUse(Optional.empty(), Optional.empty(), List.of()), flat);
     DerivationChecks.assertFollowsTo(flat.derivation("geometry.tape.correction", "Tape"), bare);
     assertThat(bare).isEqualTo(5.2);
     StepRecorder balance = new StepRecorder();
@@ -215,7 +212,7 @@ class TapeCorrectionsTest {
   @Test
   void badConditionsAreNamed() {
     Tape tape = Tape.asMarked().weighing(0.2);
-    TapeUse noPull = new TapeUse(OptionalDouble.empty(), OptionalDouble.empty(), List.of(5.0));
+    TapeUse noPull = new TapeUse(Optional.empty(), Optional.empty(), List.of(5.0));
     assertThatThrownBy(() -> TapeCorrections.correct(10, tape, noPull))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("pull: given none");

@@ -9,7 +9,7 @@ import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * How wide the cracks of a drying coat will be, all widths along a line added up.
@@ -31,7 +31,7 @@ public record Cracking(
     Range restraint,
     Range stretch,
     Range forecast,
-    OptionalDouble measured,
+    Optional<Double> measured,
     Range widthPerMetre) {
 
   /** Crack width per metre above which the mix should be changed: 4 mm/m. */
@@ -77,8 +77,7 @@ public record Cracking(
             widthPerMetre(freeShrinkage.low(), restraint.low(), stretch.high(), none),
             widthPerMetre(freeShrinkage.likely(), restraint.likely(), stretch.likely(), none),
             widthPerMetre(freeShrinkage.high(), restraint.high(), stretch.low(), none));
-    return new Cracking(
-        freeShrinkage, restraint, stretch, forecast, OptionalDouble.empty(), forecast);
+    return new Cracking(freeShrinkage, restraint, stretch, forecast, Optional.empty(), forecast);
   }
 
   /**
@@ -100,7 +99,7 @@ public record Cracking(
         restraint,
         stretch,
         forecast,
-        OptionalDouble.of(width),
+        Optional.of(width),
         SAMPLE_TO_FLOOR.times(width));
   }
 
@@ -127,7 +126,7 @@ public record Cracking(
    */
   public boolean sampleContradictsForecast() {
     return measured.isPresent()
-        && (measured.getAsDouble() < forecast.low() || measured.getAsDouble() > forecast.high());
+        && (measured.get() < forecast.low() || measured.get() > forecast.high());
   }
 
   /**
@@ -200,7 +199,7 @@ public record Cracking(
           width(freeShrinkage.likely() * factor.likely(), restraint.likely(), other.likely()),
           width(freeShrinkage.high() * factor.high(), restraint.high(), other.low()));
     }
-    double strain = measured.getAsDouble() + stretch.likely();
+    double strain = measured.get() + stretch.likely();
     Range sample =
         new Range(
             width(strain * factor.low(), 1, Math.max(other.low(), other.likely())),

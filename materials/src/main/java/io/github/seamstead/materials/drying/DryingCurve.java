@@ -4,7 +4,7 @@ import io.github.seamstead.shared.check.Args;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** One simulated drying: mean moisture of the coat, water given off, and a profile each day. */
 public final class DryingCurve {
@@ -133,17 +133,17 @@ public final class DryingCurve {
    * @param moisture mean moisture of the coat
    * @return in seconds; empty if the simulation ends before
    */
-  public OptionalDouble timeTo(double moisture) {
+  public Optional<Double> timeTo(double moisture) {
     if (coat[0] <= moisture) {
-      return OptionalDouble.of(0);
+      return Optional.of(0.0);
     }
     for (int i = 1; i < coat.length; i++) {
       if (coat[i] <= moisture) {
         double part = (coat[i - 1] - moisture) / (coat[i - 1] - coat[i]);
-        return OptionalDouble.of(times[i - 1] + part * (times[i] - times[i - 1]));
+        return Optional.of(times[i - 1] + part * (times[i] - times[i - 1]));
       }
     }
-    return OptionalDouble.empty();
+    return Optional.empty();
   }
 
   /**
@@ -179,6 +179,25 @@ public final class DryingCurve {
    */
   public DryingSlab slab() {
     return slab;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DryingCurve curve
+        && curve.slab.equals(slab)
+        && Arrays.equals(curve.times, times)
+        && Arrays.equals(curve.coat, coat)
+        && Arrays.equals(curve.evaporated, evaporated);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * slab.hashCode() + Arrays.hashCode(coat);
+  }
+
+  @Override
+  public String toString() {
+    return "DryingCurve[" + times.length + " times]";
   }
 
   /** Collects the moments of a run. */

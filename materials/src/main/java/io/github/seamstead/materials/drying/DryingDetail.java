@@ -4,7 +4,7 @@ package io.github.seamstead.materials.drying;
  * How finely a drying is marched. Both keep every drop of water; they differ in the cells of the
  * slab and in the steps of time.
  */
-public enum DryingDetail {
+enum DryingDetail {
   /** For one forecast: its times to a state are within 1 % of a far finer march. */
   FINE(1.09, 60, 0.0003, 40, 2e-3, 6 * 3600.0),
   /**

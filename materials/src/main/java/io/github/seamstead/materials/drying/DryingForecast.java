@@ -6,7 +6,6 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The forecast of a drying coat: three runs of one model, with the doubt's slow, likely and fast
@@ -15,6 +14,13 @@ import java.util.OptionalDouble;
  * <p>Each run is one-dimensional: constant rate while the surface is wet, then as fast as moisture
  * diffuses up. Shrinkage of the thickness, sun on the floor and water vapour from below are not in
  * it. Cost: three times the intervals of the weather until the coat is dry.
+ *
+ * <pre>{@code
+ * DryingSlab coat = DryingSlab.sealed(0.025, 1750, 0.2, EarthMoisture.sandyMix());
+ * Weather weather = Weather.constant(new AirState(18, 0.6, 0.5));
+ * DryingCurve curve = DryingForecast.simulate(coat, weather, 10); // days
+ * double moisture = curve.finalMoisture(); // 0.045 of the dry mass
+ * }</pre>
  *
  * @param fast the run that dries first
  * @param likely the likely run
@@ -187,10 +193,10 @@ public record DryingForecast(
         name, moisture, days(times[0]), days(times[1]), days(times[2]), horizonDays);
   }
 
-  private static OptionalDouble days(double seconds) {
+  private static Optional<Double> days(double seconds) {
     return seconds < Double.POSITIVE_INFINITY
-        ? OptionalDouble.of(seconds / Weather.DAY)
-        : OptionalDouble.empty();
+        ? Optional.of(seconds / Weather.DAY)
+        : Optional.empty();
   }
 
   /**

@@ -1,7 +1,7 @@
 package io.github.seamstead.materials.drying;
 
 import io.github.seamstead.shared.quantity.Numbers;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * When a coat reaches a state, with the range of the doubt.
@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
 public record Milestone(
     String name,
     double moisture,
-    OptionalDouble soonest,
-    OptionalDouble likely,
-    OptionalDouble latest,
+    Optional<Double> soonest,
+    Optional<Double> likely,
+    Optional<Double> latest,
     double horizon) {
 
   /** In days; a shorter wait is over before the next morning (common practice). */
@@ -49,9 +49,9 @@ public record Milestone(
         + ")";
   }
 
-  private String days(OptionalDouble value) {
+  private String days(Optional<Double> value) {
     return value.isPresent()
-        ? Numbers.significant(value.getAsDouble(), 2)
+        ? Numbers.significant(value.get(), 2)
         : "more than " + Numbers.significant(horizon, 3);
   }
 }

@@ -13,6 +13,8 @@
  *
  * <p>Moisture is water over dry mass; times are in seconds from the laying of the coat, results for
  * people in days.
+ *
+ * <p>First class to open: {@link io.github.seamstead.materials.drying.DryingForecast}.
  */
 @NullMarked
 package io.github.seamstead.materials.drying;

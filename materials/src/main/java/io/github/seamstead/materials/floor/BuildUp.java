@@ -12,6 +12,13 @@ import java.util.Optional;
  * <p>A fall is formed in one earth layer, which keeps its stated thickness at the lowest corner.
  * Costs O(n²) for n corners, linear in the layers.
  *
+ * <pre>{@code
+ * FloorMix gravel = FloorMix.single("gravel", 1600, 1500, 0.02, 0.02);
+ * BuildUp floor =
+ *     BuildUp.level(Footprint.regular(6, 1.5), List.of(EarthLayer.capillaryBreak(0.1, gravel)));
+ * floor.footprint().area(); // 5.85 in square metres
+ * }</pre>
+ *
  * @param footprint what is covered
  * @param layers bottom to top; at least one, finishes above all others
  * @param fall the fall of the finished floor

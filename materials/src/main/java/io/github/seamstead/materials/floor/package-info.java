@@ -12,6 +12,8 @@
  * water over dry mass; the compacted density is dry mass over compacted volume, the loose density
  * is dry mass over the volume of the loose material as it lies in the bucket, so that the bulking
  * of damp sand is in the number.
+ *
+ * <p>First class to open: {@link io.github.seamstead.materials.floor.BuildUp}.
  */
 @NullMarked
 package io.github.seamstead.materials.floor;

@@ -6,10 +6,16 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * How much sand a soil needs for a clay share: two components, exact.
+ *
+ * <pre>{@code
+ * MixComponent soil = MixComponent.claySoil("pit", new Uncertain(0.35, 0.05));
+ * MixComponent sand = MixComponent.washedSand("sand");
+ * ClayBlend blend = ClayBlend.of(soil, sand, ClayBand.FLOOR, BucketRounding.HALF);
+ * blend.sandPerSoilDryMass(); // 1.06 by dry mass
+ * }</pre>
  *
  * @param band the clay share aimed at
  * @param sandPerSoilDryMass dry mass of sand per dry mass of soil for the middle of the band; 0 if
@@ -31,7 +37,7 @@ public record ClayBlend(
     Recipe exact,
     Recipe rounded,
     double clayShift,
-    OptionalDouble priceShiftPerTonne,
+    Optional<Double> priceShiftPerTonne,
     Optional<String> unmet) {
 
   private static final double MOST_SAND = 50;
@@ -93,10 +99,10 @@ public record ClayBlend(
     double[] buckets = BucketSearch.pair(soil, sand, band, volume, aim, rounding);
     Recipe rounded = recipe(soil, buckets[0], sand, buckets[1]);
     double clay = roundedClay(soil, sand, buckets, steps);
-    OptionalDouble shift =
+    Optional<Double> shift =
         exact.price().isPresent() && rounded.price().isPresent()
-            ? OptionalDouble.of(perDryTonne(rounded) - perDryTonne(exact))
-            : OptionalDouble.empty();
+            ? Optional.of(perDryTonne(rounded) - perDryTonne(exact))
+            : Optional.empty();
     return new ClayBlend(
         band,
         ratio,
@@ -197,7 +203,7 @@ public record ClayBlend(
   }
 
   private static double perDryTonne(Recipe recipe) {
-    return recipe.price().orElse(0) / recipe.dryMass() * 1000;
+    return recipe.price().orElse(0.0) / recipe.dryMass() * 1000;
   }
 
   private static String percent(double ratio) {

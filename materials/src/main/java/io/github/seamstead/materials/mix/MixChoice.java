@@ -5,7 +5,6 @@ import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The ratio of soil to sand that is used, and why.
@@ -67,9 +66,9 @@ public record MixChoice(
    * @throws IllegalArgumentException if the ratio by hand is out of range
    */
   public static MixChoice of(
-      ClayBlend blend, Optional<TrialReading> reading, OptionalDouble byHand) {
+      ClayBlend blend, Optional<TrialReading> reading, Optional<Double> byHand) {
     if (byHand.isPresent()) {
-      return byHand(blend, reading, Args.within("parts of sand", byHand.getAsDouble(), 0, 20, ""));
+      return byHand(blend, reading, Args.within("parts of sand", byHand.get(), 0, 20, ""));
     }
     return reading.isPresent()
         ? fromTrials(blend, reading.get())

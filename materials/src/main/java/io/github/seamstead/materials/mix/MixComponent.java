@@ -8,7 +8,7 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * A material that lies on site and goes into a mix.
@@ -36,8 +36,8 @@ public record MixComponent(
     double compactedDryDensity,
     double moistureRatio,
     double bulkingRatio,
-    OptionalDouble pricePerTonne,
-    OptionalDouble linearShrinkageRatio) {
+    Optional<Double> pricePerTonne,
+    Optional<Double> linearShrinkageRatio) {
 
   /** Loose densities of the defaults: earth 1220, dry sand 1555, dry gravel 1680 kg/m3. */
   public static final Source LOOSE_DENSITIES =
@@ -195,8 +195,8 @@ public record MixComponent(
         compacted,
         0,
         0,
-        OptionalDouble.empty(),
-        OptionalDouble.empty());
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**
@@ -292,7 +292,7 @@ public record MixComponent(
         compactedDryDensity,
         moistureRatio,
         bulkingRatio,
-        OptionalDouble.of(price),
+        Optional.of(price),
         linearShrinkageRatio);
   }
 
@@ -313,7 +313,7 @@ public record MixComponent(
         moistureRatio,
         bulkingRatio,
         pricePerTonne,
-        OptionalDouble.of(shrinkage));
+        Optional.of(shrinkage));
   }
 
   /**

@@ -6,7 +6,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * Proportions any components for a target: clay band, shrinkage limit, and the nearest grading, the
@@ -69,23 +69,20 @@ public final class MixDesign {
     }
     Recipe exact = Recipe.ofDryMasses(components, masses);
     Recipe rounded = BucketSearch.round(exact, target.band(), rounding);
-    OptionalDouble price = perDryTonne(exact);
-    OptionalDouble roundedPrice = perDryTonne(rounded);
+    Optional<Double> price = perDryTonne(exact);
+    Optional<Double> roundedPrice = perDryTonne(rounded);
     return new MixSolution(
         target,
         exact,
         rounded,
         clay(components, problem, shares, target, steps),
         MixProblem.shrinkageOf(components, shares),
-        target
-            .grading()
-            .map(g -> OptionalDouble.of(g.misfit(exact::finer)))
-            .orElse(OptionalDouble.empty()),
+        target.grading().map(g -> g.misfit(exact::finer)),
         price,
         rounded.clayRatio().value() - exact.clayRatio().value(),
         price.isPresent() && roundedPrice.isPresent()
-            ? OptionalDouble.of(roundedPrice.getAsDouble() - price.getAsDouble())
-            : OptionalDouble.empty(),
+            ? Optional.of(roundedPrice.get() - price.get())
+            : Optional.empty(),
         reach.unmet);
   }
 
@@ -183,10 +180,8 @@ public final class MixDesign {
     };
   }
 
-  private static OptionalDouble perDryTonne(Recipe recipe) {
-    OptionalDouble price = recipe.price();
-    return price.isPresent()
-        ? OptionalDouble.of(price.getAsDouble() / recipe.dryMass() * DRY_KILOGRAMS)
-        : price;
+  private static Optional<Double> perDryTonne(Recipe recipe) {
+    Optional<Double> price = recipe.price();
+    return price.isPresent() ? Optional.of(price.get() / recipe.dryMass() * DRY_KILOGRAMS) : price;
   }
 }

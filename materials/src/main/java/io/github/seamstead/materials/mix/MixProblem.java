@@ -4,7 +4,6 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The numbers of a mix problem, one entry for each component. */
 final class MixProblem {
@@ -41,7 +40,7 @@ final class MixProblem {
       Args.require(
           component.pricePerTonne().isPresent(),
           component.name() + ": price per tonne: given none, needed for the least cost");
-      prices[i] = component.pricePerTonne().getAsDouble() * (1 + component.moistureRatio());
+      prices[i] = component.pricePerTonne().get() * (1 + component.moistureRatio());
     }
     return prices;
   }
@@ -67,13 +66,13 @@ final class MixProblem {
     double sum = 0;
     for (int i = 0; i < shares.length; i++) {
       MixComponent component = components.get(i);
-      OptionalDouble own = component.linearShrinkageRatio();
+      Optional<Double> own = component.linearShrinkageRatio();
       if (own.isEmpty() && component.clayRatio().value() > 0) {
         return Optional.empty();
       }
       if (own.isPresent()) {
         share += shares[i];
-        sum += shares[i] * own.getAsDouble();
+        sum += shares[i] * own.get();
       }
     }
     return Optional.of(
@@ -84,7 +83,7 @@ final class MixProblem {
 
   private static double knownShrinkage(MixComponent component) {
     if (component.linearShrinkageRatio().isPresent()) {
-      return component.linearShrinkageRatio().getAsDouble();
+      return component.linearShrinkageRatio().get();
     }
     Args.require(
         component.clayRatio().value() == 0,

@@ -3,7 +3,6 @@ package io.github.seamstead.materials.mix;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The mix found.
@@ -26,10 +25,10 @@ public record MixSolution(
     Recipe rounded,
     double clayRatio,
     Optional<Range> shrinkage,
-    OptionalDouble gradingMisfit,
-    OptionalDouble pricePerDryTonne,
+    Optional<Double> gradingMisfit,
+    Optional<Double> pricePerDryTonne,
     double clayShift,
-    OptionalDouble priceShiftPerDryTonne,
+    Optional<Double> priceShiftPerDryTonne,
     List<String> unmet) {
 
   public MixSolution {

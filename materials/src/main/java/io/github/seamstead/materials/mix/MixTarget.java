@@ -2,7 +2,6 @@ package io.github.seamstead.materials.mix;
 
 import io.github.seamstead.shared.check.Args;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What a mix should be.
@@ -13,7 +12,7 @@ import java.util.OptionalDouble;
  * @param greatestShrinkage greatest linear shrinkage allowed, a ratio, 0 to 0.3; empty for no limit
  */
 public record MixTarget(
-    ClayBand band, Aim aim, Optional<GradingTarget> grading, OptionalDouble greatestShrinkage) {
+    ClayBand band, Aim aim, Optional<GradingTarget> grading, Optional<Double> greatestShrinkage) {
 
   /** What decides among mixes that meet all limits. */
   public enum Aim {
@@ -39,7 +38,7 @@ public record MixTarget(
    * @return the target
    */
   public static MixTarget of(ClayBand band) {
-    return new MixTarget(band, Aim.MIDDLE_OF_BAND, Optional.empty(), OptionalDouble.empty());
+    return new MixTarget(band, Aim.MIDDLE_OF_BAND, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -50,7 +49,7 @@ public record MixTarget(
    * @return the target
    */
   public static MixTarget near(ClayBand band, GradingTarget grading) {
-    return new MixTarget(band, Aim.NEAREST_GRADING, Optional.of(grading), OptionalDouble.empty());
+    return new MixTarget(band, Aim.NEAREST_GRADING, Optional.of(grading), Optional.empty());
   }
 
   /**
@@ -60,7 +59,7 @@ public record MixTarget(
    * @return the target
    */
   public static MixTarget cheapest(ClayBand band) {
-    return new MixTarget(band, Aim.LEAST_COST, Optional.empty(), OptionalDouble.empty());
+    return new MixTarget(band, Aim.LEAST_COST, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -70,6 +69,6 @@ public record MixTarget(
    * @return the target
    */
   public MixTarget withShrinkageLimit(double greatest) {
-    return new MixTarget(band, aim, grading, OptionalDouble.of(greatest));
+    return new MixTarget(band, aim, grading, Optional.of(greatest));
   }
 }

@@ -10,7 +10,7 @@ import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -270,17 +270,17 @@ public record Recipe(List<Portion> portions) {
    *
    * @return in the components' currency; empty if one that is used has no price
    */
-  public OptionalDouble price() {
+  public Optional<Double> price() {
     double sum = 0;
     for (Portion p : portions) {
       if (p.looseVolume > 0) {
         if (p.component.pricePerTonne().isEmpty()) {
-          return OptionalDouble.empty();
+          return Optional.empty();
         }
-        sum += p.dampMass() / 1000 * p.component.pricePerTonne().getAsDouble();
+        sum += p.dampMass() / 1000 * p.component.pricePerTonne().get();
       }
     }
-    return OptionalDouble.of(sum);
+    return Optional.of(sum);
   }
 
   /**

@@ -3,7 +3,7 @@ package io.github.seamstead.materials.mix;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** Puts a reading of trial samples into words. */
 final class TrialAdvice {
@@ -14,7 +14,7 @@ final class TrialAdvice {
       List<TrialOutcome> outcomes,
       TrialReading.Candidate best,
       double probability,
-      OptionalDouble next,
+      Optional<Double> next,
       double crackLimit) {
     List<String> list = new ArrayList<>();
     String ratio = "1 part of soil to " + parts(best.sandParts()) + " of sand";
@@ -29,7 +29,7 @@ final class TrialAdvice {
               + " is the best so far with a probability of "
               + chance
               + ". "
-              + further(outcomes, next.getAsDouble()));
+              + further(outcomes, next.get()));
     }
     for (TrialOutcome outcome : outcomes) {
       boolean cracked = outcome.crackRatio() > crackLimit;

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What dried trial samples say: the ratio to take, with the probability that it is right, or the
@@ -39,7 +38,7 @@ public record TrialReading(
     double sandParts,
     double probability,
     boolean decided,
-    OptionalDouble nextSandParts,
+    Optional<Double> nextSandParts,
     Range cracksBelow,
     Range dustsAbove,
     List<TrialOutcome> soundSamples,
@@ -218,8 +217,7 @@ public record TrialReading(
                 .anyMatch(
                     o ->
                         Math.abs(o.sandParts() - best.sandParts) <= NEAR_A_SAMPLE * best.sandParts);
-    OptionalDouble next =
-        decided ? OptionalDouble.empty() : OptionalDouble.of(next(curve, cracks, dusts));
+    Optional<Double> next = decided ? Optional.empty() : Optional.of(next(curve, cracks, dusts));
     return new TrialReading(
         best.sandParts,
         probability,

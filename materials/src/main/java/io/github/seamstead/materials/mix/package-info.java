@@ -8,6 +8,8 @@
  * <p>Amounts are shares of dry mass. Builders' recipes say "clay" and mean clay soil, give the
  * ratio in either direction, and mix volume with mass; here a ratio always names both sides and its
  * basis ({@link io.github.seamstead.materials.mix.Proportion}).
+ *
+ * <p>First class to open: {@link io.github.seamstead.materials.mix.ClayBlend}.
  */
 @NullMarked
 package io.github.seamstead.materials.mix;

@@ -2,7 +2,7 @@ package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Uncertain;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * The limits of a mix of one soil with clean sand, asked of each texture that is possible.
@@ -20,7 +20,7 @@ record MixLimits(
     double greatestSilt,
     double greatestShrinkage,
     double fine,
-    OptionalDouble shrinkage) {
+    Optional<Double> shrinkage) {
 
   /** Probabilities that add to one. */
   record Chances(double asItIs, double withSand, double lean, double unfit) {}
@@ -34,8 +34,8 @@ record MixLimits(
         fine(finding),
         finding.evidence().stream()
             .filter(LinearShrinkage.class::isInstance)
-            .mapToDouble(e -> ((LinearShrinkage) e).ratio())
-            .max());
+            .map(e -> ((LinearShrinkage) e).ratio())
+            .max(Double::compare));
   }
 
   /** Share of the dry mass below the stones as it is mixed: stones that were screened are out. */
@@ -66,9 +66,7 @@ record MixLimits(
   private double mostSoil(double silt) {
     double bySilt = silt > 0 ? greatestSilt / (silt * fine) : 1;
     double byShrinkage =
-        shrinkage.isPresent() && shrinkage.getAsDouble() > 0
-            ? greatestShrinkage / shrinkage.getAsDouble()
-            : 1;
+        shrinkage.isPresent() && shrinkage.get() > 0 ? greatestShrinkage / shrinkage.get() : 1;
     return Math.min(1, Math.min(bySilt, byShrinkage));
   }
 
@@ -78,10 +76,10 @@ record MixLimits(
     double share = leastClay / clay;
     double silt = texture.silt().value() * fine * share;
     String leanest = "Even with as much sand as the clay allows the mix ";
-    if (shrinkage.isPresent() && shrinkage.getAsDouble() * share > greatestShrinkage) {
+    if (shrinkage.isPresent() && shrinkage.get() * share > greatestShrinkage) {
       return leanest
           + "shrinks by about "
-          + percent(shrinkage.getAsDouble() * share)
+          + percent(shrinkage.get() * share)
           + ", and "
           + percent(greatestShrinkage)
           + " is the most: take a less active soil, or add fibre and judge by trial samples.";

@@ -4,7 +4,7 @@ import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * Roll test: how thin a roll of moist fine soil can be rolled before it falls apart.
@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param thinnest diameter of the thinnest roll that holds, in metres, 0.0003 to 0.05; empty if it
  *     cannot be rolled; 0.0003 to 0.05 m if present
  */
-public record RollTest(OptionalDouble thinnest) implements SoilEvidence {
+public record RollTest(Optional<Double> thinnest) implements SoilEvidence {
 
   /** Where the table stands. */
   public static final Source SOURCE =
@@ -36,7 +36,7 @@ public record RollTest(OptionalDouble thinnest) implements SoilEvidence {
    * @return the test
    */
   public static RollTest holding(double thinnest) {
-    return new RollTest(OptionalDouble.of(thinnest));
+    return new RollTest(Optional.of(thinnest));
   }
 
   /**
@@ -45,14 +45,14 @@ public record RollTest(OptionalDouble thinnest) implements SoilEvidence {
    * @return the test
    */
   public static RollTest cannotBeRolled() {
-    return new RollTest(OptionalDouble.empty());
+    return new RollTest(Optional.empty());
   }
 
   @Override
   public String label() {
     return thinnest.isEmpty()
         ? "roll test: cannot be rolled"
-        : "roll test: holds at " + Numbers.significant(thinnest.getAsDouble() * 1000, 2) + " mm";
+        : "roll test: holds at " + Numbers.significant(thinnest.get() * 1000, 2) + " mm";
   }
 
   @Override
@@ -64,7 +64,7 @@ public record RollTest(OptionalDouble thinnest) implements SoilEvidence {
   public TextureLikelihood likelihood() {
     int outcome = 0;
     if (thinnest.isPresent()) {
-      while (outcome < FROM_MM.length && thinnest.getAsDouble() * 1000 < FROM_MM[outcome]) {
+      while (outcome < FROM_MM.length && thinnest.get() * 1000 < FROM_MM[outcome]) {
         outcome++;
       }
     }

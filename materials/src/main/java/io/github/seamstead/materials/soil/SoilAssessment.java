@@ -40,6 +40,13 @@ import java.util.stream.IntStream;
  * <tr><td>a jar in flocs, layers sharp<td>48.6<td>88.9<td>94.6<td>7.6
  * <tr><td>a dispersed jar, every third cloudy<td>50.9<td>90.4<td>95.5<td>4.6
  * </table>
+ *
+ * <pre>{@code
+ * SoilFinding soil =
+ *     SoilAssessment.assess(
+ *         List.of(RibbonTest.ofLength(0.04), new BendTest(BendTest.Outcome.HALF_RING)));
+ * double clay = soil.texture().clay().value(); // 0.32
+ * }</pre>
  */
 public final class SoilAssessment {
 

@@ -286,4 +286,19 @@ public final class TexturePosterior {
     }
     return 1;
   }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TexturePosterior posterior && Arrays.equals(posterior.weights, weights);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(weights);
+  }
+
+  @Override
+  public String toString() {
+    return "TexturePosterior[" + mean() + "]";
+  }
 }

@@ -74,7 +74,7 @@ public record CompactionControl(
     PhaseState phases =
         PhaseRelations.solve(
             Map.of(
-                PhaseQuantity.SPECIFIC_GRAVITY, curve.specificGravity().getAsDouble(),
+                PhaseQuantity.SPECIFIC_GRAVITY, curve.specificGravity().get(),
                 PhaseQuantity.DRY_DENSITY, dryDensity,
                 PhaseQuantity.MOISTURE, moisture),
             PhaseRelations.WATER,

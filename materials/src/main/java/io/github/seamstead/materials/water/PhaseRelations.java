@@ -18,6 +18,11 @@ import java.util.stream.Collectors;
  * water, and z the grains' volume. Every quantity of {@link PhaseQuantity} then is one linear
  * equation in x, y, z, so three that do not repeat each other suffice, whichever they are; further
  * ones are checked against the solution. Constant cost.
+ *
+ * <pre>{@code
+ * PhaseState state = PhaseRelations.ofSample(2.1, 1.8, 0.001, 2.65);
+ * state.moisture(); // 0.167 of the dry mass
+ * }</pre>
  */
 public final class PhaseRelations {
 

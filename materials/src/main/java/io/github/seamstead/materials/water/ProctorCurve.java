@@ -9,7 +9,7 @@ import io.github.seamstead.shared.uncertainty.Range;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * A compaction test: optimum moisture and maximum dry density.
@@ -29,7 +29,7 @@ public record ProctorCurve(
     List<ProctorPoint> points,
     Range optimumMoisture,
     Range maximumDryDensity,
-    OptionalDouble specificGravity,
+    Optional<Double> specificGravity,
     List<String> remarks) {
 
   private static final Source ZERO_AIR =
@@ -48,9 +48,9 @@ public record ProctorCurve(
    * @param points three or more, of different moisture, in any order
    * @param specificGravity of the grains, if known
    * @return the curve
-   * @throws IllegalArgumentException as {@link #fit(List, OptionalDouble, Steps)}
+   * @throws IllegalArgumentException as {@link #fit(List, Optional, Steps)}
    */
-  public static ProctorCurve fit(List<ProctorPoint> points, OptionalDouble specificGravity) {
+  public static ProctorCurve fit(List<ProctorPoint> points, Optional<Double> specificGravity) {
     return fit(points, specificGravity, Steps.none());
   }
 
@@ -66,7 +66,7 @@ public record ProctorCurve(
    */
   @Calculation("materials.water.proctor")
   public static ProctorCurve fit(
-      List<ProctorPoint> points, OptionalDouble specificGravity, Steps steps) {
+      List<ProctorPoint> points, Optional<Double> specificGravity, Steps steps) {
     Args.require(
         points.size() >= 3, "compaction test", points.size() + " points", "must be 3 or more");
     specificGravity.ifPresent(g -> Args.within("specific gravity of the grains", g, 1, 6, ""));
@@ -81,7 +81,7 @@ public record ProctorCurve(
     }
     List<String> remarks = new ArrayList<>();
     specificGravity.ifPresent(g -> remarks.addAll(aboveTheLine(sorted, g)));
-    int top = densest(sorted, OptionalDouble.empty());
+    int top = densest(sorted, Optional.empty());
     ProctorPoint best = sorted.get(top);
     boolean driest = top == 0;
     Args.agree(
@@ -90,7 +90,7 @@ public record ProctorCurve(
         "must have a " + (driest ? "drier" : "wetter") + " one beside it");
     double[] vertex = vertex(sorted.get(top - 1), best, sorted.get(top + 1), steps);
     if (specificGravity.isPresent()
-        && vertex[1] > zeroAirVoids(specificGravity.getAsDouble(), vertex[0], 1)) {
+        && vertex[1] > zeroAirVoids(specificGravity.get(), vertex[0], 1)) {
       ProctorPoint held = sorted.get(densest(sorted, specificGravity));
       remarks.add(
           "the fitted top lies above the zero-air-voids line; the densest point on or under it"
@@ -112,14 +112,14 @@ public record ProctorCurve(
         remarks);
   }
 
-  private static int densest(List<ProctorPoint> points, OptionalDouble gravity) {
+  private static int densest(List<ProctorPoint> points, Optional<Double> gravity) {
     int best = 0;
     double most = -1;
     for (int i = 0; i < points.size(); i++) {
       ProctorPoint point = points.get(i);
       boolean possible =
           gravity.isEmpty()
-              || point.dryDensity() <= zeroAirVoids(gravity.getAsDouble(), point.moisture(), 1);
+              || point.dryDensity() <= zeroAirVoids(gravity.get(), point.moisture(), 1);
       if (possible && point.dryDensity() > most) {
         best = i;
         most = point.dryDensity();
@@ -267,7 +267,7 @@ public record ProctorCurve(
     Args.within("points of the line", count, 2, 500);
     List<ProctorPoint> line = new ArrayList<>();
     double top = maximumDryDensity.likely();
-    int densest = densest(points, OptionalDouble.empty());
+    int densest = densest(points, Optional.empty());
     ProctorPoint best = points.get(densest);
     if (top == best.dryDensity() && optimumMoisture.low() == optimumMoisture.high()) {
       return List.of();
@@ -301,8 +301,7 @@ public record ProctorCurve(
       double to = points.get(points.size() - 1).moisture();
       for (int i = 0; i < count; i++) {
         double moisture = from + (to - from) * i / (count - 1);
-        line.add(
-            new ProctorPoint(moisture, zeroAirVoids(specificGravity.getAsDouble(), moisture, 1)));
+        line.add(new ProctorPoint(moisture, zeroAirVoids(specificGravity.get(), moisture, 1)));
       }
     }
     return List.copyOf(line);

@@ -6,7 +6,7 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.uncertainty.Range;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * Bulking of damp sand over the whole range of moisture: how much more room it takes than the same
@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param measured bulking measured in a tin, over that of the likely curve at the tin's moisture;
  *     empty for the published curve; 0 to 3
  */
-public record SandBulking(OptionalDouble measured) {
+public record SandBulking(Optional<Double> measured) {
 
   /** The rise of a medium sand: 2 to 5 % of moisture. */
   public static final Source SOURCE =
@@ -68,7 +68,7 @@ public record SandBulking(OptionalDouble measured) {
    * @return bulking of a medium sand, its ends a coarse and a fine one
    */
   public static SandBulking published() {
-    return new SandBulking(OptionalDouble.empty());
+    return new SandBulking(Optional.empty());
   }
 
   /**
@@ -96,7 +96,7 @@ public record SandBulking(OptionalDouble measured) {
   public static SandBulking ofTin(double bulking, double moisture) {
     Args.within("bulking", bulking, 0, MOST, "");
     Args.within("moisture of the sand in the tin", moisture, 0.005, 0.15, "");
-    return new SandBulking(OptionalDouble.of(bulking / curve(LIKELY_AT, LIKELY, moisture)));
+    return new SandBulking(Optional.of(bulking / curve(LIKELY_AT, LIKELY, moisture)));
   }
 
   /**
@@ -140,7 +140,7 @@ public record SandBulking(OptionalDouble measured) {
     if (measured.isEmpty()) {
       return new Range(curve(COARSE_AT, COARSE, moisture), likely, curve(FINE_AT, FINE, moisture));
     }
-    double scaled = Math.min(MOST, likely * measured.getAsDouble());
+    double scaled = Math.min(MOST, likely * measured.get());
     return new Range(scaled * (1 - TIN_DOUBT), scaled, Math.min(MOST, scaled * (1 + TIN_DOUBT)));
   }
 

@@ -8,6 +8,8 @@
  * io.github.seamstead.materials.water.CompactionControl} holds a rammed pack against it.
  *
  * <p>Densities in kg/m³, moisture as water over dry mass unless a name says otherwise.
+ *
+ * <p>First class to open: {@link io.github.seamstead.materials.water.PhaseRelations}.
  */
 @NullMarked
 package io.github.seamstead.materials.water;

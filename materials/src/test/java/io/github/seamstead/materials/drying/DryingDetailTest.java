@@ -51,8 +51,8 @@ class DryingDetailTest {
               assertThat(is.likely().isPresent()).isEqualTo(was.likely().isPresent());
               if (was.likely().isPresent()) {
                 // A twentieth of a day is below what any crew can plan by.
-                double off = Math.abs(is.likely().getAsDouble() - was.likely().getAsDouble());
-                double part = Math.max(0, off - 0.05) / was.likely().getAsDouble();
+                double off = Math.abs(is.likely().get() - was.likely().get());
+                double part = Math.max(0, off - 0.05) / was.likely().get();
                 worst = Math.max(worst, part);
               }
             }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -40,8 +40,8 @@ class DryingProperties {
       @ForAll @Scale(4) @DoubleRange(min = 1.05, max = 3) double more,
       @ForAll @Scale(4) @DoubleRange(min = 0.05, max = 0.16) double moisture) {
     AirState air = new AirState(18, 0.55, 0.3);
-    OptionalDouble thin = dry(thickness, 0, air, 200).timeTo(moisture);
-    OptionalDouble thick = dry(thickness * more, 0, air, 200).timeTo(moisture);
+    Optional<Double> thin = dry(thickness, 0, air, 200).timeTo(moisture);
+    Optional<Double> thick = dry(thickness * more, 0, air, 200).timeTo(moisture);
     assertThat(thick.orElse(Double.POSITIVE_INFINITY)).isGreaterThanOrEqualTo(thin.orElseThrow());
   }
 

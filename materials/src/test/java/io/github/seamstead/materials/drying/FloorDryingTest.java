@@ -12,7 +12,7 @@ import io.github.seamstead.materials.floor.MembraneLayer;
 import io.github.seamstead.materials.floor.MixPart;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -67,8 +67,8 @@ class FloorDryingTest {
         forecast(
             DryingSlab.sealed(0.05, 1780, placed, EARTH), DryingCriteria.rammed(placed, EARTH));
     for (int state = 0; state < 2; state++) {
-      assertThat(forecast.milestones().get(state).soonest()).isEqualTo(OptionalDouble.of(0));
-      assertThat(forecast.milestones().get(state).latest()).isEqualTo(OptionalDouble.of(0));
+      assertThat(forecast.milestones().get(state).soonest()).isEqualTo(Optional.of(0.0));
+      assertThat(forecast.milestones().get(state).latest()).isEqualTo(Optional.of(0.0));
     }
     assertThat(forecast.milestones().get(2).likely().orElseThrow()).isPositive();
   }
@@ -118,10 +118,10 @@ class FloorDryingTest {
             DryingDoubt.published(),
             180);
     for (Milestone m : forecast.milestones()) {
-      double soonest = m.soonest().orElse(999);
-      double likely = m.likely().orElse(999);
+      double soonest = m.soonest().orElse(999.0);
+      double likely = m.likely().orElse(999.0);
       assertThat(soonest).isLessThanOrEqualTo(likely);
-      assertThat(likely).isLessThanOrEqualTo(m.latest().orElse(999));
+      assertThat(likely).isLessThanOrEqualTo(m.latest().orElse(999.0));
     }
   }
 

@@ -10,7 +10,6 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class MixChoiceTest {
@@ -23,7 +22,7 @@ class MixChoiceTest {
 
   @Test
   void withoutSamplesTheClayDecides() {
-    MixChoice choice = MixChoice.of(BLEND, Optional.empty(), OptionalDouble.empty());
+    MixChoice choice = MixChoice.of(BLEND, Optional.empty(), Optional.empty());
     assertThat(choice.ground()).isEqualTo(MixChoice.Ground.CALCULATED);
     assertThat(choice.recipe()).isEqualTo(BLEND.rounded());
   }
@@ -38,7 +37,7 @@ class MixChoiceTest {
             TrialOutcome.of(3.5, 0.001, 0.5, Dusting.NONE));
     assertThat(reading.decided()).isTrue();
     assertThat(reading.soundSamples()).hasSize(2);
-    MixChoice choice = MixChoice.of(BLEND, Optional.of(reading), OptionalDouble.empty());
+    MixChoice choice = MixChoice.of(BLEND, Optional.of(reading), Optional.empty());
     assertThat(choice.ground()).isEqualTo(MixChoice.Ground.TRIALS);
     assertThat(choice.sandParts()).isCloseTo(reading.sandParts(), within(1e-12));
     assertThat(choice.sandParts()).isNotEqualTo(sandParts(BLEND.rounded()));
@@ -52,18 +51,18 @@ class MixChoiceTest {
     TrialReading reading = read(TrialOutcome.of(2.5, 0.02, 0.5, Dusting.NONE));
     assertThat(reading.decided()).isFalse();
     assertThat(reading.measuredShrinkage()).isEmpty();
-    MixChoice choice = MixChoice.of(BLEND, Optional.of(reading), OptionalDouble.empty());
+    MixChoice choice = MixChoice.of(BLEND, Optional.of(reading), Optional.empty());
     assertThat(choice.ground()).isEqualTo(MixChoice.Ground.BEST_SO_FAR);
     assertThat(choice.reason()).contains("do not decide yet");
   }
 
   @Test
   void aRatioByHandIsTakenAndJudged() {
-    MixChoice rich = MixChoice.of(BLEND, Optional.empty(), OptionalDouble.of(1));
+    MixChoice rich = MixChoice.of(BLEND, Optional.empty(), Optional.of(1.0));
     assertThat(rich.ground()).isEqualTo(MixChoice.Ground.BY_HAND);
     assertThat(rich.sandParts()).isCloseTo(1, within(1e-12));
     assertThat(rich.unmet().orElseThrow()).contains("of clay", "14 % to 20 %");
-    MixChoice sound = MixChoice.of(BLEND, Optional.empty(), OptionalDouble.of(2));
+    MixChoice sound = MixChoice.of(BLEND, Optional.empty(), Optional.of(2.0));
     assertThat(sound.unmet()).isEmpty();
   }
 

@@ -9,7 +9,7 @@ import io.github.seamstead.shared.uncertainty.Range;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The doubt of a mix's clay, and ratios with nothing on one side. */
@@ -62,8 +62,7 @@ class MixDoubtTest {
 
   private static String further(List<TrialOutcome> outcomes, double next) {
     TrialReading.Candidate best = new TrialReading.Candidate(2, 0.7);
-    return TrialAdvice.of(
-            outcomes, best, 0.7, OptionalDouble.of(next), TrialReading.FLOOR_CRACK_LIMIT)
+    return TrialAdvice.of(outcomes, best, 0.7, Optional.of(next), TrialReading.FLOOR_CRACK_LIMIT)
         .get(0);
   }
 }

@@ -6,7 +6,7 @@ import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
@@ -38,7 +38,7 @@ class CoverageTest {
           SoilUse.FLOOR.greatestSilt(),
           SoilUse.FLOOR.greatestShrinkage(),
           1,
-          OptionalDouble.empty());
+          Optional.empty());
 
   private static final double SOIL = 200;
   private static final double DEPTH = 0.2;

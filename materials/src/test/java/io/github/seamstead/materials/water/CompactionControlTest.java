@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.shared.derivation.Steps;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CompactionControlTest {
@@ -18,7 +18,7 @@ class CompactionControlTest {
           new ProctorPoint(0.12, 1845),
           new ProctorPoint(0.14, 1820),
           new ProctorPoint(0.16, 1750));
-  private static final ProctorCurve CURVE = ProctorCurve.fit(POINTS, OptionalDouble.of(2.7));
+  private static final ProctorCurve CURVE = ProctorCurve.fit(POINTS, Optional.of(2.7));
 
   @Test
   void aLoosePlaceIsRammedAgain() {
@@ -59,7 +59,7 @@ class CompactionControlTest {
   void aDensityThatGrainsCannotHaveIsRefused() {
     assertThatThrownBy(() -> CompactionControl.place(CURVE, 2650, 0.12, Steps.none()))
         .isInstanceOf(IllegalArgumentException.class);
-    ProctorCurve blind = ProctorCurve.fit(POINTS, OptionalDouble.empty());
+    ProctorCurve blind = ProctorCurve.fit(POINTS, Optional.empty());
     assertThatThrownBy(() -> CompactionControl.place(blind, 1700, 0.12, Steps.none()))
         .hasMessageContaining("specific gravity");
   }

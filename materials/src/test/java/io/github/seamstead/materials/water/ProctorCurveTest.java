@@ -10,7 +10,7 @@ import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,7 +54,7 @@ class ProctorCurveTest {
 
   @Test
   void aTopAboveTheZeroAirVoidsLineGivesWayToTheDensestPossiblePoint() {
-    ProctorCurve curve = ProctorCurve.fit(points(PROBLEM_64, DAS), OptionalDouble.of(2.69));
+    ProctorCurve curve = ProctorCurve.fit(points(PROBLEM_64, DAS), Optional.of(2.69));
     OutsideCheck.of("materials.water", "optimum moisture, %", DAS)
         .expect(12.5)
         .within(0.05)
@@ -92,8 +92,7 @@ class ProctorCurveTest {
   @Test
   void theOptimumIsNotTheHeaviestCylinder() {
     StepRecorder steps = new StepRecorder();
-    ProctorCurve curve =
-        ProctorCurve.fit(points(PROBLEM_66, DAS_66), OptionalDouble.empty(), steps);
+    ProctorCurve curve = ProctorCurve.fit(points(PROBLEM_66, DAS_66), Optional.empty(), steps);
     DerivationChecks.assertFollowsTo(
         steps.derivation("materials.water.proctor", "test"), curve.maximumDryDensity().likely());
     assertThat(curve.optimumMoisture().likely()).isBetween(0.14, 0.15);
@@ -114,7 +113,7 @@ class ProctorCurveTest {
       {1.85, 21.2, 1618.2}
     };
     Source set = Source.derived("compaction data set with a 943.3 cm3 mould, worked by hand");
-    ProctorCurve curve = ProctorCurve.fit(points(rows, set), OptionalDouble.empty());
+    ProctorCurve curve = ProctorCurve.fit(points(rows, set), Optional.empty());
     assertThat(curve.optimumMoisture().likely()).isBetween(0.148, 0.160);
     OutsideCheck.of("materials.water", "field 1705 kg/m3 at 10.5 %, relative compaction, %", set)
         .expect(90.1)
@@ -144,7 +143,7 @@ class ProctorCurveTest {
     for (double w : new double[] {0.08, 0.11, 0.125, 0.15, 0.17}) {
       points.add(new ProctorPoint(w, 1900 - 60_000 * (w - 0.13) * (w - 0.13)));
     }
-    ProctorCurve curve = ProctorCurve.fit(points, OptionalDouble.of(2.65));
+    ProctorCurve curve = ProctorCurve.fit(points, Optional.of(2.65));
     assertThat(curve.optimumMoisture().likely()).isCloseTo(0.13, within(1e-12));
     assertThat(curve.maximumDryDensity().likely()).isCloseTo(1900, within(1e-8));
     assertThat(curve.zeroAirVoidsLine(9)).hasSize(9);
@@ -164,9 +163,9 @@ class ProctorCurveTest {
             new ProctorPoint(0.08, 1700),
             new ProctorPoint(0.1, 1750),
             new ProctorPoint(0.12, 1790));
-    assertThatThrownBy(() -> ProctorCurve.fit(rising, OptionalDouble.empty()))
+    assertThatThrownBy(() -> ProctorCurve.fit(rising, Optional.empty()))
         .hasMessageContaining("must have a wetter one beside it");
-    assertThatThrownBy(() -> ProctorCurve.fit(rising.subList(0, 2), OptionalDouble.empty()))
+    assertThatThrownBy(() -> ProctorCurve.fit(rising.subList(0, 2), Optional.empty()))
         .hasMessageContaining("3 or more");
   }
 }

@@ -7,6 +7,12 @@ import java.util.Optional;
 /**
  * A caution that goes with a result.
  *
+ * <pre>{@code
+ * Caution caution =
+ *     Caution.of(Hazard.LIFTING, "a heavy bundle", "25 kg", Source.commonPractice("two lift"));
+ * caution.hazard(); // LIFTING
+ * }</pre>
+ *
  * @param hazard what can hurt
  * @param risk what is at risk here, one or two plain sentences; not blank
  * @param limit the usual published limit in words with its unit, or what to do; not blank

@@ -11,6 +11,15 @@ import java.util.List;
  * methods throw an {@link ArgumentFault} with the name, the value given, the allowed range and the
  * unit, for example {@code base side: given -2 m, must be greater than 0 m}. The unit is a plain
  * label such as {@code m}; an empty label stands for a pure number.
+ *
+ * <pre>{@code
+ * double width = Args.positive("width", 1.2, "m"); // 1.2
+ * try {
+ *   Args.positive("width", -1.2, "m");
+ * } catch (ArgumentFault fault) {
+ *   fault.getMessage(); // width: given -1.2 m, must be greater than 0 m
+ * }
+ * }</pre>
  */
 public final class Args {
 

@@ -24,10 +24,15 @@ import java.util.TreeSet;
  * The functions are those of {@link #FUNCTIONS}: angles are in radians, {@code ln} is the natural
  * and {@code log10} the decimal logarithm.
  *
- * @param text the formula as it was written
- * @param root the formula's tree
+ * <pre>{@code
+ * Formula slant = Formula.parse("sqrt(r^2 + H^2)");
+ * slant.evaluate(Map.of("r", 3.0, "H", 4.0)); // 5
+ * slant.symbols(); // H and r
+ * }</pre>
+ *
+ * <p>Immutable; two formulas are equal if they are written alike.
  */
-public record Formula(String text, Node root) {
+public final class Formula {
 
   /** The functions and how many arguments each takes. */
   public static final Map<String, Integer> FUNCTIONS =
@@ -53,6 +58,14 @@ public record Formula(String text, Node root) {
   /** The symbol of the circle constant. */
   public static final String PI = "pi";
 
+  private final String text;
+  private final Node root;
+
+  private Formula(String text, Node root) {
+    this.text = text;
+    this.root = root;
+  }
+
   /**
    * Reads a formula.
    *
@@ -62,6 +75,34 @@ public record Formula(String text, Node root) {
    */
   public static Formula parse(String text) {
     return new Formula(text, new FormulaParser(Args.notBlank("formula", text)).parse());
+  }
+
+  /**
+   * Gives the formula as it was written.
+   *
+   * @return its text
+   */
+  public String text() {
+    return text;
+  }
+
+  Node root() {
+    return root;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Formula formula && formula.text.equals(text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
   }
 
   /**
@@ -101,7 +142,7 @@ public record Formula(String text, Node root) {
   }
 
   /** A node of the formula's tree. */
-  public sealed interface Node permits Literal, Symbol, Negation, Binary, Call {}
+  sealed interface Node permits Literal, Symbol, Negation, Binary, Call {}
 
   /**
    * A number.
@@ -109,21 +150,21 @@ public record Formula(String text, Node root) {
    * @param value its value
    * @param text its digits as written
    */
-  public record Literal(double value, String text) implements Node {}
+  record Literal(double value, String text) implements Node {}
 
   /**
    * A symbol.
    *
    * @param name its name
    */
-  public record Symbol(String name) implements Node {}
+  record Symbol(String name) implements Node {}
 
   /**
    * A minus sign before an operand.
    *
    * @param operand what it negates
    */
-  public record Negation(Node operand) implements Node {}
+  record Negation(Node operand) implements Node {}
 
   /**
    * An operation on two operands.
@@ -132,7 +173,7 @@ public record Formula(String text, Node root) {
    * @param left the left operand
    * @param right the right operand
    */
-  public record Binary(char operator, Node left, Node right) implements Node {}
+  record Binary(char operator, Node left, Node right) implements Node {}
 
   /**
    * A function call.
@@ -140,7 +181,7 @@ public record Formula(String text, Node root) {
    * @param function one of {@link Formula#FUNCTIONS}
    * @param arguments as many as the function takes
    */
-  public record Call(String function, List<Node> arguments) implements Node {
+  record Call(String function, List<Node> arguments) implements Node {
 
     public Call {
       arguments = List.copyOf(arguments);

@@ -12,6 +12,20 @@ import java.util.TreeSet;
  *
  * <p>A step whose formula has a symbol without an input is refused at once, so that a page can
  * never show a formula that cannot be followed.
+ *
+ * <pre>{@code
+ * StepRecorder steps = new StepRecorder();
+ * double area =
+ *     steps
+ *         .step("A", "area of a rectangle")
+ *         .formula("a * b")
+ *         .with("a", 2, "m")
+ *         .with("b", 1.5, "m")
+ *         .from(Source.derived("plane geometry"))
+ *         .gives(2 * 1.5, "m2");
+ * Derivation worked = steps.derivation("area", "A rectangle");
+ * worked.steps().size(); // 1
+ * }</pre>
  */
 public final class StepRecorder implements Steps {
 

@@ -13,7 +13,7 @@
  *       .formula("sqrt(r^2 + H^2)")
  *       .with("r", inradius, "m")
  *       .with("H", height, "m")
- *       .from(PLANE_GEOMETRY)
+ *       .from(Source.derived("plane geometry"))
  *       .gives(Math.sqrt(inradius * inradius + height * height), "m");
  * }
  * }</pre>
@@ -21,6 +21,8 @@
  * <p>A formula is text in one small notation, defined by {@link
  * io.github.seamstead.shared.derivation.Formula}. Tests re-evaluate every recorded step with an
  * expression library that knows nothing of this one.
+ *
+ * <p>First class to open: {@link io.github.seamstead.shared.derivation.StepRecorder}.
  */
 @NullMarked
 package io.github.seamstead.shared.derivation;

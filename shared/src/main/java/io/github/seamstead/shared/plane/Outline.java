@@ -13,6 +13,12 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
  * another but at their common vertex. Edge {@code i} runs from vertex {@code i} to vertex {@code i
  * + 1}.
  *
+ * <pre>{@code
+ * Outline sheet = Outline.rectangle(2, 1.5);
+ * sheet.area(); // 3.0
+ * sheet.size(); // 4 (corners)
+ * }</pre>
+ *
  * @param vertices the corners in counter-clockwise order, in metres, closed implicitly
  */
 public record Outline(List<Vector2D> vertices) {

@@ -21,6 +21,11 @@ import java.util.regex.Pattern;
  *
  * <p>Thread-safe; each call costs time linear in the text's length, which may be at most 100
  * characters.
+ *
+ * <pre>{@code
+ * double length = QuantityText.parse("17 ft 3 1/2 in", Dimension.LENGTH); // 5.2705
+ * QuantityText.write(length, Dimension.LENGTH, "mm", 0); // 5271 mm
+ * }</pre>
  */
 public final class QuantityText {
 

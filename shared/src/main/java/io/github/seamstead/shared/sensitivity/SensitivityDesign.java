@@ -17,6 +17,11 @@ import java.util.random.RandomGenerator;
  * takes the most of the scatter out of them. Cost: {@code N (k + 2)} runs for N points and k
  * groups.
  *
+ * <pre>{@code
+ * SensitivityDesign design = SensitivityDesign.of(3, 64, 1);
+ * design.inputs(); // 3
+ * }</pre>
+ *
  * @param groups how many inputs each group has, each 1 or more; one or more groups of 1 to 10000
  *     inputs
  * @param points N, how many points each sample has; 2 to 1000000

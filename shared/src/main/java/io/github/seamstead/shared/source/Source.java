@@ -5,6 +5,11 @@ import io.github.seamstead.shared.check.Args;
 /**
  * A published source, or the statement that there is none.
  *
+ * <pre>{@code
+ * Source source = Source.found("A. Writer", "Handbook of tents", "1999", "table 2");
+ * source.status(); // FOUND
+ * }</pre>
+ *
  * @param author author or body; empty for common practice
  * @param title title of the work, or what the practice is; not blank
  * @param year year or edition as text; empty if there is none

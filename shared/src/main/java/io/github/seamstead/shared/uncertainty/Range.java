@@ -10,6 +10,11 @@ import io.github.seamstead.shared.internal.PlainNumber;
  *
  * <p>Invariant: {@code low <= likely <= high}, all finite.
  *
+ * <pre>{@code
+ * Range days = new Range(3, 5, 9);
+ * days.likely(); // 5
+ * }</pre>
+ *
  * @param low the low end, in the holder's unit; finite, at most {@code likely}
  * @param likely the best single value, in the same unit; finite
  * @param high the high end, in the same unit; finite, at least {@code likely}

@@ -10,6 +10,11 @@ import io.github.seamstead.shared.check.Args;
  * measurement are not independent: {@code a.minus(a)} does not give certainty. Invariant: the value
  * is finite and the uncertainty is finite and not negative.
  *
+ * <pre>{@code
+ * Uncertain length = new Uncertain(5.2, 0.003);
+ * length.standardUncertainty(); // 0.003
+ * }</pre>
+ *
  * @param value the best estimate, in the holder's unit; finite
  * @param standardUncertainty one standard deviation of the estimate, in the same unit, 0 or more;
  *     finite

@@ -6,6 +6,12 @@ import java.util.concurrent.Executor;
 /**
  * The terms on which a long calculation runs.
  *
+ * <pre>{@code
+ * Work work = Work.of(Budget.ofWork(20_000), 1); // equal budget and seed, equal result
+ * work.cancellation().cancel();
+ * work.cancellation().isCancelled(); // true
+ * }</pre>
+ *
  * @param budget how much it may spend
  * @param seed the seed of all its randomness; equal seeds and work budgets give equal results
  * @param progress who hears how far it is

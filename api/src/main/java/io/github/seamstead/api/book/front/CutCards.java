@@ -1,8 +1,8 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.cover.CutShape;
-import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.geometry.layout.Placement;

@@ -4,7 +4,7 @@ import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.uncertainty.Range;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** Writes the sizes of a job: as its words do, but a model's in millimetres and grams. */
 final class Sizes {
@@ -82,9 +82,9 @@ final class Sizes {
     return Numbers.fixed(days, days < 2 ? 1 : 0) + NO_BREAK + "days";
   }
 
-  static String days(OptionalDouble days, double horizon) {
+  static String days(Optional<Double> days, double horizon) {
     return days.isPresent()
-        ? days(days.getAsDouble())
+        ? days(days.get())
         : "over" + NO_BREAK + Numbers.fixed(horizon, 0) + NO_BREAK + "days";
   }
 

@@ -256,7 +256,7 @@ final class StartSheet {
                         + " are not decided"
                         + (t.reading().nextSandParts().isPresent()
                             ? ": make one of "
-                                + Sizes.number(t.reading().nextSandParts().getAsDouble())
+                                + Sizes.number(t.reading().nextSandParts().get())
                                 + " parts of sand."
                             : "."));
               }

@@ -45,7 +45,7 @@ final class WeeksSketch {
       double last = left + weeks * perWeek;
       double late =
           stretch.late().isPresent()
-              ? Math.min(last, left + stretch.late().getAsDouble() / 7 * perWeek)
+              ? Math.min(last, left + stretch.late().get() / 7 * perWeek)
               : last;
       if (late > dry + 0.3) {
         box(s, dry, late, y, "none", "1 0.8");

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The days in their order, and where each lies on the calendar. */
@@ -27,7 +26,7 @@ final class WorkPlan {
    * @param dry end of the wait as likely
    * @param late end of the wait at the latest, if it ends within what was forecast
    */
-  record Stretch(Day day, double from, double until, double dry, OptionalDouble late) {}
+  record Stretch(Day day, double from, double until, double dry, Optional<Double> late) {}
 
   private final List<Day> days;
   private final List<LocalDate> dates;
@@ -105,12 +104,12 @@ final class WorkPlan {
     for (Day day : days) {
       double until = at + calendarDays(day);
       double likely = day.waiting().map(WorkPlan::wait).orElse(0.0);
-      OptionalDouble late =
+      Optional<Double> late =
           day.waiting().isEmpty()
-              ? OptionalDouble.of(until)
+              ? Optional.of(until)
               : day.waiting().get().latest().isPresent()
-                  ? OptionalDouble.of(until + day.waiting().get().latest().getAsDouble())
-                  : OptionalDouble.empty();
+                  ? Optional.of(until + day.waiting().get().latest().get())
+                  : Optional.empty();
       stretches.add(new Stretch(day, at, until, until + likely, late));
       at = until + likely;
     }

@@ -1,9 +1,9 @@
 package io.github.seamstead.api.chapter.cover;
 
+import io.github.seamstead.geometry.internal.SameCut;
 import io.github.seamstead.geometry.pattern.Fold;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
-import io.github.seamstead.geometry.pattern.SameCut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

@@ -10,7 +10,7 @@ import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Bounds;
-import io.github.seamstead.shared.work.Later;
+import io.github.seamstead.shared.work.internal.Later;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;

@@ -54,7 +54,7 @@ public final class StockCloth {
             ? piece.withRotations(Rotations.anyAngle()).withGrain(new Grain(pattern.grain(), false))
             : piece.withRotations(Rotations.of(0, Math.PI / 2, Math.PI, 3 * Math.PI / 2));
     return pattern.reinforcedCutEdge().isPresent()
-        ? piece.withHem(pattern.reinforcedCutEdge().getAsInt(), true)
+        ? piece.withHem(pattern.reinforcedCutEdge().get(), true)
         : piece;
   }
 

@@ -9,7 +9,7 @@ import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** The cracks of a coat with what mends them, and the air that its water asks for. */
 final class CrackSection {
@@ -27,9 +27,9 @@ final class CrackSection {
     Table table = new Table("Cracks: " + part.layer().name(), "what", "#likely (range)");
     table.row("free shrinkage of the coat", w.range(c.freeShrinkage(), w::percent));
     table.row("crack width by the soil's bar", w.range(c.forecast(), CrackSection::perMille));
-    OptionalDouble measured = c.measured();
+    Optional<Double> measured = c.measured();
     if (measured.isPresent()) {
-      table.row("crack width of the trial sample", perMille(measured.getAsDouble()));
+      table.row("crack width of the trial sample", perMille(measured.get()));
     }
     table.row(
         "all crack widths together, that counts",
@@ -71,13 +71,13 @@ final class CrackSection {
 
   /** Forecast and sample in one statement, and which of the two counts. */
   private static String statement(Cracking c) {
-    OptionalDouble measured = c.measured();
+    Optional<Double> measured = c.measured();
     if (measured.isEmpty()) {
       return "Nothing was measured on this mix: the forecast is from the soil's bar alone. A trial"
           + " sample of the mix counts more.";
     }
     return "The trial sample of the mix as it is laid cracked by "
-        + perMille(measured.getAsDouble())
+        + perMille(measured.get())
         + " of its length, and counts; the soil's bar alone says "
         + perMille(c.forecast().likely())
         + (c.sampleContradictsForecast()

@@ -7,8 +7,6 @@ import io.github.seamstead.materials.drying.Milestone;
 import io.github.seamstead.materials.drying.SlipRepair;
 import io.github.seamstead.materials.drying.TileCalibration;
 import java.time.LocalDate;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Drying, cracks and repair as data. */
 final class DryingFacts {
@@ -83,16 +81,16 @@ final class DryingFacts {
     return new Facts<Milestone>()
         .text("name", "the state", Milestone::name)
         .number("moisture", "water over dry mass at which it is reached", Milestone::moisture)
-        .maybeNumber("soonest_d", "the soonest, in days", m -> boxed(m.soonest()))
-        .maybeNumber("likely_d", "the likely day", m -> boxed(m.likely()))
-        .maybeNumber("latest_d", "the latest, in days", m -> boxed(m.latest()));
+        .maybeNumber("soonest_d", "the soonest, in days", Milestone::soonest)
+        .maybeNumber("likely_d", "the likely day", Milestone::likely)
+        .maybeNumber("latest_d", "the latest, in days", Milestone::latest);
   }
 
   private static Facts<Cracking> cracks() {
     return new Facts<Cracking>()
         .range("freeShrinkage", "shrinkage if nothing held it", Cracking::freeShrinkage)
         .range("forecast", "crack width over length by the soil's bar", Cracking::forecast)
-        .maybeNumber("measured", "crack width over length of the sample", c -> boxed(c.measured()))
+        .maybeNumber("measured", "crack width over length of the sample", Cracking::measured)
         .range("widthPerMetre", "crack width over length that counts", Cracking::widthPerMetre);
   }
 
@@ -102,9 +100,5 @@ final class DryingFacts {
         .range("cracks_m3", "the part of it for the cracks", SlipRepair::cracks)
         .number("skim_m3", "the part of it for a skim over all", SlipRepair::skim)
         .number("water_kg", "its water", SlipRepair::water);
-  }
-
-  private static Optional<Double> boxed(OptionalDouble value) {
-    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
   }
 }

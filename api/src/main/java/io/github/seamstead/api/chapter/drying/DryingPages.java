@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** How long each wet layer dries, how it cracks, and what mends it. */
@@ -97,12 +97,12 @@ final class DryingPages {
   }
 
   /** The days, and the date where the document has one. */
-  private static String when(DryingPart part, OptionalDouble days, Milestone milestone) {
+  private static String when(DryingPart part, Optional<Double> days, Milestone milestone) {
     String text = days(days, milestone);
     if (part.laid().isEmpty() || days.isEmpty()) {
       return text;
     }
-    return text + ", " + part.laid().get().plusDays((long) Math.ceil(days.getAsDouble()));
+    return text + ", " + part.laid().get().plusDays((long) Math.ceil(days.get()));
   }
 
   /** From which day the days count, and what the tile says. */
@@ -122,7 +122,7 @@ final class DryingPages {
 
   private static String date(LocalDate day, Milestone m) {
     return m.likely().isPresent()
-        ? day.plusDays((long) Math.ceil(m.likely().getAsDouble())).toString()
+        ? day.plusDays((long) Math.ceil(m.likely().get())).toString()
         : "no day forecast";
   }
 
@@ -192,17 +192,17 @@ final class DryingPages {
   /** When a state is likely reached, for a sentence. */
   static String after(Milestone milestone) {
     String days = days(milestone.likely(), milestone);
-    return milestone.likely().isPresent() && milestone.likely().getAsDouble() >= AT_ONCE
+    return milestone.likely().isPresent() && milestone.likely().get() >= AT_ONCE
         ? "after " + days
         : days;
   }
 
-  static String days(OptionalDouble days, Milestone milestone) {
-    if (days.isPresent() && days.getAsDouble() < AT_ONCE) {
+  static String days(Optional<Double> days, Milestone milestone) {
+    if (days.isPresent() && days.get() < AT_ONCE) {
       return "at once";
     }
     return days.isPresent()
-        ? BookContext.number(days.getAsDouble(), days.getAsDouble() < 10 ? 1 : 0) + "\u00a0d"
+        ? BookContext.number(days.get(), days.get() < 10 ? 1 : 0) + "\u00a0d"
         : "not in " + BookContext.number(milestone.horizon(), 0) + "\u00a0d";
   }
 }

@@ -1,9 +1,9 @@
 package io.github.seamstead.api.chapter.drying;
 
 import io.github.seamstead.api.chapter.Chapter;
-import io.github.seamstead.api.chapter.floor.FloorAir;
+import io.github.seamstead.api.chapter.air.FloorAir;
+import io.github.seamstead.api.chapter.air.OpenTimes;
 import io.github.seamstead.api.chapter.floor.FloorPart;
-import io.github.seamstead.api.chapter.floor.OpenTimes;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.soil.MixPart;

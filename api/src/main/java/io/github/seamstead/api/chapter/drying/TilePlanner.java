@@ -1,7 +1,7 @@
 package io.github.seamstead.api.chapter.drying;
 
 import io.github.seamstead.api.chapter.Chapter;
-import io.github.seamstead.api.chapter.floor.FloorAir;
+import io.github.seamstead.api.chapter.air.FloorAir;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.TileTest;
 import io.github.seamstead.materials.drying.AirState;

@@ -1,6 +1,7 @@
 package io.github.seamstead.api.chapter.floor;
 
 import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.air.OpenTimes;
 import io.github.seamstead.api.chapter.frame.FramePart;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.soil.EarthMaterials;

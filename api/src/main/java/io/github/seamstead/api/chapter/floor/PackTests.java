@@ -18,7 +18,7 @@ import io.github.seamstead.materials.water.ProctorCurve;
 import io.github.seamstead.materials.water.ProctorPoint;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** Reads the compaction tests of the packs. */
 final class PackTests {
@@ -49,7 +49,7 @@ final class PackTests {
         run.worked(
             "materials.water.proctor",
             "Compaction test of " + pack.name(),
-            steps -> ProctorCurve.fit(points, OptionalDouble.of(gravity), steps));
+            steps -> ProctorCurve.fit(points, Optional.of(gravity), steps));
     double optimum = curve.optimumMoisture().likely();
     run.worked(
         "materials.water.zero-air-voids",

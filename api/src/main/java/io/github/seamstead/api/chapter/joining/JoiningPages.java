@@ -17,7 +17,6 @@ import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** The two maps, the join order as a tick-list, and the orders side by side. */
@@ -221,10 +220,10 @@ final class JoiningPages {
 
   /** How many people carry it, by the rule for teams. */
   private static String hands(TeamLift team, double kilograms) {
-    OptionalInt people = TeamLift.peopleFor(kilograms, team.massPerPerson());
+    Optional<Integer> people = TeamLift.peopleFor(kilograms, team.massPerPerson());
     return people.isEmpty()
         ? ": too much for " + TeamLift.MOST_PEOPLE + " people, drag it on a sheet"
-        : " by " + people.getAsInt() + (people.getAsInt() == 1 ? " person" : " people");
+        : " by " + people.get() + (people.get() == 1 ? " person" : " people");
   }
 
   private static void compare(BookContext book, JoiningPart part) {

@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** The merge tree, and the joining on the teams with its range. */
 final class ScheduleSection {
@@ -139,9 +138,9 @@ final class ScheduleSection {
     double up = Math.max(1, layout.width()) * 0.66 / height;
     double low = layout.nodes().stream().mapToDouble(TreeLayout.Node::y).min().orElse(0);
     for (TreeLayout.Node node : layout.nodes()) {
-      OptionalInt parent = node.parent();
+      Optional<Integer> parent = node.parent();
       if (parent.isPresent()) {
-        TreeLayout.Node above = layout.nodes().get(parent.getAsInt());
+        TreeLayout.Node above = layout.nodes().get(parent.get());
         double y = up * (above.y() - low);
         canvas.path(
             List.of(
@@ -155,7 +154,7 @@ final class ScheduleSection {
     }
     for (TreeLayout.Node node : layout.nodes()) {
       String label =
-          node.step().isPresent() ? Integer.toString(node.step().getAsInt()) + "." : node.label();
+          node.step().isPresent() ? Integer.toString(node.step().get()) + "." : node.label();
       double y = up * (node.y() - low);
       canvas.dot(node.x(), y, node.step().isPresent() ? 10 : 9, Ink.THIN, Shade.PAPER);
       canvas.text(node.x(), y, label, Canvas.SMALL_TEXT, "middle", 0);

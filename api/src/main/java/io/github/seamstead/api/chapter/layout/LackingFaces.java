@@ -1,7 +1,7 @@
 package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.geometry.layout.Placement;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;

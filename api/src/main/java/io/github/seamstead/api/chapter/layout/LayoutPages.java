@@ -2,10 +2,10 @@ package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CutShape;
-import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Words;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.page.Canvas;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Ink;

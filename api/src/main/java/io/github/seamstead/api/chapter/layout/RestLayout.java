@@ -1,15 +1,15 @@
 package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.diary.CutPiece;
 import io.github.seamstead.api.diary.Done;
+import io.github.seamstead.geometry.internal.SameCut;
 import io.github.seamstead.geometry.layout.ContinuedLayout;
 import io.github.seamstead.geometry.layout.LaidPiece;
 import io.github.seamstead.geometry.layout.LayoutRequest;
 import io.github.seamstead.geometry.layout.LayoutResult;
 import io.github.seamstead.geometry.layout.LostCloth;
-import io.github.seamstead.geometry.pattern.SameCut;
 import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.work.Work;
 import java.util.ArrayList;

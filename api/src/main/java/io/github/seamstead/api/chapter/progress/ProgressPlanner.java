@@ -2,11 +2,11 @@ package io.github.seamstead.api.chapter.progress;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CoverPart;
-import io.github.seamstead.api.chapter.cover.PieceNames;
 import io.github.seamstead.api.chapter.floor.FloorPart;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.layout.LayoutPart;
+import io.github.seamstead.api.chapter.pieces.PieceNames;
 import io.github.seamstead.api.chapter.progress.ProgressPart.PieceState;
 import io.github.seamstead.api.chapter.progress.ProgressPart.TileState;
 import io.github.seamstead.api.diary.Done;

@@ -28,7 +28,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Proportions the mixes that the floor calls. */
 final class MixPlanner {
@@ -101,12 +100,7 @@ final class MixPlanner {
     MixChoice choice =
         design
             .map(MixChoice::designed)
-            .orElseGet(
-                () ->
-                    MixChoice.of(
-                        blend,
-                        trial.map(TrialPart::reading),
-                        spec.sandParts().map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+            .orElseGet(() -> MixChoice.of(blend, trial.map(TrialPart::reading), spec.sandParts()));
     Optional<Range> clay =
         run.isBrief()
             ? Optional.empty()

@@ -11,8 +11,6 @@ import io.github.seamstead.materials.soil.TestReading;
 import io.github.seamstead.materials.soil.TextureClass;
 import io.github.seamstead.shared.uncertainty.Range;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Soils and mixes as data. */
 final class SoilFacts {
@@ -76,17 +74,13 @@ final class SoilFacts {
         .maybeNumber(
             "gradingMisfit",
             "root mean square distance to the grading aimed at",
-            d -> boxed(d.gradingMisfit()))
+            MixSolution::gradingMisfit)
         .maybeNumber(
             "greatestShrinkage",
             "linear shrinkage, high end; empty if a soil or pit sand has no bar",
             d -> d.shrinkage().map(Range::high))
-        .maybeNumber("pricePerDryTonne", "price of a dry tonne", d -> boxed(d.pricePerDryTonne()))
+        .maybeNumber("pricePerDryTonne", "price of a dry tonne", MixSolution::pricePerDryTonne)
         .texts("unmet", "targets that cannot be met", MixSolution::unmet);
-  }
-
-  private static Optional<Double> boxed(OptionalDouble value) {
-    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
   }
 
   private static Facts<TestReading> reading() {

@@ -172,11 +172,10 @@ final class SoilPages {
     table.row("clay", w.percent(design.clayRatio()));
     design.shrinkage().ifPresent(s -> table.row("linear shrinkage", w.range(s, w::percent)));
     if (design.gradingMisfit().isPresent()) {
-      table.row("off the grading aimed at", w.percent(design.gradingMisfit().getAsDouble()));
+      table.row("off the grading aimed at", w.percent(design.gradingMisfit().get()));
     }
     if (design.pricePerDryTonne().isPresent()) {
-      table.row(
-          "price of a dry tonne", BookContext.number(design.pricePerDryTonne().getAsDouble(), 2));
+      table.row("price of a dry tonne", BookContext.number(design.pricePerDryTonne().get(), 2));
     }
     book.table(table);
   }

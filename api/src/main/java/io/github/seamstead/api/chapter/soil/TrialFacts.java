@@ -1,9 +1,7 @@
 package io.github.seamstead.api.chapter.soil;
 
 import io.github.seamstead.api.chapter.internal.Facts;
-import io.github.seamstead.materials.mix.TrialReading;
 import io.github.seamstead.shared.uncertainty.Uncertain;
-import java.util.Optional;
 
 /** What trial samples say, as data. */
 final class TrialFacts {
@@ -19,7 +17,7 @@ final class TrialFacts {
             t -> t.reading().sandParts())
         .number("probability", "probability that this is right", t -> t.reading().probability())
         .flag("decided", "whether the samples decide it", t -> t.reading().decided())
-        .maybeNumber("nextSandParts", "parts of sand to try next", TrialFacts::next)
+        .maybeNumber("nextSandParts", "parts of sand to try next", t -> t.reading().nextSandParts())
         .range("cracksBelow", "below these parts of sand it cracks", t -> t.reading().cracksBelow())
         .range("dustsAbove", "above these parts of sand it dusts", t -> t.reading().dustsAbove())
         .maybeNumber(
@@ -27,12 +25,5 @@ final class TrialFacts {
             "linear shrinkage of the sound sample nearest to the ratio",
             t -> t.reading().measuredShrinkage().map(Uncertain::value))
         .texts("advice", "what to do", t -> t.reading().advice());
-  }
-
-  private static Optional<Double> next(TrialPart part) {
-    TrialReading reading = part.reading();
-    return reading.nextSandParts().isPresent()
-        ? Optional.of(reading.nextSandParts().getAsDouble())
-        : Optional.empty();
   }
 }

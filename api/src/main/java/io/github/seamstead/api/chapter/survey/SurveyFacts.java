@@ -17,8 +17,6 @@ import io.github.seamstead.geometry.templates.SeamFit;
 import io.github.seamstead.geometry.templates.Template;
 import io.github.seamstead.geometry.templates.TemplateSet;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The taped frame as data. */
 final class SurveyFacts {
@@ -161,11 +159,11 @@ final class SurveyFacts {
         .number("adjusted_m", "the adjusted value", ReadingResult::adjusted)
         .number("residual_m", "adjusted less read", ReadingResult::residual)
         .number("redundancy", "its redundancy number", ReadingResult::redundancy)
-        .maybeNumber("statistic", "its standardised residual", r -> boxed(r.statistic()))
+        .maybeNumber("statistic", "its standardised residual", ReadingResult::statistic)
         .maybeNumber(
             "minimalDetectableError_m",
             "the least error that the test would find",
-            r -> boxed(r.minimalDetectableError()))
+            ReadingResult::minimalDetectableError)
         .flag("suspect", "whether it fails the test", ReadingResult::suspect);
   }
 
@@ -213,10 +211,6 @@ final class SurveyFacts {
     return new Facts<HemTakeUp>()
         .text("corner", "the base corner", h -> h.corner().name())
         .uncertain("takeUp_m", "cloth that the hem takes up", HemTakeUp::takeUp);
-  }
-
-  private static Optional<Double> boxed(OptionalDouble value) {
-    return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
   }
 
   private static Facts<NextReading> next() {

@@ -129,7 +129,7 @@ final class SurveyPlanner {
     }
     adjustment.readings().stream()
         .filter(r -> r.statistic().isPresent() && adjustment.uncertaintyScale() > 0)
-        .max(Comparator.comparingDouble(r -> Math.abs(r.statistic().orElse(0))))
+        .max(Comparator.comparingDouble(r -> Math.abs(r.statistic().orElse(0.0))))
         .map(ReadingResult::number)
         .ifPresent(
             number -> {

@@ -8,7 +8,6 @@ import io.github.seamstead.geometry.tape.TapeUse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Corrects taped distances for the tape that was used, if the document states it. */
 final class TapeCorrector {
@@ -35,17 +34,11 @@ final class TapeCorrector {
 
   private TapeUse use(double reading) {
     return new TapeUse(
-        number(stated.flatMap(SurveyTape::temperature)),
-        number(stated.flatMap(SurveyTape::pull)),
-        spans(reading));
+        stated.flatMap(SurveyTape::temperature), stated.flatMap(SurveyTape::pull), spans(reading));
   }
 
   private List<Double> spans(double reading) {
     return stated.filter(SurveyTape::hung).isPresent() ? List.of(reading) : List.of();
-  }
-
-  private static OptionalDouble number(Optional<Double> value) {
-    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
   }
 
   /** The distance behind what the tape showed. */
