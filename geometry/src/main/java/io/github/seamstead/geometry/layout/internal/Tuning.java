@@ -2,8 +2,9 @@ package io.github.seamstead.geometry.layout.internal;
 
 /**
  * The numbers of the strip search that no formula gives. They were chosen on strips drawn from a
- * seed, none of which is among those whose densities are reported; the table stands in {@code
- * examples/benchmarks/LAYOUT.md} and is printed anew by {@code TuningTable} of the benchmarks.
+ * seed, bias and spread on three published ones besides; the tables stand in {@code
+ * examples/benchmarks/LAYOUT.md}; one of them is printed anew by {@code TuningTable} of the
+ * benchmarks.
  *
  * @param wide places drawn over all that a piece may choose from, for each look
  * @param near places drawn within the piece's own size of where it lies
