@@ -110,7 +110,7 @@ public final class Words {
 
   public String speed(double metresPerSecond) {
     return imperial
-        ? in(metresPerSecond, Dimension.SPEED, "mph", 0)
+        ? in(metresPerSecond, Dimension.SPEED, "mph", 1)
         : fixed(metresPerSecond, 1, "m/s");
   }
 
