@@ -118,7 +118,7 @@ final class SafetySheet {
   private static Moment moment(ChapterCaution c) {
     boolean glue = c.chapter() == Chapter.FIXINGS || c.chapter() == Chapter.JOINING;
     if (c.caution().hazard() == Hazard.CARBON_MONOXIDE
-        || c.caution().hazard() == Hazard.FIRE && !glue) {
+        || (c.caution().hazard() == Hazard.FIRE && !glue)) {
       return Moment.USE;
     }
     return switch (c.chapter()) {
