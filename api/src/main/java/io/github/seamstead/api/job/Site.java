@@ -184,8 +184,7 @@ public record Site(
     /**
      * States paper.
      *
-     * @param paper the paper that the book is made for; if left out, A4 where sizes are metric and
-     *     Letter where they are imperial
+     * @param paper the paper that the book is made for
      * @return this builder
      */
     public Builder paper(Paper paper) {
