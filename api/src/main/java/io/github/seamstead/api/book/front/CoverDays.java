@@ -343,6 +343,11 @@ final class CoverDays {
     }
     List<String> items = new ArrayList<>();
     glue(day, items);
+    if (day.steps().size() < Day.MOST_STEPS - 1) {
+      day.step(
+          "Look at each seam from both sides when it is pressed: no gap, no fold, no edge of"
+              + " another panel caught in it. Tick it on the join card.");
+    }
     items.add("every seam on the join card ticked but the last, " + last(steps));
     items.add("run a hand along each seam: none is twisted, no stray edge is caught in it");
     items.add("both free edges carry the name " + last(steps));

@@ -262,7 +262,9 @@ final class PieceSketch {
 
     boolean has(Vector2D middle, String text) {
       double half = Sketch.wide(text) / 2 + 0.5;
-      return sketch.isFree(middle, text)
+      // Bold letters are wider and taller than the room that is kept for plain ones.
+      return Stream.of(-0.8, 0.0, 0.8)
+              .allMatch(y -> sketch.isFree(middle.add(Vector2D.of(0, y)), text + "n"))
           && Stream.of(-half, -half / 2, 0.0, half / 2, half)
               .flatMap(x -> Stream.of(-2.1, 0.0, 2.1).map(y -> middle.add(Vector2D.of(x, y))))
               .allMatch(this::isCloth);
