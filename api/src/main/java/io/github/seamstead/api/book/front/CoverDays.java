@@ -57,7 +57,7 @@ final class CoverDays {
 
   private Day frame(FrameMeasures m) {
     Day day =
-        new Day("Frame and tape", "")
+        new Day(Day.Work.FRAME, "Frame and tape", "")
             .startIf(
                 w.isModel()
                     ? "a flat table"
@@ -142,7 +142,7 @@ final class CoverDays {
     int pieces = uncut(cover);
     int sheets = desk.plan().layout().map(l -> l.result().used().size()).orElse(0);
     Day day =
-        new Day("Mark out and cut", "")
+        new Day(Day.Work.CUT, "Mark out and cut", "")
             .startIf(w.isModel() ? "a cutting board" : "clean flat ground or table; " + DRY_CALM)
             .tools(
                 w.isModel()
@@ -214,6 +214,7 @@ final class CoverDays {
     boolean splices = seams.has(SeamKind.SPLICE);
     Day day =
         new Day(
+                Day.Work.SINGLE_PANELS,
                 splices ? "Splices, hems and patches" : "Hems and patches",
                 "Everything on single panels, while one person can still turn them.")
             .startIf("cloth clean and dry" + gluing())
@@ -314,6 +315,7 @@ final class CoverDays {
     int teams = part.options().teams();
     Day day =
         new Day(
+                Day.Work.RING,
                 "Join the ring",
                 "Good sides together, plain side up, in the order of the join card."
                     + desk.plan()
@@ -326,7 +328,6 @@ final class CoverDays {
                                     + w.words().duration(s.simulation().p80())
                                     + ".")
                         .orElse(""))
-            .joins()
             .startIf((w.isModel() ? "table clear" : DRY_CALM) + gluing())
             .tools(
                 desk.document().cover().map(this::tools).orElse("")

@@ -23,6 +23,28 @@ final class Day {
    */
   record Step(String text, String wanted, String warning) {}
 
+  /** The work that a day is for, in the order in which it is done. */
+  enum Work {
+    TILES,
+    FRAME,
+    CUT,
+    SINGLE_PANELS,
+    RING,
+    RAISE,
+    PEG,
+    ON_THE_COVER,
+    DIG,
+    BED,
+    LAYER,
+    FINISH;
+
+    boolean isCover() {
+      return compareTo(FRAME) >= 0 && compareTo(ON_THE_COVER) <= 0;
+    }
+  }
+
+  private final Work work;
+  private final String subject;
   private final String title;
   private final String lead;
   private final List<Step> steps = new ArrayList<>();
@@ -38,13 +60,22 @@ final class Day {
   private int people;
   private double span = 1;
   private boolean timed;
-  private boolean cover = true;
-  private boolean joining;
   private Optional<Milestone> waiting = Optional.empty();
 
-  Day(String title, String lead) {
+  Day(Work work, String title, String lead) {
+    this(work, title, title, lead);
+  }
+
+  private Day(Work work, String subject, String title, String lead) {
+    this.work = work;
+    this.subject = subject;
     this.title = title;
     this.lead = lead;
+  }
+
+  /** A day for a layer of the floor that is mixed. */
+  static Day ofLayer(String name) {
+    return new Day(Work.LAYER, name, "Lay the " + name, "");
   }
 
   Day startIf(String text) {
@@ -123,20 +154,18 @@ final class Day {
     return this;
   }
 
-  /** Marks the day whose date the document states. */
-  Day joins() {
-    joining = true;
-    return this;
-  }
-
-  Day ofFloor() {
-    cover = false;
-    return this;
-  }
-
   Day thenWait(Milestone milestone) {
     waiting = Optional.of(milestone);
     return this;
+  }
+
+  Work work() {
+    return work;
+  }
+
+  /** What is worked on, as its drying is spoken of: the layer, else the title. */
+  String subject() {
+    return subject;
   }
 
   String title() {
@@ -193,14 +222,6 @@ final class Day {
 
   boolean isTimed() {
     return timed;
-  }
-
-  boolean isJoining() {
-    return joining;
-  }
-
-  boolean isCover() {
-    return cover;
   }
 
   Optional<Milestone> waiting() {

@@ -64,8 +64,7 @@ final class FloorDays {
 
   private Day dig() {
     Day day =
-        new Day("Dig and level", "")
-            .ofFloor()
+        new Day(Day.Work.DIG, "Dig and level", "")
             .startIf("no standing water; buried cables and pipes asked for and marked")
             .people(crew);
     List<FloorStep> work = stepsBefore();
@@ -118,7 +117,9 @@ final class FloorDays {
 
   private Day base(List<EarthQuantity> loose) {
     Day day =
-        new Day("Gravel and sheet", "").ofFloor().startIf("bed drained and rammed").people(crew);
+        new Day(Day.Work.BED, "Gravel and sheet", "")
+            .startIf("bed drained and rammed")
+            .people(crew);
     List<FloorStep> work = new ArrayList<>();
     List<String> material = new ArrayList<>();
     double days = 0;
@@ -189,8 +190,7 @@ final class FloorDays {
       at = floor.batches().get(i).quantity().equals(q) ? i : at;
     }
     Day day =
-        new Day("Lay the " + name, "")
-            .ofFloor()
+        Day.ofLayer(name)
             .startIf(
                 pack
                     ? "sheet below whole, no frost tonight"
@@ -296,8 +296,7 @@ final class FloorDays {
 
   private Day finish(List<FinishQuantity> finishes) {
     Day day =
-        new Day("Oil and finish", "")
-            .ofFloor()
+        new Day(Day.Work.FINISH, "Oil and finish", "")
             .startIf(
                 "coat dry by its check; room aired, above " + w.celsius(FinishLayer.LEAST_CELSIUS))
             .people(Math.min(crew, FEW));
@@ -341,8 +340,10 @@ final class FloorDays {
       return Optional.empty();
     }
     Day day =
-        new Day("Soil and tiles first", "They need days to dry, so they start before all else.")
-            .ofFloor()
+        new Day(
+                Day.Work.TILES,
+                "Soil and tiles first",
+                "They need days to dry, so they start before all else.")
             .startIf("a dry place out of the sun, at least a week before sand is ordered")
             .tools("spade, sieve, buckets, moulds, scale, straight board")
             .material("soil, sand, water, soil card")

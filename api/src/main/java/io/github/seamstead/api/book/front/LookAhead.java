@@ -66,14 +66,14 @@ final class LookAhead {
       needs.add(new Need("tiles dry and read, mix decided", "the order of sand"));
     }
     if (desk.plan().frame().isPresent()) {
-      work.startsWith("Mark out")
+      work.label(Day.Work.CUT)
           .ifPresent(day -> needs.add(new Need("frame taped, job planned again", day)));
     }
     Needs buy = Needs.of(desk);
     if (!buy.lines().isEmpty()) {
       needs.add(new Need("the order on site, sand when its tiles are read", work.firstLabel()));
     }
-    work.startsWith("Turn and raise")
+    work.label(Day.Work.RAISE)
         .ifPresent(
             day -> {
               needs.add(new Need("calm day forecast, enough people for raising", day));
@@ -83,10 +83,10 @@ final class LookAhead {
                   .ifPresent(
                       a -> needs.add(new Need("pegs tested on site, job planned again", day)));
             });
-    work.startsWith("Dig and level")
+    work.label(Day.Work.DIG)
         .ifPresent(day -> needs.add(new Need("buried cables asked for, bed drained", day)));
     if (desk.plan().floor().isPresent()) {
-      work.startsWith("Lay the ")
+      work.label(Day.Work.LAYER)
           .ifPresent(
               day -> {
                 dug(desk, day).ifPresent(needs::add);
@@ -96,8 +96,7 @@ final class LookAhead {
     for (int i = 0; i + 1 < work.days().size(); i++) {
       Day day = work.days().get(i);
       if (day.waiting().isPresent()) {
-        needs.add(
-            new Need(day.title().replace("Lay the ", "") + " dry by its check", work.label(i + 1)));
+        needs.add(new Need(day.subject() + " dry by its check", work.label(i + 1)));
       }
     }
     return needs;

@@ -56,7 +56,10 @@ final class RaisingDays {
   }
 
   private Day model() {
-    return new Day("Set the cover over the frame", "A model is light: one pupil holds, one looks.")
+    return new Day(
+            Day.Work.RAISE,
+            "Set the cover over the frame",
+            "A model is light: one pupil holds, one looks.")
         .startIf("the glue or the staples hold")
         .tools("ruler, pencil")
         .material("the frame, the joined cover, glue or thread")
@@ -75,6 +78,7 @@ final class RaisingDays {
     TurnRoute route = h.turning().best();
     Day day =
         new Day(
+                Day.Work.RAISE,
                 "Turn and raise",
                 "Everybody who can come. One person gives all commands, and makes fast before"
                     + " letting go.")
@@ -148,7 +152,10 @@ final class RaisingDays {
 
   private Day peg() {
     Day day =
-        new Day("Peg down, the same day", "A raised cover is not left unpegged for an hour.")
+        new Day(
+                Day.Work.PEG,
+                "Peg down, the same day",
+                "A raised cover is not left unpegged for an hour.")
             .startIf("the cover hangs straight, every seam over its pole")
             .tools("hammer, chalk, tape")
             .material(
@@ -172,7 +179,7 @@ final class RaisingDays {
   /** What is set on the cover when it stands and holds. */
   private Day upper() {
     Day day =
-        new Day("Cap, skirt and lining", "")
+        new Day(Day.Work.ON_THE_COVER, "Cap, skirt and lining", "")
             .startIf("every peg holds, no gusts that lift cloth")
             .tools("ladder or tower that stands by itself, what joins the seams")
             .material("cap, skirt, lining as there are; " + seams.fixings(ON_THE_COVER))

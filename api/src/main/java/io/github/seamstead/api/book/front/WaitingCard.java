@@ -39,7 +39,7 @@ final class WaitingCard {
         "weighed, %");
     for (Day day : days) {
       Milestone w = day.waiting().orElseThrow();
-      String layer = day.title().replace("Lay the ", "");
+      String layer = day.subject();
       m.open("tr").open("td").element("b", layer).close();
       Ticks.cells(
           m,

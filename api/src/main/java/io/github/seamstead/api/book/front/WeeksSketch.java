@@ -20,8 +20,8 @@ final class WeeksSketch {
     List<WorkPlan.Stretch> stretches = plan.calendar();
     double end = stretches.stream().mapToDouble(s -> s.late().orElse(s.dry())).max().orElse(7) / 7;
     double weeks = Math.max(2, Math.ceil(Math.min(end, plan.likely() / 7 * 1.7)));
-    boolean cover = stretches.stream().anyMatch(stretch -> stretch.day().isCover());
-    boolean floor = stretches.stream().anyMatch(stretch -> !stretch.day().isCover());
+    boolean cover = stretches.stream().anyMatch(stretch -> stretch.day().work().isCover());
+    boolean floor = stretches.stream().anyMatch(stretch -> !stretch.day().work().isCover());
     List<String> names = new ArrayList<>();
     if (cover) {
       names.add("cover");
@@ -48,7 +48,7 @@ final class WeeksSketch {
       s.text(Vector2D.of(1, 6 + row * ROW), names.get(row), "start", 0, false, Sketch.LETTER);
     }
     for (WorkPlan.Stretch stretch : stretches) {
-      double y = 4 + (stretch.day().isCover() || !cover ? 0 : ROW);
+      double y = 4 + (stretch.day().work().isCover() || !cover ? 0 : ROW);
       double from = left + stretch.from() / 7 * perWeek;
       double until = left + stretch.until() / 7 * perWeek;
       double dry = left + stretch.dry() / 7 * perWeek;

@@ -69,10 +69,7 @@ final class WorkPlan {
 
   /** The day of joining has the stated date; without such a day, the first has it. */
   private List<LocalDate> datesAround(LocalDate joining) {
-    int at = 0;
-    for (int i = 0; i < days.size(); i++) {
-      at = days.get(i).isJoining() ? i : at;
-    }
+    int at = first(Day.Work.RING).orElse(0);
     LocalDate[] dates = new LocalDate[days.size()];
     if (dates.length == 0) {
       return List.of();
@@ -99,15 +96,23 @@ final class WorkPlan {
 
   /** How the first day sheet is called that uses what was ordered: not that of soil and tiles. */
   String firstLabel() {
-    int first = !days.isEmpty() && days.get(0).title().startsWith("Soil") ? 1 : 0;
-    return first < days.size() ? label(first) : "the first day";
+    for (int i = 0; i < days.size(); i++) {
+      if (days.get(i).work() != Day.Work.TILES) {
+        return label(i);
+      }
+    }
+    return "the first day";
   }
 
-  /** How the first day sheet is called whose title starts so. */
-  Optional<String> startsWith(String title) {
+  /** How the first day sheet for a work is called. */
+  Optional<String> label(Day.Work work) {
+    return first(work).map(this::label);
+  }
+
+  private Optional<Integer> first(Day.Work work) {
     for (int i = 0; i < days.size(); i++) {
-      if (days.get(i).title().startsWith(title)) {
-        return Optional.of(label(i));
+      if (days.get(i).work() == work) {
+        return Optional.of(i);
       }
     }
     return Optional.empty();
