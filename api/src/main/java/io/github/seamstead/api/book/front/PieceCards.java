@@ -34,8 +34,10 @@ final class PieceCards {
     }
     List<CutShape> shapes = desk.plan().cover().get().cuts();
     double scale = PieceSketch.scale(shapes);
+    Map<String, List<CutPlaces.Place>> places = CutPlaces.of(desk);
     for (CutShape shape : shapes) {
-      desk.add(title(shape), "Piece card", Sheet.Kind.CARD, card(desk, shape, scale));
+      List<CutPlaces.Place> where = places.getOrDefault(shape.id(), List.of());
+      desk.add(title(shape), "Piece card", Sheet.Kind.CARD, card(desk, shape, scale, where));
     }
   }
 
@@ -43,12 +45,12 @@ final class PieceCards {
     return "Piece " + shape.name();
   }
 
-  private static Markup card(Desk desk, CutShape shape, double scale) {
+  private static Markup card(Desk desk, CutShape shape, double scale, List<CutPlaces.Place> where) {
     Markup m = new Markup();
     m.open("div", "class", "three");
     desk.figure(m, PieceSketch.of(shape, scale, desk.sizes()), false);
     m.open("div").open("div", "class", "wrap").open("div");
-    names(m, shape, CutPlaces.of(desk));
+    names(m, shape, where);
     m.close().open("div");
     BaseLine base = BaseLine.of(shape.pattern());
     if (base.isCurved()) {
@@ -65,8 +67,7 @@ final class PieceCards {
     return m;
   }
 
-  private static void names(Markup m, CutShape shape, Map<String, List<CutPlaces.Place>> places) {
-    List<CutPlaces.Place> where = places.getOrDefault(shape.id(), List.of());
+  private static void names(Markup m, CutShape shape, List<CutPlaces.Place> where) {
     List<PatternPiece> pieces = shape.pieces();
     boolean named = pieces.get(0).edges().stream().anyMatch(e -> !e.letter().isEmpty());
     if (!named) {
