@@ -4,7 +4,6 @@ import io.github.seamstead.api.book.front.Front;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.ChapterOf;
 import io.github.seamstead.api.chapter.internal.Words;
-import io.github.seamstead.api.job.Paper;
 import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Page;
@@ -85,8 +84,7 @@ public record Book(
       WorkedChapter.write(book, plan.derivations());
     }
     book.listDrawings();
-    Paper stated = plan.job().document().site().map(Site::bookPaper).orElse(Paper.A4);
-    PaperSize paper = PaperSize.valueOf(stated.name());
+    PaperSize paper = PaperSize.valueOf(plan.job().document().paper().name());
     return new Book(
         page.html(),
         texts(book.drawings()),

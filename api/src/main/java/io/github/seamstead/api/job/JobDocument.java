@@ -1,5 +1,6 @@
 package io.github.seamstead.api.job;
 
+import io.github.seamstead.shared.quantity.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,6 +40,17 @@ public record JobDocument(
     aggregates = List.copyOf(aggregates);
     trialMixes = List.copyOf(trialMixes);
     doubts = List.copyOf(doubts);
+  }
+
+  /**
+   * Gives the paper that the book is made for.
+   *
+   * @return as the site states it; without that A4 where sizes are metric, Letter where they are
+   *     imperial
+   */
+  public Paper paper() {
+    UnitSystem units = site.map(Site::units).orElse(UnitSystem.METRIC);
+    return site.flatMap(Site::paper).orElse(units == UnitSystem.IMPERIAL ? Paper.LETTER : Paper.A4);
   }
 
   /**

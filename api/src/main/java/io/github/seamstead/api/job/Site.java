@@ -35,15 +35,6 @@ public record Site(
     Optional<Paper> paper) {
 
   /**
-   * Gives the paper that the book is made for.
-   *
-   * @return as stated; without that A4 where sizes are metric, Letter where they are imperial
-   */
-  public Paper bookPaper() {
-    return paper.orElse(units == UnitSystem.IMPERIAL ? Paper.LETTER : Paper.A4);
-  }
-
-  /**
    * Starts a builder, for {@link Job#builder()}.
    *
    * @return a builder that states nothing yet

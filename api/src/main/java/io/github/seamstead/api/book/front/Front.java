@@ -1,8 +1,6 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.chapter.internal.Words;
-import io.github.seamstead.api.job.Paper;
-import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.page.Drawing;
 import io.github.seamstead.api.page.Markup;
 import io.github.seamstead.api.page.Page;
@@ -44,9 +42,7 @@ public final class Front {
       Sheet sheet = sheets.get(i);
       page.sheet(sheet.title(), sheet.anchor(), whole(sheet, i + 1, sheets.size(), shown, digest));
     }
-    page.style(
-        FrontStyle.css(
-            shown, digest, plan.job().document().site().map(Site::bookPaper).orElse(Paper.A4)));
+    page.style(FrontStyle.css(shown, digest, plan.job().document().paper()));
     page.script(FrontScript.TEXT);
     page.mark("data-name", name);
     page.mark("data-job", Markup.anchor(name) + "-" + digest);

@@ -1,7 +1,6 @@
 package io.github.seamstead.api.book.front;
 
 import io.github.seamstead.api.job.Paper;
-import java.util.Locale;
 
 /** The look of the front, on a phone and on paper with a binding edge. */
 final class FrontStyle {
@@ -176,7 +175,7 @@ final class FrontStyle {
    */
   static String css(String name, String digest, Paper paper) {
     String foot = quoted(name + " \u00b7 job " + digest);
-    String size = paper.name().equals("A4") ? "A4" : paper.name().toLowerCase(Locale.ROOT);
+    String size = paper == Paper.A4 ? "A4" : "letter";
     return STYLE
         + "@media print{@page wide{size:"
         + size
