@@ -97,17 +97,9 @@ public final class Nest {
    * @param power the power of the piece's area that is its part in the weight; 0 weighs all alike
    */
   Pairs weigh(double power) {
-    double[] size = new double[all];
-    Arrays.fill(size, 1);
-    double mean = 0;
-    for (int i = 0; i < pieces; i++) {
-      size[i] = StrictMath.pow(area(i), power);
-      mean += size[i] / pieces;
-    }
-    for (int i = 0; i < pieces; i++) {
-      size[i] /= mean;
-    }
-    Pairs made = new Pairs(pieces, all, size);
+    double[] area = new double[pieces];
+    Arrays.setAll(area, this::area);
+    Pairs made = Pairs.weighed(area, all, power);
     pairs = made;
     return made;
   }
@@ -254,8 +246,7 @@ public final class Nest {
         double dx = px - x[j];
         double dy = py - y[j];
         if (turns.byParts(oj, o)) {
-          double depth = turns.depthOfParts(oj, o, dx, dy, null);
-          sum += depth * (weights != null ? weights.weight(i, j) : 1);
+          sum += turns.depthOfParts(oj, o, dx, dy, null) * weight(weights, i, j);
           if (sum >= limit) {
             return sum;
           }
@@ -271,8 +262,7 @@ public final class Nest {
           continue;
         }
         if (DepthTable.isInside(cell)) {
-          double depth = depths.depthInside(head, cell, rx, ry);
-          sum += depth * (weights != null ? weights.weight(i, j) : 1);
+          sum += depths.depthInside(head, cell, rx, ry) * weight(weights, i, j);
           if (sum >= limit) {
             return sum;
           }
@@ -291,13 +281,17 @@ public final class Nest {
               ? turns.fit(orientation[j], o).depth(metX[m], metY[m])
               : depths.depthAtBoundary(metCell[m], metX[m], metY[m]);
       if (depth > 0) {
-        sum += depth * (weights != null ? weights.weight(i, j) : 1);
+        sum += depth * weight(weights, i, j);
         if (sum >= limit) {
           return sum;
         }
       }
     }
     return sum;
+  }
+
+  private static double weight(@Nullable Pairs weights, int i, int j) {
+    return weights == null ? 1 : weights.weight(i, j);
   }
 
   /**

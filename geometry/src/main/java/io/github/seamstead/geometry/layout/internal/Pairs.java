@@ -47,6 +47,21 @@ final class Pairs {
     System.arraycopy(base, 0, weight, 0, base.length);
   }
 
+  /** Pairs where a piece's size is the power of its area beside the mean, an obstacle's is 1. */
+  static Pairs weighed(double[] area, int all, double power) {
+    double[] size = new double[all];
+    Arrays.fill(size, 1);
+    double mean = 0;
+    for (int i = 0; i < area.length; i++) {
+      size[i] = StrictMath.pow(area[i], power);
+      mean += size[i] / area.length;
+    }
+    for (int i = 0; i < area.length; i++) {
+      size[i] /= mean;
+    }
+    return new Pairs(area.length, all, size);
+  }
+
   double weight(int i, int j) {
     return weight[i * all + j];
   }
