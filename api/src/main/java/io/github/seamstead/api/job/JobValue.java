@@ -29,6 +29,16 @@ public final class JobValue {
   }
 
   /**
+   * Gives the word by which documents state one of an enum's constants.
+   *
+   * @param constant a constant that a document can state, or a key of its tables
+   * @return such as {@code rammedEarth}
+   */
+  public static String word(Enum<?> constant) {
+    return Kinds.camel(constant);
+  }
+
+  /**
    * Makes a number.
    *
    * @param number finite

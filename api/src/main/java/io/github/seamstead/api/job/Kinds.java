@@ -76,7 +76,7 @@ final class Kinds {
     return choice(type, Kinds::camel);
   }
 
-  private static String camel(Enum<?> constant) {
+  static String camel(Enum<?> constant) {
     String[] words = constant.name().toLowerCase(Locale.ROOT).split("_", -1);
     StringBuilder word = new StringBuilder(words[0]);
     for (int i = 1; i < words.length; i++) {

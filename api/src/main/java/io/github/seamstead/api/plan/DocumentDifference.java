@@ -2,14 +2,13 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.diary.PlanChanges.Kind;
 import io.github.seamstead.api.diary.PlanChanges.Reason;
-import io.github.seamstead.api.job.FrameMeasure;
 import io.github.seamstead.api.job.JobDocument;
+import io.github.seamstead.api.job.JobValue;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -89,9 +88,7 @@ final class DocumentDifference {
     Set<Object> keys = new LinkedHashSet<>(a.keySet());
     keys.addAll(b.keySet());
     for (Object key : keys) {
-      // A measure goes by the key that the document has for it.
-      String name = key instanceof FrameMeasure measure ? measure.word() : words(key);
-      compare(path + "." + name, optional(a, key), optional(b, key));
+      compare(path + "." + words(key), optional(a, key), optional(b, key));
     }
   }
 
@@ -107,7 +104,7 @@ final class DocumentDifference {
       return Numbers.significant(number, 6);
     }
     if (value instanceof Enum<?> word) {
-      return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return JobValue.word(word);
     }
     if (value instanceof Record) {
       return "stated";
