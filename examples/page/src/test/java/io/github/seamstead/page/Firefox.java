@@ -75,17 +75,11 @@ final class Firefox implements AutoCloseable {
   }
 
   private JsonNode call(String method, JsonNode parameters) {
-    return process.ask(message(method, parameters));
-  }
-
-  private ObjectNode message(String method, JsonNode parameters) {
-    ObjectNode message = json.createObjectNode().put("method", method);
-    message.set("params", parameters);
-    return message;
+    return process.ask(BrowserProcess.message(method, parameters));
   }
 
   @Override
   public void close() {
-    process.end(message("browser.close", json.createObjectNode()));
+    process.end(BrowserProcess.message("browser.close", json.createObjectNode()));
   }
 }

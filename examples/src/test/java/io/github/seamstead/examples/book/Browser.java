@@ -160,21 +160,15 @@ public final class Browser implements AutoCloseable {
   }
 
   private JsonNode send(String method, JsonNode parameters, String to) {
-    ObjectNode message = message(method, parameters);
+    ObjectNode message = BrowserProcess.message(method, parameters);
     if (!to.isEmpty()) {
       message.put("sessionId", to);
     }
     return process.ask(message);
   }
 
-  private ObjectNode message(String method, JsonNode parameters) {
-    ObjectNode message = json.createObjectNode().put("method", method);
-    message.set("params", parameters);
-    return message;
-  }
-
   @Override
   public void close() {
-    process.end(message("Browser.close", json.createObjectNode()));
+    process.end(BrowserProcess.message("Browser.close", json.createObjectNode()));
   }
 }

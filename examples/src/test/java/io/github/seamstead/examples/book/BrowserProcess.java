@@ -2,6 +2,7 @@ package io.github.seamstead.examples.book;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.File;
 import java.io.IOException;
@@ -107,6 +108,18 @@ public final class BrowserProcess {
       }
     }
     throw new IOException("the browser did not start: " + Files.readString(log));
+  }
+
+  /**
+   * Makes a message, still without a number.
+   *
+   * @param method what is asked for
+   * @param parameters its parameters
+   */
+  public static ObjectNode message(String method, JsonNode parameters) {
+    ObjectNode message = JsonNodeFactory.instance.objectNode().put("method", method);
+    message.set("params", parameters);
+    return message;
   }
 
   /**
