@@ -11,8 +11,8 @@ public enum CheckKind {
       "Somebody else printed the value; the library computes it from the same givens and must come"
           + " within the tolerance."),
   /** A printed number is in the library as it was printed. */
-  TRANSCRIPTION(
-      "Transcriptions",
+  COPIED(
+      "Copied values",
       "A printed number, a table entry or a constant stands in the library as printed, so the"
           + " tolerance is 0. This shows that it was copied rightly, not that anything was"
           + " computed."),
@@ -66,7 +66,7 @@ public enum CheckKind {
     if (value.status().equals("derived")) {
       return RECOMPUTED;
     }
-    return value.tolerance() == 0 ? TRANSCRIPTION : PUBLISHED;
+    return value.tolerance() == 0 ? COPIED : PUBLISHED;
   }
 
   /**

@@ -45,8 +45,7 @@ class ReferencePageTest {
         .isEqualTo(CheckKind.PUBLISHED);
     assertThat(CheckKind.of(value("from memory", "25", "25.3", "0.5")))
         .isEqualTo(CheckKind.PUBLISHED);
-    assertThat(CheckKind.of(value("found", "1555", "1555", "0")))
-        .isEqualTo(CheckKind.TRANSCRIPTION);
+    assertThat(CheckKind.of(value("found", "1555", "1555", "0"))).isEqualTo(CheckKind.COPIED);
     assertThat(CheckKind.of(value("derived", "2.5", "2.5", "1e-9")))
         .isEqualTo(CheckKind.RECOMPUTED);
     assertThat(CheckKind.of(value("found", "25", "56.2", "43.7")))
