@@ -99,12 +99,11 @@ public final class Mitre {
         .gives(Math.min(full, limit * widest), "m");
   }
 
-  static double requireLimit(double limit) {
+  static void requireLimit(double limit) {
     Args.require(
         limit >= 1 && Double.isFinite(limit),
         "mitre limit",
         Numbers.plain(limit),
         "must be 1 or more, or seams lose their allowance");
-    return limit;
   }
 }
