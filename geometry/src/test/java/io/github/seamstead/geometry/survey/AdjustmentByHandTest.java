@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.uncertainty.Uncertain;
+import io.github.seamstead.shared.testing.DerivationChecks;
 import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,6 +72,7 @@ class AdjustmentByHandTest {
     assertThat(middle.value()).isCloseTo(between.norm(), within(1e-12));
     assertThat(middle.standardUncertainty())
         .isCloseTo(propagated(all, List.of(third, third, third, half, half)), within(1e-12));
+    assertThat(ADJUSTED.nodes()).hasSize(13);
     for (AdjustedNode node : ADJUSTED.nodes()) {
       double[][] q = ADJUSTED.covariance(node.node(), node.node());
       double[] u = node.standardUncertainty().toArray();
@@ -137,6 +140,21 @@ class AdjustmentByHandTest {
     assertThat(both.assumedUncertainty()).isCloseTo(s * pair.assumedUncertainty(), within(1e-8));
   }
 
+  /** The frame lies where the regular one lay: neither shifted nor turned about the plumb line. */
+  @Test
+  void theFrameStaysWhereItStarted() {
+    Vector3D shift = Vector3D.ZERO;
+    double turn = 0;
+    for (Node node : SURVEY.nodes()) {
+      Vector3D start = ADJUSTED.regular(node);
+      Vector3D moved = ADJUSTED.position(node).subtract(start);
+      shift = shift.add(moved);
+      turn += start.getX() * moved.getY() - start.getY() * moved.getX();
+    }
+    assertThat(shift.norm()).isLessThan(1e-7);
+    assertThat(turn).isCloseTo(0, within(1e-7));
+  }
+
   private static List<Reading> pentagon() {
     List<Reading> readings = new ArrayList<>();
     for (int i = 1; i <= 5; i++) {
@@ -193,6 +211,8 @@ class AdjustmentByHandTest {
   void equalSurveysAndUnknownNodes() {
     Adjustment same = Survey.of(SURVEY.shape(), SURVEY.readings()).adjust().orThrow();
     assertThat(same).isEqualTo(ADJUSTED).hasSameHashCodeAs(ADJUSTED);
+    assertThat(ADJUSTED.hashCode()).isNotZero();
+    assertThat(ADJUSTED.steps()).isBetween(2, 12);
     assertThat(ADJUSTED).isNotEqualTo(adjusted(pentagon())).isNotEqualTo("x");
     assertThat(ADJUSTED.toString()).isEqualTo("Adjustment[13 nodes, 48 readings]");
     assertThatThrownBy(() -> ADJUSTED.distance(B1, Node.APEX))
@@ -206,6 +226,66 @@ class AdjustmentByHandTest {
         .hasMessageContaining("reading number");
     assertThatThrownBy(() -> AdjustmentSummary.standardisedResidual(ADJUSTED, 49, Steps.none()))
         .hasMessageContaining("reading number");
+  }
+
+  @Test
+  void theSumsOfTheGlobalTestFollow() {
+    StepRecorder steps = new StepRecorder();
+    GlobalTest test = AdjustmentSummary.globalTest(ADJUSTED, steps);
+    DerivationChecks.assertFollowsTo(
+        steps.derivation("geometry.survey.global-test", "test"), test.varianceFactor());
+    assertThat(test.weightedSquares()).isCloseTo(ADJUSTED.weightedSquares(), within(1e-9));
+    assertThat(ADJUSTED.globalTest()).contains(test);
+    // 48 readings, 13 nodes, three shifts and a turn.
+    assertThat(test.degreesOfFreedom()).isEqualTo(48 - 39 + 4);
+    List<Reading> bare = new ArrayList<>();
+    for (SurveyShape.PanelEdge pair : ReadingPlanner.pairs(SurveyShape.whole(3).panelNodes())) {
+      bare.add(Reading.distance(pair.from(), pair.to(), 3, 0.002));
+    }
+    Adjustment none = Survey.of(SurveyShape.whole(3), bare).adjust().orThrow();
+    assertThat(none.degreesOfFreedom()).isZero();
+    assertThat(none.globalTest()).isEmpty();
+    assertThatThrownBy(() -> AdjustmentSummary.globalTest(none, Steps.none()))
+        .hasMessageContaining("degrees of freedom");
+  }
+
+  /** All nodes in one plane: distances hold them in it, and only levels hold it flat. */
+  @Test
+  void aFlatFrameAsksForLevels() {
+    SurveyShape flat = SurveyShape.whole(4).meant(new SurveyShape.Ideal(3, 1e-5, 0));
+    List<Reading> readings = new ArrayList<>();
+    for (SurveyShape.PanelEdge pair : ReadingPlanner.pairs(flat.panelNodes())) {
+      boolean hip = pair.to().equals(Node.APEX);
+      boolean across = pair.to().number() - pair.from().number() == 2;
+      double length = hip ? 3 : across ? 6 : 3 * Math.sqrt(2);
+      readings.add(Reading.distance(pair.from(), pair.to(), length, 0.002));
+    }
+    Deficiency deficiency = (Deficiency) Survey.of(flat, readings).adjust();
+    assertThat(deficiency.missing()).as("five heights, less a shift and two turns").isEqualTo(2);
+    assertThat(deficiency.suggestions())
+        .hasSize(2)
+        .allMatch(s -> s.quantity() == Deficiency.Quantity.HEIGHT_DIFFERENCE);
+    assertThat(deficiency.message()).contains("best: height difference B");
+  }
+
+  /** One distance holds neither a corner nor the mark: two more are needed for each. */
+  @Test
+  void looseNodesAreNamedInOrder() {
+    Map<Node, Vector3D> frame = TestFrames.bent(6, false, 3, 3.5, 0.05, 3);
+    List<Reading> readings = new ArrayList<>();
+    for (SurveyShape.PanelEdge pair : ReadingPlanner.pairs(List.copyOf(frame.keySet()))) {
+      boolean ofCorner = pair.from().equals(B3) || pair.to().equals(B3);
+      boolean ofMark = pair.to().equals(Node.CENTRE);
+      if ((!ofCorner && !ofMark) || pair.from().equals(B1)) {
+        double length = frame.get(pair.from()).distance(frame.get(pair.to()));
+        readings.add(Reading.distance(pair.from(), pair.to(), length, 0.002));
+      }
+    }
+    Deficiency deficiency =
+        (Deficiency) Survey.of(SurveyShape.whole(6), readings).adjust();
+    assertThat(deficiency.looseNodes()).containsExactly(B3, Node.CENTRE);
+    assertThat(deficiency.missing()).isEqualTo(4);
+    assertThat(deficiency.message()).startsWith("readings: 4 more are needed to fix B3, C; best: ");
   }
 
   /** Of two readings of a line the middle is taken, of the lines the distances come first. */

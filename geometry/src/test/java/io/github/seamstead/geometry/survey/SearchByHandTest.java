@@ -7,6 +7,7 @@ import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 import org.junit.jupiter.api.Test;
@@ -128,6 +129,43 @@ class SearchByHandTest {
         .isBetween(0.9, 1.4);
   }
 
+  /** A frame of eight sides bent by so much, one of its levels off by so much. */
+  private static BlunderReport wrongLevel(double bend, double error) {
+    Map<Node, Vector3D> frame = TestFrames.bent(8, false, 3, 3.5, bend, 11);
+    List<Reading> readings = new ArrayList<>(TestFrames.readings(frame, 8, false, 0.002, 11));
+    int i = 0;
+    while (!readings.get(i).name().equals("B1-B5 (height)")) {
+      i++;
+    }
+    readings.set(i, readings.get(i).withValue(readings.get(i).value() + error));
+    return Survey.of(SurveyShape.whole(8), readings).findBlunders();
+  }
+
+  /** Nothing but a level and a hip show how high a corner stands: either may be wrong. */
+  @Test
+  void ofRivalsTheOneFarOffTheRegularFrameIsNamed() {
+    BlunderReport report = wrongLevel(0.005, 0.155);
+    assertThat(report.undecided()).isTrue();
+    Blunder named = report.blunders().get(0);
+    assertThat(named.hints()).as("no slip of 155 mm").noneMatch(h -> h.contains("read "));
+    assertThat(named.reading().name()).isEqualTo("B1-B5 (height)");
+    assertThat(named.cause()).isEqualTo(Blunder.Cause.RIVAL);
+    assertThat(named.error()).isCloseTo(0.155, within(0.01));
+    Blunder.Alternative rival = named.alsoPossible().get(0);
+    assertThat(rival.reading().name()).isEqualTo("B5-A");
+    // With even chances of its error e, it is believed as well as e over the root of two.
+    double error = rival.reading().value() - rival.predicted().value();
+    ReadingResult believed =
+        report.accepted().readings().stream()
+            .filter(r -> r.reading().name().equals("B5-A"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(believed.reading().standardUncertainty())
+        .isCloseTo(Math.hypot(0.002, error / Math.sqrt(2)), within(1e-12));
+    // On a frame that is bent as much itself the regular one tells nothing.
+    assertThat(wrongLevel(0.06, 0.05).undecided()).isTrue();
+  }
+
   private static List<Reading> square() {
     Map<Node, Vector3D> regular = TestFrames.bent(4, false, 3, 3.5, 0, 1);
     return new ArrayList<>(TestFrames.readings(regular, 4, false, 0, 1));
@@ -160,6 +198,21 @@ class SearchByHandTest {
     levelled.add(new Reading.HeightDifference(Node.base(1), Node.APEX, 3.5, 0.002, ""));
     assertThat(twins(levelled)).isEmpty();
     assertThat(TestFrames.survey(6, false, 0.05, 0, 1).adjust().orThrow().mirrorTwins()).isEmpty();
+  }
+
+  /** On sloping ground the twin lies as far beyond the sloping base. */
+  @Test
+  void theTwinOfAnApexOnASlope() {
+    Map<Node, Vector3D> nodes = new TreeMap<>(TestFrames.bent(4, false, 3, 3.5, 0, 1));
+    // Turned about the x axis by a slope of 7 in 24.
+    nodes.replaceAll(
+        (n, v) ->
+            Vector3D.of(
+                v.getX(), 0.96 * v.getY() - 0.28 * v.getZ(), 0.28 * v.getY() + 0.96 * v.getZ()));
+    MirrorTwin twin = twins(TestFrames.readings(nodes, 4, false, 0, 1)).get(0);
+    assertThat(twin.node()).isEqualTo(Node.APEX);
+    assertThat(twin.apart()).isCloseTo(7, within(1e-6));
+    assertThat(twin.chosen().subtract(twin.twin()).normalize().getZ()).isCloseTo(0.96, within(1e-6));
   }
 
   /** A base bent by 2 mm: a twin 0.2 mm off each reading fits one read to 1 mm, and none finer. */

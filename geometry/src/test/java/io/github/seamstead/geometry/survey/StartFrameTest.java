@@ -129,6 +129,8 @@ class StartFrameTest {
     assertCut(1, 2, tape("B1", "T2", Math.sqrt(14)), tape("T1", "T3", 2));
     // Straight across the frame: 4 level, 2 up.
     assertCut(1, 2, tape("T3", "B1", Math.sqrt(20)), tape("T1", "T3", 2));
+    // The same with an opening of half the base: 4.5 level.
+    assertCut(1.5, 2, tape("T3", "B1", Math.sqrt(24.25)), tape("T1", "T3", 3));
     // A line from the mark that contradicts the pole leaves a twentieth of the base.
     double leg = Math.sqrt(36 - 2.85 * 2.85);
     double other = Math.sqrt(4 - 0.15 * 0.15);
@@ -204,6 +206,13 @@ class StartFrameTest {
                 .filter(r -> r.quantity() == Quantity.RISE)
                 .map(r -> r.to().name()))
         .containsExactly("T1", "T3", "T5");
+    assertThat(
+            stands(SurveyShape.truncated(9), 3.9).stream()
+                .skip(1)
+                .flatMap(s -> s.readings().stream())
+                .filter(r -> r.quantity() == Quantity.RISE)
+                .map(r -> r.to().name()))
+        .containsExactly("T1", "T4", "T7");
   }
 
   @Test
