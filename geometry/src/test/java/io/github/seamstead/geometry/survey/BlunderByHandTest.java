@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.seamstead.geometry.tape.TapeClass;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
@@ -151,6 +152,16 @@ class BlunderByHandTest {
       assertThat(moved.nodes()).isEqualTo(reading.nodes());
       assertThat(moved.standardUncertainty()).isEqualTo(0.1);
     }
+  }
+
+  @Test
+  void aTapesClassTellsItsUncertainty() {
+    for (TapeClass tape : TapeClass.values()) {
+      assertThat(Reading.distance(B1, B2, 5, tape))
+          .isEqualTo(Reading.distance(B1, B2, 5, tape.readingUncertainty(5)));
+    }
+    assertThatThrownBy(() -> Reading.distance(B1, B2, 0, TapeClass.II))
+        .hasMessageContaining("distance B1-B2");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.shared.work.Cancellation;
@@ -164,6 +165,21 @@ class SearchByHandTest {
         .isCloseTo(Math.hypot(0.002, error / Math.sqrt(2)), within(1e-12));
     // On a frame that is bent as much itself the regular one tells nothing.
     assertThat(wrongLevel(0.06, 0.05).undecided()).isTrue();
+  }
+
+  /** Sides of 7, 3, 4 m and hips of 2, 8, 3 m: a regular frame has the middle ones, 4 and 3 m. */
+  @Test
+  void whereNoFrameFitsTheReadingFurthestOffIsNamed() {
+    double[] lengths = {7, 3, 2, 4, 8, 3};
+    List<Reading> readings = new ArrayList<>();
+    for (SurveyShape.PanelEdge pair : ReadingPlanner.pairs(SurveyShape.whole(3).panelNodes())) {
+      double length = lengths[readings.size()];
+      readings.add(Reading.distance(pair.from(), pair.to(), length, 0.002));
+    }
+    Survey survey = Survey.of(SurveyShape.whole(3), readings);
+    assertThatThrownBy(survey::adjust)
+        .hasMessageEndingWith(
+            "furthest off is reading 5 (B2-A): given 8.000 m, a regular frame has about 3.000 m");
   }
 
   private static List<Reading> square() {

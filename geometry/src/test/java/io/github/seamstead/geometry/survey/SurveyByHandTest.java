@@ -142,7 +142,7 @@ class SurveyByHandTest {
   void threeSumsOfTwoUnknowns() {
     double[][] rows = {{1, 1}, {2, -1}, {1, -1}};
     double[] right = {3.0, 1.5, 0.2};
-    GaussNewton.Solution solution = solve(new Linear(rows, right));
+    GaussNewton.Solution solution = solve(new Linear(rows, right, new double[0][]));
     double[] expected = {1.514, 1.443};
     for (int i = 0; i < 2; i++) {
       check("three equations, " + "xy".charAt(i), THREE_SUMS)
@@ -159,10 +159,23 @@ class SurveyByHandTest {
     assertThat(solution.steps()).isLessThanOrEqualTo(2);
   }
 
+  /** x + y = 2 alone: of all solutions the one nearest to where it starts, at 0, 0. */
+  @Test
+  void oneSumOfTwoUnknowns() {
+    double half = Math.sqrt(0.5);
+    double[][] motions = {{half, -half}};
+    GaussNewton.Solution solution =
+        solve(new Linear(new double[][] {{1, 1}}, new double[] {2}, motions));
+    assertThat(solution.unknowns()).containsExactly(new double[] {1, 1}, within(1e-9));
+    // The sum is known to 1, so each half of it to a half; their difference not at all.
+    assertThat(solution.cofactors()[0]).containsExactly(new double[] {0.25, 0.25}, CLOSE);
+  }
+
   private static final org.assertj.core.data.Offset<Double> CLOSE = within(1e-12);
 
   /** Sums of unknowns, of unit weight. */
-  private record Linear(double[][] rows, double[] right) implements ObservationModel {
+  private record Linear(double[][] rows, double[] right, double[][] motions)
+      implements ObservationModel {
 
     @Override
     public int unknowns() {
@@ -202,7 +215,7 @@ class SurveyByHandTest {
 
     @Override
     public double[][] freeMotions(double[] x) {
-      return new double[0][];
+      return motions;
     }
   }
 
