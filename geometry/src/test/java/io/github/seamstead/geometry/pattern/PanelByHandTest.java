@@ -43,15 +43,13 @@ class PanelByHandTest {
         PanelSpec.of(
             "P", new EdgePlan(EdgeAllowance.hem(0.05), seam, RAW, EdgeAllowance.finSeam(0.03)));
     assertThat(CutSize.holdsFor(TRIANGLE, uneven)).isFalse();
-    Outline leaningOut =
-        Outline.of(Demo.v(0, 0), Demo.v(2, 0), Demo.v(2.5, 2), Demo.v(-0.5, 2));
+    Outline leaningOut = Outline.of(Demo.v(0, 0), Demo.v(2, 0), Demo.v(2.5, 2), Demo.v(-0.5, 2));
     assertThat(CutSize.holdsFor(leaningOut, hemmed)).isFalse();
     Outline crooked = Outline.of(Demo.v(0, 0), Demo.v(5, 0), Demo.v(5, 2), Demo.v(1.2, 1.6));
     assertThat(CutSize.holdsFor(crooked, hemmed)).as("hips of 2 m, tops at 2 and 1.6").isFalse();
     Outline unequal = Outline.of(Demo.v(0, 0), Demo.v(5, 0), Demo.v(5, 2), Demo.v(1, 2));
     assertThat(CutSize.holdsFor(unequal, hemmed)).isFalse();
-    Outline five =
-        Outline.of(Demo.v(0, 0), Demo.v(2, 0), Demo.v(2, 1), Demo.v(1, 2), Demo.v(0, 1));
+    Outline five = Outline.of(Demo.v(0, 0), Demo.v(2, 0), Demo.v(2, 1), Demo.v(1, 2), Demo.v(0, 1));
     assertThat(CutSize.holdsFor(five, hemmed)).isFalse();
   }
 
@@ -229,8 +227,7 @@ class PanelByHandTest {
   void uprightSplicesKeepOffTheEndsOfFolds() {
     Outline face = Outline.of(Demo.v(0, 0), Demo.v(10, 0), Demo.v(7.6, 0.7), Demo.v(2.4, 0.7));
     EdgePlan plan = EdgePlan.of(RAW, EdgeAllowance.finSeam(0.1), EdgeAllowance.turnIn(0.3));
-    Panel panel =
-        Panel.of(face, PanelSpec.of("P", plan).withSplices(SpliceRule.of(4.2, 5, 0.05)));
+    Panel panel = Panel.of(face, PanelSpec.of("P", plan).withSplices(SpliceRule.of(4.2, 5, 0.05)));
     double off = (0.3 * 0.96 + 0.1) / 0.28;
     assertThat(panel.parts()).hasSizeGreaterThan(2);
     for (PatternPiece part : panel.parts()) {

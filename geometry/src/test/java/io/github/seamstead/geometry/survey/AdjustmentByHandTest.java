@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.seamstead.shared.derivation.StepRecorder;
 import io.github.seamstead.shared.derivation.Steps;
-import io.github.seamstead.shared.uncertainty.Uncertain;
 import io.github.seamstead.shared.testing.DerivationChecks;
+import io.github.seamstead.shared.uncertainty.Uncertain;
 import io.github.seamstead.shared.work.Cancellation;
 import java.util.ArrayList;
 import java.util.List;
@@ -281,8 +281,7 @@ class AdjustmentByHandTest {
         readings.add(Reading.distance(pair.from(), pair.to(), length, 0.002));
       }
     }
-    Deficiency deficiency =
-        (Deficiency) Survey.of(SurveyShape.whole(6), readings).adjust();
+    Deficiency deficiency = (Deficiency) Survey.of(SurveyShape.whole(6), readings).adjust();
     assertThat(deficiency.looseNodes()).containsExactly(B3, Node.CENTRE);
     assertThat(deficiency.missing()).isEqualTo(4);
     assertThat(deficiency.message()).startsWith("readings: 4 more are needed to fix B3, C; best: ");

@@ -27,7 +27,10 @@ class PlannedReadingsTest {
     double as = before.distance(pair.from(), pair.to()).value();
     more.add(
         Reading.distance(
-            pair.from(), pair.to(), as, ReadingPlanner.usualUncertainty(before.survey().readings())));
+            pair.from(),
+            pair.to(),
+            as,
+            ReadingPlanner.usualUncertainty(before.survey().readings())));
     return Survey.of(before.survey().shape(), more).adjust().orThrow();
   }
 
@@ -67,9 +70,7 @@ class PlannedReadingsTest {
     assertThat(next).anyMatch(NextReading::repeats).anyMatch(n -> !n.repeats());
     for (PanelEdge pair : ReadingPlanner.pairs(survey.nodes())) {
       double after = uncertainty(with(before, pair), worstEdge);
-      assertThat(proposed.contains(pair))
-          .as(pair.name())
-          .isEqualTo(after < 0.999 * worst(before));
+      assertThat(proposed.contains(pair)).as(pair.name()).isEqualTo(after < 0.999 * worst(before));
     }
     for (int i = 1; i < next.size(); i++) {
       // In thousandths of what the worst edge was, then by the edge itself.

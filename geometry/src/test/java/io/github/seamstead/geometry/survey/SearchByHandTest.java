@@ -93,8 +93,7 @@ class SearchByHandTest {
     assertThat(found.error()).isCloseTo(-0.06, within(0.01));
     assertThat(found.critical()).isCloseTo(3.2905, within(1e-4));
     assertThat(Math.abs(found.statistic())).isGreaterThan(found.critical());
-    assertThat(report.control().spareReadings())
-        .isEqualTo(report.accepted().degreesOfFreedom());
+    assertThat(report.control().spareReadings()).isEqualTo(report.accepted().degreesOfFreedom());
   }
 
   /** Eight of 24 readings off by 15 mm: the root mean square of all, 8.66 mm. */
@@ -111,13 +110,11 @@ class SearchByHandTest {
     RegularEvidence evidence = new RegularEvidence(Survey.of(SurveyShape.whole(6), readings));
     assertThat(evidence.ratio(0)).isCloseTo(5, within(1e-6));
     assertThat(evidence.ratio(9)).isCloseTo(0, within(1e-6));
-    assertThat(evidence.standInUncertainty())
-        .isCloseTo(0.015 * Math.sqrt(8 / 24.0), within(1e-9));
+    assertThat(evidence.standInUncertainty()).isCloseTo(0.015 * Math.sqrt(8 / 24.0), within(1e-9));
     // Six bends of 3 mm are the limit: what is grossly off tells nothing of the others.
     Reading gross = readings.get(12);
     readings.set(12, gross.withValue(gross.value() + 0.0181));
-    assertThat(
-            new RegularEvidence(Survey.of(SurveyShape.whole(6), readings)).standInUncertainty())
+    assertThat(new RegularEvidence(Survey.of(SurveyShape.whole(6), readings)).standInUncertainty())
         .isCloseTo(0.015 * Math.sqrt(8 / 23.0), within(1e-9));
     // Most readings off: 1.4826 times the median of what they are off.
     for (int i = 8; i < 16; i++) {
@@ -125,8 +122,7 @@ class SearchByHandTest {
       Reading exact = TestFrames.readings(regular, 6, false, 0, 1).get(i);
       readings.set(i, one.withValue(exact.value() + (i % 2 == 0 ? 0.01 : -0.01)));
     }
-    assertThat(
-            new RegularEvidence(Survey.of(SurveyShape.whole(6), readings)).ratio(0))
+    assertThat(new RegularEvidence(Survey.of(SurveyShape.whole(6), readings)).ratio(0))
         .isBetween(0.9, 1.4);
   }
 
@@ -204,8 +200,7 @@ class SearchByHandTest {
     List<Reading> reversed = new ArrayList<>();
     for (Reading r : square()) {
       boolean hip = r.nodes().contains(Node.APEX);
-      reversed.add(
-          hip ? Reading.distance(Node.APEX, r.nodes().get(0), r.value(), 0.001) : r);
+      reversed.add(hip ? Reading.distance(Node.APEX, r.nodes().get(0), r.value(), 0.001) : r);
     }
     assertThat(twins(reversed)).hasSize(1);
     assertThat(twins(reversed).get(0).apart()).isCloseTo(7, within(1e-6));
@@ -228,7 +223,8 @@ class SearchByHandTest {
     MirrorTwin twin = twins(TestFrames.readings(nodes, 4, false, 0, 1)).get(0);
     assertThat(twin.node()).isEqualTo(Node.APEX);
     assertThat(twin.apart()).isCloseTo(7, within(1e-6));
-    assertThat(twin.chosen().subtract(twin.twin()).normalize().getZ()).isCloseTo(0.96, within(1e-6));
+    assertThat(twin.chosen().subtract(twin.twin()).normalize().getZ())
+        .isCloseTo(0.96, within(1e-6));
   }
 
   /** A base bent by 2 mm: a twin 0.2 mm off each reading fits one read to 1 mm, and none finer. */
