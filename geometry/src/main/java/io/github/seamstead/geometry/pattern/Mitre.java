@@ -99,11 +99,12 @@ public final class Mitre {
         .gives(Math.min(full, limit * widest), "m");
   }
 
-  static void requireLimit(double limit) {
+  static double requireLimit(double limit) {
     Args.require(
         limit >= 1 && Double.isFinite(limit),
         "mitre limit",
         Numbers.plain(limit),
         "must be 1 or more, or seams lose their allowance");
+    return limit;
   }
 }

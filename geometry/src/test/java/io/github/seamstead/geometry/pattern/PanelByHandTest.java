@@ -222,6 +222,23 @@ class PanelByHandTest {
     assertThat(nearest(none, 0.1)).isLessThan(0.1);
   }
 
+  /** Hemmed sides that lean out dip as far below the base as below a splice: halves stay halves. */
+  @Test
+  void hemsThatLeanOutDipBelowASplice() {
+    Outline face = Outline.of(Demo.v(0.5, 0), Demo.v(1.5, 0), Demo.v(2, 2.4), Demo.v(0, 2.4));
+    EdgeAllowance hem = EdgeAllowance.hem(0.06);
+    PanelSpec spec = PanelSpec.of("P", new EdgePlan(RAW, hem, RAW, hem));
+    Panel panel = Panel.of(face, spec.withSplices(SpliceRule.of(5, 1.3, 0.1)));
+    assertThat(panel.parts()).hasSize(2);
+    // (2.4 + 0.1) / 2 less the lap: what both take for the dip of 2 w cos counts for neither.
+    assertThat(lines(panel).get(0)).isCloseTo(1.15, within(1e-6));
+    double dip = 2 * 0.06 * 0.5 / Math.hypot(0.5, 2.4);
+    for (PatternPiece part : panel.parts()) {
+      assertThat(part.stitch().bounds().minY() - part.cut().bounds().minY())
+          .isCloseTo(dip, within(1e-9));
+    }
+  }
+
   /** A fold of 0.3 m ends beside the seam of 0.1 m at (0.3 · 0.96 + 0.1) / 0.28 of the corner. */
   @Test
   void uprightSplicesKeepOffTheEndsOfFolds() {
