@@ -8,7 +8,10 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.seamstead.shared.source.Source;
 import io.github.seamstead.shared.testing.OutsideCheck;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -167,5 +170,64 @@ class PrintedBarPlansTest {
     }
     assertThat(search.run(problem.demand, problem.available, 29, 0, 5_000)).isEmpty();
     assertThat(search.wasExhaustive()).isTrue();
+  }
+
+  /** Bars of 9 and 7 that run out, beside bars of 10, against all ways to put pieces on bars. */
+  @Test
+  void searchesGiveBackWhatRunsOut() {
+    SplittableRandom random = new SplittableRandom(20261129);
+    long[] lengths = {9, 7, 10};
+    for (int i = 0; i < 200; i++) {
+      TreeMap<Long, Integer> pieces = new TreeMap<>(Comparator.reverseOrder());
+      for (int k = 0; k < 7; k++) {
+        pieces.merge((long) random.nextInt(2, 8), 1, Integer::sum);
+      }
+      long[] width = pieces.keySet().stream().mapToLong(w -> w).toArray();
+      int[] demand = pieces.values().stream().mapToInt(n -> n).toArray();
+      int[] available = {random.nextInt(1, 3), random.nextInt(1, 3), MANY};
+      BarProblem problem = new BarProblem(width, demand, lengths, lengths, available);
+      BarBound bound = new BarBound(problem, meter(100_000));
+      bound.run();
+      CostGrid grid = new CostGrid(lengths, 100);
+      BarSearch search = new BarSearch(problem, bound, grid, meter(1_000_000));
+      long cost =
+          search.run(demand, available, 100, 0, 500_000).stream()
+              .mapToLong(p -> problem.cost[p.stock])
+              .sum();
+      assertThat(search.wasExhaustive()).isTrue();
+      assertThat(cost).as("case %s", i).isEqualTo(least(problem, demand, available, new long[0]));
+      assertThat(bound.bound()).isLessThanOrEqualTo(cost + 1e-6);
+    }
+  }
+
+  /** The least cost of the bars that are still to be opened, one piece after another. */
+  private static long least(BarProblem problem, int[] demand, int[] available, long[] rooms) {
+    int next = 0;
+    while (next < demand.length && demand[next] == 0) {
+      next++;
+    }
+    if (next == demand.length) {
+      return 0;
+    }
+    int[] fewer = demand.clone();
+    fewer[next]--;
+    long best = 1000;
+    for (int b = 0; b < rooms.length; b++) {
+      if (rooms[b] >= problem.width[next]) {
+        long[] less = rooms.clone();
+        less[b] -= problem.width[next];
+        best = Math.min(best, least(problem, fewer, available, less));
+      }
+    }
+    for (int s = 0; s < problem.stocks(); s++) {
+      if (available[s] > 0 && problem.capacity[s] >= problem.width[next]) {
+        int[] left = available.clone();
+        left[s] -= left[s] == MANY ? 0 : 1;
+        long[] more = Arrays.copyOf(rooms, rooms.length + 1);
+        more[rooms.length] = problem.capacity[s] - problem.width[next];
+        best = Math.min(best, problem.cost[s] + least(problem, fewer, left, more));
+      }
+    }
+    return best;
   }
 }
