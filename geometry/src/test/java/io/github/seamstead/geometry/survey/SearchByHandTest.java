@@ -94,6 +94,7 @@ class SearchByHandTest {
     assertThat(found.critical()).isCloseTo(3.2905, within(1e-4));
     assertThat(Math.abs(found.statistic())).isGreaterThan(found.critical());
     assertThat(report.control().spareReadings()).isEqualTo(report.accepted().degreesOfFreedom());
+    assertThat(report.control(new Cancellation())).isEqualTo(report.control());
   }
 
   /** Eight of 24 readings off by 15 mm: the root mean square of all, 8.66 mm. */
