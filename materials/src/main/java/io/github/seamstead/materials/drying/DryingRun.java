@@ -16,7 +16,6 @@ final class DryingRun {
 
   private final DryingSlab slab;
   private final Weather weather;
-  private final double exchangeFactor;
   private final double[] potential;
   private final double[] mobility;
 
@@ -28,7 +27,6 @@ final class DryingRun {
       DryingSlab slab, Weather weather, double exchangeFactor, Optional<Ventilation> ventilation) {
     this.slab = slab;
     this.weather = weather;
-    this.exchangeFactor = exchangeFactor;
     int count = weather.states().size();
     potential = new double[count];
     mobility = new double[count];
@@ -46,10 +44,6 @@ final class DryingRun {
    */
   static double mobility(double temperature) {
     return StrictMath.pow(10, 247.8 / (293.15 - 140) - 247.8 / (temperature + 273.15 - 140));
-  }
-
-  double exchangeFactor() {
-    return exchangeFactor;
   }
 
   DryingCurve until(double horizon, double stopAt) {

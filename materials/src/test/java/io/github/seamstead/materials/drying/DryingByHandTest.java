@@ -486,4 +486,79 @@ class DryingByHandTest {
     assertThat(far.diffusivity().likely()).isCloseTo(0.6 * 25 / 36, within(1e-12));
     assertThat(far.exchange().likely()).isCloseTo(1.1 * 1.21, within(1e-12));
   }
+
+  /** With half a bucket more sand the sample's own strain falls as that of the mix. */
+  @Test
+  void aSampleShrinksWithItsSand() {
+    Cracking now =
+        Cracking.of(Shrinkage.ofMix(0.08, 0.25), Cracking.ROUGH_BASE, Cracking.WITHOUT_FIBRE)
+            .measuredBy(0.0014, 0.5);
+    CrackChange sand = CrackChange.of(now, 0.25, 3, false, 0.02).get(0);
+    // A quarter of soil becomes 1 / 4.5: eight ninths; 2.8 mm/m and 0.3 mm/m of stretch.
+    double part = 8.0 / 9;
+    assertThat(sand.widthPerMetre().low())
+        .isCloseTo(0.7 * (0.0031 * part * part - 0.0003), within(1e-12));
+    assertThat(sand.widthPerMetre().likely())
+        .isCloseTo(0.0031 * Math.pow(part, 1.5) - 0.0003, within(1e-12));
+    assertThat(sand.widthPerMetre().high()).isCloseTo(2 * 0.0031 * part, within(1e-12));
+  }
+
+  /** The doubt of the width lies about the likely one. */
+  @Test
+  void theDoubtOfAForecastHoldsIt() {
+    Cracking now =
+        Cracking.of(Shrinkage.ofMix(0.08, 0.25), Cracking.ROUGH_BASE, Cracking.WITHOUT_FIBRE);
+    Range doubt = now.forecastDoubt(Steps.none()).sampled();
+    assertThat(doubt.low()).isLessThan(now.forecast().likely());
+    assertThat(doubt.high()).isGreaterThan(now.forecast().likely());
+    assertThat(doubt.high()).isLessThanOrEqualTo(now.forecast().high());
+  }
+
+  /** Factors by which the table of the paper brings a wind to 2 m: 1.178 at 1 m, 0.748 at 10 m. */
+  @ParameterizedTest
+  @CsvSource({"1, 1.178", "2, 1.000", "3, 0.921", "10, 0.748"})
+  void theTableOfWindHeights(double height, double factor) {
+    OutsideCheck.of(
+            "materials.drying",
+            "wind read at " + height + " m brought to 2 m, factor",
+            Source.fromMemory(
+                "Allen, Pereira, Raes and Smith",
+                "FAO Irrigation and Drainage Paper 56",
+                "1998",
+                "annex 2, table 2.9"))
+        .expect(factor)
+        .within(0.0016)
+        .got(Psychrometrics.windAtTwoMetres(1, height));
+  }
+
+  /** Fine cells where water moves: at the top, and on both sides of the joint with the base. */
+  @Test
+  void cellsAreFineAtTheTopAndAtTheJoint() {
+    DryingSlab slab = DryingSlab.sealed(0.04, 1750, 0.2, EARTH).drawingInto(0.05, 0.04);
+    DryingGrid grid = DryingGrid.of(slab, DryingDetail.FINE, 1);
+    int coat = grid.coatCells();
+    double sum = 0;
+    for (int i = 0; i < coat; i++) {
+      sum += grid.size(i);
+    }
+    assertThat(sum).isCloseTo(0.04, within(1e-12));
+    assertThat(grid.size(0)).isLessThanOrEqualTo(0.0003);
+    assertThat(grid.size(coat - 1)).isLessThanOrEqualTo(0.04 / 40);
+    assertThat(grid.size(coat)).isLessThanOrEqualTo(0.04 / 40);
+    assertThat(grid.size(coat / 2)).isGreaterThan(grid.size(coat - 1));
+    assertThat(grid.size(grid.cells() - 1)).isGreaterThan(grid.size(coat));
+    for (int i = 1; i < grid.cells(); i++) {
+      double ratio = grid.size(i) / grid.size(i - 1);
+      assertThat(ratio).as("cell %s", i).isBetween(0.2, 5.0);
+    }
+    DryingGrid twice = DryingGrid.of(slab, DryingDetail.FINE, 2);
+    assertThat(twice.cells()).isEqualTo(2 * grid.cells());
+    assertThat(twice.size(1)).isEqualTo(grid.size(0) / 2);
+  }
+
+  @Test
+  void airAtFrostCarriesNoWaterOff() {
+    assertThatThrownBy(() -> Ventilation.changesFor(1, 10, -1, 0.5, 0.9, Steps.none()))
+        .hasMessageContaining("frost");
+  }
 }

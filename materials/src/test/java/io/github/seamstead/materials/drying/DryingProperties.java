@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Tag;
@@ -58,6 +59,13 @@ class DryingProperties {
       double time = day * Weather.DAY;
       // A thousandth of the first moisture is the error allowed to the solver.
       assertThat(damp.coatMoistureAt(time)).isGreaterThanOrEqualTo(dry.coatMoistureAt(time) - 2e-4);
+    }
+  }
+
+  @Example
+  void aFewWildNumbers() {
+    for (long seed = 1; seed <= 12; seed++) {
+      wildNumbersNeitherHangNorLoseWater(seed);
     }
   }
 

@@ -119,6 +119,11 @@ class RiggingFactsByHandTest {
     // Two threads lie along each of two rows, and a stitch of 50 mm goes through 1.5 mm.
     near(f, "/fixings/through/thread_m", 2 * 2 * 4 * HIP_LENGTH * (1 + 0.0015 / 0.05));
     near(f, "/fixings/threadLeft_m", all);
+    // With a tenth to spare from reels of fifty metres.
+    assertThat(f.at("/fixings/shopping/1/name").asText()).isEqualTo("thread");
+    near(f, "/fixings/shopping/1/need", all * 1.1);
+    near(f, "/fixings/shopping/1/packs", Math.ceil(all * 1.1 / 50));
+    near(f, "/fixings/shopping/1/packSize", 50);
     assertThat(f.at("/fixings/through/leastLeg_m").isMissingNode()).isTrue();
     assertThat(f.read(Chapter.FIXINGS))
         .anyMatch(line -> line.startsWith("The stitches of all seams, through 2 layers"));
@@ -191,6 +196,14 @@ class RiggingFactsByHandTest {
         "/handling/apex_N",
         Math.sqrt(load * load + raise * raise - 2 * load * raise * Math.cos(hip + haul)));
     assertThat(f.noughts("/handling")).isSubsetOf("/liftOutside");
+    // Two hands on two ropes: the fewest parts with which F (1 + 0.1 n) / n is within one pull.
+    int parts = 2;
+    while (raise / 2 * (1 + 0.1 * parts) / parts > 60 * 4.4482216152605) {
+      parts++;
+    }
+    near(f, "/handling/tackleParts", parts);
+    assertThat(f.at("/handling/lift").asText())
+        .isEqualTo(f.plan().handling().orElseThrow().lift().text());
     assertThat(f.worked("assembly.handling"))
         .containsExactly(
             "assembly.handling.apex",
@@ -212,6 +225,11 @@ class RiggingFactsByHandTest {
     assertThat(f.assumed()).anyMatch(a -> a.startsWith("(raising): 2 ropes over timber edges"));
     assertThat(f.read(Chapter.HANDLING))
         .contains(
+            f.plan().handling().orElseThrow().turning().text(),
+            f.plan().handling().orElseThrow().lift().text(),
+            "pull to raise, each rope | " + force(raise / 2),
+            "pull to hold, each rope | " + force(f.number("/handling/hold_N") / 2),
+            "is that enough? | " + (f.at("/handling/rope/holds").asBoolean() ? "yes" : "no, take a thicker one"),
             "Turning right side out",
             "Ways to turn",
             "Lifting",
@@ -280,11 +298,10 @@ class RiggingFactsByHandTest {
         .anyMatch(a -> a.startsWith("(wind): the cover alone rests on the ground"))
         .contains("(ballast): friction 0.4 on the ground");
     assertThat(f.cautions(Chapter.ANCHORING))
-        .anyMatch(c -> c.contains("licensed") || c.contains("engineer"))
-        .anyMatch(c -> c.contains("allast") || c.contains("sacks"))
-        .anyMatch(c -> c.contains("air") || c.contains("fire") || c.contains("stove"))
-        .anyMatch(c -> c.contains("guy") || c.contains("mast") || c.contains("rope"))
-        .anyMatch(c -> c.contains("peg"));
+        .anyMatch(c -> c.contains("carbon monoxide"))
+        .anyMatch(c -> c.contains("No open flame inside"))
+        .anyMatch(c -> c.contains("A steep guy pulls far more"))
+        .anyMatch(c -> c.contains("A pull test holds for one soil"));
     assertThat(f.read(Chapter.ANCHORING))
         .contains(
             "Wind on the whole and on each peg",
@@ -295,7 +312,8 @@ class RiggingFactsByHandTest {
             "enough? | yes",
             "there is, high | 0.20 m²")
         .anyMatch(line -> line.startsWith("This page screens; it certifies nothing."))
-        .anyMatch(line -> line.startsWith("A door is not counted"))
+        .anyMatch(line -> line.startsWith("A door is not counted") && line.contains(" 0.05 m² in all"))
+        .contains(f.plan().anchoring().orElseThrow().drainage().text())
         .anyMatch(line -> line.startsWith("Worst peg: "));
   }
 
@@ -305,6 +323,8 @@ class RiggingFactsByHandTest {
         planned(
             ",\n   \"pegs\": {\"pulls\": [\"2 kN\", \"2.1 kN\", \"2.2 kN\", \"2.3 kN\"]}", "");
     assertThat(f.at("/anchoring/pegHolding_N").isMissingNode()).isTrue();
+    assertThat(f.cautions(Chapter.ANCHORING))
+        .anyMatch(c -> c.contains("A pull test holds for one soil"));
     assertThat(f.read(Chapter.ANCHORING))
         .anyMatch(line -> line.startsWith("Test the pegs in your own ground"));
   }
@@ -321,8 +341,15 @@ class RiggingFactsByHandTest {
     double exposure = f.number("/anchoring/peak/exposure");
     near(f, "/anchoring/gust_m_per_s", 15 * Math.sqrt(exposure));
     assertThat(f.worked("assembly.anchor.gust")).hasSize(1);
+    assertThat(f.at("/anchoring/peak/terrain").asText()).isNotEmpty();
+    assertThat(f.cautions(Chapter.ANCHORING))
+        .anyMatch(c -> c.contains("The gust is raised from a mean for flat ground"));
     assertThat(f.read(Chapter.ANCHORING))
-        .anyMatch(line -> line.startsWith("raised from a mean of 15"));
+        .anyMatch(
+            line ->
+                line.startsWith("raised from a mean of 15")
+                    && line.endsWith(
+                        String.format(java.util.Locale.ROOT, "by | %.2f", Math.sqrt(exposure))));
   }
 
   /** Figures of an engineer replace those of the forms: 1.3 on 6 m2 and 0.8 on 16 m2. */
@@ -352,5 +379,81 @@ class RiggingFactsByHandTest {
     Fixture nobody = planned("\"crew\": {\"people\": 2}, ", "");
     assertThat(nobody.skipped(Chapter.HANDLING))
         .containsExactly("the document states no crew under site");
+  }
+
+  private static String force(double newtons) {
+    return String.format(java.util.Locale.ROOT, "%.0f N", newtons);
+  }
+
+  /** A light cover is lifted by a team; a heavy one by none, and by no tackle of eight parts. */
+  @Test
+  void whatNobodyMayLiftIsSaid() {
+    Fixture light = planned("\"massPerArea\": \"3000 g/m2\"", "\"massPerArea\": \"350 g/m2\"");
+    double people = light.number("/handling/liftPeople");
+    assertThat(people).isBetween(1.0, 4.0);
+    double one = light.number("/handling/onePerson_kg");
+    double together = light.number("/handling/liftTogether_kg");
+    assertThat(together).isBetween(light.number("/handling/mass_kg"), people * one + 1e-9);
+    Fixture heavy = planned("\"massPerArea\": \"3000 g/m2\"", "\"massPerArea\": \"9000 g/m2\"");
+    assertThat(heavy.at("/handling/liftPeople").isMissingNode()).isTrue();
+    assertThat(heavy.unmet(Chapter.HANDLING))
+        .anyMatch(u -> u.contains("no tackle of up to 8 parts is enough"))
+        .anyMatch(u -> u.startsWith("each rope is pulled with "));
+    assertThat(heavy.at("/handling/tackleParts").isMissingNode()).isTrue();
+    assertThat(heavy.read(Chapter.HANDLING)).contains("is that enough? | no, take a thicker one");
+    assertThat(light.unmet(Chapter.HANDLING)).isEmpty();
+  }
+
+  /** Rectangular poles are timber, which holds a rope more than a round bar of metal. */
+  @Test
+  void squarePolesAreTimber() {
+    Fixture f =
+        planned(
+            "\"height\": \"3 m\"}}",
+            "\"height\": \"3 m\"}, \"poles\": {\"section\": \"rectangular\", \"width\": \"50 mm\","
+                + " \"depth\": \"80 mm\"}}");
+    assertThat(f.assumed()).anyMatch(a -> a.startsWith("(raising): 2 ropes over timber edges"));
+  }
+
+  /** Steeper than its width is high, no printed coefficient holds: an engineer is asked. */
+  @Test
+  void formsThatNoFigureCoversAreLeftToAnEngineer() {
+    Fixture f = planned("\"height\": \"3 m\"}}", "\"height\": \"9 m\"}}");
+    assertThat(f.at("/anchoring").isMissingNode()).isTrue();
+    assertThat(f.skipped(Chapter.ANCHORING))
+        .singleElement()
+        .asString()
+        .contains("height over width: given 1.59")
+        .contains("ask a licensed engineer");
+  }
+
+  /** Wind gets in where the top is open, and not under a cap. */
+  @Test
+  void anOpenTopLetsTheWindIn() {
+    String open = "\"height\": \"3 m\"}, \"opening\": {\"side\": \"1 m\"}}";
+    Fixture f = planned("\"height\": \"3 m\"}}", open);
+    assertThat(f.plan().anchoring().orElseThrow().screen().form().openAtTheTop()).isTrue();
+    Fixture capped =
+        Fixture.of(
+            EarthJob.with(TEXT, "\"height\": \"3 m\"}}", open)
+                .replace("\"hem\":", "\"cap\": {\"overlap\": \"300 mm\", \"lap\": \"50 mm\"}, \"hem\":"),
+            Chapter.ANCHORING);
+    assertThat(capped.plan().anchoring().orElseThrow().screen().form().openAtTheTop()).isFalse();
+    // The same walls; less suction without wind inside.
+    assertThat(capped.number("/anchoring/uplift_N")).isLessThan(f.number("/anchoring/uplift_N"));
+    // A hole of a square metre is air; under a cap it is not counted.
+    near(f, "/anchoring/ventilationThere_m2", 1.2);
+    near(capped, "/anchoring/ventilationThere_m2", 0.2);
+    // An open top of a frame with nothing above is not the closed one of a whole pyramid.
+    assertThat(planned().plan().anchoring().orElseThrow().screen().form().openAtTheTop())
+        .isFalse();
+  }
+
+  @Test
+  void withoutFixingsThatIsSaid() {
+    int from = TEXT.indexOf(",\n   \"fixings\"");
+    Fixture f = Fixture.of(TEXT.substring(0, from) + "}}", Chapter.FIXINGS);
+    assertThat(f.skipped(Chapter.FIXINGS))
+        .containsExactly("the document has no fixings under cover");
   }
 }
