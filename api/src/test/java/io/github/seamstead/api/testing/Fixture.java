@@ -50,8 +50,7 @@ public final class Fixture {
    */
   public static Fixture of(String text, Chapter... chapters) {
     return new Fixture(
-        JobPlanner.plan(
-            JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), options(chapters)));
+        JobPlanner.plan(JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), options(chapters)));
   }
 
   /**
@@ -63,8 +62,7 @@ public final class Fixture {
    */
   public static Fixture of(String text, Diary diary) {
     return new Fixture(
-        JobPlanner.plan(
-            JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), diary, options()));
+        JobPlanner.plan(JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), diary, options()));
   }
 
   private static PlanOptions options(Chapter... chapters) {
@@ -261,8 +259,7 @@ public final class Fixture {
   public List<String> read(Chapter chapter) {
     List<String> lines = new ArrayList<>();
     Matcher blocks =
-        Pattern.compile(
-                "<(tr|p|h3|li|caption|figcaption)\\b[^>]*>(.*?)</\\1>", Pattern.DOTALL)
+        Pattern.compile("<(tr|p|h3|li|caption|figcaption)\\b[^>]*>(.*?)</\\1>", Pattern.DOTALL)
             .matcher(page(chapter));
     while (blocks.find()) {
       lines.add(

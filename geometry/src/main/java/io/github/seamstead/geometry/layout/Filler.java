@@ -125,8 +125,7 @@ final class Filler {
     loY = Math.min(y0, y1);
     hiY = Math.max(y0, y1);
     reach = nest.turns.maxX[o] + 1e-3 * (loY + nest.turns.maxY[o]);
-    onLine =
-        g.line[r] ? 1e-12 * (1 + StrictMath.hypot(g.x1[r] - g.x0[r], g.y1[r] - g.y0[r])) : 0;
+    onLine = g.line[r] ? 1e-12 * (1 + StrictMath.hypot(g.x1[r] - g.x0[r], g.y1[r] - g.y0[r])) : 0;
     offer(i, r, x0, y0);
     offer(i, r, x0, y1);
     offer(i, r, x1, y0);

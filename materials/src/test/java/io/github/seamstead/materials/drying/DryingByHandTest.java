@@ -27,7 +27,13 @@ class DryingByHandTest {
   /** From the table of saturation vapour pressure at whole degrees, in kPa. */
   @ParameterizedTest
   @CsvSource({
-    "1, 0.657", "5, 0.872", "10, 1.228", "16, 1.818", "20, 2.338", "30, 4.243", "40, 7.376"
+    "1, 0.657",
+    "5, 0.872",
+    "10, 1.228",
+    "16, 1.818",
+    "20, 2.338",
+    "30, 4.243",
+    "40, 7.376"
   })
   void theTableOfSaturationPressure(double temperature, double kilopascals) {
     OutsideCheck.of(
@@ -54,7 +60,9 @@ class DryingByHandTest {
     assertThat(new AirState(20, 0.5, 0.1).vapourPressure()).isCloseTo(1169.15, within(0.1));
   }
 
-  /** Beyond 60 degC nothing is known of the vapour; the humidity is kept for the refusal to tell. */
+  /**
+   * Beyond 60 degC nothing is known of the vapour; the humidity is kept for the refusal to tell.
+   */
   @Test
   void airIsWarmedWithinItsRange() {
     AirState air = new AirState(20, 0.5, 0.2);
@@ -198,7 +206,8 @@ class DryingByHandTest {
     assertThat(weather.states().get(0).speed()).isEqualTo(0.25);
     assertThat(weather.states().get(14).relativeHumidity())
         .isCloseTo(
-            0.6 * Psychrometrics.meanSaturationPressure(20, 8)
+            0.6
+                * Psychrometrics.meanSaturationPressure(20, 8)
                 / Psychrometrics.saturationPressure(peak),
             within(1e-9));
     assertThatThrownBy(() -> new Weather.DayWeather(12, 11, 0.6, 0.2))
@@ -250,8 +259,7 @@ class DryingByHandTest {
     CrackChange slow = CrackChange.of(now, 0.2, 0, true, 0.02).get(0);
     // The stretch becomes the likely, the high and the high one.
     double free = 0.08 * Math.pow(0.2, 1.5);
-    assertThat(slow.widthPerMetre().low())
-        .isCloseTo(0.6 * 0.08 * 0.04 - 0.0004, within(1e-12));
+    assertThat(slow.widthPerMetre().low()).isCloseTo(0.6 * 0.08 * 0.04 - 0.0004, within(1e-12));
     assertThat(slow.widthPerMetre().likely()).isCloseTo(0.8 * free - 0.0004, within(1e-12));
     assertThat(slow.widthPerMetre().high()).isCloseTo(0.08 * 0.2 - 0.0002, within(1e-12));
     Cracking stiff = Cracking.of(Shrinkage.ofMix(0.08, 0.2), Cracking.ROUGH_BASE, Range.exactly(0));
@@ -407,8 +415,7 @@ class DryingByHandTest {
                 Math.min(7200, range.low()),
                 Math.min(7200, range.likely()),
                 Math.min(7200, range.high())));
-    Range damp =
-        OpenTime.onTheDay(Weather.constant(new AirState(15, 0.95, 0.1)), 1750, 0.2, 0.14);
+    Range damp = OpenTime.onTheDay(Weather.constant(new AirState(15, 0.95, 0.1)), 1750, 0.2, 0.14);
     assertThat(damp).isEqualTo(Range.exactly(7200));
     // Later days of the weather do not count: the layer is laid on the first.
     List<AirState> two = new ArrayList<>(java.util.Collections.nCopies(24, hours.states().get(0)));
@@ -435,8 +442,7 @@ class DryingByHandTest {
     assertThat(new Milestone("walkable", 0.1, now, now, now, 60).isWaitedFor()).isFalse();
     Optional<Double> overnight = Optional.of(Milestone.OVERNIGHT);
     assertThat(new Milestone("walkable", 0.1, now, overnight, now, 60).isWaitedFor()).isFalse();
-    assertThat(
-            new Milestone("dry", 0.1, now, Optional.empty(), Optional.empty(), 60).isWaitedFor())
+    assertThat(new Milestone("dry", 0.1, now, Optional.empty(), Optional.empty(), 60).isWaitedFor())
         .isTrue();
   }
 
@@ -461,8 +467,7 @@ class DryingByHandTest {
     assertThatThrownBy(() -> new DryingCriteria(List.of())).hasMessageContaining("states");
     assertThatThrownBy(() -> new DryingCriteria.State(" ", 0.1)).hasMessageContaining("state");
     assertThatThrownBy(() -> new DryingCriteria.State("a", 0)).hasMessageContaining("a moisture");
-    assertThatThrownBy(() -> new DryingCriteria.State("a", 0.9))
-        .hasMessageContaining("a moisture");
+    assertThatThrownBy(() -> new DryingCriteria.State("a", 0.9)).hasMessageContaining("a moisture");
   }
 
   @Test

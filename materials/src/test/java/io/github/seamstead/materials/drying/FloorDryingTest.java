@@ -161,8 +161,7 @@ class FloorDryingTest {
             List.of(
                 EarthLayer.dryPack(mix("pack", 0.09)),
                 EarthLayer.coat("coat", 0.02, mix("coat", 0.18))));
-    DryingSlab coat =
-        FloorDrying.slab(floor, 1, layer -> layer.mix().placingMoisture(), EARTH);
+    DryingSlab coat = FloorDrying.slab(floor, 1, layer -> layer.mix().placingMoisture(), EARTH);
     assertThat(coat.baseThickness()).isCloseTo(0.05, within(1e-12));
     assertThat(coat.baseMoisture()).isCloseTo(0.09, within(1e-12));
     assertThatThrownBy(() -> slab(4)).hasMessageContaining("layer: given 4");

@@ -124,8 +124,13 @@ class CoverChapterByHandTest {
     Fixture f =
         planned(
             EarthJob.with(
-                    TEXT, "\"hem\": {\"kind\": \"raw\"}", "\"hem\": {\"kind\": \"turned\", \"allowance\": \"50 mm\"}, \"topTurnIn\": \"60 mm\"")
-                .replace("\"height\": \"3 m\"}}", "\"height\": \"3 m\"}, \"opening\": {\"side\": \"1 m\"}}"));
+                    TEXT,
+                    "\"hem\": {\"kind\": \"raw\"}",
+                    "\"hem\": {\"kind\": \"turned\", \"allowance\": \"50 mm\"}, \"topTurnIn\": \"60"
+                        + " mm\"")
+                .replace(
+                    "\"height\": \"3 m\"}}",
+                    "\"height\": \"3 m\"}, \"opening\": {\"side\": \"1 m\"}}"));
     // A quarter of the way from the apex: 15/16 of the triangle is left.
     assertThat(f.number("/cover/panels/0/faceArea_m2"))
         .isCloseTo(2 * SLANT * 15 / 16, within(0.004));
@@ -148,15 +153,17 @@ class CoverChapterByHandTest {
     Fixture f = with("\"fin\"", "\"lap\"");
     double cut = area(f.at("/cover/shapes/0/cut_m"));
     assertThat(cut).isGreaterThan(2 * SLANT);
-    assertThat(f.read(Chapter.PATTERN)).anyMatch(line -> line.contains("over")).anyMatch(line -> line.contains("under"));
+    assertThat(f.read(Chapter.PATTERN))
+        .anyMatch(line -> line.contains("over"))
+        .anyMatch(line -> line.contains("under"));
   }
 
   private static final String DOOR =
       "\"door\": {\"id\": \"d\", \"face\": 2, \"outline\": [{\"x\": \"1.6 m\", \"y\": \"0.2 m\"},"
           + " {\"x\": \"2.4 m\", \"y\": \"0.2 m\"}, {\"x\": \"2.4 m\", \"y\": \"1.4 m\"}, {\"x\":"
-          + " \"1.6 m\", \"y\": \"1.4 m\"}], \"flap\": \"100 mm\", \"patch\": \"50 mm\"}, \"vents\":"
-          + " [{\"id\": \"v\", \"face\": 3, \"outline\": [{\"x\": \"1.8 m\", \"y\": \"1 m\"}, {\"x\":"
-          + " \"2.2 m\", \"y\": \"1 m\"}, {\"x\": \"2 m\", \"y\": \"1.4 m\"}]}], ";
+          + " \"1.6 m\", \"y\": \"1.4 m\"}], \"flap\": \"100 mm\", \"patch\": \"50 mm\"},"
+          + " \"vents\": [{\"id\": \"v\", \"face\": 3, \"outline\": [{\"x\": \"1.8 m\", \"y\": \"1"
+          + " m\"}, {\"x\": \"2.2 m\", \"y\": \"1 m\"}, {\"x\": \"2 m\", \"y\": \"1.4 m\"}]}], ";
 
   /** A door of 0.8 m by 1.2 m in the second face and a vent in the third: three shapes of panel. */
   @Test
@@ -256,7 +263,8 @@ class CoverChapterByHandTest {
     JsonNode folds = f.at("/cover/shapes/0/folds");
     assertThat(folds.size()).isEqualTo(f.at("/cover/panels/0/faces").asInt() - 1);
     // A hip from the base to the opening: 0.7 of sqrt 5.
-    assertThat(folds.get(0).at("/length_m").asDouble()).isCloseTo(0.7 * Math.sqrt(5), within(0.002));
+    assertThat(folds.get(0).at("/length_m").asDouble())
+        .isCloseTo(0.7 * Math.sqrt(5), within(0.002));
     assertThat(f.read(Chapter.PATTERN))
         .anyMatch(line -> line.matches("Panel .* goes over \\d faces in one piece.*Snip.*"));
   }

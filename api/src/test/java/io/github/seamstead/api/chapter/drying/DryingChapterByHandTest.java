@@ -175,7 +175,8 @@ class DryingChapterByHandTest {
         .anyMatch(
             line ->
                 line.startsWith("firm | ")
-                    && line.contains(String.format(java.util.Locale.ROOT, "%.1f d, ", firm) + date));
+                    && line.contains(
+                        String.format(java.util.Locale.ROOT, "%.1f d, ", firm) + date));
   }
 
   /** One bucket to one: the sample of that ratio counts more than the bar. */
@@ -191,13 +192,13 @@ class DryingChapterByHandTest {
     near(f, "/drying/1/cracks/widthPerMetre/likely", 0.003);
     near(f, "/drying/1/cracks/widthPerMetre/high", 0.006);
     assertThat(f.read(Chapter.DRYING))
-        .anyMatch(line -> line.startsWith("The trial sample of the mix as it is laid cracked by 3.0"))
+        .anyMatch(
+            line -> line.startsWith("The trial sample of the mix as it is laid cracked by 3.0"))
         .anyMatch(line -> line.startsWith("crack width of the trial sample | 3.0 in 1000"));
     // Without a bar the sample stands alone; without both nothing is said.
     String bar = "\"shrinkage\": {\"mould\": \"140 mm\", \"gap\": \"14 mm\"}, ";
     Fixture alone =
-        Fixture.of(
-            EarthJob.with(EarthJob.with(bar, ""), "\"floor\": {", trial), Chapter.DRYING);
+        Fixture.of(EarthJob.with(EarthJob.with(bar, ""), "\"floor\": {", trial), Chapter.DRYING);
     near(alone, "/drying/1/cracks/forecast/likely", 0.003);
     Fixture none = planned(bar, "");
     assertThat(none.at("/drying/1/cracks").isMissingNode()).isTrue();
@@ -239,7 +240,8 @@ class DryingChapterByHandTest {
 
   @Test
   void closedRoomsDryLater() {
-    Fixture f = planned("\"roomVolume\": \"20 m3\"", "\"roomVolume\": \"20 m3\", \"airChanges\": 12");
+    Fixture f =
+        planned("\"roomVolume\": \"20 m3\"", "\"roomVolume\": \"20 m3\", \"airChanges\": 12");
     Fixture open = planned();
     assertThat(f.number("/drying/1/milestones/0/likely_d"))
         .isCloseTo(open.number("/drying/1/air/shutMilestones/0/likely_d"), within(1e-9));
@@ -352,8 +354,7 @@ class DryingChapterByHandTest {
 
   @Test
   void wetPartsMakeAWetCoat() {
-    Fixture f =
-        planned("\"placingMoisture\": \"9 %\"", "\"placingMoisture\": \"6 %\"");
+    Fixture f = planned("\"placingMoisture\": \"9 %\"", "\"placingMoisture\": \"6 %\"");
     // 5/12 of 10 % and 7/12 of 5 %.
     near(f, "/drying/0/moisture", 0.5 / 12 + 0.35 / 12);
     assertThat(f.read(Chapter.DRYING))

@@ -111,7 +111,10 @@ class FloorChapterByHandTest {
     near(f, "/floor/barrowTrips/2/trips", 12);
     near(f, "/floor/barrowTrips/3/trips", 5);
     double sand = f.number("/floor/earth/0/dryMass_kg/likely");
-    near(f, "/floor/barrowTrips/0/trips", Math.ceil(Math.max(sand / 1400 / 0.08, sand * 1.05 / 100)));
+    near(
+        f,
+        "/floor/barrowTrips/0/trips",
+        Math.ceil(Math.max(sand / 1400 / 0.08, sand * 1.05 / 100)));
     assertThat(f.at("/floor/batchClay/0/mix").asText()).isEqualTo("pack");
     double clay = f.number("/soils/0/clayRatio/value") * 5 / 12;
     near(f, "/floor/batchClay/0/wanted", clay);
@@ -167,9 +170,7 @@ class FloorChapterByHandTest {
     near(f, "/floor/work/days_d/likely", clock / 8);
     // Twelve loads of twelve minutes by two; 2.7 h to a cubic metre and 0.45 h to a square metre.
     double pack =
-        12 * 12 * 2 / 60.0
-            + 2.7 * f.number("/floor/earth/2/looseVolume_m3/likely")
-            + 0.45 * 9;
+        12 * 12 * 2 / 60.0 + 2.7 * f.number("/floor/earth/2/looseVolume_m3/likely") + 0.45 * 9;
     near(f, "/floor/work/layers/2/personHours_h/likely", pack);
     near(f, "/floor/work/layers/2/clockHours_h/likely", pack / 3);
     double mass = f.number("/floor/massPerArea_kgPerM2/likely");
@@ -299,10 +300,14 @@ class FloorChapterByHandTest {
         .contains("dry pit to 15.4 % first");
     near(f, "/floor/batches/0/water_kg", 0);
     assertThat(f.number("/floor/batches/0/excessWater_kg")).isPositive();
-    assertThat(f.number("/floor/batches/0/moisture")).isCloseTo((880 * 0.25 + 1400 * 0.05) / 2280, within(1e-9));
+    assertThat(f.number("/floor/batches/0/moisture"))
+        .isCloseTo((880 * 0.25 + 1400 * 0.05) / 2280, within(1e-9));
     assertThat(f.read(Chapter.FLOOR))
         .anyMatch(line -> line.startsWith("no water: the parts bring "))
-        .anyMatch(line -> line.startsWith("Better: dry pit to 15 % of water first. As it is, the mix has 13 %"));
+        .anyMatch(
+            line ->
+                line.startsWith(
+                    "Better: dry pit to 15 % of water first. As it is, the mix has 13 %"));
   }
 
   /** A ring of 10 cm all round leaves 2.8 m, and a post of 0.4 m takes its circle out of it. */

@@ -237,7 +237,8 @@ class FrameChapterByHandTest {
     assertThat(bare.assumed()).contains("$.frame.poles.diameter: 0 mm");
     assertThat(bare.at("/frame/members").isMissingNode()).isTrue();
     near(bare, "/frame/fabric/distance_m", 0.001);
-    Fixture none = planned("{\"seamstead\": 1, \"soils\": [{\"id\": \"a\", \"ribbon\": \"50 mm\"}]}");
+    Fixture none =
+        planned("{\"seamstead\": 1, \"soils\": [{\"id\": \"a\", \"ribbon\": \"50 mm\"}]}");
     assertThat(none.skipped(Chapter.FRAME)).containsExactly("the document has no frame");
     Fixture noBars = planned(EarthJob.with(TEXT, "\"bars\": [{\"length\": \"6 m\"}], ", ""));
     assertThat(noBars.skipped(Chapter.FRAME))

@@ -68,8 +68,7 @@ class JoiningChapterByHandTest {
     near(f, "/joining/order/steps/0/inHand_kg", 2 * one);
     near(f, "/joining/order/steps/2/inHand_kg", 4 * one);
     near(f, "/joining/order/steps/0/time_s", 540);
-    assertThat(
-            Set.of(steps.get(0).at("/team").asInt(), steps.get(1).at("/team").asInt()))
+    assertThat(Set.of(steps.get(0).at("/team").asInt(), steps.get(1).at("/team").asInt()))
         .containsExactlyInAnyOrder(1, 2);
     assertThat(f.at("/joining/standing")).hasSize(4);
     assertThat(f.at("/joining/lying")).hasSize(4);
@@ -123,11 +122,14 @@ class JoiningChapterByHandTest {
     near(f, "/schedule/days/3/end_s", 8 * 3600 + 3 * mean);
     near(f, "/schedule/days/3/start_s", 8 * 3600 + 2 * mean);
     assertThat(f.at("/schedule/learning_ratio").isMissingNode()).isTrue();
-    assertThat(f.assumed())
-        .contains("(working day): one shift from 8 in the morning, every day");
+    assertThat(f.assumed()).contains("(working day): one shift from 8 in the morning, every day");
     // Cure of a glue of an hour makes its joints wait for an hour more.
     Fixture learning =
-        planned(EarthJob.with(TEXT, "\"slowestSeam\": \"14 min\"", "\"slowestSeam\": \"14 min\", \"learning\": \"90 %\""));
+        planned(
+            EarthJob.with(
+                TEXT,
+                "\"slowestSeam\": \"14 min\"",
+                "\"slowestSeam\": \"14 min\", \"learning\": \"90 %\""));
     near(learning, "/schedule/learning_ratio", 0.9);
     assertThat(learning.number("/schedule/mean_s")).isLessThan(3 * mean);
     assertThat(learning.worked("assembly.schedule.learning")).hasSize(1);
@@ -212,14 +214,14 @@ class JoiningChapterByHandTest {
   void withoutCrewOneTeamJoins() {
     String alone =
         EarthJob.with(
-            TEXT,
-            "\"crew\": {\"people\": 4, \"teams\": 2, \"hoursPerDay\": \"8 h\"},\n   ",
-            "");
+            TEXT, "\"crew\": {\"people\": 4, \"teams\": 2, \"hoursPerDay\": \"8 h\"},\n   ", "");
     Fixture f =
         planned(
             EarthJob.with(
                 alone,
-                ",\n   \"joining\": {\"quickestSeam\": \"8 min\", \"usualSeam\": \"9 min\", \"slowestSeam\": \"14 min\"}",
+                ",\n"
+                    + "   \"joining\": {\"quickestSeam\": \"8 min\", \"usualSeam\": \"9 min\","
+                    + " \"slowestSeam\": \"14 min\"}",
                 ""));
     assertThat(f.assumed()).contains("$.site.crew.teams: 1");
     assertThat(f.assumed()).anyMatch(a -> a.startsWith("$.cover.joining.usualSeam: 9 min"));
@@ -235,13 +237,16 @@ class JoiningChapterByHandTest {
   void seamsBesideTheRing() {
     Fixture f =
         planned(
-            EarthJob.with(TEXT, "\"height\": \"3 m\"}}", "\"height\": \"3 m\"}, \"opening\": {\"side\": \"1 m\"}}")
+            EarthJob.with(
+                    TEXT,
+                    "\"height\": \"3 m\"}}",
+                    "\"height\": \"3 m\"}, \"opening\": {\"side\": \"1 m\"}}")
                 .replace(
                     "\"hem\": {\"kind\": \"raw\"},",
                     "\"hem\": {\"kind\": \"turned\", \"allowance\": \"50 mm\"}, \"topTurnIn\": \"60"
                         + " mm\", \"cap\": {\"overlap\": \"300 mm\", \"lap\": \"50 mm\"},"
-                        + " \"skirt\": {\"drop\": \"300 mm\", \"overlap\": \"150 mm\"},"
-                        + " \"lining\": {\"fabric\": {\"name\": \"y\", \"massPerArea\": \"200 g/m2\","
+                        + " \"skirt\": {\"drop\": \"300 mm\", \"overlap\": \"150 mm\"}, \"lining\":"
+                        + " {\"fabric\": {\"name\": \"y\", \"massPerArea\": \"200 g/m2\","
                         + " \"thickness\": \"0.4 mm\"}, \"airGap\": \"80 mm\", \"allowance\": \"30"
                         + " mm\"},"));
     Map<String, Double> lengths = new TreeMap<>();

@@ -68,7 +68,8 @@ class LayoutChapterByHandTest {
         .isBetween(cloth / (sheets * 3 * 1.3) - 1e-9, cloth / (used * 1.28) + 0.05);
     // Sheets have their price, so that the least cost is looked for.
     near(f, "/layout/cost", 12 * sheets);
-    assertThat(f.number("/layout/objective")).isGreaterThanOrEqualTo(f.number("/layout/lowerBound"));
+    assertThat(f.number("/layout/objective"))
+        .isGreaterThanOrEqualTo(f.number("/layout/lowerBound"));
     assertThat(f.number("/layout/lengthBound_m")).isBetween(0.5, used + 1e-9);
     assertThat(Long.parseLong(f.at("/layout/workUsed").asText())).isNotNegative();
     assertThat(f.read(Chapter.LAYOUT))

@@ -49,8 +49,7 @@ class MarkoutChapterByHandTest {
       assertThat(row.at("/off_m").asDouble()).isCloseTo(off, within(0.00051));
       assertThat(row.at("/error_m").asDouble())
           .isCloseTo(
-              Math.hypot(
-                  row.at("/along_m").asDouble() - along, row.at("/off_m").asDouble() - off),
+              Math.hypot(row.at("/along_m").asDouble() - along, row.at("/off_m").asDouble() - off),
               within(1e-9));
     }
     for (JsonNode row : f.at("/markout/0/twoTapes")) {

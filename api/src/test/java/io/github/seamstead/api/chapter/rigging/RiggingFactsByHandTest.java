@@ -39,8 +39,7 @@ class RiggingFactsByHandTest {
       """;
 
   /** The cover without its vent: four hips are all its seams. */
-  private static final String WHOLE =
-      TEXT.replaceAll("(?s)\"vents\".*?\\]\\}\\],", "");
+  private static final String WHOLE = TEXT.replaceAll("(?s)\"vents\".*?\\]\\}\\],", "");
 
   private static Fixture planned() {
     return Fixture.of(TEXT, Chapter.FIXINGS, Chapter.HANDLING, Chapter.ANCHORING);
@@ -102,10 +101,13 @@ class RiggingFactsByHandTest {
     assertThat(page)
         .contains("To buy", "By kind of seam", "28 pegs round the hem, 0.572 m apart.")
         .anyMatch(line -> line.startsWith(8 * row + " staples in 16.500 m of seams"))
-        .anyMatch(line -> line.startsWith("A leg must be 6 mm long or longer for a seam of 2 layers"))
+        .anyMatch(
+            line -> line.startsWith("A leg must be 6 mm long or longer for a seam of 2 layers"))
         .anyMatch(line -> line.startsWith("Glue at most "))
         .noneMatch(line -> line.contains("of them are in"));
-    assertThat(f.lists().get("fixings.csv")).contains("staples,piece,").contains("pegs,piece,30.80");
+    assertThat(f.lists().get("fixings.csv"))
+        .contains("staples,piece,")
+        .contains("pegs,piece,30.80");
   }
 
   /** Thread through two layers, two rows, and what is left when a seam is made. */
@@ -113,7 +115,8 @@ class RiggingFactsByHandTest {
   void stitchesTakeThreadAndSeamsMadeTakeNone() {
     String stitched =
         EarthJob.with(WHOLE, "\"method\": \"staples\"", "\"method\": \"stitches\"")
-            .replace("\"rows\": 2,", "\"rows\": 2, \"through\": {\"layers\": 2, \"reel\": \"50 m\"},");
+            .replace(
+                "\"rows\": 2,", "\"rows\": 2, \"through\": {\"layers\": 2, \"reel\": \"50 m\"},");
     Fixture f = Fixture.of(stitched, Chapter.FIXINGS);
     double all = f.number("/fixings/through/thread_m");
     // Two threads lie along each of two rows, and a stitch of 50 mm goes through 1.5 mm.
@@ -229,7 +232,8 @@ class RiggingFactsByHandTest {
             f.plan().handling().orElseThrow().lift().text(),
             "pull to raise, each rope | " + force(raise / 2),
             "pull to hold, each rope | " + force(f.number("/handling/hold_N") / 2),
-            "is that enough? | " + (f.at("/handling/rope/holds").asBoolean() ? "yes" : "no, take a thicker one"),
+            "is that enough? | "
+                + (f.at("/handling/rope/holds").asBoolean() ? "yes" : "no, take a thicker one"),
             "Turning right side out",
             "Ways to turn",
             "Lifting",
@@ -251,7 +255,8 @@ class RiggingFactsByHandTest {
         planned(
             "\"height\": \"3 m\"}}",
             "\"height\": \"3 m\"}, \"poles\": {\"section\": \"round\", \"diameter\": \"48 mm\"}}");
-    assertThat(f.assumed()).anyMatch(a -> a.startsWith("(raising): 2 ropes over round metal poles"));
+    assertThat(f.assumed())
+        .anyMatch(a -> a.startsWith("(raising): 2 ropes over round metal poles"));
     assertThat(f.number("/handling/hold_N")).isLessThan(f.number("/handling/raise_N"));
   }
 
@@ -312,7 +317,8 @@ class RiggingFactsByHandTest {
             "enough? | yes",
             "there is, high | 0.20 m²")
         .anyMatch(line -> line.startsWith("This page screens; it certifies nothing."))
-        .anyMatch(line -> line.startsWith("A door is not counted") && line.contains(" 0.05 m² in all"))
+        .anyMatch(
+            line -> line.startsWith("A door is not counted") && line.contains(" 0.05 m² in all"))
         .contains(f.plan().anchoring().orElseThrow().drainage().text())
         .anyMatch(line -> line.startsWith("Worst peg: "));
   }
@@ -320,8 +326,7 @@ class RiggingFactsByHandTest {
   @Test
   void untestedPegsAreToBeTested() {
     Fixture f =
-        planned(
-            ",\n   \"pegs\": {\"pulls\": [\"2 kN\", \"2.1 kN\", \"2.2 kN\", \"2.3 kN\"]}", "");
+        planned(",\n   \"pegs\": {\"pulls\": [\"2 kN\", \"2.1 kN\", \"2.2 kN\", \"2.3 kN\"]}", "");
     assertThat(f.at("/anchoring/pegHolding_N").isMissingNode()).isTrue();
     assertThat(f.cautions(Chapter.ANCHORING))
         .anyMatch(c -> c.contains("A pull test holds for one soil"));
@@ -394,7 +399,13 @@ class RiggingFactsByHandTest {
     double one = light.number("/handling/onePerson_kg");
     double together = light.number("/handling/liftTogether_kg");
     assertThat(together).isBetween(light.number("/handling/mass_kg"), people * one + 1e-9);
-    Fixture heavy = planned("\"massPerArea\": \"3000 g/m2\"", "\"massPerArea\": \"9000 g/m2\"");
+    Fixture heavy =
+        Fixture.of(
+            EarthJob.with(
+                EarthJob.with(TEXT, "3000 g/m2", "5000 g/m2"),
+                "\"diameter\": \"16 mm\"",
+                "\"diameter\": \"5 mm\""),
+            Chapter.HANDLING);
     assertThat(heavy.at("/handling/liftPeople").isMissingNode()).isTrue();
     assertThat(heavy.unmet(Chapter.HANDLING))
         .anyMatch(u -> u.contains("no tackle of up to 8 parts is enough"))
@@ -436,7 +447,8 @@ class RiggingFactsByHandTest {
     Fixture capped =
         Fixture.of(
             EarthJob.with(TEXT, "\"height\": \"3 m\"}}", open)
-                .replace("\"hem\":", "\"cap\": {\"overlap\": \"300 mm\", \"lap\": \"50 mm\"}, \"hem\":"),
+                .replace(
+                    "\"hem\":", "\"cap\": {\"overlap\": \"300 mm\", \"lap\": \"50 mm\"}, \"hem\":"),
             Chapter.ANCHORING);
     assertThat(capped.plan().anchoring().orElseThrow().screen().form().openAtTheTop()).isFalse();
     // The same walls; less suction without wind inside.
@@ -445,8 +457,7 @@ class RiggingFactsByHandTest {
     near(f, "/anchoring/ventilationThere_m2", 1.2);
     near(capped, "/anchoring/ventilationThere_m2", 0.2);
     // An open top of a frame with nothing above is not the closed one of a whole pyramid.
-    assertThat(planned().plan().anchoring().orElseThrow().screen().form().openAtTheTop())
-        .isFalse();
+    assertThat(planned().plan().anchoring().orElseThrow().screen().form().openAtTheTop()).isFalse();
   }
 
   @Test

@@ -121,15 +121,15 @@ class SoilChapterByHandTest {
     Fixture f = planned("\"sandParts\": 1,", "\"sandParts\": 10,");
     assertThat(f.unmet(Chapter.MIX)).hasSize(2).allMatch(u -> u.matches("(?s)(pack|coat): .*"));
     assertThat(f.keys("/mixes/0")).contains("unmet");
-    assertThat(f.read(Chapter.MIX)).anyMatch(line -> line.contains(f.at("/mixes/0/unmet").asText()));
+    assertThat(f.read(Chapter.MIX))
+        .anyMatch(line -> line.contains(f.at("/mixes/0/unmet").asText()));
   }
 
   /** A mix of its own band: 10 to 20 % is met by any mix between. */
   @Test
   void aStatedBandIsAimedAt() {
     Fixture f =
-        planned(
-            "\"sandParts\": 1,", "\"leastClay\": \"10 %\", \"greatestClay\": \"18 %\",");
+        planned("\"sandParts\": 1,", "\"leastClay\": \"10 %\", \"greatestClay\": \"18 %\",");
     near(f, "/mixes/0/leastClayRatio", 0.10);
     near(f, "/mixes/0/greatestClayRatio", 0.18);
     double clay = f.number("/soils/0/clayRatio/value");
@@ -165,9 +165,7 @@ class SoilChapterByHandTest {
     assertThat(sand).isCloseTo(1555 / 1.2, within(1e-6));
     assertThat(tin.worked("materials.water"))
         .containsExactly(
-            "materials.water.bulked-density",
-            "materials.water.bulking",
-            "materials.water.tin");
+            "materials.water.bulked-density", "materials.water.bulking", "materials.water.tin");
   }
 
   /** Three kilograms of stones in forty: the sieve keeps back 7.5 %. */
@@ -234,12 +232,12 @@ class SoilChapterByHandTest {
             "materials.soil.plasticity_chart");
     // 72 % pass the finest sieve; 45 less 22 lies above 0.73 (45 - 20): a lean clay.
     assertThat(f.at("/soils/0/group").asText()).isEqualTo("CL");
-    assertThat(f.read(Chapter.SOIL))
-        .contains("Group by sieve and limits (ASTM D2487): CL.");
+    assertThat(f.read(Chapter.SOIL)).contains("Group by sieve and limits (ASTM D2487): CL.");
     assertThat(f.number("/soils/0/sandRatio/value")).isBetween(0.2, 0.35);
     Fixture short2 =
         tested(
-            "\"jar\": {\"sandTop\": \"28 mm\", \"siltTop\": \"58 mm\", \"total\": \"100 mm\", \"fall\": \"190 mm\", \"temperature\": \"17 degC\"}, ");
+            "\"jar\": {\"sandTop\": \"28 mm\", \"siltTop\": \"58 mm\", \"total\": \"100 mm\","
+                + " \"fall\": \"190 mm\", \"temperature\": \"17 degC\"}, ");
     assertThat(short2.number("/soils/0/clayRatio/standardUncertainty"))
         .isGreaterThan(f.number("/soils/0/clayRatio/standardUncertainty"));
   }
@@ -259,8 +257,7 @@ class SoilChapterByHandTest {
     assertThat(f.at("/soils/0/floorVerdictCode").asText()).isEqualTo("notAdvised");
   }
 
-  private static final String DESIGN =
-      "\"design\": {\"with\": [\"gravel\"], \"aim\": \"%s\"},";
+  private static final String DESIGN = "\"design\": {\"with\": [\"gravel\"], \"aim\": \"%s\"},";
 
   /** Prices of 10 for soil, 20 for sand, 30 for gravel: a dry tonne costs between. */
   @Test
@@ -307,8 +304,7 @@ class SoilChapterByHandTest {
   void trialSamplesAreRead() {
     Fixture f =
         Fixture.of(
-            EarthJob.with(
-                EarthJob.with("\"floor\": {", TRIALS), "\"sandParts\": 1,\n", "\n"),
+            EarthJob.with(EarthJob.with("\"floor\": {", TRIALS), "\"sandParts\": 1,\n", "\n"),
             Chapter.SOIL,
             Chapter.MIX);
     assertThat(f.at("/trials/0/mix").asText()).isEqualTo("coat");
@@ -330,7 +326,10 @@ class SoilChapterByHandTest {
 
   @Test
   void withoutSoilsAndMixesThatIsSaid() {
-    Fixture f = Fixture.of("{\"seamstead\": 1, \"frame\": {\"sides\": 4, \"measures\": {\"baseSide\": \"4 m\", \"height\": \"3 m\"}}}");
+    Fixture f =
+        Fixture.of(
+            "{\"seamstead\": 1, \"frame\": {\"sides\": 4, \"measures\": {\"baseSide\": \"4 m\","
+                + " \"height\": \"3 m\"}}}");
     assertThat(f.skipped(Chapter.SOIL)).contains("the document has no soils");
     assertThat(f.skipped(Chapter.MIX)).contains("the document has no mixes under floor");
   }

@@ -34,14 +34,14 @@ class SurveyChapterByHandTest {
             distance("B3", "A", HIP),
             distance("B4", "A", HIP + more));
     return """
-        {"seamstead": 1,
-         "frame": {"sides": 4, "measures": {"baseSide": "4 m", "height": "3 m"},
-           "survey": {"distances": [%s],
-             "heights": [{"from": "B1", "to": "B2", "rise": "0 mm"},
-               {"from": "B2", "to": "B3", "rise": "0 mm"},
-               {"from": "B3", "to": "B4", "rise": "0 mm"}],
-             "uncertainty": "2 mm", "heightUncertainty": "2 mm", "tolerance": "8 mm"}}}
-        """
+    {"seamstead": 1,
+     "frame": {"sides": 4, "measures": {"baseSide": "4 m", "height": "3 m"},
+       "survey": {"distances": [%s],
+         "heights": [{"from": "B1", "to": "B2", "rise": "0 mm"},
+           {"from": "B2", "to": "B3", "rise": "0 mm"},
+           {"from": "B3", "to": "B4", "rise": "0 mm"}],
+         "uncertainty": "2 mm", "heightUncertainty": "2 mm", "tolerance": "8 mm"}}}
+    """
         .formatted(readings);
   }
 
@@ -96,8 +96,8 @@ class SurveyChapterByHandTest {
     }
     assertThat(f.at("/survey/baseCorners")).hasSize(4);
     near(f, "/survey/templatesChosen", 1);
-    assertThat(f.at("/survey/templateSets/0/worstMisfit_m").asDouble())
-        .isCloseTo(0, within(1e-6));
+    // What the doubt of the readings asks for, and no more.
+    assertThat(f.at("/survey/templateSets/0/worstMisfit_m").asDouble()).isBetween(0.0, 0.008);
     assertThat(f.at("/survey/templateSets/0/templates/0/faces")).hasSize(4);
     assertThat(f.at("/survey/templatesStopped").asBoolean()).isFalse();
     assertThat(f.unmet(Chapter.SURVEY)).isEmpty();
