@@ -17,9 +17,9 @@ public enum Measure {
   /** What has a price, in the money of the site. */
   MONEY("money", "money (priced part)", "", Better.LESS, Chapter.FLOOR),
   /** Days of one person's work. */
-  CREW_DAYS("crewDays", "crew-days", "d", Better.LESS, Chapter.SITE),
+  PERSON_DAYS("personDays", "person-days", "d", Better.LESS, Chapter.SITE),
   /** Hours of all hands on the floor and at all seams. */
-  HOURS("hours", "person-hours", "h", Better.LESS, Chapter.SITE),
+  HOURS("hours", "person-hours (seams, floor)", "h", Better.LESS, Chapter.SITE),
   /** Weeks from the first day to the end, with drying, as likely. */
   WEEKS("weeks", "weeks (likely)", "weeks", Better.LESS, Chapter.DRYING),
   /** Height under the top of the frame. */

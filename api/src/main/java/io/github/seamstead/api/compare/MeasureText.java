@@ -40,7 +40,7 @@ public final class MeasureText {
       case CLAY -> Numbers.fixed(value * 100, 1) + "\u00a0%";
       case MONEY -> Numbers.fixed(value, 2);
       case WEEKS, HOURS -> Numbers.fixed(value, 1);
-      case CREW_DAYS, FIXINGS, BARROW_TRIPS -> Numbers.fixed(value, 0);
+      case PERSON_DAYS, FIXINGS, BARROW_TRIPS -> Numbers.fixed(value, 0);
     };
   }
 

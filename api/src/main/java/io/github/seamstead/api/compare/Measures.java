@@ -42,7 +42,7 @@ public final class Measures {
     cover(plan, all);
     floor(plan, all);
     if (work.workingDays() > 0) {
-      all.put(Measure.CREW_DAYS, work.crewDays());
+      all.put(Measure.PERSON_DAYS, work.personDays());
       all.put(Measure.WEEKS, work.calendarDays().likely() / DAYS_IN_WEEK);
       all.put(Measure.MONEY, work.priced());
     }

@@ -20,7 +20,7 @@ public record ParetoFront(List<Measure> objectives, Set<Integer> numbers) {
       List.of(
           Measure.CLOTH_AREA,
           Measure.MONEY,
-          Measure.CREW_DAYS,
+          Measure.PERSON_DAYS,
           Measure.WEEKS,
           Measure.HEADROOM,
           Measure.FLOOR_AREA);

@@ -3,6 +3,8 @@ package io.github.seamstead.api.job;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Says of every quantity of a job document how it was understood, so that who typed "17 ft 3 1/2
@@ -27,6 +29,32 @@ public final class Echoes {
       gather(json, Shapes.DOCUMENT, "$", echoes);
     }
     return echoes;
+  }
+
+  /**
+   * Says a number of a job document with its unit.
+   *
+   * @param path where it stands, such as {@code $.stock.sheets[0].width}
+   * @param value the number, in its SI unit
+   * @return the number in the unit in which a bare number would be read there, rounded to six
+   *     digits; empty if no plain number can stand there
+   */
+  public static Optional<String> of(String path, double value) {
+    return kind(path)
+        .filter(kind -> kind.limits().isPresent())
+        .flatMap(kind -> kind.echo(kind.write(value, path, Set.of())));
+  }
+
+  private static Optional<Kind<?>> kind(String path) {
+    Optional<Kind<?>> kind = Optional.of(Shapes.DOCUMENT);
+    for (String step : path.replace("[", ".[").split("\\.", -1)) {
+      if (step.startsWith("[")) {
+        kind = kind.flatMap(Kind::item);
+      } else if (!step.equals("$")) {
+        kind = kind.flatMap(k -> k.under(step));
+      }
+    }
+    return kind;
   }
 
   private static void gather(Json value, Kind<?> kind, String path, Map<String, String> echoes) {

@@ -2,8 +2,10 @@ package io.github.seamstead.api.plan;
 
 import io.github.seamstead.api.diary.PlanChanges.Kind;
 import io.github.seamstead.api.diary.PlanChanges.Reason;
+import io.github.seamstead.api.job.Echoes;
 import io.github.seamstead.api.job.JobDocument;
 import io.github.seamstead.api.job.JobValue;
+import io.github.seamstead.api.job.WrittenQuantity;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -65,13 +67,16 @@ final class DocumentDifference {
       lists(path, a, b);
     } else if (before instanceof Map<?, ?> a && after instanceof Map<?, ?> b) {
       maps(path, a, b);
-    } else if (before instanceof Record && before.getClass() == after.getClass()) {
+    } else if (before instanceof Record
+        && before.getClass() == after.getClass()
+        && !(before instanceof WrittenQuantity)) {
       for (RecordComponent component : before.getClass().getRecordComponents()) {
         compare(
             path + "." + component.getName(), value(component, before), value(component, after));
       }
     } else {
-      found.add(new Reason(path + ": " + words(before) + ", now " + words(after), touches));
+      found.add(
+          new Reason(path + ": " + words(path, before) + ", now " + words(path, after), touches));
     }
   }
 
@@ -88,7 +93,7 @@ final class DocumentDifference {
     Set<Object> keys = new LinkedHashSet<>(a.keySet());
     keys.addAll(b.keySet());
     for (Object key : keys) {
-      compare(path + "." + words(key), optional(a, key), optional(b, key));
+      compare(path + "." + words(path, key), optional(a, key), optional(b, key));
     }
   }
 
@@ -96,15 +101,19 @@ final class DocumentDifference {
     return Optional.ofNullable(map.get(key));
   }
 
-  private static String words(Object value) {
+  /** The value in words; a number has the unit of its key. */
+  private static String words(String path, Object value) {
     if (value instanceof Optional<?> maybe) {
-      return maybe.map(DocumentDifference::words).orElse("nothing");
+      return maybe.map(v -> words(path, v)).orElse("nothing");
     }
     if (value instanceof Double number) {
-      return Numbers.significant(number, 6);
+      return Echoes.of(path, number).orElseGet(() -> Numbers.significant(number, 6));
     }
     if (value instanceof Enum<?> word) {
       return JobValue.word(word);
+    }
+    if (value instanceof WrittenQuantity reading) {
+      return reading.text();
     }
     if (value instanceof Record) {
       return "stated";

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -19,6 +20,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostileNamesTest {
 
   private static final Pattern ID = Pattern.compile(" id=\"([^\"]+)\"");
+
+  private static Book plain;
+
+  @BeforeAll
+  static void writeOneWithAPlainName() throws IOException {
+    plain = book("plain");
+  }
 
   private static Book book(String name) throws IOException {
     String text =
@@ -43,7 +51,6 @@ class HostileNamesTest {
         "-2+3"
       })
   void everyDrawingIsKeptUnderANameOfItsOwn(String name) throws IOException {
-    Book plain = book("plain");
     Book book = book(name);
     assertThat(book.drawings()).hasSameSizeAs(plain.drawings());
     assertThat(book.drawings().keySet()).allMatch(n -> n.matches("[a-z0-9-]{1,60}"));
@@ -65,8 +72,6 @@ class HostileNamesTest {
 
   @Test
   void thePageLetsNothingRunOrLoad() throws IOException {
-    assertThat(book("plain").html())
-        .contains("Content-Security-Policy")
-        .contains("default-src 'none'");
+    assertThat(plain.html()).contains("Content-Security-Policy").contains("default-src 'none'");
   }
 }

@@ -46,4 +46,20 @@ class EchoesTest {
     assertThat(Echoes.of("{")).isEmpty();
     assertThat(Echoes.of("[1]")).isEmpty();
   }
+
+  @Test
+  void aNumberOfAPathIsSaidInTheUnitOfItsKey() {
+    assertThat(Echoes.of("$.frame.measures.height", 5.2705)).contains("5.2705 m");
+    assertThat(Echoes.of("$.cover.seam.allowance", 0.03)).contains("30 mm");
+    assertThat(Echoes.of("$.stock.sheets[2].width", 2.5)).contains("2.5 m");
+    assertThat(Echoes.of("$.weather.temperature", 20)).contains("20 degC");
+  }
+
+  @Test
+  void whereNoPlainNumberStandsNothingIsSaid() {
+    assertThat(Echoes.of("$.frame.measures", 1)).isEmpty();
+    assertThat(Echoes.of("$.frame.nothing.here", 1)).isEmpty();
+    assertThat(Echoes.of("$.frame.survey.distances[0].distance", 1)).isEmpty();
+    assertThat(Echoes.of("$.name[0]", 1)).isEmpty();
+  }
 }

@@ -1,5 +1,7 @@
 package io.github.seamstead.assembly.anchor;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
@@ -69,7 +71,7 @@ public record Ballast(WindScreen screen, double friction) {
   public double mass(Steps steps) {
     double drag = screen.windFactor() * screen.drag();
     double uplift = screen.windFactor() * screen.uplift();
-    double weight = WindScreen.WEIGHT_FACTOR * WindScreen.GRAVITY;
+    double weight = WindScreen.WEIGHT_FACTOR * STANDARD_GRAVITY;
     double z = screen.form().dragHeight();
     double r = screen.form().inradius();
     double slide =
@@ -80,7 +82,7 @@ public record Ballast(WindScreen screen, double friction) {
             .with("D", drag, "N")
             .with("mu", friction, "")
             .with("c_w", WindScreen.WEIGHT_FACTOR, "")
-            .with("g", WindScreen.GRAVITY, "m/s2")
+            .with("g", STANDARD_GRAVITY, "m/s2")
             .from(STATICS)
             .gives((uplift + drag / friction) / weight, "kg");
     double tip =
@@ -92,7 +94,7 @@ public record Ballast(WindScreen screen, double friction) {
             .with("z", z, "m")
             .with("r", r, "m")
             .with("c_w", WindScreen.WEIGHT_FACTOR, "")
-            .with("g", WindScreen.GRAVITY, "m/s2")
+            .with("g", STANDARD_GRAVITY, "m/s2")
             .from(STATICS)
             .gives((uplift + drag * z / r) / weight, "kg");
     return steps

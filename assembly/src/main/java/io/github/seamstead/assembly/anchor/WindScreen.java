@@ -1,5 +1,7 @@
 package io.github.seamstead.assembly.anchor;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
@@ -71,7 +73,6 @@ public record WindScreen(
           "table 6: partial factor 1.5, or 1.2 where evacuated at a set speed");
   static final double WEIGHT_FACTOR = 0.9;
   static final double SHARING_PEGS = 0.5;
-  static final double GRAVITY = 9.80665;
 
   private static final Source FAVOURABLE =
       Source.fromMemory("CEN", "EN 1990 Basis of structural design", "2002", "favourable 0.9");
@@ -221,9 +222,9 @@ public record WindScreen(
             .with("U", lift, "N")
             .with("c_w", WEIGHT_FACTOR, "")
             .with("m", restingMass, "kg")
-            .with("g", GRAVITY, "m/s2")
+            .with("g", STANDARD_GRAVITY, "m/s2")
             .from(FAVOURABLE)
-            .gives(lift - WEIGHT_FACTOR * restingMass * GRAVITY, "N");
+            .gives(lift - WEIGHT_FACTOR * restingMass * STANDARD_GRAVITY, "N");
     double moment =
         steps
             .step("M", "moment of the drag at the ground")

@@ -1,5 +1,7 @@
 package io.github.seamstead.assembly.fixings;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
@@ -29,7 +31,6 @@ public record RopeStrength(Fibre fibre, double diameter, boolean knotted, double
   /** The least factor where people may be under the load. */
   public static final double OVERHEAD_FACTOR = 12;
 
-  private static final double GRAVITY = 9.80665;
   private static final double POUND_FORCE = 4.4482216152605;
   private static final double INCH = 0.0254;
   private static final Source METRIC =
@@ -73,7 +74,7 @@ public record RopeStrength(Fibre fibre, double diameter, boolean knotted, double
    */
   public double breakingLoad() {
     double millimetres = diameter * 1000;
-    return millimetres * millimetres / 200 * 1000 * GRAVITY * fibre.timesManila();
+    return millimetres * millimetres / 200 * 1000 * STANDARD_GRAVITY * fibre.timesManila();
   }
 
   /**
@@ -117,7 +118,7 @@ public record RopeStrength(Fibre fibre, double diameter, boolean knotted, double
             .step("F_b", "breaking load of the rope by the rule used")
             .formula("(1000 * D)^2 / 200 * 1000 * g * k")
             .with("D", diameter, "m")
-            .with("g", GRAVITY, "m/s2")
+            .with("g", STANDARD_GRAVITY, "m/s2")
             .with("k", fibre.timesManila(), "")
             .from(METRIC)
             .note("the lower of the two printed rules")

@@ -1,5 +1,7 @@
 package io.github.seamstead.assembly.handling;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
@@ -39,8 +41,6 @@ public record RopePull(double load, double friction, double wrap, int ropes, dou
   /** Ropes that draw a cover up, so that it comes up straight: 2, common practice. */
   public static final int USUAL_ROPES = 2;
 
-  static final double GRAVITY = 9.80665;
-
   private static final Source CAPSTAN = Source.derived("capstan equation of Euler and Eytelwein");
   private static final Source PULLING =
       Source.found(
@@ -77,7 +77,7 @@ public record RopePull(double load, double friction, double wrap, int ropes, dou
    */
   public static RopePull of(double mass, double friction, double wrap, double pullPerPerson) {
     Args.positive("mass to raise", mass, "kg");
-    return new RopePull(mass * GRAVITY, friction, wrap, 1, pullPerPerson);
+    return new RopePull(mass * STANDARD_GRAVITY, friction, wrap, 1, pullPerPerson);
   }
 
   /**
@@ -93,7 +93,9 @@ public record RopePull(double load, double friction, double wrap, int ropes, dou
     Args.positive("mass to raise", mass, "kg");
     Args.within("slope of the frame", Math.toDegrees(slope), 0, 90, "deg");
     Args.within("friction of cloth on the poles", clothFriction, 0, 2, "");
-    return mass * GRAVITY * (StrictMath.sin(slope) + clothFriction * StrictMath.cos(slope));
+    return mass
+        * STANDARD_GRAVITY
+        * (StrictMath.sin(slope) + clothFriction * StrictMath.cos(slope));
   }
 
   /**

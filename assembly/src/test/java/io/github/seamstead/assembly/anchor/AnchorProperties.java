@@ -1,5 +1,6 @@
 package io.github.seamstead.assembly.anchor;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -59,7 +60,7 @@ class AnchorProperties {
       @ForAll @DoubleRange(min = 0.05, max = 1) double friction) {
     WindScreen screen = screen(8, 5, gust, 60, 20);
     double mass = Ballast.of(screen, friction).mass() + 60;
-    double down = 0.9 * mass * WindScreen.GRAVITY - 1.5 * screen.uplift();
+    double down = 0.9 * mass * STANDARD_GRAVITY - 1.5 * screen.uplift();
     double drag = 1.5 * screen.drag();
     assertThat(friction * down).isGreaterThanOrEqualTo(drag * (1 - 1e-9));
     assertThat(down * screen.form().inradius())

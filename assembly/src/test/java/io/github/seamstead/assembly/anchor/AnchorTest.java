@@ -1,5 +1,6 @@
 package io.github.seamstead.assembly.anchor;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -41,7 +42,7 @@ class AnchorTest {
 
   @Test
   void theWorstPegIsNeverBelowTheEvenShare() {
-    double net = 1.5 * SCREEN.uplift() - 0.9 * 90 * WindScreen.GRAVITY;
+    double net = 1.5 * SCREEN.uplift() - 0.9 * 90 * STANDARD_GRAVITY;
     assertThat(SCREEN.pegUplift()).isGreaterThan(net / 30);
   }
 

@@ -68,7 +68,7 @@ class CompareCommandTest {
   @Test
   void anUnknownObjectiveIsBadInput() throws IOException {
     assertThat(compare("{}", "--objectives", "beauty")).isEqualTo(2);
-    assertThat(err.toString()).contains("given beauty").contains("money, crewDays");
+    assertThat(err.toString()).contains("given beauty").contains("money, personDays");
   }
 
   @Test

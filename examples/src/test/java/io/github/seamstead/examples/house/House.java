@@ -2,12 +2,15 @@ package io.github.seamstead.examples.house;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,9 +26,38 @@ final class House {
           .withImportOption(location -> !location.contains("-tests.jar"))
           .importPackages("io.github.seamstead");
 
+  /** What each module exports. */
+  static final Map<String, Descriptor> DESCRIPTORS = descriptors();
+
   private static final Pattern MODULE = Pattern.compile("io\\.github\\.seamstead\\.([a-z]+)\\..*");
 
   private House() {}
+
+  private static Map<String, Descriptor> descriptors() {
+    try {
+      return Descriptor.all();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Whether outside teams can name the type: public with all around it, exported to all. */
+  static boolean isPublished(JavaClass type) {
+    Descriptor descriptor = DESCRIPTORS.get(module(type));
+    return descriptor != null
+        && descriptor.toAll().contains(type.getPackageName())
+        && isOpenWithAllAround(type);
+  }
+
+  private static boolean isOpenWithAllAround(JavaClass type) {
+    return isOpen(type.getModifiers())
+        && !type.isAnonymousClass()
+        && type.getEnclosingClass().map(House::isOpenWithAllAround).orElse(true);
+  }
+
+  static boolean isOpen(Set<JavaModifier> modifiers) {
+    return modifiers.contains(JavaModifier.PUBLIC) || modifiers.contains(JavaModifier.PROTECTED);
+  }
 
   static String module(JavaClass type) {
     Matcher matcher = MODULE.matcher(type.getName());

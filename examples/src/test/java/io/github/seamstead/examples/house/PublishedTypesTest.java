@@ -20,7 +20,6 @@ import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -36,19 +35,14 @@ class PublishedTypesTest {
   /** In the jar of tests of shared. */
   private static final String TESTING = House.ROOT + "shared.testing";
 
-  private static Map<String, Descriptor> descriptors = Map.of();
-
-  @BeforeAll
-  static void readDescriptors() throws IOException {
-    descriptors = Descriptor.all();
-  }
+  private static final Map<String, Descriptor> DESCRIPTORS = House.DESCRIPTORS;
 
   /** The number of published types may fall; a new one must be worth a line in the list. */
   @Test
   void noMoreTypesArePublishedThanTheListSays() throws IOException {
     Map<String, Integer> published = new TreeMap<>();
     House.CLASSES.stream()
-        .filter(PublishedTypesTest::isPublished)
+        .filter(House::isPublished)
         .forEach(type -> published.merge(House.module(type), 1, Integer::sum));
     Map<String, Integer> most = new TreeMap<>();
     House.exceptions("published-types.txt")
@@ -65,7 +59,7 @@ class PublishedTypesTest {
   void signaturesOfPublishedTypesNamePublishedTypesAlone() {
     Set<String> wrong = new TreeSet<>();
     House.CLASSES.stream()
-        .filter(PublishedTypesTest::isPublished)
+        .filter(House::isPublished)
         .filter(type -> !ROOMS.matcher(type.getName()).matches())
         .forEach(
             type ->
@@ -73,7 +67,7 @@ class PublishedTypesTest {
                     .flatMap(named -> named.getAllInvolvedRawTypes().stream())
                     .map(JavaClass::getBaseComponentType)
                     .filter(named -> named.getName().startsWith(House.ROOT))
-                    .filter(named -> !isPublished(named))
+                    .filter(named -> !House.isPublished(named))
                     .filter(named -> !isHiddenParent(type, named))
                     .forEach(named -> wrong.add(shortName(type) + ": " + shortName(named))));
     assertThat(wrong).isEmpty();
@@ -84,7 +78,7 @@ class PublishedTypesTest {
   void aNumberThatMayLackIsAnOptional() {
     Set<String> wrong = new TreeSet<>();
     House.CLASSES.stream()
-        .filter(PublishedTypesTest::isPublished)
+        .filter(House::isPublished)
         .forEach(
             type ->
                 named(type)
@@ -100,14 +94,14 @@ class PublishedTypesTest {
     List<String> stale = new ArrayList<>();
     Set<String> packages = new TreeSet<>();
     House.CLASSES.forEach(type -> packages.add(type.getPackageName()));
-    descriptors.forEach(
+    DESCRIPTORS.forEach(
         (module, descriptor) ->
             Stream.concat(descriptor.toAll().stream(), descriptor.toOwn().keySet().stream())
                 .filter(exported -> !packages.contains(exported))
                 .forEach(stale::add));
     assertThat(stale).as("exported, but there is no such package").isEmpty();
     List<String> open =
-        descriptors.values().stream()
+        DESCRIPTORS.values().stream()
             .flatMap(descriptor -> descriptor.toAll().stream())
             .filter(exported -> exported.endsWith(".internal"))
             .toList();
@@ -118,10 +112,10 @@ class PublishedTypesTest {
   void whatIsNotExportedIsNeitherDocumentedNorHeldCompatible() throws IOException {
     Set<String> hidden = new TreeSet<>();
     House.CLASSES.stream()
-        .filter(type -> descriptors.containsKey(House.module(type)))
+        .filter(type -> DESCRIPTORS.containsKey(House.module(type)))
         .map(JavaClass::getPackageName)
         .filter(name -> !name.endsWith(".internal") && !name.equals(TESTING))
-        .filter(name -> descriptors.values().stream().noneMatch(d -> d.toAll().contains(name)))
+        .filter(name -> DESCRIPTORS.values().stream().noneMatch(d -> d.toAll().contains(name)))
         .forEach(hidden::add);
     String pom = Files.readString(Path.of("../pom.xml"));
     assertThat(listed(pom, "<excludePackageNames>([^<]*)<", ":")).isEqualTo(hidden);
@@ -137,27 +131,10 @@ class PublishedTypesTest {
     return listed;
   }
 
-  private static boolean isPublished(JavaClass type) {
-    Descriptor descriptor = descriptors.get(House.module(type));
-    return descriptor != null
-        && descriptor.toAll().contains(type.getPackageName())
-        && isOpenWithAllAround(type);
-  }
-
   /** A parent that is not public lends its members: these alone are seen. */
   private static boolean isHiddenParent(JavaClass type, JavaClass named) {
     return named.getPackageName().equals(type.getPackageName())
         && type.getRawSuperclass().filter(named::equals).isPresent();
-  }
-
-  private static boolean isOpenWithAllAround(JavaClass type) {
-    return isOpen(type.getModifiers())
-        && !type.isAnonymousClass()
-        && type.getEnclosingClass().map(PublishedTypesTest::isOpenWithAllAround).orElse(true);
-  }
-
-  private static boolean isOpen(Set<JavaModifier> modifiers) {
-    return modifiers.contains(JavaModifier.PUBLIC) || modifiers.contains(JavaModifier.PROTECTED);
   }
 
   /** The types that a type shows: of what it extends, of its members. */
@@ -166,10 +143,10 @@ class PublishedTypesTest {
             type.getSuperclass().stream(),
             type.getInterfaces().stream(),
             type.getFields().stream()
-                .filter(field -> isOpen(field.getModifiers()))
+                .filter(field -> House.isOpen(field.getModifiers()))
                 .map(JavaField::getType),
             type.getCodeUnits().stream()
-                .filter(unit -> isOpen(unit.getModifiers()))
+                .filter(unit -> House.isOpen(unit.getModifiers()))
                 .filter(unit -> !unit.getModifiers().contains(JavaModifier.SYNTHETIC))
                 .flatMap(PublishedTypesTest::named))
         .flatMap(types -> types);

@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.tape;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.check.Args;
 import java.util.Optional;
 
@@ -29,8 +31,6 @@ public record Tape(
 
   /** Usual reference pull of steel tapes, in newtons; 20 for glass fibre. */
   public static final double STEEL_PULL = 50;
-
-  private static final double STANDARD_GRAVITY = 9.80665;
 
   /** Thermal expansion of tape steel, per kelvin (common handbook value). */
   public static final double STEEL_EXPANSION = 11.6e-6;

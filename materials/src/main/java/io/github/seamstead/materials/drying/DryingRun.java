@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.drying;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -43,7 +45,7 @@ final class DryingRun {
    * 140)) Pa s; the formula is within 2.2 % down to 0 °C.
    */
   static double mobility(double temperature) {
-    return StrictMath.pow(10, 247.8 / (293.15 - 140) - 247.8 / (temperature + 273.15 - 140));
+    return StrictMath.pow(10, 247.8 / (293.15 - 140) - 247.8 / (temperature + ZERO_CELSIUS - 140));
   }
 
   DryingCurve until(double horizon, double stopAt) {

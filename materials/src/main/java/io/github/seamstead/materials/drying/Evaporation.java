@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.drying;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -33,8 +35,6 @@ public final class Evaporation {
 
   /** Exchange of long-wave radiation with a room of air temperature, in W/(m² K): 4 σ T³ × 0.95. */
   private static final double RADIATION = 5.4;
-
-  private static final double KELVIN = 273.15;
 
   private Evaporation() {}
 
@@ -92,7 +92,7 @@ public final class Evaporation {
             .from(LEWIS)
             .gives(convection / AIR_HEAT, "m/s");
     double pressure = Psychrometrics.saturationPressure(temperature, steps);
-    double gas = Psychrometrics.VAPOUR_GAS_CONSTANT * (temperature + KELVIN);
+    double gas = Psychrometrics.VAPOUR_GAS_CONSTANT * (temperature + ZERO_CELSIUS);
     double density =
         steps
             .step("rho_s", "vapour density at saturation")
@@ -101,7 +101,7 @@ public final class Evaporation {
             .with("T", temperature, "degC")
             .gives(pressure / gas, "kg/m3");
     double span = temperature + 237.3;
-    double relativeSlope = 17.27 * 237.3 / (span * span) - 1 / (temperature + KELVIN);
+    double relativeSlope = 17.27 * 237.3 / (span * span) - 1 / (temperature + ZERO_CELSIUS);
     double slope =
         steps
             .step("Delta", "rise of the vapour density with temperature")

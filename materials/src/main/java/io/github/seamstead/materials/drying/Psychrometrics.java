@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.drying;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -19,8 +21,6 @@ public final class Psychrometrics {
 
   /** Specific gas constant of water vapour, in J/(kg K). */
   public static final double VAPOUR_GAS_CONSTANT = 461.5;
-
-  private static final double KELVIN = 273.15;
 
   private Psychrometrics() {}
 
@@ -181,7 +181,7 @@ public final class Psychrometrics {
   public static double vapourDensity(double vapourPressure, double temperature) {
     Args.notNegative("vapour pressure", vapourPressure, "Pa");
     Args.within("air temperature", temperature, -40, 60, "degC");
-    return vapourPressure / (VAPOUR_GAS_CONSTANT * (temperature + KELVIN));
+    return vapourPressure / (VAPOUR_GAS_CONSTANT * (temperature + ZERO_CELSIUS));
   }
 
   /**

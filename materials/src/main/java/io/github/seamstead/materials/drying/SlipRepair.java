@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.drying;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.WATER_DENSITY;
+
 import io.github.seamstead.materials.floor.FloorMix;
 import io.github.seamstead.materials.floor.MixPart;
 import io.github.seamstead.shared.check.Args;
@@ -35,7 +37,6 @@ public record SlipRepair(
       Source.commonPractice("15 % of the need is added for what stays in buckets and on trowels");
   private static final double SIEVE = 0.001;
   private static final double GRAIN_DENSITY = 2650;
-  private static final double WATER_DENSITY = 1000;
 
   /**
    * A part of the slip.

@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.drying;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -26,7 +28,6 @@ public record Ventilation(double changesPerDay, double roomVolume, double floorA
   public static final double SHUT = 12;
 
   private static final Source BALANCE = Source.derived("mass balance of vapour in the room");
-  private static final double KELVIN = 273.15;
 
   public Ventilation {
     Args.within("air changes a day", changesPerDay, 0.1, 20_000, "");
@@ -144,6 +145,6 @@ public record Ventilation(double changesPerDay, double roomVolume, double floorA
 
   private static double saturationDensity(double temperature) {
     return Psychrometrics.saturationPressure(temperature)
-        / (Psychrometrics.VAPOUR_GAS_CONSTANT * (temperature + KELVIN));
+        / (Psychrometrics.VAPOUR_GAS_CONSTANT * (temperature + ZERO_CELSIUS));
   }
 }

@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.floor;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.caution.Caution;
 import io.github.seamstead.shared.caution.Hazard;
 import io.github.seamstead.shared.check.Args;
@@ -28,7 +30,6 @@ public record Settlement(Range squeeze, Range decay, Range total, List<String> a
   /** Share of the thickness that rots away in time. */
   private static final Range ROT = new Range(0.03, 0.12, 0.35);
 
-  private static final double GRAVITY = 9.80665;
   private static final double CLOSED = 0.5;
   private static final double STRIP_ABOVE = 0.003;
   private static final Source COMPRESSION =
@@ -92,9 +93,10 @@ public record Settlement(Range squeeze, Range decay, Range total, List<String> a
     double load =
         steps
             .step("p", "load")
-            .formula("9.80665 * m")
+            .formula("g * m")
             .with("m", massPerArea, "kg/m2")
-            .gives(GRAVITY * massPerArea, "Pa");
+            .with("g", STANDARD_GRAVITY, "m/s2")
+            .gives(STANDARD_GRAVITY * massPerArea, "Pa");
     return steps
         .step("s", "squeeze by the load, at most half the thickness")
         .formula("t * min(m_v * p, 0.5)")

@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour) {
 
-  private static final int STEPS = 50;
+  private static final TextureGrid GRID = TestOutcomes.GRID;
   private static final double NEGLIGIBLE = 1e-6;
 
   /**
@@ -30,19 +30,19 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
    * effort first. What tests of plasticity have in common is counted, so a further one tells less.
    *
    * <p>The posterior is gathered on a grid of 2 % of mass. Cost: cells that still count, times
-   * possible outcomes: at most a few hundred thousand likelihoods.
+   * possible outcomes: at most a few hundred thousand likelihoods, of which those that depend on no
+   * soil are calculated once.
    *
    * @param finding what is known so far
    * @return the tests not done yet, possibly none
    */
   public static List<NextTest> rank(SoilFinding finding) {
-    TextureGrid grid = new TextureGrid(STEPS);
-    double[] weights = gathered(finding.texture(), grid);
-    SharedPlasticity shared = new SharedPlasticity(finding.evidence(), grid);
+    double[] weights = gathered(finding.texture());
+    SharedPlasticity shared = new SharedPlasticity(finding.evidence(), GRID);
     List<NextTest> list = new ArrayList<>();
     for (TestKind kind : TestKind.values()) {
       if (finding.evidence().stream().noneMatch(kind::done)) {
-        double cut = cut(kind, weights, grid, shared);
+        double cut = cut(kind, weights, shared);
         list.add(new NextTest(kind, cut, cut * 3600 / kind.effort()));
       }
     }
@@ -51,11 +51,11 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
   }
 
   /** Sums fine cells into the coarse cell that holds them, and drops what does not count. */
-  private static double[] gathered(TexturePosterior texture, TextureGrid coarse) {
-    double[] weights = new double[coarse.size()];
+  private static double[] gathered(TexturePosterior texture) {
+    double[] weights = new double[GRID.size()];
     TextureGrid fine = texture.grid();
     for (int cell = 0; cell < fine.size(); cell++) {
-      weights[coarse.cellAt(fine.clay(cell), fine.silt(cell))] += texture.weight(cell);
+      weights[GRID.cellAt(fine.clay(cell), fine.silt(cell))] += texture.weight(cell);
     }
     double greatest = 0;
     for (double weight : weights) {
@@ -74,60 +74,10 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
     return weights;
   }
 
-  /** How likely each outcome of a test is in a cell, given what is known; they add to one. */
-  @FunctionalInterface
-  private interface Chances {
-    double[] in(int cell);
-  }
-
-  private static Chances chances(
-      List<SoilEvidence> outcomes, TextureGrid grid, SharedPlasticity shared) {
-    if (SharedPlasticity.shares(outcomes.get(0))) {
-      List<SharedPlasticity.Seen> seen =
-          outcomes.stream().map(outcome -> new SharedPlasticity.Seen(outcome, grid)).toList();
-      return cell -> byMineral(seen, shared.minerals(cell), cell);
-    }
-    List<TextureLikelihood> likelihoods = outcomes.stream().map(SoilEvidence::likelihood).toList();
-    return cell -> {
-      double[] chances = new double[likelihoods.size()];
-      for (int k = 0; k < chances.length; k++) {
-        chances[k] = likelihoods.get(k).at(grid.clay(cell), grid.silt(cell), grid.sand(cell));
-      }
-      return addTo(new double[chances.length], chances, 1);
-    };
-  }
-
-  private static double[] byMineral(
-      List<SharedPlasticity.Seen> outcomes, double[] minerals, int cell) {
-    double[] sums = new double[outcomes.size()];
-    double[] here = new double[sums.length];
-    for (int mineral = 0; mineral < minerals.length; mineral++) {
-      for (int k = 0; k < here.length; k++) {
-        here[k] = outcomes.get(k).at(cell, mineral);
-      }
-      addTo(sums, here, minerals[mineral]);
-    }
-    return sums;
-  }
-
-  /** Adds likelihoods, scaled to a sum, to what is there. */
-  private static double[] addTo(double[] sums, double[] likelihoods, double sum) {
-    double all = 0;
-    for (double likelihood : likelihoods) {
-      all += likelihood;
-    }
-    for (int k = 0; k < sums.length; k++) {
-      sums[k] += likelihoods[k] / all * sum;
-    }
-    return sums;
-  }
-
   /** By the law of total variance: the variance of the mean clay over what may be seen. */
-  private static double cut(
-      TestKind kind, double[] weights, TextureGrid grid, SharedPlasticity shared) {
-    List<SoilEvidence> outcomes = kind.outcomes();
-    Chances chancesOf = chances(outcomes, grid, shared);
-    int count = outcomes.size();
+  private static double cut(TestKind kind, double[] weights, SharedPlasticity shared) {
+    TestOutcomes outcomes = TestOutcomes.of(kind);
+    int count = outcomes.count();
     double[] probability = new double[count];
     double[] clay = new double[count];
     double mean = 0;
@@ -136,8 +86,8 @@ public record NextTest(TestKind kind, double clayVarianceCut, double cutPerHour)
       if (weights[cell] == 0) {
         continue;
       }
-      double here = grid.clay(cell);
-      double[] chances = chancesOf.in(cell);
+      double here = GRID.clay(cell);
+      double[] chances = outcomes.in(cell, shared);
       mean += weights[cell] * here;
       square += weights[cell] * here * here;
       for (int k = 0; k < count; k++) {

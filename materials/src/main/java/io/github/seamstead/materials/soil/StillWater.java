@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.soil;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
+
 import io.github.seamstead.shared.source.Source;
 
 /** Density and viscosity of still water at atmospheric pressure. */
@@ -19,7 +21,7 @@ final class StillWater {
 
   /** mu = 1e-6 (280.68 T^-1.9 + 511.45 T^-7.7 + 61.131 T^-19.6 + 0.45903 T^-40), T in 300 K. */
   static double viscosity(double celsius) {
-    double t = (celsius + 273.15) / 300;
+    double t = (celsius + ZERO_CELSIUS) / 300;
     return 1e-6
         * (280.68 * StrictMath.pow(t, -1.9)
             + 511.45 * StrictMath.pow(t, -7.7)

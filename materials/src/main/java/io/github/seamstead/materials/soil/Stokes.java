@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.soil;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -16,9 +18,6 @@ public final class Stokes {
   /** The law and its range. */
   public static final Source SOURCE =
       Source.found("BSI", "BS 1377-2", "1990", "9.4 to 9.6, sedimentation");
-
-  /** Standard gravity, in metres per second squared. */
-  static final double GRAVITY = 9.80665;
 
   private static final double GREATEST_REYNOLDS = 1;
 
@@ -102,7 +101,8 @@ public final class Stokes {
     double viscosity = viscosityStep(celsius, steps);
     double water = densityStep(celsius, steps);
     double diameter =
-        Math.sqrt(18 * viscosity * depth / ((particleDensity - water) * GRAVITY * seconds));
+        Math.sqrt(
+            18 * viscosity * depth / ((particleDensity - water) * STANDARD_GRAVITY * seconds));
     double velocity = depth / seconds;
     checkReynolds(water * velocity * diameter / viscosity, diameter);
     return steps
@@ -112,7 +112,7 @@ public final class Stokes {
         .with("h", depth, "m")
         .with("rho_s", particleDensity, "kg/m3")
         .with("rho_w", water, "kg/m3")
-        .with("g", GRAVITY, "m/s2")
+        .with("g", STANDARD_GRAVITY, "m/s2")
         .with("t", seconds, "s")
         .from(SOURCE)
         .gives(diameter, "m");
@@ -124,13 +124,14 @@ public final class Stokes {
     checkWater(celsius, particleDensity);
     double viscosity = viscosityStep(celsius, steps);
     double water = densityStep(celsius, steps);
-    double velocity = (particleDensity - water) * GRAVITY * diameter * diameter / (18 * viscosity);
+    double velocity =
+        (particleDensity - water) * STANDARD_GRAVITY * diameter * diameter / (18 * viscosity);
     steps
         .step("v", "terminal velocity of the grain")
         .formula("(rho_s - rho_w) * g * d^2 / (18 * mu)")
         .with("rho_s", particleDensity, "kg/m3")
         .with("rho_w", water, "kg/m3")
-        .with("g", GRAVITY, "m/s2")
+        .with("g", STANDARD_GRAVITY, "m/s2")
         .with("d", diameter, "m")
         .with("mu", viscosity, "Pa s")
         .from(SOURCE)

@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.water;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.WATER_DENSITY;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -77,7 +79,7 @@ public record CompactionControl(
                 PhaseQuantity.SPECIFIC_GRAVITY, curve.specificGravity().get(),
                 PhaseQuantity.DRY_DENSITY, dryDensity,
                 PhaseQuantity.MOISTURE, moisture),
-            PhaseRelations.WATER,
+            WATER_DENSITY,
             steps);
     return new Place(dryDensity, curve.relativeCompaction(dryDensity), phases);
   }

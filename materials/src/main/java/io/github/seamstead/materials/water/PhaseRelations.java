@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.water;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.WATER_DENSITY;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -26,9 +28,6 @@ import java.util.stream.Collectors;
  */
 public final class PhaseRelations {
 
-  /** Density of water where none is stated, in kg/m³. */
-  public static final double WATER = 1000;
-
   private static final double CONSISTENT = 0.005;
   private static final double INDEPENDENT = 1e-9;
   private static final Source RELATIONS =
@@ -44,7 +43,7 @@ public final class PhaseRelations {
    * @throws IllegalArgumentException as {@link #solve(Map, double, Steps)}
    */
   public static PhaseState solve(Map<PhaseQuantity, Double> known) {
-    return solve(known, WATER, Steps.none());
+    return solve(known, WATER_DENSITY, Steps.none());
   }
 
   /**

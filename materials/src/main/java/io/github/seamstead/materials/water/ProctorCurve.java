@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.water;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.WATER_DENSITY;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -234,12 +236,12 @@ public record ProctorCurve(
         .step("rho_zav", "dry density without air at that moisture")
         .formula("G * rho_w / (1 + w * G / S)")
         .with("G", specificGravity, "")
-        .with("rho_w", PhaseRelations.WATER, "kg/m3")
+        .with("rho_w", WATER_DENSITY, "kg/m3")
         .with("w", moisture, "")
         .with("S", saturation, "")
         .from(ZERO_AIR)
         .gives(
-            specificGravity * PhaseRelations.WATER / (1 + moisture * specificGravity / saturation),
+            specificGravity * WATER_DENSITY / (1 + moisture * specificGravity / saturation),
             "kg/m3");
   }
 

@@ -1,5 +1,7 @@
 package io.github.seamstead.materials.water;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.WATER_DENSITY;
+
 import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.derivation.Calculation;
 import io.github.seamstead.shared.derivation.Steps;
@@ -11,7 +13,6 @@ public final class Saturation {
   /** Density of the grains of soil and sand, in kg/m³ (common practice). */
   public static final double GRAINS = 2650;
 
-  private static final double WATER = 1000;
   private static final Source PORES = Source.derived("all pores full of water");
 
   private Saturation() {}
@@ -33,11 +34,11 @@ public final class Saturation {
     return steps
         .step("w_s", "moisture with all pores full")
         .formula("rho_w / rho_d - rho_w / rho_s")
-        .with("rho_w", WATER, "kg/m3")
+        .with("rho_w", WATER_DENSITY, "kg/m3")
         .with("rho_d", dryDensity, "kg/m3")
         .with("rho_s", grainDensity, "kg/m3")
         .from(PORES)
-        .gives(WATER / dryDensity - WATER / grainDensity, "");
+        .gives(WATER_DENSITY / dryDensity - WATER_DENSITY / grainDensity, "");
   }
 
   /**
@@ -60,6 +61,6 @@ public final class Saturation {
    */
   public static double densestAt(double moisture) {
     Args.notNegative("moisture", moisture, "");
-    return WATER / (moisture + WATER / GRAINS);
+    return WATER_DENSITY / (moisture + WATER_DENSITY / GRAINS);
   }
 }

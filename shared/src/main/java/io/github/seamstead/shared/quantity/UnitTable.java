@@ -1,5 +1,8 @@
 package io.github.seamstead.shared.quantity;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
+import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
+
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -21,7 +24,6 @@ final class UnitTable {
   private static final double YARD = 0.9144;
   private static final double POUND = 0.45359237;
   private static final double OUNCE = POUND / 16;
-  private static final double STANDARD_GRAVITY = 9.80665;
   private static final double MILE = 5280 * FOOT;
 
   private static final Map<Dimension, Map<String, Factor>> FACTORS = factors();
@@ -121,7 +123,7 @@ final class UnitTable {
   }
 
   private static void temperatures(Units temperature) {
-    temperature.of("degC", 1).of("°C", 1).put("K", new Factor(273.15, 1, 1));
+    temperature.of("degC", 1).of("°C", 1).put("K", new Factor(ZERO_CELSIUS, 1, 1));
     temperature.put("degF", new Factor(32, 5, 9)).put("°F", new Factor(32, 5, 9));
   }
 

@@ -81,7 +81,9 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
               String each = w.length(cut.width()) + " by " + w.length(cut.height());
               lines.add(
                   new Line(
-                      "lining cloth", w.area(lining.clothArea()), lining.count() + " of " + each));
+                      "lining cloth",
+                      w.area(lining.clothArea()),
+                      "net: " + lining.count() + " that taper, " + each));
               unpriced.add("lining cloth");
             });
   }

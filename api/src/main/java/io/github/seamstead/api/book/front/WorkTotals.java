@@ -10,7 +10,7 @@ import java.util.List;
  * What a whole job takes, as the first sheet of its book says it.
  *
  * @param workingDays days on which the crew works
- * @param crewDays days of one person's work: each working day times who is wanted on it
+ * @param personDays days of one person's work: each working day times who is wanted on it
  * @param calendarDays from the first day to the end, with week-ends and drying: if every wait is as
  *     short as it may be, as likely, and if every wait is at its latest
  * @param openEnded whether a wait may last longer than was forecast
@@ -19,7 +19,7 @@ import java.util.List;
  */
 public record WorkTotals(
     double workingDays,
-    double crewDays,
+    double personDays,
     Range calendarDays,
     boolean openEnded,
     double priced,

@@ -134,7 +134,7 @@ final class CoverPages {
     table.row("panels, all of one shape", Integer.toString(lining.count()));
     table.row("width to cut", w.length(b.width()));
     table.row("height to cut", w.length(b.height()));
-    table.row("cloth in all", w.area(lining.clothArea()));
+    table.row("cloth in all, without waste", w.area(lining.clothArea()));
     table.row("mass of all", w.mass(lining.clothMass()));
     book.table(table);
   }

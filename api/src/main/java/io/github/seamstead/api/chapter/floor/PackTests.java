@@ -1,5 +1,7 @@
 package io.github.seamstead.api.chapter.floor;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.WATER_DENSITY;
+
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.CompactionPoint;
@@ -13,7 +15,6 @@ import io.github.seamstead.materials.floor.Layer;
 import io.github.seamstead.materials.water.CompactionControl;
 import io.github.seamstead.materials.water.FieldDensity;
 import io.github.seamstead.materials.water.Moisture;
-import io.github.seamstead.materials.water.PhaseRelations;
 import io.github.seamstead.materials.water.ProctorCurve;
 import io.github.seamstead.materials.water.ProctorPoint;
 import java.util.ArrayList;
@@ -40,7 +41,7 @@ final class PackTests {
   }
 
   private static PackControl control(Run run, EarthLayer pack, CompactionTest test) {
-    double gravity = test.particleDensity() / PhaseRelations.WATER;
+    double gravity = test.particleDensity() / WATER_DENSITY;
     List<ProctorPoint> points = new ArrayList<>();
     for (CompactionPoint point : test.points()) {
       points.add(ProctorPoint.ofCylinder(point.wetMass(), test.mould(), point.moisture()));
