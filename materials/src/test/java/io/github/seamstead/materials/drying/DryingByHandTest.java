@@ -174,6 +174,8 @@ class DryingByHandTest {
     assertThat(weather.index(48)).isEqualTo(24);
     assertThat(weather.index(50)).isEqualTo(26);
     assertThat(weather.index(72)).isEqualTo(24);
+    // Of thirty hours the last twenty-four: hour 31 is the one after the seventh.
+    assertThat(Weather.hourly(hours.subList(0, 30)).index(31)).isEqualTo(7);
     assertThat(weather.settledHumidity()).isCloseTo(0.5, within(1e-12));
     // 24 hours of 90 %, 12 of 40 % and 12 of 60 %; air at 0.1 to 0.57 m/s.
     AirState mean = weather.mean();
@@ -565,5 +567,23 @@ class DryingByHandTest {
   void airAtFrostCarriesNoWaterOff() {
     assertThatThrownBy(() -> Ventilation.changesFor(1, 10, -1, 0.5, 0.9, Steps.none()))
         .hasMessageContaining("frost");
+  }
+
+  /** One doubt alone spreads the days as well. */
+  @Test
+  void eitherDoubtSpreadsTheDays() {
+    DryingSlab coat = DryingSlab.sealed(0.02, 1750, 0.18, EARTH);
+    Weather air = Weather.constant(new AirState(18, 0.6, 0.2));
+    DryingCriteria criteria = DryingCriteria.wetLaid(0.14, EARTH);
+    Range one = Range.exactly(1);
+    Range some = new Range(0.5, 1, 2);
+    for (DryingDoubt doubt : List.of(new DryingDoubt(some, one), new DryingDoubt(one, some))) {
+      Milestone dry = DryingForecast.of(coat, air, criteria, doubt, 365).milestones().get(2);
+      assertThat(dry.soonest().orElseThrow()).isLessThan(0.95 * dry.likely().orElseThrow());
+      assertThat(dry.latest().orElseThrow()).isGreaterThan(1.05 * dry.likely().orElseThrow());
+    }
+    Milestone sure =
+        DryingForecast.of(coat, air, criteria, new DryingDoubt(one, one), 365).milestones().get(2);
+    assertThat(sure.soonest()).isEqualTo(sure.latest());
   }
 }

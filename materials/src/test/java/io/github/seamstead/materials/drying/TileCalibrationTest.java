@@ -116,4 +116,26 @@ class TileCalibrationTest {
     assertThat(TileCalibration.of(tile(0.1, 1, 0), ROOM).plausible()).isFalse();
     assertThat(TileCalibration.of(tile(0.6, 1.2, 0.06), ROOM).plausible()).isFalse();
   }
+
+  /** A scale that is a kilogram off says nothing: what is published stays. */
+  @Test
+  void aScaleThatSaysNothingLeavesWhatIsPublished() {
+    TestTile exact = tile(1, 1, 0);
+    TileCalibration fit =
+        TileCalibration.of(new TestTile(TILE, AREA, exact.weighings(), 1), ROOM);
+    assertThat(fit.diffusivity().likely()).isCloseTo(1, within(0.01));
+    assertThat(fit.diffusivity().high()).isCloseTo(Math.sqrt(10), within(0.05));
+    assertThat(fit.exchange().low()).isCloseTo(1 / 1.4, within(0.01));
+    assertThat(fit.exchange().high()).isCloseTo(1.4, within(0.02));
+  }
+
+  /** Losses count from the first weighing, also where it came a day after the filling. */
+  @Test
+  void lossesCountFromTheFirstWeighing() {
+    List<TestTile.Weighing> all = tile(0.6, 1.2, 0).weighings();
+    TestTile later = new TestTile(TILE, AREA, all.subList(1, all.size()), SCALE);
+    TileCalibration fit = TileCalibration.of(later, ROOM);
+    assertThat(fit.diffusivity().likely()).isCloseTo(0.6, within(0.03));
+    assertThat(fit.exchange().likely()).isCloseTo(1.2, within(0.05));
+  }
 }

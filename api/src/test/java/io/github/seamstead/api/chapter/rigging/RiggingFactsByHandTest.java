@@ -287,7 +287,9 @@ class RiggingFactsByHandTest {
     double slope = Math.atan2(3, 2 * Math.sqrt(2));
     near(f, "/anchoring/drainageHipSlope_rad", slope);
     assertThat(f.noughts("/anchoring")).isSubsetOf(Set.of("/pullAngle_rad"));
-    assertThat(f.number("/anchoring/pullAngle_rad")).isBetween(0.0, Math.PI / 2);
+    assertThat(f.number("/anchoring/pullAngle_rad"))
+        .isEqualTo(f.plan().anchoring().orElseThrow().screen().pullAngle())
+        .isBetween(0.0, Math.PI / 2);
     assertThat(f.worked("assembly.anchor"))
         .containsExactly(
             "assembly.anchor.ballast",
@@ -328,8 +330,11 @@ class RiggingFactsByHandTest {
     Fixture f =
         planned(",\n   \"pegs\": {\"pulls\": [\"2 kN\", \"2.1 kN\", \"2.2 kN\", \"2.3 kN\"]}", "");
     assertThat(f.at("/anchoring/pegHolding_N").isMissingNode()).isTrue();
+    AnchoringPart part = f.plan().anchoring().orElseThrow();
     assertThat(f.cautions(Chapter.ANCHORING))
-        .anyMatch(c -> c.contains("A pull test holds for one soil"));
+        .anyMatch(c -> c.contains("A pull test holds for one soil"))
+        .containsAll(part.screen().cautions().stream().map(c -> c.text()).toList())
+        .contains(part.ballast().caution().text());
     assertThat(f.read(Chapter.ANCHORING))
         .anyMatch(line -> line.startsWith("Test the pegs in your own ground"));
   }
