@@ -21,7 +21,7 @@ class MutantsLeftTest {
 
   private static final Pattern HEADING =
       Pattern.compile(
-          "(\\w+)\\.(\\w+): (\\d+) mutants, (\\d+) killed, (\\d+) alive"
+          "(\\w+)\\.([\\w.]+): (\\d+) mutants, (\\d+) killed, (\\d+) alive"
               + "(?:, of them (\\d+) words and (\\d+) edges)?");
 
   private record Measured(
@@ -75,7 +75,11 @@ class MutantsLeftTest {
     for (Measured one : measured()) {
       Path room =
           Path.of(
-              "..", one.module(), "src/main/java/io/github/seamstead", one.module(), one.room());
+              "..",
+              one.module(),
+              "src/main/java/io/github/seamstead",
+              one.module(),
+              one.room().replace('.', '/'));
       assertThat(room).isDirectory();
       String sources;
       try (Stream<Path> files = Files.list(room)) {

@@ -14,6 +14,9 @@ final class Filler {
 
   private static final int NEIGHBOURS = 40;
 
+  /** More than rounding can move a place, in metres: nothing that could be nearer is left out. */
+  private static final double HAIR = 1e-6;
+
   private final NestSetup setup;
   private final Nest nest;
   private final int[] placed;
@@ -23,6 +26,20 @@ final class Filler {
   private double bestKey;
   private int bestRegion;
   private double bestAngle;
+
+  /** Where the piece that is placed may have its origin in the region that is looked at. */
+  private double loX;
+
+  private double hiX;
+  private double loY;
+  private double hiY;
+
+  /** The least that is added to a place to have its key. */
+  private double reach;
+
+  /** How far off the line of a hem, times its length, is on it. */
+  private double onLine;
+
   private BooleanSupplier stop = () -> false;
   private boolean cut;
 
@@ -101,10 +118,18 @@ final class Filler {
     }
     double x0 = nest.minX(r, o);
     double x1 = nest.maxX(r, o);
-    offer(i, r, x0, nest.minY(r, o));
-    offer(i, r, x0, nest.maxY(r, o));
-    offer(i, r, x1, nest.minY(r, o));
-    offer(i, r, x1, nest.maxY(r, o));
+    double y0 = nest.minY(r, o);
+    double y1 = nest.maxY(r, o);
+    loX = Math.min(x0, x1);
+    hiX = Math.max(x0, x1);
+    loY = Math.min(y0, y1);
+    hiY = Math.max(y0, y1);
+    reach = nest.turns.maxX[o] + 1e-3 * (loY + nest.turns.maxY[o]);
+    onLine = g.line[r] ? 1e-12 * (1 + StrictMath.hypot(g.x1[r] - g.x0[r], g.y1[r] - g.y0[r])) : 0;
+    offer(i, r, x0, y0);
+    offer(i, r, x0, y1);
+    offer(i, r, x1, y0);
+    offer(i, r, x1, y1);
     for (int j = nest.pieces; j < nest.all && !isCut(); j++) {
       touches(i, j, r);
     }
@@ -121,9 +146,18 @@ final class Filler {
     }
   }
 
+  /** Whether no place from here on along the stock is nearer to its beginning than the best. */
+  private boolean isBeyond(double x) {
+    return Math.max(loX, Math.min(hiX, x)) + reach > bestKey + HAIR;
+  }
+
   private void touches(int i, int j, int r) {
     int oj = nest.orientation[j];
     int o = nest.turnIn(i, r);
+    // A piece that touches another lies no farther back than with its end at the other's beginning.
+    if (isBeyond(nest.x[j] + nest.turns.minX[oj] - nest.turns.maxX[o] - 2 * nest.turns.pad)) {
+      return;
+    }
     if (nest.turns.byParts(oj, o)) {
       corners(i, j, r);
       return;
@@ -136,6 +170,9 @@ final class Filler {
       double ay = nest.y[j] + s * fit.segments[k] + c * fit.segments[k + 1];
       double ux = c * fit.segments[k + 2] - s * fit.segments[k + 3];
       double uy = s * fit.segments[k + 2] + c * fit.segments[k + 3];
+      if (isBeyond(Math.min(ax, ax + ux * fit.segments[k + 4]))) {
+        continue;
+      }
       offer(i, r, ax, ay);
       crossing(i, r, ax, ay, ux, uy, fit.segments[k + 4]);
     }
@@ -198,19 +235,14 @@ final class Filler {
   }
 
   private void offer(int i, int r, double px, double py) {
-    Regions g = nest.regions;
-    int o = nest.turnIn(i, r);
-    double loX = Math.min(nest.minX(r, o), nest.maxX(r, o));
-    double hiX = Math.max(nest.minX(r, o), nest.maxX(r, o));
-    double loY = Math.min(nest.minY(r, o), nest.maxY(r, o));
-    double hiY = Math.max(nest.minY(r, o), nest.maxY(r, o));
     double slack = NoFit.TOUCH;
     if (px < loX - slack || px > hiX + slack || py < loY - slack || py > hiY + slack) {
       return;
     }
     double x = Math.max(loX, Math.min(hiX, px));
     double y = Math.max(loY, Math.min(hiY, py));
-    if (g.line[r] && !onLine(r, x, y)) {
+    int o = nest.turnIn(i, r);
+    if (nest.regions.line[r] && !onLine(r, x, y)) {
       return;
     }
     double key = x + nest.turns.maxX[o] + 1e-3 * (y + nest.turns.maxY[o]);
@@ -228,6 +260,6 @@ final class Filler {
     double ex = g.x1[r] - g.x0[r];
     double ey = g.y1[r] - g.y0[r];
     double off = Math.abs((x - g.x0[r]) * ey - (y - g.y0[r]) * ex);
-    return off <= 1e-12 * (1 + StrictMath.hypot(ex, ey));
+    return off <= onLine;
   }
 }

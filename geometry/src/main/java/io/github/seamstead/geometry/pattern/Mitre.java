@@ -100,11 +100,13 @@ public final class Mitre {
   }
 
   static double requireLimit(double limit) {
-    Args.require(
-        limit >= 1 && Double.isFinite(limit),
-        "mitre limit",
-        Numbers.plain(limit),
-        "must be 1 or more, or seams lose their allowance");
+    if (!(limit >= 1 && Double.isFinite(limit))) {
+      Args.require(
+          false,
+          "mitre limit",
+          Numbers.plain(limit),
+          "must be 1 or more, or seams lose their allowance");
+    }
     return limit;
   }
 }

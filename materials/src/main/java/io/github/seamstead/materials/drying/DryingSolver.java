@@ -90,10 +90,6 @@ final class DryingSolver {
     return moisture;
   }
 
-  double capacity(int cell) {
-    return capacity[cell];
-  }
-
   /** What a step did: the error of the mean moisture by the first-order method, and the water. */
   record Outcome(boolean solved, double error, double evaporated) {
 

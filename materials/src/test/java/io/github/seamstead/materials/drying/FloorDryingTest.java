@@ -128,4 +128,51 @@ class FloorDryingTest {
   private static double likely(DryingForecast forecast) {
     return forecast.milestones().get(2).likely().orElseThrow();
   }
+
+  @Test
+  void aPackIsCoveredDampAndACoatIsAwaited() {
+    BuildUp floor = floor();
+    assertThat(FloorDrying.isCoveredDamp(floor, 0)).as("a sheet").isFalse();
+    assertThat(FloorDrying.isCoveredDamp(floor, 1)).as("a pack under a coat").isTrue();
+    assertThat(FloorDrying.isCoveredDamp(floor, 2)).as("a coat").isFalse();
+    // The pack waits a day at most, a coat until it is dry.
+    assertThat(FloorDrying.daysToNext(floor, 1, 40)).isEqualTo(1);
+    assertThat(FloorDrying.daysToNext(floor, 1, 0.5)).isEqualTo(0.5);
+    assertThat(FloorDrying.daysToNext(floor, 2, 40)).isEqualTo(40);
+    assertThatThrownBy(() -> FloorDrying.daysToNext(floor, 2, -1))
+        .hasMessageContaining("days to dry");
+    BuildUp bare =
+        BuildUp.level(
+            Footprint.regular(6, 2.4),
+            List.of(
+                EarthLayer.dryPack(mix("pack", 0.09)),
+                new MembraneLayer("sheet", 4, 25, 0.2, 0.1)));
+    assertThat(FloorDrying.isCoveredDamp(bare, 0)).as("a pack under a sheet").isFalse();
+    BuildUp last =
+        BuildUp.level(Footprint.regular(6, 2.4), List.of(EarthLayer.dryPack(mix("pack", 0.09))));
+    assertThat(FloorDrying.isCoveredDamp(last, 0)).as("a pack on top").isFalse();
+  }
+
+  @Test
+  void theLowestLayerCountsAndNoLayerBeyondTheLast() {
+    BuildUp floor =
+        BuildUp.level(
+            Footprint.regular(6, 2.4),
+            List.of(
+                EarthLayer.dryPack(mix("pack", 0.09)),
+                EarthLayer.coat("coat", 0.02, mix("coat", 0.18))));
+    DryingSlab coat = FloorDrying.slab(floor, 1, layer -> layer.mix().placingMoisture(), EARTH);
+    assertThat(coat.baseThickness()).isCloseTo(0.05, within(1e-12));
+    assertThat(coat.baseMoisture()).isCloseTo(0.09, within(1e-12));
+    assertThatThrownBy(() -> slab(4)).hasMessageContaining("layer: given 4");
+  }
+
+  @Test
+  void aCoatDriesByItsLimitAndAPackStandsAtOnce() {
+    List<EarthLayer> layers = floor().earth().stream().map(q -> q.layer()).toList();
+    DryingCriteria pack = FloorDrying.criteria(layers.get(0), 0.09, 0.14, EARTH);
+    assertThat(pack.states().get(0).name()).isEqualTo("walkable, as rammed");
+    DryingCriteria coat = FloorDrying.criteria(layers.get(1), 0.18, 0.15, EARTH);
+    assertThat(coat.states().get(0)).isEqualTo(new DryingCriteria.State("firm", 0.15));
+  }
 }

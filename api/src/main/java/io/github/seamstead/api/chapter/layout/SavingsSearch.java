@@ -33,6 +33,9 @@ final class SavingsSearch {
   /** Placements after which no further change is planned, at the least effort. */
   private static final long MOST_WORK = 1_000_000;
 
+  /** What drawing the panels anew takes, as placements for each two of its pieces. */
+  private static final long DRAWING = 8;
+
   private final Run run;
   private final CoverPart cover;
   private final LayoutPart layout;
@@ -161,6 +164,7 @@ final class SavingsSearch {
       Optional<CoverPart> drawn = varied.parts().one(CoverPart.class);
       Optional<LayoutPart> laid = varied.parts().one(LayoutPart.class);
       work += laid.map(l -> l.result().workUsed()).orElse(0L);
+      work += drawn.map(SavingsSearch::drawing).orElse(0L);
       List<String> unmet =
           varied.unmet().stream()
               .filter(u -> u.chapter() != Chapter.LAYOUT || u.fault().isPresent())
@@ -178,6 +182,12 @@ final class SavingsSearch {
       String why = e.faults().stream().map(JobFault::text).findFirst().orElse("it has a fault");
       notTried.add(new Savings.NotTried(lever, why));
     }
+  }
+
+  /** Panels are put together and tried side by side, so that it grows with their square. */
+  private static long drawing(CoverPart drawn) {
+    long pieces = drawn.cuts().stream().mapToInt(shape -> shape.pieces().size()).sum();
+    return DRAWING * pieces * pieces;
   }
 
   private ClothSaving saving(

@@ -1,0 +1,275 @@
+package io.github.seamstead.api.testing;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.github.seamstead.api.book.Book;
+import io.github.seamstead.api.chapter.Chapter;
+import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.job.Diary;
+import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.results.ResultsJson;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A small document planned with its worked sums, and what the plan tells of it. */
+public final class Fixture {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final JobPlan plan;
+  private final JsonNode results;
+  private Optional<Book> book = Optional.empty();
+
+  private Fixture(JobPlan plan) {
+    this.plan = plan;
+    try {
+      results = JSON.readTree(ResultsJson.text(plan));
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Plans a document.
+   *
+   * @param text the document
+   * @param chapters those asked for; none for all
+   * @return what its plan tells
+   */
+  public static Fixture of(String text, Chapter... chapters) {
+    return new Fixture(
+        JobPlanner.plan(JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), options(chapters)));
+  }
+
+  /**
+   * Plans what is left of a document by its diary.
+   *
+   * @param text the document
+   * @param diary what was done
+   * @return what its plan tells
+   */
+  public static Fixture of(String text, Diary diary) {
+    return new Fixture(
+        JobPlanner.plan(JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), diary, options()));
+  }
+
+  private static PlanOptions options(Chapter... chapters) {
+    PlanOptions usual = PlanOptions.defaults();
+    Set<Chapter> asked =
+        chapters.length == 0 ? usual.chapters() : EnumSet.copyOf(List.of(chapters));
+    return new PlanOptions(
+        usual.effort(),
+        usual.seed(),
+        true,
+        asked,
+        usual.timeLimit(),
+        usual.progress(),
+        usual.cancellation());
+  }
+
+  /**
+   * Gives the plan.
+   *
+   * @return the plan
+   */
+  public JobPlan plan() {
+    return plan;
+  }
+
+  /**
+   * Gives a part of the results.
+   *
+   * @param pointer where it stands, such as {@code /floor/earth/0}
+   * @return the part; a missing node where there is none
+   */
+  public JsonNode at(String pointer) {
+    return results.at(pointer);
+  }
+
+  /**
+   * Gives a number of the results.
+   *
+   * @param pointer where it stands
+   * @return the number
+   */
+  public double number(String pointer) {
+    JsonNode node = at(pointer);
+    if (!node.isNumber()) {
+      throw new IllegalArgumentException(pointer + " is no number but " + node);
+    }
+    return node.asDouble();
+  }
+
+  /**
+   * Names what a part of the results holds of noughts, empty texts and lists, and of what is false.
+   *
+   * @param pointer where the part stands
+   * @return the places, without the numbers of lists, in order of their names
+   */
+  public Set<String> noughts(String pointer) {
+    Set<String> found = new TreeSet<>();
+    noughts("", at(pointer), found);
+    return found;
+  }
+
+  private static void noughts(String path, JsonNode node, Set<String> found) {
+    boolean nought =
+        node.isMissingNode()
+            || node.isNull()
+            || (node.isContainerNode() && node.isEmpty())
+            || (node.isNumber() && node.asDouble() == 0)
+            || (node.isTextual() && node.asText().isEmpty())
+            || (node.isBoolean() && !node.asBoolean());
+    if (nought) {
+      found.add(path);
+    }
+    node.fields().forEachRemaining(f -> noughts(path + "/" + f.getKey(), f.getValue(), found));
+    if (node.isArray()) {
+      node.forEach(one -> noughts(path, one, found));
+    }
+  }
+
+  /**
+   * Names the keys that a part of the results has.
+   *
+   * @param pointer where the part stands
+   * @return the keys in order of their names
+   */
+  public Set<String> keys(String pointer) {
+    Set<String> keys = new TreeSet<>();
+    at(pointer).fieldNames().forEachRemaining(keys::add);
+    return keys;
+  }
+
+  /**
+   * Names the sums that were worked.
+   *
+   * @param prefix the start of the identifiers asked for
+   * @return their identifiers in order of their names
+   */
+  public Set<String> worked(String prefix) {
+    Set<String> ids = new TreeSet<>();
+    plan.derivations().stream()
+        .map(d -> d.id())
+        .filter(id -> id.startsWith(prefix))
+        .forEach(ids::add);
+    return ids;
+  }
+
+  /**
+   * Names what was assumed.
+   *
+   * @return the places of the document with the values, {@code place: value}
+   */
+  public List<String> assumed() {
+    return plan.assumptions().stream().map(a -> a.path() + ": " + a.value()).toList();
+  }
+
+  /**
+   * Gives the texts of the cautions of a chapter.
+   *
+   * @param chapter the chapter
+   * @return the texts in their order
+   */
+  public List<String> cautions(Chapter chapter) {
+    return plan.cautions().stream()
+        .filter(c -> c.chapter() == chapter)
+        .map(c -> c.caution().text())
+        .toList();
+  }
+
+  /**
+   * Gives what cannot be met in a chapter.
+   *
+   * @param chapter the chapter
+   * @return the texts in their order
+   */
+  public List<String> unmet(Chapter chapter) {
+    return plan.unmet().stream().filter(u -> u.chapter() == chapter).map(u -> u.what()).toList();
+  }
+
+  /**
+   * Gives what is left out in a chapter.
+   *
+   * @param chapter the chapter
+   * @return the reasons in their order
+   */
+  public List<String> skipped(Chapter chapter) {
+    return plan.notPlanned().stream()
+        .filter(n -> n.chapter() == chapter)
+        .map(n -> n.reason())
+        .toList();
+  }
+
+  /**
+   * Gives the book.
+   *
+   * @return the book, made once
+   */
+  public Book book() {
+    if (book.isEmpty()) {
+      book = Optional.of(Book.of(plan));
+    }
+    return book.orElseThrow();
+  }
+
+  /**
+   * Gives the lists of the book.
+   *
+   * @return texts by file name
+   */
+  public Map<String, String> lists() {
+    return book().lists();
+  }
+
+  /**
+   * Gives the page of a chapter.
+   *
+   * @param chapter the chapter
+   * @return its markup
+   */
+  public String page(Chapter chapter) {
+    String html = book().html();
+    int start = html.indexOf(">" + chapter.title() + "</h2>");
+    if (start < 0) {
+      throw new IllegalArgumentException("no page of " + chapter);
+    }
+    int end = html.indexOf("<h2", start);
+    return html.substring(start, end < 0 ? html.length() : end);
+  }
+
+  /**
+   * Gives the page of a chapter as it is read: one line for each row, paragraph and heading.
+   *
+   * @param chapter the chapter
+   * @return the lines, the cells of a row with {@code " | "} between
+   */
+  public List<String> read(Chapter chapter) {
+    List<String> lines = new ArrayList<>();
+    Matcher blocks =
+        Pattern.compile("<(tr|p|h3|li|caption|figcaption)\\b[^>]*>(.*?)</\\1>", Pattern.DOTALL)
+            .matcher(page(chapter));
+    while (blocks.find()) {
+      lines.add(
+          blocks
+              .group(2)
+              .replaceAll("</t[dh]>\\s*<t[dh][^>]*>", " | ")
+              .replaceAll("<[^>]*>", "")
+              .replace('\u00a0', ' ')
+              .strip());
+    }
+    return lines;
+  }
+}
