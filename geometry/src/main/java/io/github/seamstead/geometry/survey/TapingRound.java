@@ -137,7 +137,7 @@ public record TapingRound(List<Stand> stands) {
         // them.
         corners().forEach(i -> readings.add(distance(Node.base(after(i, 1)), Node.base(i))));
       }
-      if (sides > 4) {
+      if (sides > 5) {
         corners().forEach(i -> readings.add(distance(Node.base(i), Node.base(after(i, 2)))));
       }
       IntStream.rangeClosed(2, sides).forEach(i -> readings.add(rise(Node.base(1), Node.base(i))));

@@ -49,7 +49,7 @@ final class WrittenDigits {
         continue;
       }
       int next = i + 1;
-      if (next < text.length() && (text.charAt(next) == '.' || text.charAt(next) == ',')) {
+      if (next < text.length() && text.charAt(next) == '.') {
         next++;
       }
       if (next < text.length()

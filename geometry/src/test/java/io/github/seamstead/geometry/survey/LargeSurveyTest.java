@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The largest survey: 64 sides with an opening, 129 nodes, 387 unknowns. */
+@Tag("dear")
 class LargeSurveyTest {
 
   @Test

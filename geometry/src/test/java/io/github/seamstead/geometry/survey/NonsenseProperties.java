@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 
 /** Readings that fit no frame: an answer with finite numbers, or one clear message. */
+@Tag("dear")
 class NonsenseProperties {
 
   @Property(tries = 100, seed = "2026110043")

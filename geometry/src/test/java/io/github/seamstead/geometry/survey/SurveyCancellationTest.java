@@ -17,9 +17,11 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Thousands of readings are let go of soon, wherever their adjustment is. */
+@Tag("dear")
 class SurveyCancellationTest {
 
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();

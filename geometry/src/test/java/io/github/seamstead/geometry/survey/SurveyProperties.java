@@ -14,11 +14,13 @@ import java.util.Random;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.geometry.euclidean.threed.Vector3D;
 
 /** Invariants of every adjustment. */
+@Tag("dear")
 class SurveyProperties {
 
   @Property(tries = 60, seed = "2026110035")

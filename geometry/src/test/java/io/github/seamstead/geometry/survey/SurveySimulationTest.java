@@ -9,12 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * What the statistics promise, counted. A few surveys of each kind in every build; {@code
  * -Dseamstead.simulated.surveys=1000} counts as many and leaves the table in the build folder.
  */
+@Tag("dear")
 class SurveySimulationTest {
 
   private static final int FEW = 12;

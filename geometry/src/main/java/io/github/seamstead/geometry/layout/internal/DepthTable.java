@@ -8,8 +8,8 @@ import java.util.IdentityHashMap;
  *
  * <p>Places are judged by the million, a few pairs each, so that what an evaluation costs is how
  * often it waits for memory. So a cell is one word: nothing where the pieces lie apart; inside the
- * no-fit region the depth as a plane over the cell; at its boundary where to find the half-planes
- * and segments that decide, which lie in one row. Inside, where the overlap is deeper than the part
+ * no-fit region the depth as a plane over the cell; at its boundary the straight side that decides
+ * ({@link StraightSides}), or where to find the half-planes and segments, in one row. Inside, where the overlap is deeper than the part
  * of a cell, depths are near ones; at the boundary they are exact, so that touching is told from
  * overlapping everywhere to {@link NoFit#TOUCH}.
  *
@@ -29,7 +29,11 @@ final class DepthTable {
 
   private static final int CHANGES = (1 << 7) - 1;
 
+  /** What the last two bits of a word tell: a row, a plane over the cell, or a straight side. */
+  private static final int ROW = 1;
+
   private static final int INSIDE = 2;
+  private static final int SIDE = 3;
 
   private final int turns;
 
@@ -46,6 +50,11 @@ final class DepthTable {
 
   private double[] pool = new double[1024];
   private int poolSize;
+
+  /** Outward normal x and y and offset of each straight side. */
+  private double[] sides = new double[192];
+
+  private int sideCount;
 
   DepthTable(int turns) {
     this.turns = turns;
@@ -75,10 +84,30 @@ final class DepthTable {
     return h;
   }
 
+  double minX(int h) {
+    return head[h];
+  }
+
+  double minY(int h) {
+    return head[h + 1];
+  }
+
+  /** Cells per length. */
+  double perX(int h) {
+    return head[h + 2];
+  }
+
+  double perY(int h) {
+    return head[h + 3];
+  }
+
   /** The word of the cell in which a move lies; 0 if the pieces lie apart there. */
   int cell(int h, double dx, double dy) {
-    double atX = (dx - head[h]) * head[h + 2];
-    double atY = (dy - head[h + 1]) * head[h + 3];
+    return cellAt(h, (dx - head[h]) * head[h + 2], (dy - head[h + 1]) * head[h + 3]);
+  }
+
+  /** As the other, for a move counted in cells from the left and low end. */
+  int cellAt(int h, double atX, double atY) {
     if (!(atX > 0 && atX < DepthGrid.SIZE && atY > 0 && atY < DepthGrid.SIZE)) {
       return 0;
     }
@@ -88,15 +117,53 @@ final class DepthTable {
     return cells[first + row * DepthGrid.SIZE + column];
   }
 
-  /** Whether a cell lies inside the region. */
+  /** Whether a cell's depth is one linear function. */
+  static boolean isLinear(int cell) {
+    return (cell & INSIDE) != 0;
+  }
+
+  /** Whether the linear function is only near the depth. */
   static boolean isInside(int cell) {
     return (cell & 3) == INSIDE;
   }
 
+  /** The depth at a move in a cell where it is one linear function. */
+  double depthLinear(int h, int cell, double dx, double dy) {
+    return isInside(cell) ? depthInside(h, cell, dx, dy) : depthAtSide(cell, dx, dy);
+  }
+
+  private double depthAtSide(int cell, double dx, double dy) {
+    int at = cell >>> 2;
+    double depth = sides[at + 2] - sides[at] * dx - sides[at + 1] * dy;
+    return depth > NoFit.TOUCH ? depth : 0;
+  }
+
+  /**
+   * The way out at a move where one straight side decides.
+   *
+   * @param exit takes the move, in the region's frame
+   * @return its length, 0 if there is no overlap
+   */
+  double exitAtSide(int cell, double dx, double dy, double[] exit) {
+    double depth = depthAtSide(cell, dx, dy);
+    exit[0] = depth * sides[cell >>> 2];
+    exit[1] = depth * sides[(cell >>> 2) + 1];
+    return depth;
+  }
+
+  /** Whether one straight side decides in a cell. */
+  static boolean isSide(int cell) {
+    return (cell & 3) == SIDE;
+  }
+
   /** The depth at a move in a cell that lies inside the region. */
   double depthInside(int h, int cell, double dx, double dy) {
-    double atX = (dx - head[h]) * head[h + 2];
-    double atY = (dy - head[h + 1]) * head[h + 3];
+    return depthInsideAt(
+        h, cell, (dx - head[h]) * head[h + 2], (dy - head[h + 1]) * head[h + 3]);
+  }
+
+  /** As the other, for a move counted in cells from the left and low end. */
+  double depthInsideAt(int h, int cell, double atX, double atY) {
     double u = atX - (int) atX;
     double v = atY - (int) atY;
     double base = (cell >>> 18) * head[h + 5];
@@ -106,6 +173,9 @@ final class DepthTable {
 
   /** The depth at a move in a cell on the boundary, exact. */
   double depthAtBoundary(int cell, double dx, double dy) {
+    if (isSide(cell)) {
+      return depthAtSide(cell, dx, dy);
+    }
     double[] p = pool;
     int at = cell >>> 2;
     int parts = (int) p[at++];
@@ -150,13 +220,20 @@ final class DepthTable {
     head[h + 6] = Math.max(1 / grid.perX, 1 / grid.perY) / CHANGES;
     int[] rows = new int[grid.start.length];
     Arrays.fill(rows, -1);
+    StraightSides straight = new StraightSides(grid);
+    int[] packed = new int[grid.fit.segments.length / 5];
+    Arrays.fill(packed, -1);
     for (int k = 0; k < many; k++) {
       int code = grid.codes[k];
       if (code > 0) {
-        if (rows[code] < 0) {
-          rows[code] = row(grid, code);
+        int side = straight.of(k);
+        if (side == StraightSides.MIXED) {
+          rows[code] = rows[code] < 0 ? row(grid, code) : rows[code];
+          cells[cellCount] = 4 * rows[code] + ROW;
+        } else if (side != StraightSides.APART) {
+          packed[side / 5] = packed[side / 5] < 0 ? side(grid.fit, side) : packed[side / 5];
+          cells[cellCount] = 4 * packed[side / 5] + SIDE;
         }
-        cells[cellCount] = 4 * rows[code] + 1;
       } else if (code < 0) {
         cells[cellCount] = plane(grid, k, head[h + 5], head[h + 6]);
       }
@@ -199,6 +276,20 @@ final class DepthTable {
     for (int i = 0; i < segments; i++) {
       push(fit.segments, grid.pool[at++], 5);
     }
+    return begin;
+  }
+
+  /** Writes a straight side and gives where it begins. */
+  private int side(NoFit fit, int segment) {
+    if (sideCount + 3 > sides.length) {
+      sides = Arrays.copyOf(sides, 2 * sides.length);
+    }
+    int begin = sideCount;
+    double[] s = fit.segments;
+    sides[begin] = s[segment + 3];
+    sides[begin + 1] = -s[segment + 2];
+    sides[begin + 2] = s[segment] * s[segment + 3] - s[segment + 1] * s[segment + 2];
+    sideCount += 3;
     return begin;
   }
 

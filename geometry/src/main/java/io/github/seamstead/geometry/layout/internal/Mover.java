@@ -27,9 +27,9 @@ final class Mover {
   private final FastRandom random;
   private final Touches touches;
   private final double[] exit = new double[2];
-  private final int[] around;
   private final Kept kept;
   private final Faces faces = new Faces();
+  private final Vicinity vicinity;
   private double clampedX;
   private double clampedY;
 
@@ -37,7 +37,7 @@ final class Mover {
     this.nest = nest;
     this.random = random;
     touches = new Touches(nest, random);
-    around = new int[nest.all];
+    vicinity = nest.vicinity();
     int part = nest.pieces > MANY ? 2 : 1;
     wide = tuning.wide() / part;
     near = tuning.near() / part;
@@ -172,6 +172,7 @@ final class Mover {
     int o = nest.turnIn(i, r);
     turn(i, r, kept.angle[k]);
     faces.begin(nest, r, o);
+    vicinity.gather(i, o, kept.x[k], kept.y[k]);
     for (int round = 0; round < ROUNDS && kept.loss[k] > 0; round++) {
       double px = kept.x[k];
       double py = kept.y[k];
@@ -179,23 +180,26 @@ final class Mover {
       int known = faces.count();
       double sumX = 0;
       double sumY = 0;
-      int count = nest.meet(i, o, px, py, around);
+      if (!vicinity.covers(px, py)) {
+        vicinity.gather(i, o, px, py);
+      }
+      int count = vicinity.meet(px, py);
       for (int m = 0; m < count; m++) {
-        double deep = nest.exit(around[m], o, px, py, exit);
+        double deep = vicinity.exit(m, px, py, exit);
         if (deep > 0) {
           sumX += exit[0];
           sumY += exit[1];
-          slide(i, k, r, o, px + exit[0], py + exit[1]);
+          slide(k, r, o, px + exit[0], py + exit[1]);
           if (deep > NoFit.TOUCH) {
             faces.add(px, py, exit[0] / deep, exit[1] / deep, deep);
           }
         }
       }
-      slide(i, k, r, o, px + sumX, py + sumY);
+      slide(k, r, o, px + sumX, py + sumY);
       for (int f = known; f < faces.count() && kept.loss[k] > 0; f++) {
         int crossings = faces.cross(f);
         for (int c = 0; c < crossings; c++) {
-          slide(i, k, r, o, faces.x(c), faces.y(c));
+          slide(k, r, o, faces.x(c), faces.y(c));
         }
       }
       if (kept.loss[k] >= before) {
@@ -233,9 +237,9 @@ final class Mover {
     return kept.loss[k];
   }
 
-  private boolean slide(int i, int k, int r, int o, double px, double py) {
+  private boolean slide(int k, int r, int o, double px, double py) {
     clamp(r, o, px, py);
-    double l = nest.evaluate(i, o, clampedX, clampedY, kept.loss[k]);
+    double l = vicinity.evaluate(clampedX, clampedY, kept.loss[k]);
     if (l >= kept.loss[k]) {
       return false;
     }

@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Nest {
 
-  /** Stands for the cell of a pair that has no grid. */
-  private static final int UNKNOWN = -1;
-
   public final Orientations turns;
   public final Regions regions;
   public final int pieces;
@@ -31,10 +28,8 @@ public final class Nest {
   public final double[] y;
   private final BoxIndex boxes;
   private final int[] met;
-  private final int[] metCell;
   private final DepthTable depths;
-  private final double[] metX;
-  private final double[] metY;
+  private final Losses losses;
 
   private @Nullable Pairs pairs;
 
@@ -75,10 +70,8 @@ public final class Nest {
     y = new double[all];
     boxes = new BoxIndex(all);
     met = new int[all];
-    metCell = new int[all];
     depths = this.turns.depths();
-    metX = new double[all];
-    metY = new double[all];
+    losses = new Losses(this, boxes, depths);
     for (int i = 0; i < obstacles.length; i++) {
       int k = pieces + i;
       put(k, (int) obstacles[i][0], obstacles[i][1], obstacles[i][2]);
@@ -222,76 +215,29 @@ public final class Nest {
   }
 
   /**
-   * Sum of weighted depths of a piece at a place; stops early once it exceeds a limit. Most places
-   * looked at are poor, so the depths that a grid tells at once are summed first, those of regions
-   * near whose boundary the piece lies after them.
+   * Sum of weighted depths of a piece at a place; stops early once it exceeds a limit.
    *
    * @return the sum, or any value of at least {@code limit} if the sum is at least that
    */
   public double evaluate(int i, int o, double px, double py, double limit) {
     work++;
-    boxes.aim(px + turns.minX[o], px + turns.maxX[o], py + turns.minY[o], py + turns.maxY[o]);
-    Pairs weights = pairs;
-    double sum = 0;
-    int left = 0;
-    for (int w = 0; w < boxes.words; w++) {
-      long bits = boxes.near(w);
-      if (w == i >> 6) {
-        bits &= ~(1L << i);
-      }
-      while (bits != 0) {
-        int j = (w << 6) + Long.numberOfTrailingZeros(bits);
-        bits &= bits - 1;
-        int oj = orientation[j];
-        double dx = px - x[j];
-        double dy = py - y[j];
-        if (turns.byParts(oj, o)) {
-          sum += turns.depthOfParts(oj, o, dx, dy, null) * weight(weights, i, j);
-          if (sum >= limit) {
-            return sum;
-          }
-          continue;
-        }
-        double cos = turns.cos[oj];
-        double sin = turns.sin[oj];
-        double rx = cos * dx + sin * dy;
-        double ry = cos * dy - sin * dx;
-        int head = depths.head(turns, oj, o);
-        int cell = head < 0 ? UNKNOWN : depths.cell(head, rx, ry);
-        if (cell == 0) {
-          continue;
-        }
-        if (DepthTable.isInside(cell)) {
-          sum += depths.depthInside(head, cell, rx, ry) * weight(weights, i, j);
-          if (sum >= limit) {
-            return sum;
-          }
-        } else {
-          met[left] = j;
-          metCell[left] = cell;
-          metX[left] = rx;
-          metY[left++] = ry;
-        }
-      }
-    }
-    for (int m = 0; m < left; m++) {
-      int j = met[m];
-      double depth =
-          metCell[m] == UNKNOWN
-              ? turns.fit(orientation[j], o).depth(metX[m], metY[m])
-              : depths.depthAtBoundary(metCell[m], metX[m], metY[m]);
-      if (depth > 0) {
-        sum += depth * weight(weights, i, j);
-        if (sum >= limit) {
-          return sum;
-        }
-      }
-    }
-    return sum;
+    return losses.at(i, o, px, py, limit);
   }
 
-  private static double weight(@Nullable Pairs weights, int i, int j) {
-    return weights == null ? 1 : weights.weight(i, j);
+  /** Depths and weights of pairs, if they have been made. */
+  @Nullable Pairs weights() {
+    return pairs;
+  }
+
+  /** The weight of a pair. */
+  double weight(int i, int j) {
+    Pairs known = pairs;
+    return known == null ? 1 : known.weight(i, j);
+  }
+
+  /** Looks at many places of a piece near one another. */
+  Vicinity vicinity() {
+    return new Vicinity(this, depths);
   }
 
   /**
@@ -307,26 +253,18 @@ public final class Nest {
 
   /** Finds the shapes whose boxes come within a distance of a piece's box where it lies. */
   int meetWithin(int i, double far, int[] found) {
-    int o = orientation[i];
-    return boxes.find(
-        i,
-        x[i] + turns.minX[o] - far,
-        x[i] + turns.maxX[o] + far,
-        y[i] + turns.minY[o] - far,
-        y[i] + turns.maxY[o] + far,
-        found);
+    return meetWithin(i, orientation[i], x[i], y[i], far, found);
   }
 
-  private double pairDepth(int j, int o, double px, double py) {
-    int oj = orientation[j];
-    double dx = px - x[j];
-    double dy = py - y[j];
-    if (turns.byParts(oj, o)) {
-      return turns.depthOfParts(oj, o, dx, dy, null);
-    }
-    double cos = turns.cos[oj];
-    double sin = turns.sin[oj];
-    return turns.fit(oj, o).depth(cos * dx + sin * dy, cos * dy - sin * dx);
+  /** Likewise at a place. */
+  int meetWithin(int i, int o, double px, double py, double far, int[] found) {
+    return boxes.find(
+        i,
+        px + turns.minX[o] - far,
+        px + turns.maxX[o] + far,
+        py + turns.minY[o] - far,
+        py + turns.maxY[o] + far,
+        found);
   }
 
   /**
@@ -337,21 +275,7 @@ public final class Nest {
    * @return its length, 0 if they do not overlap
    */
   double exit(int j, int o, double px, double py, double[] exit) {
-    exit[0] = 0;
-    exit[1] = 0;
-    int oj = orientation[j];
-    double dx = px - x[j];
-    double dy = py - y[j];
-    if (turns.byParts(oj, o)) {
-      return turns.depthOfParts(oj, o, dx, dy, exit);
-    }
-    double cos = turns.cos[oj];
-    double sin = turns.sin[oj];
-    double deep = turns.fit(oj, o).exit(cos * dx + sin * dy, cos * dy - sin * dx, exit);
-    double ex = cos * exit[0] - sin * exit[1];
-    exit[1] = sin * exit[0] + cos * exit[1];
-    exit[0] = ex;
-    return deep;
+    return losses.exit(j, o, px, py, exit);
   }
 
   /** How far the pieces that are placed reach along x; negative infinity if none is. */
@@ -385,7 +309,7 @@ public final class Nest {
     }
     int count = meet(i, orientation[i], x[i], y[i], met);
     for (int m = 0; m < count; m++) {
-      double deep = pairDepth(met[m], orientation[i], x[i], y[i]);
+      double deep = losses.depth(met[m], orientation[i], x[i], y[i]);
       if (deep > 0) {
         kept.add(i, met[m], deep);
       }

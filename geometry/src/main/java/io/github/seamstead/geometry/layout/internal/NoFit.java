@@ -96,7 +96,7 @@ public final class NoFit {
     return over <= 0 ? across * across : across * across + over * over;
   }
 
-  private boolean isInside(double dx, double dy) {
+  boolean isInside(double dx, double dy) {
     for (int part = 0; part + 1 < partStart.length; part++) {
       int k = partStart[part];
       int end = partStart[part + 1];

@@ -7,7 +7,8 @@
  * deep is the length of the shortest move out of it. A place of a piece is judged by the sum of its
  * depths, each times the weight of the pair. Places are judged by the million, so that the depths
  * of pairs in use are held in a grid of one word a cell: exact in cells on the boundary, where
- * touching must be told from overlapping, and a plane over the cell inside ({@code DepthTable}).
+ * touching must be told from overlapping, and a plane over the cell inside ({@code DepthTable});
+ * what a piece can meet near a place is gathered once for all places there ({@code Vicinity}).
  * Overlap minimisation over no-fit polygons: Egeblad, Nielsen and Odgaard 2007; Imamichi, Yagiura
  * and Nagamochi 2009; Umetani and others 2009.
  *

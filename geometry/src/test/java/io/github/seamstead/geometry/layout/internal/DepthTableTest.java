@@ -39,7 +39,9 @@ class DepthTableTest {
     double height = (fit.maxY - fit.minY) / DepthGrid.SIZE;
     double diagonal = Math.hypot(width, height);
     RandomGenerator random = Seeds.stream(1, "depths", 0);
-    int[] seen = new int[3];
+    double[] exit = new double[2];
+    double[] exactExit = new double[2];
+    int[] seen = new int[4];
     for (int k = 0; k < PLACES; k++) {
       double dx = fit.minX - width + (fit.maxX - fit.minX + 2 * width) * random.nextDouble();
       double dy = fit.minY - height + (fit.maxY - fit.minY + 2 * height) * random.nextDouble();
@@ -53,9 +55,15 @@ class DepthTableTest {
         assertThat(near).isPositive().isCloseTo(exact, within(diagonal / 2));
         assertThat(exact).isPositive();
         seen[1]++;
+      } else if (DepthTable.isSide(cell)) {
+        assertThat(table.depthAtBoundary(cell, dx, dy)).isCloseTo(exact, within(1e-14));
+        assertThat(table.exitAtSide(cell, dx, dy, exit)).isCloseTo(exact, within(1e-14));
+        fit.exit(dx, dy, exactExit);
+        assertThat(exit).containsExactly(exactExit, within(1e-14));
+        seen[2]++;
       } else {
         assertThat(table.depthAtBoundary(cell, dx, dy)).isEqualTo(exact);
-        seen[2]++;
+        seen[3]++;
       }
     }
     assertThat(seen).as("each kind of cell").doesNotContain(0);
