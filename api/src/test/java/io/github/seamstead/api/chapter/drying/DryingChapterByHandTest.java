@@ -308,11 +308,11 @@ class DryingChapterByHandTest {
     assertThat(f.at("/drying/0/tile").isMissingNode()).isTrue();
     Fixture open = planned();
     assertThat(
-            f.number("/drying/1/milestones/2/latest_d")
-                - f.number("/drying/1/milestones/2/soonest_d"))
+            f.number("/drying/1/milestones/1/latest_d")
+                - f.number("/drying/1/milestones/1/soonest_d"))
         .isLessThan(
-            open.number("/drying/1/milestones/2/latest_d")
-                - open.number("/drying/1/milestones/2/soonest_d"));
+            open.number("/drying/1/milestones/1/latest_d")
+                - open.number("/drying/1/milestones/1/soonest_d"));
     assertThat(f.read(Chapter.DRYING)).contains("By the weighed test tile");
     // Ten times as slow as any earth.
     Fixture slow =

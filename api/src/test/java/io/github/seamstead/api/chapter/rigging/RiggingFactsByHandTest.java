@@ -224,7 +224,11 @@ class RiggingFactsByHandTest {
         .anyMatch(c -> c.contains("gusts"))
         .anyMatch(c -> c.contains("rope"))
         .anyMatch(c -> c.contains("Take the rope maker's figure"))
-        .anyMatch(c -> c.contains("steadily"));
+        .anyMatch(c -> c.contains("steadily"))
+        .containsAll(
+            f.plan().handling().orElseThrow().lift().cautions().stream()
+                .map(c -> c.text())
+                .toList());
     assertThat(f.assumed()).anyMatch(a -> a.startsWith("(raising): 2 ropes over timber edges"));
     assertThat(f.read(Chapter.HANDLING))
         .contains(
