@@ -99,7 +99,7 @@ public final class Mitre {
         .gives(Math.min(full, limit * widest), "m");
   }
 
-  static double requireLimit(double limit) {
+  static void requireLimit(double limit) {
     if (!(limit >= 1 && Double.isFinite(limit))) {
       Args.require(
           false,
@@ -107,6 +107,5 @@ public final class Mitre {
           Numbers.plain(limit),
           "must be 1 or more, or seams lose their allowance");
     }
-    return limit;
   }
 }
