@@ -9,9 +9,9 @@ import java.util.IdentityHashMap;
  * <p>Places are judged by the million, a few pairs each, so that what an evaluation costs is how
  * often it waits for memory. So a cell is one word: nothing where the pieces lie apart; inside the
  * no-fit region the depth as a plane over the cell; at its boundary the straight side that decides
- * ({@link StraightSides}), or where to find the half-planes and segments, in one row. Inside, where the overlap is deeper than the part
- * of a cell, depths are near ones; at the boundary they are exact, so that touching is told from
- * overlapping everywhere to {@link NoFit#TOUCH}.
+ * ({@link StraightSides}), or where to find the half-planes and segments, in one row. Inside, where
+ * the overlap is deeper than the part of a cell, depths are near ones; at the boundary they are
+ * exact, so that touching is told from overlapping everywhere to {@link NoFit#TOUCH}.
  *
  * <p>How often a pair has been asked each thread counts for itself: when near depths begin to count
  * must not depend on what other threads do.
@@ -158,8 +158,7 @@ final class DepthTable {
 
   /** The depth at a move in a cell that lies inside the region. */
   double depthInside(int h, int cell, double dx, double dy) {
-    return depthInsideAt(
-        h, cell, (dx - head[h]) * head[h + 2], (dy - head[h + 1]) * head[h + 3]);
+    return depthInsideAt(h, cell, (dx - head[h]) * head[h + 2], (dy - head[h + 1]) * head[h + 3]);
   }
 
   /** As the other, for a move counted in cells from the left and low end. */

@@ -92,8 +92,7 @@ class VicinityTest {
       double x = nest.x[i] + 0.3 * (random.nextDouble() - 0.5);
       double y = nest.y[i] + 0.3 * (random.nextDouble() - 0.5);
       double told = vicinity.evaluate(x, y, Double.POSITIVE_INFINITY);
-      assertThat(told)
-          .isCloseTo(nest.evaluate(i, o, x, y, Double.POSITIVE_INFINITY), within(1e-9));
+      assertThat(told).isCloseTo(nest.evaluate(i, o, x, y, Double.POSITIVE_INFINITY), within(1e-9));
       // Near depths may differ by what a cell holds; none may be lost or found.
       assertThat(told > 0).isEqualTo(exact(nest, i, x, y) > 0);
       if (!vicinity.covers(x, y)) {
