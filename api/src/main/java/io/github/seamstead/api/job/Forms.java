@@ -33,7 +33,10 @@ final class Forms {
     }
     for (Json.Member member : document.members()) {
       if (member.key().equals(KEY) && member.value() instanceof Json.Num number) {
-        if (number.value() > NEWEST && number.value() == Math.rint(number.value())) {
+        // What is no finite number is no version, and is told so where the key is read.
+        if (number.value() > NEWEST
+            && Double.isFinite(number.value())
+            && number.value() == Math.rint(number.value())) {
           walk.fault("$." + KEY, member.value(), later(number.quoted()));
           return false;
         }

@@ -65,7 +65,7 @@ class FormsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0", "-1", "1.5", "\"2\"", "null"})
+  @ValueSource(strings = {"0", "-1", "1.5", "1e999", "\"2\"", "null"})
   void whatIsNoVersionIsAFault(String version) {
     String text = soil(1, "fall").replace("\"seamstead\": 1", "\"seamstead\": " + version);
     assertThatThrownBy(() -> JobReader.parse(text))
