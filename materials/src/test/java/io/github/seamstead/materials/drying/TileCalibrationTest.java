@@ -121,8 +121,7 @@ class TileCalibrationTest {
   @Test
   void aScaleThatSaysNothingLeavesWhatIsPublished() {
     TestTile exact = tile(1, 1, 0);
-    TileCalibration fit =
-        TileCalibration.of(new TestTile(TILE, AREA, exact.weighings(), 1), ROOM);
+    TileCalibration fit = TileCalibration.of(new TestTile(TILE, AREA, exact.weighings(), 1), ROOM);
     assertThat(fit.diffusivity().likely()).isCloseTo(1, within(0.01));
     assertThat(fit.diffusivity().high()).isCloseTo(Math.sqrt(10), within(0.05));
     assertThat(fit.exchange().low()).isCloseTo(1 / 1.4, within(0.01));
