@@ -1,5 +1,6 @@
 package io.github.seamstead.assembly.fixings;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
 import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
 
 import io.github.seamstead.shared.caution.Caution;
@@ -32,7 +33,6 @@ public record RopeStrength(Fibre fibre, double diameter, boolean knotted, double
   public static final double OVERHEAD_FACTOR = 12;
 
   private static final double POUND_FORCE = 4.4482216152605;
-  private static final double INCH = 0.0254;
   private static final Source METRIC =
       Source.found("", "Safe working load of rope", "", "manila breaks at D^2 / 200 t");
   private static final Source COAST_GUARD =

@@ -1,5 +1,7 @@
 package io.github.seamstead.assembly.handling;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
+
 /**
  * The two published forms of the revised lifting equation. Their constants are not exact
  * conversions of one another; one form is kept through a task.
@@ -8,7 +10,7 @@ public enum LiftForm {
   /** Kilograms and centimetres: 23 kg, 25 cm, 75 cm. */
   METRIC("metric", "cm", 0.01, "kg", 1, 23, 25, 63, 0.003, 75, 175, 4.5, 25),
   /** Pounds and inches: 51 lb, 10 in, 30 in. */
-  US_CUSTOMARY("US customary", "in", 0.0254, "lb", 0.45359237, 51, 10, 25, 0.0075, 30, 70, 1.8, 10);
+  US_CUSTOMARY("US customary", "in", INCH, "lb", 0.45359237, 51, 10, 25, 0.0075, 30, 70, 1.8, 10);
 
   final String lengthUnit;
   final double unitLength;

@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.markout;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
+
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 
@@ -14,11 +16,11 @@ public enum TapeDivision {
   /** One centimetre. */
   CENTIMETRE(0.01, 2),
   /** 1/16 inch. */
-  SIXTEENTH_INCH(0.0254 / 16, 0),
+  SIXTEENTH_INCH(INCH / 16, 0),
   /** 1/8 inch. */
-  EIGHTH_INCH(0.0254 / 8, 0),
+  EIGHTH_INCH(INCH / 8, 0),
   /** 1/4 inch. */
-  QUARTER_INCH(0.0254 / 4, 0);
+  QUARTER_INCH(INCH / 4, 0);
 
   private final double step;
   private final int decimals;
@@ -57,6 +59,6 @@ public enum TapeDivision {
     if (decimals > 0) {
       return Numbers.fixed(round(length), decimals) + " m";
     }
-    return QuantityText.feetAndInches(round(length), (int) Math.round(0.0254 / step));
+    return QuantityText.feetAndInches(round(length), (int) Math.round(INCH / step));
   }
 }

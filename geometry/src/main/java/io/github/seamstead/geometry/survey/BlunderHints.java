@@ -1,5 +1,7 @@
 package io.github.seamstead.geometry.survey;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
+
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.uncertainty.Uncertain;
 import java.util.ArrayList;
@@ -18,7 +20,6 @@ final class BlunderHints {
   private static final int BY_CHANCE = 3;
 
   private static final double FOOT = 0.3048;
-  private static final double INCH = 0.0254;
 
   private record Hint(String text, double misfit, int rank) {}
 

@@ -1,11 +1,12 @@
 package io.github.seamstead.shared.quantity;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
+
 import io.github.seamstead.shared.check.Args;
 
 /** Writes lengths as a tape in feet and inches shows them. */
 final class FeetAndInches {
 
-  private static final double INCH_METRES = 0.0254;
   private static final int INCHES_PER_FOOT = 12;
 
   private FeetAndInches() {}
@@ -17,7 +18,7 @@ final class FeetAndInches {
         "division of the inch",
         "1/" + denominator,
         "must be 1/1, 1/2, 1/4 … 1/64");
-    long parts = Math.round(Math.abs(metres) / INCH_METRES * denominator);
+    long parts = Math.round(Math.abs(metres) / INCH * denominator);
     long feet = parts / ((long) INCHES_PER_FOOT * denominator);
     long inchParts = parts % ((long) INCHES_PER_FOOT * denominator);
     StringBuilder text = new StringBuilder(metres < 0 && parts > 0 ? "-" : "");

@@ -1,5 +1,6 @@
 package io.github.seamstead.shared.quantity;
 
+import io.github.seamstead.shared.check.Args;
 import io.github.seamstead.shared.internal.PlainNumber;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -10,8 +11,23 @@ public final class Numbers {
 
   private static final double PLAIN_LEAST = 1e-7;
   private static final double PLAIN_GREATEST = 1e15;
+  private static final double NOISE = 1e-6;
 
   private Numbers() {}
+
+  /**
+   * Rounds up to a multiple of a step, for a least size that must not be told as less.
+   *
+   * @param value the least size
+   * @param step what the reader's tape or scale tells apart, in the same unit; above 0
+   * @return the multiple at or above it, but for a millionth of a step, which is noise
+   * @throws IllegalArgumentException if a value is not finite or the step not above 0
+   */
+  public static double upTo(double value, double step) {
+    Args.finite("value", value, "");
+    Args.positive("step", step, "");
+    return Math.ceil(value / step - NOISE) * step;
+  }
 
   /**
    * Writes a number for people to read: with at most nine significant digits, since what lies

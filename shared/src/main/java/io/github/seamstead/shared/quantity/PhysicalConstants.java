@@ -21,5 +21,10 @@ public final class PhysicalConstants {
    */
   public static final double WATER_DENSITY = 1000;
 
+  /**
+   * The inch, in metres; exact by the international yard and pound agreement of 1959 (from memory).
+   */
+  public static final double INCH = 0.0254;
+
   private PhysicalConstants() {}
 }

@@ -1,5 +1,6 @@
 package io.github.seamstead.shared.quantity;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
 import static io.github.seamstead.shared.quantity.PhysicalConstants.STANDARD_GRAVITY;
 import static io.github.seamstead.shared.quantity.PhysicalConstants.ZERO_CELSIUS;
 
@@ -20,7 +21,6 @@ import java.util.Map;
 final class UnitTable {
 
   private static final double FOOT = 0.3048;
-  private static final double INCH = 0.0254;
   private static final double YARD = 0.9144;
   private static final double POUND = 0.45359237;
   private static final double OUNCE = POUND / 16;

@@ -1,6 +1,8 @@
 package io.github.seamstead.shared.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
@@ -35,5 +37,16 @@ class NumbersTest {
     assertThat(Numbers.fixed(12.5, 2)).isEqualTo("12.50");
     assertThat(Numbers.fixed(-0.001, 2)).isEqualTo("0.00");
     assertThat(Numbers.fixed(0.125, 2)).isEqualTo("0.13");
+  }
+
+  @Test
+  void aLeastSizeIsRoundedUp() {
+    assertThat(Numbers.upTo(0.0054, 0.001)).isCloseTo(0.006, within(1e-12));
+    assertThat(Numbers.upTo(13.11, 0.1)).isCloseTo(13.2, within(1e-12));
+    // 13.1 m is held as a hair more or less than 131 decimetres.
+    assertThat(Numbers.upTo(13.1, 0.1)).isCloseTo(13.1, within(1e-12));
+    assertThat(Numbers.upTo(0.1 + 0.2, 0.1)).isCloseTo(0.3, within(1e-12));
+    assertThat(Numbers.upTo(0, 0.1)).isZero();
+    assertThatThrownBy(() -> Numbers.upTo(1, 0)).isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -69,7 +69,7 @@ final class FloorDays {
             .people(crew);
     List<FloorStep> work = stepsBefore();
     tools(day, work);
-    day.material("stakes, edging of " + w.rough(floor.buildUp().footprint().perimeter()))
+    day.material("stakes, edging of " + w.atLeast(floor.buildUp().footprint().perimeter()))
         .step("Strip turf, roots and dark topsoil; heap them apart.")
         .step("Drive a stake in the middle and at each corner; carry the finished level to all.")
         .step("Dig below that mark:", w.words().small(floor.buildUp().thickness()));

@@ -96,7 +96,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
         .ifPresent(
             f -> {
               lines.add(
-                  new Line("edging", desk.sizes().rough(f.buildUp().footprint().perimeter()), ""));
+                  new Line(
+                      "edging", desk.sizes().atLeast(f.buildUp().footprint().perimeter()), ""));
               unpriced.add("edging");
               if (f.buildUp().earth().stream().anyMatch(q -> q.layer().mixed())) {
                 lines.add(new Line("masks P3 or N100", Integer.toString(desk.people()), ""));
@@ -134,7 +135,8 @@ record Needs(List<Line> lines, double priced, List<String> unpriced) {
           .handling()
           .ifPresent(
               h -> {
-                String each = h.pull().ropes() + " × " + desk.sizes().rough(h.zone().ropeLength());
+                String each =
+                    h.pull().ropes() + " × " + desk.sizes().atLeast(h.zone().ropeLength());
                 lines.add(new Line("rope to raise it", each, "at least"));
                 unpriced.add("rope");
               });

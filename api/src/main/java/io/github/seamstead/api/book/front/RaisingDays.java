@@ -92,7 +92,7 @@ final class RaisingDays {
             .material(
                 ropes
                     + " ropes of "
-                    + w.rough(h.zone().ropeLength())
+                    + w.atLeast(h.zone().ropeLength())
                     + " at least, pegs, cover of "
                     + w.mass(h.bundle().mass()))
             .hands(h.pull().people() + " on the ropes, one on the call, one at the wind meter")
@@ -112,7 +112,7 @@ final class RaisingDays {
         "before anything is raised",
         List.of(
             "gust under " + w.speed(h.wind().limitGust()) + ", one person only watches",
-            "nobody within " + w.rough(h.zone().radius()) + " of the middle",
+            "nobody within " + w.atLeast(h.zone().radius()) + " of the middle",
             h.pull().people() + " people on the ropes, one more on the call",
             "pegs and hammers ready at every corner"
                 + desk.plan()

@@ -63,14 +63,14 @@ final class RopeCard {
     row(
         m,
         "ropes over the top, each with a tail",
-        h.pull().ropes() + " × " + w.rough(h.zone().ropeLength()));
+        h.pull().ropes() + " × " + w.atLeast(h.zone().ropeLength()));
     row(m, "people on the ropes, in all", Integer.toString(h.pull().people()));
     row(m, "pull of all ropes to raise it", w.pull(h.pull().raisePull()));
     row(m, "pull on each rope, as hauled", w.pull(RaisingDays.hauled(h)));
     h.tackle().ifPresent(t -> row(m, "tackle on each rope, parts", Integer.toString(t.parts())));
     row(m, "pull on each rope to hold it", w.pull(h.hold() / h.pull().ropes()));
     row(m, "load on the top while hauling", w.pull(h.pull().apexPull()));
-    row(m, "nobody within, from the middle", w.rough(h.zone().radius()));
+    row(m, "nobody within, from the middle", w.atLeast(h.zone().radius()));
     row(m, "do not start in gusts over", w.speed(h.wind().limitGust()));
     row(m, "bring it down in gusts over", w.speed(h.wind().stopGust()));
   }

@@ -1,5 +1,7 @@
 package io.github.seamstead.api.book.front;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
+
 import io.github.seamstead.api.chapter.internal.Words;
 import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
@@ -51,6 +53,12 @@ final class Sizes {
     return words.isImperial()
         ? QuantityText.feetAndInches(metres, 1).replace(' ', NO_BREAK)
         : Numbers.fixed(metres, metres < 10 ? 2 : 1) + NO_BREAK + "m";
+  }
+
+  /** The least that such a length may be. */
+  String atLeast(double metres) {
+    double step = words.isImperial() ? INCH : metres < 10 ? 0.01 : 0.1;
+    return rough(model ? metres : Numbers.upTo(metres, step));
   }
 
   String mass(double kilograms) {

@@ -49,7 +49,7 @@ final class FramePages {
             + ". A lap that rises "
             + w.small(Drainage.TABLE_RISE)
             + " is "
-            + w.small(part.drainage().lapForRise(Drainage.TABLE_RISE))
+            + w.atLeast(part.drainage().lapForRise(Drainage.TABLE_RISE))
             + " long along a hip.");
     part.solution().reasons().forEach(book::note);
     Table surface =

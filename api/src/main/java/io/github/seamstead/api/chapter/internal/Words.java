@@ -1,5 +1,7 @@
 package io.github.seamstead.api.chapter.internal;
 
+import static io.github.seamstead.shared.quantity.PhysicalConstants.INCH;
+
 import io.github.seamstead.shared.quantity.Dimension;
 import io.github.seamstead.shared.quantity.ImperialText;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -52,10 +54,17 @@ public final class Words {
         : fixed(metres * 1000, 0, "mm");
   }
 
+  /**
+   * Writes the least that a short length may be: up to the next millimetre or sixteenth of an inch.
+   */
+  public String atLeast(double metres) {
+    return small(Numbers.upTo(metres, imperial ? INCH / TAPE_DIVISION : 0.001));
+  }
+
   /** Writes the mesh of a sieve, which is finer than a tape reads. */
   public String mesh(double metres) {
     return imperial
-        ? Numbers.significant(metres / 0.0254, 2) + NO_BREAK + "in"
+        ? Numbers.significant(metres / INCH, 2) + NO_BREAK + "in"
         : Numbers.significant(metres * 1000, 2) + NO_BREAK + "mm";
   }
 

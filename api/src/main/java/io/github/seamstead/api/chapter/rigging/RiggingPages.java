@@ -105,7 +105,7 @@ final class RiggingPages {
             leg ->
                 book.paragraph(
                     "A leg must be "
-                        + w.small(leg)
+                        + w.atLeast(leg)
                         + " long or longer for a seam of "
                         + layers
                         + ". Where seams and hem meet there are more layers: try the thickest place"

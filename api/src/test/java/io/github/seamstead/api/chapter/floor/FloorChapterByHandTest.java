@@ -425,7 +425,7 @@ class FloorChapterByHandTest {
     // Each of four sectors takes 11.56 / 4 loads.
     double laid = (1 + 1.5 / (832.5 / 72 / 4)) / 4;
     near(f, "/floor/rest/3/laid_ratio", laid);
-    assertThat(f.at("/floor/rest/3/sectorsLeft").toString()).isEqualTo("[2.0,3.0,4.0]");
+    assertThat(f.at("/floor/rest/3/sectorsLeft").toString()).isEqualTo("[2,3,4]");
     // 516 kg of pack are left: eight loads of 72 kg.
     near(f, "/floor/rest/3/loadsLeft/likely", Math.ceil(832.5 * (1 - laid) / 72));
     near(f, "/floor/rest/4/loadsLeft/likely", 5);
