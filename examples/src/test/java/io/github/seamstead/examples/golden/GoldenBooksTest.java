@@ -48,12 +48,19 @@ class GoldenBooksTest {
     for (Map.Entry<String, List<String>> one : read.entrySet()) {
       Path golden = GOLDEN.resolve(name).resolve(one.getKey());
       Path now = folder.resolve(one.getKey());
-      Files.writeString(now, String.join("\n", one.getValue()) + "\n");
+      List<String> lines = one.getValue().stream().map(GoldenBooksTest::ofAnyRelease).toList();
+      Files.writeString(now, String.join("\n", lines) + "\n");
       if (Boolean.getBoolean("golden.write")) {
         Files.createDirectories(golden.getParent());
         Files.copy(now, golden, StandardCopyOption.REPLACE_EXISTING);
       }
       assertThat(now).as("%s of %s", one.getKey(), demo).hasSameTextualContentAs(golden);
     }
+  }
+
+  /** Without the version and the mark of a job that is made from it and from all numbers. */
+  private static String ofAnyRelease(String line) {
+    return line.replaceFirst("^(\\$\\.library = ).*", "$1any")
+        .replaceAll("\\bjob [0-9a-f]{6}\\b", "job ......");
   }
 }
