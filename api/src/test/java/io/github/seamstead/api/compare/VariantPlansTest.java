@@ -12,7 +12,6 @@ import io.github.seamstead.api.job.VariantsReader;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.work.Cancellation;
-import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Iterator;
@@ -130,9 +129,7 @@ class VariantPlansTest {
   void theWorkGrowsInStepWithTheVariants() {
     assertThat(tasks(6)).isEqualTo(7);
     assertThat(tasks(12)).isEqualTo(13);
-    long few = cpuNanos(20);
-    long many = cpuNanos(60);
-    assertThat((double) many / few).as("three times the variants").isBetween(1.5, 4.8);
+    assertThat(tasks(60)).isEqualTo(61);
   }
 
   private static int tasks(int count) {
@@ -149,14 +146,6 @@ class VariantPlansTest {
             1)
         .forEach(row -> assertThat(row.isFeasible()).isTrue());
     return begun.get();
-  }
-
-  private static long cpuNanos(int count) {
-    var threads = ManagementFactory.getThreadMXBean();
-    long from = threads.getCurrentThreadCpuTime();
-    VariantPlans.rows(JOB, heights(count), CompareOptions.quickly(), Runnable::run, 1)
-        .forEach(row -> assertThat(row.number()).isNotNegative());
-    return threads.getCurrentThreadCpuTime() - from;
   }
 
   @Test
