@@ -3,7 +3,7 @@ package io.github.seamstead.api;
 /** What this release of the library is. */
 public final class Seamstead {
 
-  private static final String VERSION = "0.2.0";
+  private static final String VERSION = "0.2.1-SNAPSHOT";
 
   private Seamstead() {}
 
