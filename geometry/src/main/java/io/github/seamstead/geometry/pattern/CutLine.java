@@ -168,21 +168,18 @@ record CutLine(Outline outline, List<Integer> owners) {
       }
       Vector2D along = stitch.vertex(edge + 1).subtract(stitch.vertex(edge)).normalize();
       double length = points.get((k + 1) % points.size()).subtract(points.get(k)).dot(along);
-      if (length > 0) {
-        continue;
-      }
-      // Put into words only here: a cover has thousands of edges.
       Args.agree(
-          false,
-          piece
-              + ": the "
-              + allowances.get(edge).role().label()
-              + " of edge "
-              + (edge + 1)
-              + " makes the cut line cross itself, its cut edge would be "
-              + Numbers.fixed(length * 1000, 1)
-              + " mm long; given "
-              + widths(allowances),
+          length > 0,
+          () ->
+              piece
+                  + ": the "
+                  + allowances.get(edge).role().label()
+                  + " of edge "
+                  + (edge + 1)
+                  + " makes the cut line cross itself, its cut edge would be "
+                  + Numbers.fixed(length * 1000, 1)
+                  + " mm long; given "
+                  + widths(allowances),
           "must be narrower");
     }
   }

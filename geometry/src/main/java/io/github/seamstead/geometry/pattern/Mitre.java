@@ -100,12 +100,10 @@ public final class Mitre {
   }
 
   static void requireLimit(double limit) {
-    if (!(limit >= 1 && Double.isFinite(limit))) {
-      Args.require(
-          false,
-          "mitre limit",
-          Numbers.plain(limit),
-          "must be 1 or more, or seams lose their allowance");
-    }
+    Args.require(
+        limit >= 1 && Double.isFinite(limit),
+        "mitre limit",
+        () -> Numbers.plain(limit),
+        "must be 1 or more, or seams lose their allowance");
   }
 }

@@ -51,13 +51,11 @@ public final class Notches {
     Args.positive("seam length", seam, "m");
     Args.positive("notch spacing", spacing, "m");
     double ratio = seam / spacing;
-    if (!(ratio <= 10_000)) {
-      Args.require(
-          false,
-          "notch spacing",
-          Numbers.plain(spacing) + " m on a seam of " + Numbers.plain(seam) + " m",
-          "must be wider");
-    }
+    Args.require(
+        ratio <= 10_000,
+        "notch spacing",
+        () -> Numbers.plain(spacing) + " m on a seam of " + Numbers.plain(seam) + " m",
+        "must be wider");
     return (int)
         steps
             .step("N", "notches on the seam")

@@ -113,9 +113,10 @@ final class DryingRun {
   private static void requireStep(boolean found, double time) {
     Args.require(
         found,
-        "drying: no step can be found at "
-            + Numbers.plain(time)
-            + " s, the slab's numbers are too extreme");
+        () ->
+            "drying: no step can be found at "
+                + Numbers.plain(time)
+                + " s, the slab's numbers are too extreme");
   }
 
   private void air(DryingSolver solver, int interval) {

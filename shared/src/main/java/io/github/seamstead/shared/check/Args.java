@@ -3,6 +3,7 @@ package io.github.seamstead.shared.check;
 import io.github.seamstead.shared.internal.PlainNumber;
 import java.util.Collection;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Checks that return their argument, so that a constructor is a list of checked assignments.
@@ -178,6 +179,19 @@ public final class Args {
   }
 
   /**
+   * Requires a condition that is asked so often that putting it into words each time would cost.
+   *
+   * @param condition what must hold
+   * @param found what was found, in full; asked for only if the condition does not hold
+   * @throws ArgumentFault with {@code found} if the condition does not hold
+   */
+  public static void require(boolean condition, Supplier<String> found) {
+    if (!condition) {
+      throw ArgumentFault.finding(found.get());
+    }
+  }
+
+  /**
    * Requires a condition of one argument that no other check states.
    *
    * @param condition what must hold
@@ -188,6 +202,22 @@ public final class Args {
    */
   public static void require(boolean condition, String name, String given, String allowed) {
     require(condition, name, given, allowed, "");
+  }
+
+  /**
+   * Requires a condition that is asked so often that putting it into words each time would cost.
+   *
+   * @param condition what must hold
+   * @param name the argument's name in the trade's words
+   * @param given what was given, with its unit; asked for only if the condition does not hold
+   * @param allowed what is allowed, from {@code must} on, with its unit
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void require(
+      boolean condition, String name, Supplier<String> given, String allowed) {
+    if (!condition) {
+      throw ArgumentFault.of(name, given.get(), allowed, "", "");
+    }
   }
 
   /**
@@ -218,6 +248,21 @@ public final class Args {
   public static void agree(boolean condition, String found, String asked) {
     if (!condition) {
       throw ArgumentFault.finding(found, asked);
+    }
+  }
+
+  /**
+   * Requires that several arguments agree, where that is asked so often that putting it into words
+   * each time would cost.
+   *
+   * @param condition what must hold
+   * @param found what was found; asked for only if the condition does not hold
+   * @param asked what is allowed, from {@code must} on, or what to do about it
+   * @throws ArgumentFault if the condition does not hold
+   */
+  public static void agree(boolean condition, Supplier<String> found, String asked) {
+    if (!condition) {
+      throw ArgumentFault.finding(found.get(), asked);
     }
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +47,21 @@ class ArgsTest {
     refused(
         () -> Args.within("x", 25.0000000001, 0, 25, "m"),
         "given 25.0000000001 m, must be from 0 m to 25 m");
+  }
+
+  @Test
+  void whatHoldsIsNotPutIntoWords() {
+    Supplier<String> never =
+        () -> {
+          throw new AssertionError("asked for words");
+        };
+    Args.require(true, never);
+    Args.require(true, "x", never, "must be more");
+    Args.agree(true, never, "must be more");
+    refused(() -> Args.require(false, () -> "found"), "found");
+    refused(
+        () -> Args.require(false, "x", () -> "1 m", "must be more"), "x: given 1 m, must be more");
+    refused(() -> Args.agree(false, () -> "found", "must be more"), "found, must be more");
   }
 
   @Test
