@@ -12,6 +12,7 @@ final class Vicinity {
   /** Window beyond the place, beside the lesser side of the piece's box. */
   private static final double FAR = 0.25;
 
+  /** Numbers of a row: twelve that are used, and room up to two lines of a processor's cache. */
   private static final int ROW = 16;
 
   private final Nest nest;
@@ -136,7 +137,7 @@ final class Vicinity {
     nest.work++;
     double[] r = rows;
     double sum = 0;
-    int left = 0;
+    int waits = 0;
     for (int m = 0; m < count; m++) {
       int k = ROW * m;
       double atX = r[k] * px + r[k + 1] * py + r[k + 2];
@@ -152,11 +153,11 @@ final class Vicinity {
           return sum;
         }
       } else {
-        waiting[left] = m;
-        waitingCell[left++] = cell;
+        waiting[waits] = m;
+        waitingCell[waits++] = cell;
       }
     }
-    for (int w = 0; w < left; w++) {
+    for (int w = 0; w < waits; w++) {
       int k = ROW * waiting[w];
       double dx = px - r[k + 8];
       double dy = py - r[k + 9];
