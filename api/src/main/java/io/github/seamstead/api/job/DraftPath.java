@@ -43,6 +43,20 @@ record DraftPath(List<String> steps) {
     return step.group(1) == null;
   }
 
+  /** The kind of value that could stand one step on. */
+  static Optional<Kind<?>> next(Kind<?> kind, String step) {
+    return step.startsWith(ITEM) ? kind.item() : kind.under(step);
+  }
+
+  /** The kind of value that could stand here, in a document of a kind. */
+  Optional<Kind<?>> kindIn(Kind<?> document) {
+    Optional<Kind<?>> kind = Optional.of(document);
+    for (String step : steps) {
+      kind = kind.flatMap(k -> next(k, step));
+    }
+    return kind;
+  }
+
   /** Whether the other place is this one, lies in it, or holds it. */
   boolean overlaps(DraftPath other) {
     int common = Math.min(steps.size(), other.steps.size());

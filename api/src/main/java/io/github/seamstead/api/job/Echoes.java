@@ -40,21 +40,10 @@ public final class Echoes {
    *     digits; empty if no plain number can stand there
    */
   public static Optional<String> of(String path, double value) {
-    return kind(path)
+    return DraftPath.parse(path)
+        .flatMap(place -> place.kindIn(Shapes.DOCUMENT))
         .filter(kind -> kind.limits().isPresent())
         .flatMap(kind -> kind.echo(kind.write(value, path, Set.of())));
-  }
-
-  private static Optional<Kind<?>> kind(String path) {
-    Optional<Kind<?>> kind = Optional.of(Shapes.DOCUMENT);
-    for (String step : path.replace("[", ".[").split("\\.", -1)) {
-      if (step.startsWith("[")) {
-        kind = kind.flatMap(Kind::item);
-      } else if (!step.equals("$")) {
-        kind = kind.flatMap(k -> k.under(step));
-      }
-    }
-    return kind;
   }
 
   private static void gather(Json value, Kind<?> kind, String path, Map<String, String> echoes) {

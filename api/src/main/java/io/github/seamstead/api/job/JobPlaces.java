@@ -27,7 +27,7 @@ final class JobPlaces {
       DraftPath before = new DraftPath(path.steps().subList(0, i));
       DraftPath here = new DraftPath(path.steps().subList(0, i + 1));
       boolean item = step.startsWith("[");
-      Optional<Kind<?>> next = item ? kind.item() : kind.under(step);
+      Optional<Kind<?>> next = DraftPath.next(kind, step);
       if (next.isEmpty()) {
         fault.accept("\"" + here.text() + "\"", unknown(kind, before, step, item));
         return Optional.empty();

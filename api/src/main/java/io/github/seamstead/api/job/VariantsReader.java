@@ -134,7 +134,7 @@ public final class VariantsReader {
     boolean required = false;
     for (String step : path.steps()) {
       required = kind.isRequired(step);
-      Optional<Kind<?>> next = step.startsWith("[") ? kind.item() : kind.under(step);
+      Optional<Kind<?>> next = DraftPath.next(kind, step);
       kind = next.orElseThrow();
     }
     if (!value.isNone()) {
