@@ -57,8 +57,11 @@ final class Sizes {
 
   /** The least that such a length may be. */
   String atLeast(double metres) {
+    if (model) {
+      return words.atLeast(metres);
+    }
     double step = words.isImperial() ? INCH : metres < 10 ? 0.01 : 0.1;
-    return rough(model ? metres : Numbers.upTo(metres, step));
+    return rough(Numbers.upTo(metres, step));
   }
 
   String mass(double kilograms) {
