@@ -1,5 +1,8 @@
 package io.github.seamstead.api.testing;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -110,6 +113,17 @@ public final class Fixture {
       throw new IllegalArgumentException(pointer + " is no number but " + node);
     }
     return node.asDouble();
+  }
+
+  /**
+   * Holds a number of the results to a sum by hand, within a billionth of it.
+   *
+   * @param f what a plan tells
+   * @param pointer where the number stands
+   * @param value the sum
+   */
+  public static void near(Fixture f, String pointer, double value) {
+    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   /**

@@ -35,8 +35,6 @@ class PublishedTypesTest {
   /** In the jar of tests of shared. */
   private static final String TESTING = House.ROOT + "shared.testing";
 
-  private static final Map<String, Descriptor> DESCRIPTORS = House.DESCRIPTORS;
-
   /** The number of published types may fall; a new one must be worth a line in the list. */
   @Test
   void noMoreTypesArePublishedThanTheListSays() throws IOException {
@@ -94,14 +92,14 @@ class PublishedTypesTest {
     List<String> stale = new ArrayList<>();
     Set<String> packages = new TreeSet<>();
     House.CLASSES.forEach(type -> packages.add(type.getPackageName()));
-    DESCRIPTORS.forEach(
+    House.DESCRIPTORS.forEach(
         (module, descriptor) ->
             Stream.concat(descriptor.toAll().stream(), descriptor.toOwn().keySet().stream())
                 .filter(exported -> !packages.contains(exported))
                 .forEach(stale::add));
     assertThat(stale).as("exported, but there is no such package").isEmpty();
     List<String> open =
-        DESCRIPTORS.values().stream()
+        House.DESCRIPTORS.values().stream()
             .flatMap(descriptor -> descriptor.toAll().stream())
             .filter(exported -> exported.endsWith(".internal"))
             .toList();
@@ -112,10 +110,11 @@ class PublishedTypesTest {
   void whatIsNotExportedIsNeitherDocumentedNorHeldCompatible() throws IOException {
     Set<String> hidden = new TreeSet<>();
     House.CLASSES.stream()
-        .filter(type -> DESCRIPTORS.containsKey(House.module(type)))
+        .filter(type -> House.DESCRIPTORS.containsKey(House.module(type)))
         .map(JavaClass::getPackageName)
         .filter(name -> !name.endsWith(".internal") && !name.equals(TESTING))
-        .filter(name -> DESCRIPTORS.values().stream().noneMatch(d -> d.toAll().contains(name)))
+        .filter(
+            name -> House.DESCRIPTORS.values().stream().noneMatch(d -> d.toAll().contains(name)))
         .forEach(hidden::add);
     String pom = Files.readString(Path.of("../pom.xml"));
     assertThat(listed(pom, "<excludePackageNames>([^<]*)<", ":")).isEqualTo(hidden);

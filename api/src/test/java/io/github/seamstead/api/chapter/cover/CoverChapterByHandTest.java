@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.cover;
 
+import static io.github.seamstead.api.testing.Fixture.near;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -38,10 +39,6 @@ class CoverChapterByHandTest {
 
   private static Fixture stocked(String stock) {
     return with("\"cover\":", "\"stock\": {" + stock + "}, \"cover\":");
-  }
-
-  private static void near(Fixture f, String pointer, double value) {
-    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   /** The area within a list of corners, by the cross products of its edges. */

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.drying;
 
+import static io.github.seamstead.api.testing.Fixture.near;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -26,10 +27,6 @@ class DryingChapterByHandTest {
 
   private static Fixture planned(String old, String changed) {
     return Fixture.of(EarthJob.with(old, changed), Chapter.DRYING);
-  }
-
-  private static void near(Fixture f, String pointer, double value) {
-    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   private static void about(Fixture f, String pointer, double value, double part) {

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.frame;
 
+import static io.github.seamstead.api.testing.Fixture.near;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -35,10 +36,6 @@ class FrameChapterByHandTest {
 
   private static Fixture planned(String text) {
     return Fixture.of(text, Chapter.FRAME);
-  }
-
-  private static void near(Fixture f, String pointer, double value) {
-    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.joining;
 
+import static io.github.seamstead.api.testing.Fixture.near;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -36,10 +37,6 @@ class JoiningChapterByHandTest {
 
   private static Fixture planned(String text) {
     return Fixture.of(text, Chapter.JOINING);
-  }
-
-  private static void near(Fixture f, String pointer, double value) {
-    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   /** Two pairs first, then both, then the ring: 2 + 2 + 4 + 4 panels in hand. */

@@ -1,7 +1,7 @@
 package io.github.seamstead.api.chapter.layout;
 
+import static io.github.seamstead.api.testing.Fixture.near;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.github.seamstead.api.chapter.Chapter;
@@ -26,10 +26,6 @@ class LayoutChapterByHandTest {
 
   private static Fixture planned(String text) {
     return Fixture.of(text, Chapter.LAYOUT);
-  }
-
-  private static void near(Fixture f, String pointer, double value) {
-    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   /** What is laid is what is cut, each piece once and within its sheet. */

@@ -1,5 +1,6 @@
 package io.github.seamstead.api.chapter.soil;
 
+import static io.github.seamstead.api.testing.Fixture.near;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -27,10 +28,6 @@ class SoilChapterByHandTest {
   /** The first soil with other tests than those of a laboratory. */
   private static Fixture tested(String tests) {
     return planned(LABORATORY, tests);
-  }
-
-  private static void near(Fixture f, String pointer, double value) {
-    assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
   }
 
   @Test
