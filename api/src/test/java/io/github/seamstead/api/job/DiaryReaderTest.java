@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -82,8 +83,7 @@ class DiaryReaderTest {
         .contains("must be a day that exists");
   }
 
-  @Test
-  void tenThousandLinesAreReadInUnderASecond() {
+  private static byte[] tenThousandLines() {
     String lines =
         IntStream.range(0, 10_000)
             .mapToObj(
@@ -96,8 +96,18 @@ class DiaryReaderTest {
                         + (i + 1)
                         + "L\"]}}")
             .collect(Collectors.joining(",\n"));
-    byte[] text =
-        ("{\"seamstead\": 1, \"diary\": [" + lines + "]}").getBytes(StandardCharsets.UTF_8);
+    return ("{\"seamstead\": 1, \"diary\": [" + lines + "]}").getBytes(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void tenThousandLinesAreRead() {
+    assertThat(DiaryReader.parse(tenThousandLines()).lines()).hasSize(10_000);
+  }
+
+  @Tag("soak")
+  @Test
+  void tenThousandLinesAreReadInUnderASecond() {
+    byte[] text = tenThousandLines();
     DiaryReader.parse(text);
     ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     long least = Long.MAX_VALUE;

@@ -60,12 +60,13 @@ class PublishedLayoutsTest {
     assertThat(result.density() / published).as("%s", name).isBetween(part, 1.0 + 1e-3);
   }
 
+  /** Of sixteen seeds each gets there with this budget, and eleven with a fifth of it. */
   @ParameterizedTest
-  @ValueSource(longs = {1, 3})
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void theJigsawIsLaidWithoutWaste(long seed) {
     var jigsaw = InstanceReader.read(SharedData.require("benchmarks/layout/dighe1.json"));
     StripResult result =
-        StripLayout.solve(jigsaw.problem(), Work.of(Budget.ofWork(20_000_000), seed));
+        StripLayout.solve(jigsaw.problem(), Work.of(Budget.ofWork(100_000_000), seed));
     // The last press is a search too and ends some hundred thousandths short of the optimum.
     assertThat(result.density()).isCloseTo(1, within(1e-4));
     assertThat(result.gap()).isCloseTo(0, within(1e-4));

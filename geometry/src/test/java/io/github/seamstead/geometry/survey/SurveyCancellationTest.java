@@ -69,6 +69,14 @@ class SurveyCancellationTest {
   }
 
   @Test
+  void thousandsOfReadingsAreLetGoOfAtWhateverMoment() throws InterruptedException {
+    Survey survey = large();
+    secondsAfterTheSwitch(30, survey::adjust);
+    secondsAfterTheSwitch(300, survey::findBlunders);
+  }
+
+  @Tag("soak")
+  @Test
   void oneAdjustmentOfThousandsOfReadingsIsLetGoOf() throws InterruptedException {
     Survey survey = large();
     // Switched at several moments of the way, from its beginning on.
@@ -77,6 +85,7 @@ class SurveyCancellationTest {
     }
   }
 
+  @Tag("soak")
   @Test
   void aSearchForBlundersIsLetGoOf() throws InterruptedException {
     Survey survey = large();
