@@ -23,7 +23,7 @@ class BookInBrowserTest extends PagesInBrowser {
 
   static final List<String> JOBS = List.of("class-model", "seed-loft");
   static final List<String> WORKED = List.of("class-model");
-  static final List<String> ALONE = List.of("lessons", "reference");
+  static final List<String> ALONE = List.of("lessons");
 
   @Override
   List<String> jobs() {

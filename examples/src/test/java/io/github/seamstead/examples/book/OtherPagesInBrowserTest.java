@@ -21,6 +21,6 @@ class OtherPagesInBrowserTest extends PagesInBrowser {
 
   @Override
   List<String> alone() {
-    return List.of("teacher");
+    return List.of("reference", "teacher");
   }
 }
