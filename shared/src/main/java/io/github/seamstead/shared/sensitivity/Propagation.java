@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 
 /**
  * How doubts of the inputs of one formula add up to the doubt of its result, as a sum of shares.
@@ -277,6 +278,7 @@ public final class Propagation {
   }
 
   private double[] results() {
+    double[] slices = IntStream.range(0, DRAWS).mapToDouble(Propagation::middleOf).toArray();
     double[][] drawn = new double[terms.size()][0];
     for (int k = 0; k < drawn.length; k++) {
       Term term = terms.get(k);
@@ -285,7 +287,7 @@ public final class Propagation {
       if (term.doubted()) {
         RandomGenerator random = Seeds.stream(SEED, PURPOSE, k);
         for (int i = 0; i < DRAWS; i++) {
-          drawn[k][i] = term.at(NormalScore.of((i + 0.5) / DRAWS));
+          drawn[k][i] = term.at(slices[i]);
         }
         shuffle(drawn[k], random);
       }
@@ -299,6 +301,11 @@ public final class Propagation {
       results[i] = formula.evaluate(numbers);
     }
     return results;
+  }
+
+  /** Normal score in the middle of a slice. */
+  private static double middleOf(int slice) {
+    return NormalScore.of((slice + 0.5) / DRAWS);
   }
 
   private static void shuffle(double[] values, RandomGenerator random) {

@@ -265,8 +265,12 @@ public final class Run {
     return series.rough();
   }
 
-  /** Gives what a dear calculation gave before for the same key, or calculates it. */
+  /**
+   * Gives what a dear calculation gave before for the same key, or calculates it unless the run is
+   * cancelled: what is dear has no best so far.
+   */
   public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
+    goOn();
     return series.recall().of(key, type, calculation);
   }
 

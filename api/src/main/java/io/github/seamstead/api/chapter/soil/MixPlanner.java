@@ -101,6 +101,8 @@ final class MixPlanner {
         design
             .map(MixChoice::designed)
             .orElseGet(() -> MixChoice.of(blend, trial.map(TrialPart::reading), spec.sandParts()));
+    // The doubt is drawn, and takes a tenth of a second on a cold machine.
+    run.goOn();
     Optional<Range> clay =
         run.isBrief()
             ? Optional.empty()
@@ -110,6 +112,7 @@ final class MixPlanner {
                         "How sure is the clay of the mix " + spec.id() + "?",
                         steps -> choice.recipe().clayDoubt(clay(soil), steps))
                     .sampled());
+    run.goOn();
     choice.unmet().ifPresent(what -> run.unmet(Chapter.MIX, spec.id() + ": " + what));
     return Optional.of(
         new MixPart(

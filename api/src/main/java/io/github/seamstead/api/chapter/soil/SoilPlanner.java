@@ -80,7 +80,6 @@ public final class SoilPlanner {
     SoilSums.record(run, sample, finding);
     Suitability floor = floor(run, evidence, finding);
     run.cautions(Chapter.SOIL, floor.cautions());
-    run.goOn();
     List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
     return new SoilPart(
         sample,
