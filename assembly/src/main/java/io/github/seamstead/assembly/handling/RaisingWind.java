@@ -167,15 +167,20 @@ public record RaisingWind(double looseArea, int people, double pullPerPerson) {
   /** The limits as a rule to carry. */
   private String rule(String sign) {
     return "Do not raise the cover in gusts above "
-        + Numbers.fixed(limitGust(), 1)
+        + most(limitGust())
         + " m/s or a mean wind above "
-        + Numbers.fixed(limitMean(), 1)
+        + most(limitMean())
         + " m/s (Beaufort "
         + beaufort().force()
         + sign
         + "). Bring it down at "
-        + Numbers.fixed(stopGust(), 1)
+        + most(stopGust())
         + " m/s in gusts.";
+  }
+
+  /** A limit to the tenth below, never above. */
+  private static String most(double speed) {
+    return Numbers.fixed(Numbers.downTo(speed, 0.1), 1);
   }
 
   /**

@@ -30,6 +30,20 @@ public final class Numbers {
   }
 
   /**
+   * Rounds down to a multiple of a step, for a limit that must not be told as more.
+   *
+   * @param value the greatest size
+   * @param step what the reader's instrument tells apart, in the same unit; above 0
+   * @return the multiple at or below it, but for a millionth of a step, which is noise
+   * @throws IllegalArgumentException if a value is not finite or the step not above 0
+   */
+  public static double downTo(double value, double step) {
+    Args.finite("value", value, "");
+    Args.positive("step", step, "");
+    return Math.floor(value / step + NOISE) * step;
+  }
+
+  /**
    * Writes a number for people to read: with at most nine significant digits, since what lies
    * beyond is noise of binary sums.
    *

@@ -22,7 +22,7 @@ class ImperialTextTest {
         "over about 25 kg, or | over about 55 lb, or",
         "of 1100 kg (2430 lb) long | of 2430 lb (1100 kg) long",
         "About 60 lb (27 kg) is | About 60 lb (27 kg) is",
-        "above 4.3 m/s or 2.8 m/s | above 9.6 mph or 6.3 mph",
+        "above 4.3 m/s or 2.8 m/s | above 9.6 mph or 6.2 mph",
         "cartridges of 310 ml | cartridges of 10.5 US fl oz",
         "down to 2 micrometres at 17 degC | down to 0.000079 in at 63 °F",
         "0.6 mm | 0.024 in",

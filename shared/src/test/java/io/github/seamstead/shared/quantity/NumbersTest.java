@@ -49,4 +49,14 @@ class NumbersTest {
     assertThat(Numbers.upTo(0, 0.1)).isZero();
     assertThatThrownBy(() -> Numbers.upTo(1, 0)).isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void aLimitIsRoundedDown() {
+    assertThat(Numbers.downTo(10.89, 0.1)).isCloseTo(10.8, within(1e-12));
+    // 0.7 is held as a hair less than seven tenths.
+    assertThat(Numbers.downTo(0.7, 0.1)).isCloseTo(0.7, within(1e-12));
+    assertThat(Numbers.downTo(0.1 + 0.2, 0.1)).isCloseTo(0.3, within(1e-12));
+    assertThat(Numbers.downTo(0, 0.1)).isZero();
+    assertThatThrownBy(() -> Numbers.downTo(1, 0)).isInstanceOf(IllegalArgumentException.class);
+  }
 }

@@ -52,7 +52,7 @@ final class RaisingDays {
                         + w.words().angle(a.screen().pullAngle())
                         + " above the ground until it moves; write it on the rope and peg card."
                         + " Wanted:",
-                    w.pull(a.screen().pegPull())));
+                    w.pullAtLeast(a.screen().pegPull())));
   }
 
   private Day model() {
@@ -84,9 +84,9 @@ final class RaisingDays {
                     + " letting go.")
             .startIf(
                 "gusts under "
-                    + w.speed(h.wind().limitGust())
+                    + w.speedAtMost(h.wind().limitGust())
                     + " and mean under "
-                    + w.speed(h.wind().limitMean())
+                    + w.speedAtMost(h.wind().limitMean())
                     + " for the whole job; cloth dry")
             .tools("wind meter, gloves, helmets, hammer, padding" + tackleName(h))
             .material(
@@ -99,7 +99,7 @@ final class RaisingDays {
             .people(hands(h));
     day.step(
         "Measure the wind for ten minutes; write the greatest gust:",
-        "under " + w.speed(h.wind().limitGust()));
+        "under " + w.speedAtMost(h.wind().limitGust()));
     day.step(
         "Turn the cover good side out: take "
             + route.first()
@@ -111,13 +111,13 @@ final class RaisingDays {
     day.pause(
         "before anything is raised",
         List.of(
-            "gust under " + w.speed(h.wind().limitGust()) + ", one person only watches",
+            "gust under " + w.speedAtMost(h.wind().limitGust()) + ", one person only watches",
             "nobody within " + w.atLeast(h.zone().radius()) + " of the middle",
             h.pull().people() + " people on the ropes, one more on the call",
             "pegs and hammers ready at every corner"
                 + desk.plan()
                     .anchoring()
-                    .map(a -> ", each held " + w.pull(a.screen().pegPull()) + " when tested")
+                    .map(a -> ", each held " + w.pullAtLeast(a.screen().pegPull()) + " when tested")
                     .orElse("")));
     h.tackle()
         .ifPresent(
@@ -131,7 +131,7 @@ final class RaisingDays {
     day.step("Pull the hem down, door panel first; peg opposite corners at once.");
     day.home("never with pegs left to set: go on with the next sheet at once");
     return day.stops(
-        "gusts over " + w.speed(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
+        "gusts over " + w.speedAtMost(h.wind().stopGust()) + ": bring it down, sit on it, peg it.");
   }
 
   /** Those on the ropes, one on the call, one at the wind meter; all of them peg afterwards. */

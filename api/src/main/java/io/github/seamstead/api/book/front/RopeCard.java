@@ -71,16 +71,16 @@ final class RopeCard {
     row(m, "pull on each rope to hold it", w.pull(h.hold() / h.pull().ropes()));
     row(m, "load on the top while hauling", w.pull(h.pull().apexPull()));
     row(m, "nobody within, from the middle", w.atLeast(h.zone().radius()));
-    row(m, "do not start in gusts over", w.speed(h.wind().limitGust()));
-    row(m, "bring it down in gusts over", w.speed(h.wind().stopGust()));
+    row(m, "do not start in gusts over", w.speedAtMost(h.wind().limitGust()));
+    row(m, "bring it down in gusts over", w.speedAtMost(h.wind().stopGust()));
   }
 
   private static void pegs(Sizes w, Markup m, AnchoringPart a) {
     row(m, "gust that the pegs are screened for", w.speed(a.screen().pressure().gust()));
-    row(m, "pull on each peg, factored", w.pull(a.screen().pegPull()));
+    row(m, "pull on each peg, factored", w.pullAtLeast(a.screen().pegPull()));
     row(m, "its angle above the ground", w.words().angle(a.screen().pullAngle()));
-    row(m, "rope along the hem, if set", w.pull(a.hemRope().tension()));
-    row(m, "guy rope from each corner, if set", w.pull(a.guy().tension()));
+    row(m, "rope along the hem, if set", w.pullAtLeast(a.hemRope().tension()));
+    row(m, "guy rope from each corner, if set", w.pullAtLeast(a.guy().tension()));
     row(m, "ballast that would do instead", w.mass(a.ballast().mass()));
   }
 

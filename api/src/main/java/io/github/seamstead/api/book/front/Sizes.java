@@ -80,6 +80,11 @@ final class Sizes {
     return words.speed(metresPerSecond);
   }
 
+  /** The most that a speed may be. */
+  String speedAtMost(double metresPerSecond) {
+    return words.speedAtMost(metresPerSecond);
+  }
+
   String force(double newtons) {
     return words.force(newtons);
   }
@@ -89,6 +94,12 @@ final class Sizes {
     return words.isImperial()
         ? force(newtons)
         : force(newtons) + " (" + words.scaleForce(newtons) + ")";
+  }
+
+  /** Such a pull that something must hold. */
+  String pullAtLeast(double newtons) {
+    String least = words.forceAtLeast(newtons);
+    return words.isImperial() ? least : least + " (" + words.scaleForceAtLeast(newtons) + ")";
   }
 
   /** The length that a scale bar of a plan shows: a metre or a yard. */

@@ -8,6 +8,7 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.uncertainty.Range;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleFunction;
 
 /** Writes quantities as the crew reads them, in metric or imperial units. */
@@ -17,6 +18,9 @@ public final class Words {
 
   /** Keeps a number and its unit on one line. */
   private static final char NO_BREAK = '\u00a0';
+
+  /** What is written to the nearest digit is left to that. */
+  private static final DoubleBinaryOperator NEAREST = (value, step) -> value;
 
   private final boolean imperial;
 
@@ -83,12 +87,22 @@ public final class Words {
   }
 
   public String mass(double kilograms) {
+    return mass(kilograms, NEAREST);
+  }
+
+  /** Writes the most that a mass may be: down to the next digit shown. */
+  public String massAtMost(double kilograms) {
+    return mass(kilograms, Numbers::downTo);
+  }
+
+  private String mass(double kilograms, DoubleBinaryOperator rounding) {
+    int decimals = kilograms < 20 ? 1 : 0;
     if (imperial) {
-      return in(kilograms, Dimension.MASS, "lb", kilograms < 20 ? 1 : 0);
+      return shown(kilograms, Dimension.MASS, "lb", decimals, rounding);
     }
     return kilograms >= 1000
-        ? fixed(kilograms / 1000, 2, "t")
-        : fixed(kilograms, kilograms < 20 ? 1 : 0, "kg");
+        ? shown(kilograms, Dimension.MASS, "t", 2, rounding)
+        : shown(kilograms, Dimension.MASS, "kg", decimals, rounding);
   }
 
   /** The unit in which lists for the shop count masses. */
@@ -118,22 +132,57 @@ public final class Words {
   }
 
   public String speed(double metresPerSecond) {
-    return imperial
-        ? in(metresPerSecond, Dimension.SPEED, "mph", 1)
-        : fixed(metresPerSecond, 1, "m/s");
+    return speed(metresPerSecond, NEAREST);
+  }
+
+  /**
+   * Writes the most that a speed may be: down to the next tenth. In miles an hour it is taken from
+   * the tenth of a metre a second, as a sentence that states the limit is.
+   */
+  public String speedAtMost(double metresPerSecond) {
+    return speed(Numbers.downTo(metresPerSecond, 0.1), Numbers::downTo);
+  }
+
+  private String speed(double metresPerSecond, DoubleBinaryOperator rounding) {
+    return shown(metresPerSecond, Dimension.SPEED, imperial ? "mph" : "m/s", 1, rounding);
   }
 
   /** A pull: in newtons, from ten thousand on in kilonewtons, or in pounds-force. */
   public String force(double newtons) {
+    return force(newtons, NEAREST);
+  }
+
+  /** A pull that something must hold: up to the next digit shown. */
+  public String forceAtLeast(double newtons) {
+    return force(newtons, Numbers::upTo);
+  }
+
+  /** A pull that something may take: down to the next digit shown. */
+  public String forceAtMost(double newtons) {
+    return force(newtons, Numbers::downTo);
+  }
+
+  private String force(double newtons, DoubleBinaryOperator rounding) {
     if (imperial) {
-      return in(newtons, Dimension.FORCE, "lbf", 0);
+      return shown(newtons, Dimension.FORCE, "lbf", 0, rounding);
     }
-    return newtons >= 10_000 ? fixed(newtons / 1000, 1, "kN") : fixed(newtons, 0, "N");
+    return newtons >= 10_000
+        ? shown(newtons, Dimension.FORCE, "kN", 1, rounding)
+        : shown(newtons, Dimension.FORCE, "N", 0, rounding);
   }
 
   /** A pull as a spring scale shows it: the mass that hangs so hard, in kilograms-force. */
   public String scaleForce(double newtons) {
-    return imperial ? force(newtons) : in(newtons, Dimension.FORCE, "kgf", 0);
+    return scaleForce(newtons, NEAREST);
+  }
+
+  /** As the other, for what something must hold: up to the next whole one. */
+  public String scaleForceAtLeast(double newtons) {
+    return scaleForce(newtons, Numbers::upTo);
+  }
+
+  private String scaleForce(double newtons, DoubleBinaryOperator rounding) {
+    return shown(newtons, Dimension.FORCE, imperial ? "lbf" : "kgf", 0, rounding);
   }
 
   public String pressure(double pascals) {
@@ -204,6 +253,13 @@ public final class Words {
   private static String in(double si, Dimension dimension, String unit, int decimals) {
     String text = QuantityText.write(si, dimension, unit, decimals).replace(' ', NO_BREAK);
     return text.replace("ft2", "ft²").replace("ft3", "ft³");
+  }
+
+  /** Writes a value in a unit, brought to its digits by a rounding. */
+  private static String shown(
+      double si, Dimension dimension, String unit, int decimals, DoubleBinaryOperator rounding) {
+    double value = QuantityText.toUnit(si, dimension, unit);
+    return fixed(rounding.applyAsDouble(value, Math.pow(10, -decimals)), decimals, unit);
   }
 
   private static String fixed(double value, int decimals, String unit) {

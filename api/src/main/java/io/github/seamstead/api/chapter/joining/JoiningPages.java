@@ -81,11 +81,11 @@ final class JoiningPages {
         team ->
             book.note(
                 "One person lifts at most "
-                    + w.mass(team.massPerPerson())
+                    + w.massAtMost(team.massPerPerson())
                     + " of cloth from the ground; a team of "
                     + team.people()
                     + " carries at most "
-                    + w.mass(team.capacity())
+                    + w.massAtMost(team.capacity())
                     + ", "
                     + team.rule()
                     + "."));

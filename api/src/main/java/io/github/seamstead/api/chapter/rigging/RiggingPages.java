@@ -141,7 +141,7 @@ final class RiggingPages {
     book.paragraph(part.lift().text());
     Table lift = new Table("The lift", "what", "#value");
     lift.row("the whole cover", w.mass(part.bundle().mass()));
-    lift.row("one person at most, in this posture", w.mass(part.lift().onePersonMass()));
+    lift.row("one person at most, in this posture", w.massAtMost(part.lift().onePersonMass()));
     lift.row(
         "rolled on " + w.length(Packing.ROLL_LENGTH) + " length, across",
         w.range(part.bundle().rollDiameter(Packing.ROLL_LENGTH, Packing.ROLLED), w::small));
@@ -175,7 +175,7 @@ final class RiggingPages {
             + " rope of "
             + w.small(rope.strength().diameter())
             + ", what it may carry with a knot",
-        w.force(rope.strength().workingLoad()));
+        w.forceAtMost(rope.strength().workingLoad()));
     table.row("is that enough?", rope.holds() ? "yes" : "no, take a thicker one");
     table.row(
         "the same rope breaks at, by two rules that disagree",
@@ -213,15 +213,16 @@ final class RiggingPages {
     table.row("drag, sideways", w.force(screen.drag()));
     table.row("uplift", w.force(screen.uplift()));
     table.row("pegs", Integer.toString(screen.pegs()));
-    table.row("pull on each peg, factored", w.force(screen.pegPull()));
+    table.row("pull on each peg, factored", w.forceAtLeast(screen.pegPull()));
     table.row("angle of the pull above the ground", w.angle(screen.pullAngle()));
     table.row("ballast that would do instead", w.mass(part.ballast().mass()));
     book.table(table);
     pegs(book, part);
     Table ropes = new Table("Ropes of the edge, if you set them", "what", "#value");
     ropes.row(
-        "rope along the hem, dip a tenth of the pegs' distance", w.force(part.hemRope().tension()));
-    ropes.row("guy rope from each corner, 45 degrees", w.force(part.guy().tension()));
+        "rope along the hem, dip a tenth of the pegs' distance",
+        w.forceAtLeast(part.hemRope().tension()));
+    ropes.row("guy rope from each corner, 45 degrees", w.forceAtLeast(part.guy().tension()));
     book.table(ropes);
     book.heading("Air and water");
     Table air = new Table("Openings", "what", "#value");

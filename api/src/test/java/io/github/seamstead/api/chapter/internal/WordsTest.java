@@ -24,6 +24,27 @@ class WordsTest {
   }
 
   @Test
+  void aLimitIsNeverToldAsMoreAndWhatMustHoldNeverAsLess() {
+    assertThat(metric.speedAtMost(7.48)).isEqualTo("7.4\u00a0m/s");
+    assertThat(metric.speedAtMost(7.5)).isEqualTo("7.5\u00a0m/s");
+    // 7.4 m/s are 16.55 mph.
+    assertThat(imperial.speedAtMost(7.48)).isEqualTo("16.5\u00a0mph");
+    assertThat(imperial.said("gusts above 7.4 m/s")).isEqualTo("gusts above 16.5\u00a0mph");
+    assertThat(metric.massAtMost(24.96)).isEqualTo("24\u00a0kg");
+    assertThat(metric.massAtMost(17.58)).isEqualTo("17.5\u00a0kg");
+    assertThat(metric.massAtMost(1239)).isEqualTo("1.23\u00a0t");
+    // 24.96 kg are 55.03 lb.
+    assertThat(imperial.massAtMost(24.96)).isEqualTo("55\u00a0lb");
+    assertThat(metric.forceAtMost(847.7)).isEqualTo("847\u00a0N");
+    assertThat(metric.forceAtLeast(847.1)).isEqualTo("848\u00a0N");
+    assertThat(metric.forceAtLeast(10_010)).isEqualTo("10.1\u00a0kN");
+    // 847.3 N are 86.40 kgf or 190.5 lbf.
+    assertThat(metric.scaleForceAtLeast(847.3)).isEqualTo("87\u00a0kgf");
+    assertThat(metric.scaleForce(847.3)).isEqualTo("86\u00a0kgf");
+    assertThat(imperial.forceAtLeast(847.3)).isEqualTo("191\u00a0lbf");
+  }
+
+  @Test
   void aRangeWithoutWidthIsOneValue() {
     assertThat(metric.range(new Range(1, 2, 3), metric::area))
         .isEqualTo("2.00\u00a0m² (1.00\u00a0m² to 3.00\u00a0m²)");
