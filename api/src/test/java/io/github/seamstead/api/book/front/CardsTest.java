@@ -196,9 +196,9 @@ class CardsTest {
     String card = Sheets.text(desk, "Rope and peg card");
     var h = desk.plan().handling().orElseThrow();
     assertThat(card)
-        .contains(desk.sizes().speed(h.wind().limitGust()))
-        .contains(desk.sizes().speed(h.wind().stopGust()))
-        .contains(desk.sizes().force(desk.plan().anchoring().orElseThrow().screen().pegPull()));
+        .contains(desk.sizes().speedAtMost(h.wind().limitGust()))
+        .contains(desk.sizes().speedAtMost(h.wind().stopGust()))
+        .contains(desk.sizes().pullAtLeast(desk.plan().anchoring().orElseThrow().screen().pegPull()));
   }
 
   @Test

@@ -87,7 +87,7 @@ class WorkPlanTest {
     assertThat(raise.indexOf("WARNING")).isPositive().isLessThan(raise.indexOf("Haul evenly"));
     assertThat(raise.indexOf("Pause: before anything is raised"))
         .isLessThan(raise.indexOf("WARNING"));
-    assertThat(raise).contains("4.3\u00a0m/s").contains("5.7\u00a0m/s").contains("6.11\u00a0m");
+    assertThat(raise).contains("4.2\u00a0m/s").contains("5.7\u00a0m/s").contains("6.11\u00a0m");
   }
 
   @Test
