@@ -198,7 +198,8 @@ class CardsTest {
     assertThat(card)
         .contains(desk.sizes().speedAtMost(h.wind().limitGust()))
         .contains(desk.sizes().speedAtMost(h.wind().stopGust()))
-        .contains(desk.sizes().pullAtLeast(desk.plan().anchoring().orElseThrow().screen().pegPull()));
+        .contains(
+            desk.sizes().pullAtLeast(desk.plan().anchoring().orElseThrow().screen().pegPull()));
   }
 
   @Test
