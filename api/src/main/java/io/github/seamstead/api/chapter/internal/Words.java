@@ -19,9 +19,6 @@ public final class Words {
   /** Keeps a number and its unit on one line. */
   private static final char NO_BREAK = '\u00a0';
 
-  /** What is written to the nearest digit is left to that. */
-  private static final DoubleBinaryOperator NEAREST = (value, step) -> value;
-
   private final boolean imperial;
 
   public Words(UnitSystem units) {
@@ -87,7 +84,7 @@ public final class Words {
   }
 
   public String mass(double kilograms) {
-    return mass(kilograms, NEAREST);
+    return mass(kilograms, Words::nearest);
   }
 
   /** Writes the most that a mass may be: down to the next digit shown. */
@@ -132,7 +129,7 @@ public final class Words {
   }
 
   public String speed(double metresPerSecond) {
-    return speed(metresPerSecond, NEAREST);
+    return speed(metresPerSecond, Words::nearest);
   }
 
   /**
@@ -149,7 +146,7 @@ public final class Words {
 
   /** A pull: in newtons, from ten thousand on in kilonewtons, or in pounds-force. */
   public String force(double newtons) {
-    return force(newtons, NEAREST);
+    return force(newtons, Words::nearest);
   }
 
   /** A pull that something must hold: up to the next digit shown. */
@@ -173,7 +170,7 @@ public final class Words {
 
   /** A pull as a spring scale shows it: the mass that hangs so hard, in kilograms-force. */
   public String scaleForce(double newtons) {
-    return scaleForce(newtons, NEAREST);
+    return scaleForce(newtons, Words::nearest);
   }
 
   /** As the other, for what something must hold: up to the next whole one. */
@@ -253,6 +250,11 @@ public final class Words {
   private static String in(double si, Dimension dimension, String unit, int decimals) {
     String text = QuantityText.write(si, dimension, unit, decimals).replace(' ', NO_BREAK);
     return text.replace("ft2", "ft²").replace("ft3", "ft³");
+  }
+
+  /** Leaves the rounding to what writes the digits. */
+  private static double nearest(double value, double step) {
+    return value;
   }
 
   /** Writes a value in a unit, brought to its digits by a rounding. */
