@@ -261,7 +261,7 @@ public final class Words {
   private static String shown(
       double si, Dimension dimension, String unit, int decimals, DoubleBinaryOperator rounding) {
     double value = QuantityText.toUnit(si, dimension, unit);
-    return fixed(rounding.applyAsDouble(value, Math.pow(10, -decimals)), decimals, unit);
+    return fixed(rounding.applyAsDouble(value, StrictMath.pow(10, -decimals)), decimals, unit);
   }
 
   private static String fixed(double value, int decimals, String unit) {
