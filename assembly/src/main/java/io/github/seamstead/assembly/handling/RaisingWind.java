@@ -167,20 +167,15 @@ public record RaisingWind(double looseArea, int people, double pullPerPerson) {
   /** The limits as a rule to carry. */
   private String rule(String sign) {
     return "Do not raise the cover in gusts above "
-        + most(limitGust())
+        + Numbers.fixedAtMost(limitGust(), 1)
         + " m/s or a mean wind above "
-        + most(limitMean())
+        + Numbers.fixedAtMost(limitMean(), 1)
         + " m/s (Beaufort "
         + beaufort().force()
         + sign
         + "). Bring it down at "
-        + most(stopGust())
+        + Numbers.fixedAtMost(stopGust(), 1)
         + " m/s in gusts.";
-  }
-
-  /** A limit to the tenth below, never above. */
-  private static String most(double speed) {
-    return Numbers.fixed(Numbers.downTo(speed, 0.1), 1);
   }
 
   /**

@@ -38,9 +38,6 @@ public final class ImperialText {
 
   private static final int OUNCES = 128;
 
-  /** What a wind meter tells apart, in miles an hour. */
-  private static final double SPEED_STEP = 0.1;
-
   /** A tape's division of the inch by the last digit of the metric text: metre, dm, cm, mm. */
   private static final int[] DIVISIONS = {1, 1, 2, 16};
 
@@ -74,7 +71,8 @@ public final class ImperialText {
    *
    * @param text any text
    * @return the text with feet and inches, pounds, gallons, miles an hour and degrees Fahrenheit;
-   *     as fine as the metric text was, two significant digits at least; speeds down to the tenth
+   *     as fine as the metric text was, two significant digits at least; a speed with as many
+   *     decimals, rounded down
    */
   public static String of(String text) {
     Matcher found = METRIC.matcher(text);
@@ -151,8 +149,8 @@ public final class ImperialText {
     String text =
         switch (target.dimension()) {
           case TEMPERATURE -> Numbers.fixed(converted, decimals);
-          // A speed in a sentence is a limit of the wind: 7.4 m/s must not become 17 mph.
-          case SPEED -> Numbers.fixed(Numbers.downTo(converted, SPEED_STEP), 1);
+          // Most speeds in sentences are limits of the wind: 7.4 m/s must not become 17 mph.
+          case SPEED -> Numbers.fixedAtMost(converted, decimals);
           default -> Numbers.significant(converted, digits(number));
         };
     return text + NO_BREAK + target.to().replace("ft2", "ft²").replace("ft3", "ft³");

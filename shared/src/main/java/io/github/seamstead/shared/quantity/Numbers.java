@@ -103,6 +103,30 @@ public final class Numbers {
     return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
   }
 
+  /**
+   * Writes a limit with a fixed count of decimals, rounded down: see {@link #downTo}.
+   *
+   * @param value the greatest size; finite
+   * @param decimals digits after the decimal point, 0 or more
+   * @return for example {@code 10.8} for 10.89 and 1 decimal
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public static String fixedAtMost(double value, int decimals) {
+    return fixed(downTo(value, StrictMath.pow(10, -decimals)), decimals);
+  }
+
+  /**
+   * Writes a least size with a fixed count of decimals, rounded up: see {@link #upTo}.
+   *
+   * @param value the least size; finite
+   * @param decimals digits after the decimal point, 0 or more
+   * @return for example {@code 10.9} for 10.81 and 1 decimal
+   * @throws IllegalArgumentException if the value is not finite
+   */
+  public static String fixedAtLeast(double value, int decimals) {
+    return fixed(upTo(value, StrictMath.pow(10, -decimals)), decimals);
+  }
+
   private static String trimmed(BigDecimal number) {
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }

@@ -23,6 +23,8 @@ class ImperialTextTest {
         "of 1100 kg (2430 lb) long | of 2430 lb (1100 kg) long",
         "About 60 lb (27 kg) is | About 60 lb (27 kg) is",
         "above 4.3 m/s or 2.8 m/s | above 9.6 mph or 6.2 mph",
+        "above 7.4 m/s, in 0.1 m/s | above 16.5 mph, in 0.2 mph",
+        "from 0.01 to 30 m/s | from 0.02 mph to 67 mph",
         "cartridges of 310 ml | cartridges of 10.5 US fl oz",
         "down to 2 micrometres at 17 degC | down to 0.000079 in at 63 °F",
         "0.6 mm | 0.024 in",

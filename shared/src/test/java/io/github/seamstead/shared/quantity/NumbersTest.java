@@ -59,4 +59,15 @@ class NumbersTest {
     assertThat(Numbers.downTo(0, 0.1)).isZero();
     assertThatThrownBy(() -> Numbers.downTo(1, 0)).isInstanceOf(IllegalArgumentException.class);
   }
+
+  @Test
+  void limitsAndLeastSizesAreWrittenTheSafeWay() {
+    assertThat(Numbers.fixedAtMost(10.89, 1)).isEqualTo("10.8");
+    assertThat(Numbers.fixedAtMost(10.8, 1)).isEqualTo("10.8");
+    assertThat(Numbers.fixedAtMost(24.96, 0)).isEqualTo("24");
+    assertThat(Numbers.fixedAtLeast(10.81, 1)).isEqualTo("10.9");
+    assertThat(Numbers.fixedAtLeast(10.8, 1)).isEqualTo("10.8");
+    assertThatThrownBy(() -> Numbers.fixedAtMost(Double.NaN, 1))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
 }

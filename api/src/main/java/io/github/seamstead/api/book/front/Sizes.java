@@ -91,15 +91,16 @@ final class Sizes {
 
   /** A force as a crew reads it: in newtons, and as a spring scale shows it. */
   String pull(double newtons) {
-    return words.isImperial()
-        ? force(newtons)
-        : force(newtons) + " (" + words.scaleForce(newtons) + ")";
+    return pull(words.force(newtons), words.scaleForce(newtons));
   }
 
   /** Such a pull that something must hold. */
   String pullAtLeast(double newtons) {
-    String least = words.forceAtLeast(newtons);
-    return words.isImperial() ? least : least + " (" + words.scaleForceAtLeast(newtons) + ")";
+    return pull(words.forceAtLeast(newtons), words.scaleForceAtLeast(newtons));
+  }
+
+  private String pull(String force, String onScale) {
+    return words.isImperial() ? force : force + " (" + onScale + ")";
   }
 
   /** The length that a scale bar of a plan shows: a metre or a yard. */

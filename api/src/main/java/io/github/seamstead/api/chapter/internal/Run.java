@@ -266,8 +266,8 @@ public final class Run {
   }
 
   /**
-   * Gives what a dear calculation gave before for the same key, or calculates it unless the run is
-   * cancelled: what is dear has no best so far.
+   * Gives what a dear calculation gave before for the same key, or calculates it. Ends the chapter
+   * if the run is cancelled, since what is dear has no best so far.
    */
   public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
     goOn();

@@ -8,7 +8,6 @@ import io.github.seamstead.shared.quantity.Numbers;
 import io.github.seamstead.shared.quantity.QuantityText;
 import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.uncertainty.Range;
-import java.util.function.DoubleBinaryOperator;
 import java.util.function.DoubleFunction;
 
 /** Writes quantities as the crew reads them, in metric or imperial units. */
@@ -84,22 +83,22 @@ public final class Words {
   }
 
   public String mass(double kilograms) {
-    return mass(kilograms, Words::nearest);
+    return mass(kilograms, Numbers::fixed);
   }
 
   /** Writes the most that a mass may be: down to the next digit shown. */
   public String massAtMost(double kilograms) {
-    return mass(kilograms, Numbers::downTo);
+    return mass(kilograms, Numbers::fixedAtMost);
   }
 
-  private String mass(double kilograms, DoubleBinaryOperator rounding) {
+  private String mass(double kilograms, Digits digits) {
     int decimals = kilograms < 20 ? 1 : 0;
     if (imperial) {
-      return shown(kilograms, Dimension.MASS, "lb", decimals, rounding);
+      return shown(kilograms, Dimension.MASS, "lb", decimals, digits);
     }
     return kilograms >= 1000
-        ? shown(kilograms, Dimension.MASS, "t", 2, rounding)
-        : shown(kilograms, Dimension.MASS, "kg", decimals, rounding);
+        ? shown(kilograms, Dimension.MASS, "t", 2, digits)
+        : shown(kilograms, Dimension.MASS, "kg", decimals, digits);
   }
 
   /** The unit in which lists for the shop count masses. */
@@ -129,7 +128,7 @@ public final class Words {
   }
 
   public String speed(double metresPerSecond) {
-    return speed(metresPerSecond, Words::nearest);
+    return speed(metresPerSecond, Numbers::fixed);
   }
 
   /**
@@ -137,49 +136,49 @@ public final class Words {
    * the tenth of a metre a second, as a sentence that states the limit is.
    */
   public String speedAtMost(double metresPerSecond) {
-    return speed(Numbers.downTo(metresPerSecond, 0.1), Numbers::downTo);
+    return speed(Numbers.downTo(metresPerSecond, 0.1), Numbers::fixedAtMost);
   }
 
-  private String speed(double metresPerSecond, DoubleBinaryOperator rounding) {
-    return shown(metresPerSecond, Dimension.SPEED, imperial ? "mph" : "m/s", 1, rounding);
+  private String speed(double metresPerSecond, Digits digits) {
+    return shown(metresPerSecond, Dimension.SPEED, imperial ? "mph" : "m/s", 1, digits);
   }
 
   /** A pull: in newtons, from ten thousand on in kilonewtons, or in pounds-force. */
   public String force(double newtons) {
-    return force(newtons, Words::nearest);
+    return force(newtons, Numbers::fixed);
   }
 
   /** A pull that something must hold: up to the next digit shown. */
   public String forceAtLeast(double newtons) {
-    return force(newtons, Numbers::upTo);
+    return force(newtons, Numbers::fixedAtLeast);
   }
 
   /** A pull that something may take: down to the next digit shown. */
   public String forceAtMost(double newtons) {
-    return force(newtons, Numbers::downTo);
+    return force(newtons, Numbers::fixedAtMost);
   }
 
-  private String force(double newtons, DoubleBinaryOperator rounding) {
+  private String force(double newtons, Digits digits) {
     if (imperial) {
-      return shown(newtons, Dimension.FORCE, "lbf", 0, rounding);
+      return shown(newtons, Dimension.FORCE, "lbf", 0, digits);
     }
     return newtons >= 10_000
-        ? shown(newtons, Dimension.FORCE, "kN", 1, rounding)
-        : shown(newtons, Dimension.FORCE, "N", 0, rounding);
+        ? shown(newtons, Dimension.FORCE, "kN", 1, digits)
+        : shown(newtons, Dimension.FORCE, "N", 0, digits);
   }
 
   /** A pull as a spring scale shows it: the mass that hangs so hard, in kilograms-force. */
   public String scaleForce(double newtons) {
-    return scaleForce(newtons, Words::nearest);
+    return scaleForce(newtons, Numbers::fixed);
   }
 
   /** As the other, for what something must hold: up to the next whole one. */
   public String scaleForceAtLeast(double newtons) {
-    return scaleForce(newtons, Numbers::upTo);
+    return scaleForce(newtons, Numbers::fixedAtLeast);
   }
 
-  private String scaleForce(double newtons, DoubleBinaryOperator rounding) {
-    return shown(newtons, Dimension.FORCE, imperial ? "lbf" : "kgf", 0, rounding);
+  private String scaleForce(double newtons, Digits digits) {
+    return shown(newtons, Dimension.FORCE, imperial ? "lbf" : "kgf", 0, digits);
   }
 
   public String pressure(double pascals) {
@@ -252,16 +251,14 @@ public final class Words {
     return text.replace("ft2", "ft²").replace("ft3", "ft³");
   }
 
-  /** Leaves the rounding to what writes the digits. */
-  private static double nearest(double value, double step) {
-    return value;
+  /** How a value is written with a count of decimals: to the nearest digit, down or up. */
+  private interface Digits {
+    String of(double value, int decimals);
   }
 
-  /** Writes a value in a unit, brought to its digits by a rounding. */
   private static String shown(
-      double si, Dimension dimension, String unit, int decimals, DoubleBinaryOperator rounding) {
-    double value = QuantityText.toUnit(si, dimension, unit);
-    return fixed(rounding.applyAsDouble(value, StrictMath.pow(10, -decimals)), decimals, unit);
+      double si, Dimension dimension, String unit, int decimals, Digits digits) {
+    return digits.of(QuantityText.toUnit(si, dimension, unit), decimals) + NO_BREAK + unit;
   }
 
   private static String fixed(double value, int decimals, String unit) {
