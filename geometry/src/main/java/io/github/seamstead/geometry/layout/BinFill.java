@@ -23,6 +23,17 @@ final class BinFill {
 
   private static final int MOST_REFUSALS = 3;
 
+  /** Directions in which pieces are pushed; which ones is told in the table of heaps. */
+  private static final List<Filler.Push> PUSHES =
+      List.of(
+          Filler.Push.ALONG,
+          new Filler.Push(1, 1),
+          new Filler.Push(1, 0.3),
+          new Filler.Push(0.3, 1));
+
+  /** Beyond so many pieces each is filled by one push. */
+  private static final int FEW = 150;
+
   private final LayoutRequest request;
   private final NestSetup setup;
   private final Nest nest;
@@ -96,16 +107,42 @@ final class BinFill {
       return result(rows.get(), true);
     }
     int[] pieces = IntStream.of(bySize).filter(i -> setup.copy[i] <= left[setup.kind[i]]).toArray();
-    new Filler(setup, nest).fill(pieces, one, stop);
-    Poses poses = new Poses(nest.pieces);
-    nest.save(poses);
-    work += nest.work;
-    nest.work = 0;
+    Poses poses = fullest(pieces, stop);
     if (squeeze > 0) {
       poses = squeezed(poses, left, squeeze, stop);
     }
     Filled filled = result(poses, false);
     return rows.map(r -> result(r, true)).filter(r -> r.area() >= filled.area()).orElse(filled);
+  }
+
+  /**
+   * Fills by pushing pieces in one direction after the other, until all lie, and keeps what has
+   * most on it. Many pieces are pushed in one direction alone: it differs least there and takes
+   * longest.
+   */
+  private Poses fullest(int[] pieces, BooleanSupplier stop) {
+    Poses fullest = new Poses(nest.pieces);
+    double most = -1;
+    boolean all = false;
+    for (int p = 0; p < PUSHES.size() && !all && (p == 0 || pieces.length <= FEW); p++) {
+      new Filler(setup, nest, PUSHES.get(p)).fill(pieces, one, stop);
+      double area = 0;
+      int count = 0;
+      for (int i : pieces) {
+        if (nest.region[i] != Poses.PARKED) {
+          area += setup.pieces.get(setup.kind[i]).outline().area();
+          count++;
+        }
+      }
+      if (area > most * (1 + 1e-9)) {
+        most = area;
+        nest.save(fullest);
+      }
+      all = count == pieces.length;
+    }
+    work += nest.work;
+    nest.work = 0;
+    return fullest;
   }
 
   /** Tries to press in one piece more at a time, the largest first. */

@@ -6,9 +6,9 @@ import io.github.seamstead.geometry.layout.internal.Regions;
 import java.util.function.BooleanSupplier;
 
 /**
- * The constructive start: large pieces first, each into the first stock copy that has room, as near
- * to its beginning as corner-to-corner touches allow. O(n² c) for n pieces of c corners; only the
- * latest neighbours are touched, so that thousands of pieces take seconds.
+ * The constructive start: large pieces first, each into the first stock copy that has room, as far
+ * towards its beginning as corner-to-corner touches allow. O(n² c) for n pieces of c corners; only
+ * the latest neighbours are touched, so that thousands of pieces take seconds.
  */
 final class Filler {
 
@@ -17,8 +17,22 @@ final class Filler {
   /** More than rounding can move a place, in metres: nothing that could be nearer is left out. */
   private static final double HAIR = 1e-6;
 
+  /**
+   * Where the beginning is that pieces are pushed to: of two places that is nearer whose far corner
+   * has the lesser sum of its coordinates, each times its weight.
+   *
+   * @param alongWeight weight of the coordinate along the stock, 0 to 1
+   * @param acrossWeight weight of the one across it, 0 to 1
+   */
+  record Push(double alongWeight, double acrossWeight) {
+
+    /** To the left end, and there to the lower side. */
+    static final Push ALONG = new Push(1, 1e-3);
+  }
+
   private final NestSetup setup;
   private final Nest nest;
+  private final Push push;
   private final int[] placed;
   private int placedCount;
   private double bestX;
@@ -34,7 +48,7 @@ final class Filler {
   private double loY;
   private double hiY;
 
-  /** The least that is added to a place to have its key. */
+  /** What is added to the weighed coordinates of a place to have its key. */
   private double reach;
 
   /** How far off the line of a hem, times its length, is on it. */
@@ -44,8 +58,13 @@ final class Filler {
   private boolean cut;
 
   Filler(NestSetup setup, Nest nest) {
+    this(setup, nest, Push.ALONG);
+  }
+
+  Filler(NestSetup setup, Nest nest, Push push) {
     this.setup = setup;
     this.nest = nest;
+    this.push = push;
     placed = new int[nest.pieces];
   }
 
@@ -124,7 +143,7 @@ final class Filler {
     hiX = Math.max(x0, x1);
     loY = Math.min(y0, y1);
     hiY = Math.max(y0, y1);
-    reach = nest.turns.maxX[o] + 1e-3 * (loY + nest.turns.maxY[o]);
+    reach = weighed(nest.turns.maxX[o], nest.turns.maxY[o]);
     onLine = g.line[r] ? 1e-12 * (1 + StrictMath.hypot(g.x1[r] - g.x0[r], g.y1[r] - g.y0[r])) : 0;
     offer(i, r, x0, y0);
     offer(i, r, x0, y1);
@@ -146,16 +165,23 @@ final class Filler {
     }
   }
 
-  /** Whether no place from here on along the stock is nearer to its beginning than the best. */
-  private boolean isBeyond(double x) {
-    return Math.max(loX, Math.min(hiX, x)) + reach > bestKey + HAIR;
+  private double weighed(double x, double y) {
+    return push.alongWeight * x + push.acrossWeight * y;
+  }
+
+  /** Whether no place from here on along and across the stock is nearer than the best. */
+  private boolean isBeyond(double x, double y) {
+    return weighed(Math.max(loX, Math.min(hiX, x)), Math.max(loY, Math.min(hiY, y))) + reach
+        > bestKey + HAIR;
   }
 
   private void touches(int i, int j, int r) {
     int oj = nest.orientation[j];
     int o = nest.turnIn(i, r);
     // A piece that touches another lies no farther back than with its end at the other's beginning.
-    if (isBeyond(nest.x[j] + nest.turns.minX[oj] - nest.turns.maxX[o] - 2 * nest.turns.pad)) {
+    if (isBeyond(
+        nest.x[j] + nest.turns.minX[oj] - nest.turns.maxX[o] - 2 * nest.turns.pad,
+        nest.y[j] + nest.turns.minY[oj] - nest.turns.maxY[o] - 2 * nest.turns.pad)) {
       return;
     }
     if (nest.turns.byParts(oj, o)) {
@@ -170,7 +196,9 @@ final class Filler {
       double ay = nest.y[j] + s * fit.segments[k] + c * fit.segments[k + 1];
       double ux = c * fit.segments[k + 2] - s * fit.segments[k + 3];
       double uy = s * fit.segments[k + 2] + c * fit.segments[k + 3];
-      if (isBeyond(Math.min(ax, ax + ux * fit.segments[k + 4]))) {
+      if (isBeyond(
+          Math.min(ax, ax + ux * fit.segments[k + 4]),
+          Math.min(ay, ay + uy * fit.segments[k + 4]))) {
         continue;
       }
       offer(i, r, ax, ay);
@@ -245,7 +273,7 @@ final class Filler {
     if (nest.regions.line[r] && !onLine(r, x, y)) {
       return;
     }
-    double key = x + nest.turns.maxX[o] + 1e-3 * (y + nest.turns.maxY[o]);
+    double key = weighed(x, y) + reach;
     if (key < bestKey && nest.evaluate(i, o, x, y, Double.MIN_VALUE) <= 0) {
       bestKey = key;
       bestX = x;

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class StockTree {
 
   /** Beyond so many pieces to place the choices are no longer all considered. */
-  private static final long MOST_TRIED = 10_000;
+  private static final long MOST_TRIED = 5_000;
 
   private final LayoutRequest request;
   private final List<Piece> pieces;

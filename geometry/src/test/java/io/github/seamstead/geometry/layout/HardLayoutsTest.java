@@ -134,4 +134,23 @@ class HardLayoutsTest {
     assertThat(result.used()).isEmpty();
     assertThat(result.unplaced()).singleElement().extracting(Shortfall::count).isEqualTo(2);
   }
+
+  /**
+   * Twelve square metres hold eight: apron and two sills of 2 m by 1 m and a jamb of 1 m by 2 m,
+   * which stay as drawn. Pushed to the left end the jamb stands above the apron and leaves room for
+   * one sill; pushed to the lower side it stands beside the apron, with the sills above both.
+   */
+  @Test
+  void theStartPushesInAnotherDirectionWhereOneLeavesAPieceOut() {
+    LayoutRequest request =
+        LayoutRequest.of(
+            List.of(
+                Piece.of("apron", Outline.rectangle(2, 1)),
+                Piece.of("jamb", Outline.rectangle(1, 2)),
+                Piece.of("sill", Outline.rectangle(2, 1)).withCount(2)),
+            List.of(Sheet.rectangle("sheet", 3, 4)));
+    LayoutResult start = CuttingLayout.plan(request, work(0));
+    LayoutVerifier.verify(request, start);
+    assertThat(start.isComplete()).isTrue();
+  }
 }
