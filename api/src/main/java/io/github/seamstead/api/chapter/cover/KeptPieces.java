@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Keeps pieces that are cut as they were drawn then, and says which of them no longer fit. What is
@@ -95,7 +96,8 @@ final class KeptPieces {
     List<PatternPiece> trims = new ArrayList<>();
     for (PatternPiece piece : drawn) {
       Optional<PatternPiece> cut = Optional.ofNullable(done.trims().get(piece.label()));
-      cut.ifPresent(old -> compare(piece.label(), old.stitch(), piece.stitch()));
+      cut.ifPresent(
+          old -> compare(piece.label(), old.stitch(), piece.stitch(), edges(old.stitch().size())));
       trims.add(cut.orElse(piece));
     }
     return trims;
@@ -108,7 +110,11 @@ final class KeptPieces {
       Panel cut = done.panels().get(panel);
       Panel there = cut == null ? done.earlier().get(panel) : cut;
       if (cut != null) {
-        compare(name(face, cut), cut.face(), wanted(cut, face, faces));
+        compare(
+            name(face, cut),
+            cut.face(),
+            wanted(cut, face, faces),
+            edges(face, cut.faces(), cut.face().size()));
       }
       face += there == null ? 1 : there.faces();
     }
@@ -122,7 +128,7 @@ final class KeptPieces {
         : "panel " + face + " to " + (face + panel.faces() - 1);
   }
 
-  private void compare(String name, Outline made, Outline wanted) {
+  private void compare(String name, Outline made, Outline wanted, List<String> edges) {
     if (made.size() != wanted.size()) {
       FaceDifference none = new FaceDifference(List.of(), List.of());
       misfits.add(
@@ -139,17 +145,17 @@ final class KeptPieces {
     }
     FaceDifference difference = FaceDifference.of(made, wanted);
     if (difference.greatest() > tolerance) {
-      misfits.add(new Misfit(name, difference, tolerance, text(name, difference, made)));
+      misfits.add(new Misfit(name, difference, tolerance, text(name, difference, made, edges)));
     }
   }
 
-  private String text(String name, FaceDifference d, Outline made) {
+  private String text(String name, FaceDifference d, Outline made, List<String> edges) {
     StringBuilder text = new StringBuilder(name + " is cut and no longer fits:");
     for (int i = 0; i < made.size(); i++) {
       double off = d.edges().get(i);
       if (Math.abs(off) > tolerance) {
         text.append(' ')
-            .append(edge(i, made.size()))
+            .append(edges.get(i))
             .append(" is ")
             .append(millimetres(Math.abs(off)))
             .append(off > 0 ? " short of " : " longer than ")
@@ -166,15 +172,28 @@ final class KeptPieces {
         + " off; ease it in the seams, or write it as spoiled to have it drawn anew";
   }
 
-  /** The edges of a face run from the base counter-clockwise. */
-  private static String edge(int index, int count) {
-    if (index == 0) {
-      return "the lower edge";
+  /** A piece beside the panels of more than four sides has its edges counted from the lower. */
+  private static List<String> edges(int count) {
+    return count <= 4
+        ? edges(1, 1, count)
+        : IntStream.rangeClosed(1, count).mapToObj(number -> "edge " + number).toList();
+  }
+
+  /**
+   * The edges run counter-clockwise from the base of the first face. A panel over several faces has
+   * a base for each and, unless it ends in a point, a top for each.
+   */
+  private static List<String> edges(int first, int faces, int count) {
+    List<String> edges = new ArrayList<>();
+    for (int face = first; face < first + faces; face++) {
+      edges.add("the lower edge" + (faces == 1 ? "" : " of face " + face));
     }
-    if (index == 1) {
-      return "the right edge";
+    edges.add("the right edge");
+    for (int face = first + faces - 1; edges.size() < count - 1; face--) {
+      edges.add("the upper edge" + (faces == 1 ? "" : " of face " + face));
     }
-    return index == count - 1 ? "the left edge" : "the upper edge";
+    edges.add("the left edge");
+    return edges;
   }
 
   private static String millimetres(double metres) {
