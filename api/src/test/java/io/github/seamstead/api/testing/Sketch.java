@@ -111,7 +111,7 @@ public final class Sketch {
     List<String> told = new ArrayList<>();
     Matcher m = TOLD.matcher(svg);
     while (m.find()) {
-      told.add(m.group(2));
+      told.add(m.group(2).replace('\u00a0', ' '));
     }
     return String.join("\n", told);
   }
