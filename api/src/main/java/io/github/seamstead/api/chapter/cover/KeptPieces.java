@@ -13,9 +13,12 @@ import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -49,6 +52,47 @@ final class KeptPieces {
     return spans.isEmpty() ? Optional.empty() : Optional.of(spans);
   }
 
+  /** Whether every panel that is cut goes over the faces of one of these, and by its number. */
+  boolean isAgreed(List<Panel> drawn) {
+    int face = 1;
+    for (int panel = 1; panel <= drawn.size(); panel++) {
+      int faces = drawn.get(panel - 1).faces();
+      Optional<Panel> there = Optional.ofNullable(done.panels().get(panel));
+      if (there.isPresent() && !isAt(there.get(), face, faces)) {
+        return false;
+      }
+      face += faces;
+    }
+    return done.panels().keySet().stream().allMatch(panel -> panel <= drawn.size());
+  }
+
+  private static boolean isAt(Panel cut, int face, int faces) {
+    return PanelDrawer.firstFace(cut) == face && cut.faces() == faces;
+  }
+
+  /**
+   * Parts faces so that the panels that are cut keep theirs and their numbers, also where another
+   * document would part them otherwise. What has no such place any more is left out.
+   */
+  List<Integer> spansOfCut(int faces) {
+    List<Integer> spans = new ArrayList<>();
+    int face = 1;
+    for (Map.Entry<Integer, Panel> cut : new TreeMap<>(done.panels()).entrySet()) {
+      int first = PanelDrawer.firstFace(cut.getValue());
+      int before = cut.getKey() - 1 - spans.size();
+      int end = first + cut.getValue().faces();
+      if (end - 1 <= faces && first - face >= before) {
+        for (int i = 0; i < before; i++) {
+          spans.add(i == 0 ? first - face - before + 1 : 1);
+        }
+        spans.add(cut.getValue().faces());
+        face = end;
+      }
+    }
+    spans.addAll(Collections.nCopies(faces - face + 1, 1));
+    return spans;
+  }
+
   /** The panels if every one stays; empty if one must be drawn. */
   Optional<List<Panel>> all(List<Outline> faces) {
     List<Panel> panels = new ArrayList<>();
@@ -68,14 +112,19 @@ final class KeptPieces {
     List<Panel> panels = new ArrayList<>();
     int face = 1;
     for (Panel fresh : drawn) {
-      panels.add(kept(panels.size() + 1, face, faces).orElse(fresh));
+      panels.add(
+          kept(panels.size() + 1, face, faces)
+              .filter(panel -> panel.faces() == fresh.faces())
+              .orElse(fresh));
       face += fresh.faces();
     }
     return panels;
   }
 
   private Optional<Panel> kept(int panel, int face, List<Outline> faces) {
-    Optional<Panel> cut = Optional.ofNullable(done.panels().get(panel));
+    Optional<Panel> cut =
+        Optional.ofNullable(done.panels().get(panel))
+            .filter(p -> isAt(p, face, p.faces()) && face + p.faces() - 1 <= faces.size());
     return cut.isPresent()
         ? cut
         : Optional.ofNullable(done.earlier().get(panel))
@@ -103,20 +152,19 @@ final class KeptPieces {
     return trims;
   }
 
-  /** What no longer fits, said in words as something that cannot be met. */
-  List<Misfit> misfits(List<Outline> faces) {
+  /** What no longer fits of the panels, said in words as something that cannot be met. */
+  List<Misfit> misfits(List<Panel> panels, List<Outline> faces) {
     int face = 1;
-    for (int panel = 1; face <= faces.size(); panel++) {
-      Panel cut = done.panels().get(panel);
-      Panel there = cut == null ? done.earlier().get(panel) : cut;
-      if (cut != null) {
+    for (int panel = 1; panel <= panels.size(); panel++) {
+      Panel there = panels.get(panel - 1);
+      if (there.equals(done.panels().get(panel))) {
         compare(
-            name(face, cut),
-            cut.face(),
-            wanted(cut, face, faces),
-            edges(face, cut.faces(), cut.face().size()));
+            name(face, there),
+            there.face(),
+            wanted(there, face, faces),
+            edges(face, there.faces(), there.face().size()));
       }
-      face += there == null ? 1 : there.faces();
+      face += there.faces();
     }
     misfits.forEach(m -> run.unmet(Chapter.PATTERN, m.text()));
     return List.copyOf(misfits);
