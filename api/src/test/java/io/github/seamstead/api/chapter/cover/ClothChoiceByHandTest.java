@@ -62,6 +62,31 @@ class ClothChoiceByHandTest {
     }
   }
 
+  /** A lower edge on the band of a sheet: of two sheets two panels in one piece stand on it. */
+  @Test
+  void lowerEdgesOnABand() {
+    Fixture f =
+        Fixture.of(
+            EarthJob.with(
+                TEXT.formatted(
+                    sheet("a", "1.3", "1.2", 2, ", \"reinforced\": [\"bottom\"]")
+                        + ", "
+                        + sheet("b", "1.3", "1.2", 4, "")),
+                "{\"kind\": \"raw\"}",
+                "{\"kind\": \"raw\", \"faces\": [{\"face\": 2, \"kind\": \"reinforced\"},"
+                    + " {\"face\": 3, \"kind\": \"reinforced\"}]}"),
+            Chapter.LAYOUT);
+    assertThat(panels(f)).isEqualTo(SINGLE);
+    for (JsonNode use : f.at("/layout/used")) {
+      for (JsonNode place : use.at("/placements")) {
+        assertThat(place.at("/onReinforcedEdge").asBoolean())
+            .isEqualTo(use.at("/stock").asText().equals("a"));
+      }
+    }
+    assertThat(f.at("/layout/used").findValuesAsText("stock"))
+        .containsExactlyInAnyOrder("a", "a", "b", "b");
+  }
+
   /** As many faces in one piece as a sheet takes, where they need no more sheets than apart. */
   @Test
   void facesStayTogetherWhereASheetTakesThem() {

@@ -92,13 +92,17 @@ class KeptPiecesByHandTest {
   void aPanelForAWiderOpening() {
     double hip = 0.8 * Math.sqrt(17);
     double top = 0.8 + grown(3);
-    assertThat(misfit(changed("\"side\": \"1 m\"", "\"side\": \"0.8 m\"", 3)))
+    String text = misfit(changed("\"side\": \"1 m\"", "\"side\": \"0.8 m\"", 3));
+    assertThat(text)
         .startsWith(
             filled(
                 "panel 3 is cut and no longer fits: the right edge is %.0f mm short of %.3f m; the"
                     + " upper edge is 200 mm longer than %.3f m; the left edge is %.0f mm short of"
                     + " %.3f m; laid",
                 50 * Math.sqrt(17), hip, top, 50 * Math.sqrt(17), hip));
+    // A twentieth of sqrt(13) higher, half of it above and below; the top 0.1 m out on each side.
+    double off = Math.hypot(Math.sqrt(13) / 40, 0.1);
+    assertThat(text).containsPattern(filled("corner [34] is %.0f mm off", 1000 * off));
   }
 
   /** A base of 4.1 m: 0.1 m short at the foot. */

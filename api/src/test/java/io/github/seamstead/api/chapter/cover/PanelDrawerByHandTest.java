@@ -176,6 +176,9 @@ class PanelDrawerByHandTest {
     List<PanelMarks> marks = EdgeMarks.of(Collections.nCopies(6, FACE), List.of(3, 1, 2));
     // A base and a top for each face, and the hips on both sides: 8, 4 and 6 edges.
     assertThat(marks).extracting(m -> m.edges().size()).containsExactly(8, 4, 6);
+    assertThat(marks)
+        .extracting(PanelMarks::folds)
+        .containsExactly(List.of("hip 1|2", "hip 2|3"), List.of(), List.of("hip 5|6"));
     CoverPart part =
         new CoverPart(
             Collections.nCopies(6, FACE),

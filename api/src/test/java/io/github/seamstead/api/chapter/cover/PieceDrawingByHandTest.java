@@ -237,7 +237,12 @@ class PieceDrawingByHandTest {
             "Panel 1 to 4 goes over 4 faces in one piece, with 3 seams fewer. Chalk a line from"
                 + " each corner of its lower edge to the corner above it: there the cloth bends"
                 + " over the pole. Snip the turn-in of the upper edge at these lines, so that it"
-                + " lies flat.");
+                + " lies flat.")
+        .containsSubsequence(
+            "– | – | raw edge | 4 × 4.001 m | 0 mm",
+            "1 to 4R | A-10 | fin seam | 3.092 m | 40 mm",
+            "– | – | turn-in | 4 × 1.001 m | 60 mm",
+            "1 to 4L | A-10 | fin seam | 3.092 m | 40 mm");
   }
 
   /** Names on the cloth and the edges of each shape; like sides in a run are one row. */
