@@ -84,6 +84,21 @@ class FrameDrawingsByHandTest {
     }
   }
 
+  /** Faces of five sides stand 72 degrees apart, the first at the bottom with the door. */
+  @Test
+  void thePlanOfFiveSides() {
+    Sketch plan = Sketch.of(planned("\"sides\": 4", "\"sides\": 5"), "frame-plan");
+    double flat = 140 * Math.cos(Math.PI / 5);
+    for (int face = 1; face <= 5; face++) {
+      double middle = Math.toRadians(-90 + 72 * (face - 1));
+      at(
+          plan.where("" + face),
+          180 + 0.62 * flat * Math.cos(middle),
+          170 - 0.62 * flat * Math.sin(middle));
+    }
+    at(plan.where("door"), 180, 170 + flat - 10);
+  }
+
   /** Without an opening the hips meet in the middle; of 50 corners every second is named. */
   @Test
   void thePlanOfAWholeFrameAndOfMany() {
