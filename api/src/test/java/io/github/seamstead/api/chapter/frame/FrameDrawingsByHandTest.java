@@ -141,6 +141,7 @@ class FrameDrawingsByHandTest {
     double below = ground + 0.09 * 2.25 * s;
     at(paths.get(2).at(0), aside, 30 + 1.125 * s);
     at(paths.get(2).at(1), aside, 30);
+    at(paths.get(3).at(0), aside, 30 + 1.125 * s);
     at(paths.get(3).at(1), aside, ground);
     at(paths.get(4).at(0), middle, below);
     at(paths.get(4).at(1), middle - half * s, below);
