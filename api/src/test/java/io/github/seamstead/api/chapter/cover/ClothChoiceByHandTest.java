@@ -87,6 +87,21 @@ class ClothChoiceByHandTest {
         .containsExactlyInAnyOrder("a", "a", "b", "b");
   }
 
+  /** A lower edge that is to be a band finds none on sheets without. */
+  @Test
+  void withoutABandNoLowerEdgeIsKept() {
+    Fixture f =
+        Fixture.of(
+            EarthJob.with(
+                TEXT.formatted(sheet("a", "1.3", "1.2", 4, "")), "\"raw\"", "\"reinforced\""),
+            Chapter.LAYOUT);
+    assertThat(f.unmet(Chapter.PATTERN))
+        .singleElement()
+        .asString()
+        .contains("no stock has a reinforced edge");
+    assertThat(f.at("/cover").isMissingNode()).isTrue();
+  }
+
   /** As many faces in one piece as a sheet takes, where they need no more sheets than apart. */
   @Test
   void facesStayTogetherWhereASheetTakesThem() {

@@ -118,6 +118,30 @@ class KeptFansByHandTest {
     }
   }
 
+  /** Of six faces in three pieces the first and the last are cut: two faces are left between. */
+  @Test
+  void whatLiesBetweenPiecesThatAreCut() {
+    String six =
+        EarthJob.with(TEXT, "\"sides\": 4", "\"sides\": 6")
+            .replace("\"height\": \"1 m\"", "\"height\": \"1.5 m\"")
+            .replace("\"2 m\", \"width\": \"1.3 m\"", "\"2.05 m\", \"width\": \"1.95 m\"");
+    assertThat(Fixture.of(six, Chapter.PATTERN).at("/cover/panels").findValuesAsText("id"))
+        .containsExactly("panel-1-to-2", "panel-3-to-4", "panel-5-to-6");
+    // A piece over two faces is 1.92 m wide at least, and finds no sheet any more.
+    Fixture f =
+        Fixture.of(
+            six,
+            EarthJob.with(
+                six,
+                "\"2.05 m\", \"width\": \"1.95 m\", \"count\": 4",
+                "\"2.05 m\", \"width\": \"1.4 m\", \"count\": 9"),
+            SmallJob.diary(
+                "{\"date\": \"2031-05-05\", \"cut\": {\"pieces\": [\"1 to 2\", \"5 to 6\"]}}"));
+    assertThat(f.at("/cover/panels").findValuesAsText("id"))
+        .containsExactly("panel-1-to-2", "panel-3-to-4", "panel-5-to-6");
+    assertThat(f.at("/cover/misfits")).isEmpty();
+  }
+
   /** A piece over two faces whose lower edges became unlike cannot stay as it is cut. */
   @Test
   void unlikeLowerEdgesAreNamed() {
