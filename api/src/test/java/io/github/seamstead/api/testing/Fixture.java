@@ -19,6 +19,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -66,6 +67,23 @@ public final class Fixture {
   public static Fixture of(String text, Diary diary) {
     return new Fixture(
         JobPlanner.plan(JobReader.parse(text.getBytes(StandardCharsets.UTF_8)), diary, options()));
+  }
+
+  /**
+   * Plans what is left after the document itself was changed.
+   *
+   * @param was the document by which the days of the diary worked
+   * @param text the document as it is now
+   * @param diary what was done
+   * @return what its plan tells
+   */
+  public static Fixture of(String was, String text, Diary diary) {
+    return new Fixture(
+        JobPlanner.plan(
+            JobReader.parse(was.getBytes(StandardCharsets.UTF_8)),
+            JobReader.parse(text.getBytes(StandardCharsets.UTF_8)),
+            diary,
+            options()));
   }
 
   private static PlanOptions options(Chapter... chapters) {
@@ -124,6 +142,17 @@ public final class Fixture {
    */
   public static void near(Fixture f, String pointer, double value) {
     assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(1e-9 * Math.abs(value)));
+  }
+
+  /**
+   * Fills in a text with a decimal point, whatever the language of the machine.
+   *
+   * @param format the text, as {@link String#format} takes it
+   * @param values what is filled in
+   * @return the text
+   */
+  public static String filled(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
   }
 
   /**

@@ -6,6 +6,7 @@ import io.github.seamstead.api.job.Stock;
 import io.github.seamstead.geometry.layout.LayoutChoice;
 import io.github.seamstead.geometry.pattern.Panel;
 import io.github.seamstead.geometry.pattern.PatternPiece;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -93,8 +94,7 @@ final class ClothChoice {
     if (cut.isPresent() && cut.get().size() < drawer.faces()) {
       // What is cut in one piece stays so; the rest keeps the names that are written on it.
       return new Chosen(
-          run.attempt("$.cover", () -> drawer.together(cut.get()).orElse(List.of()))
-              .orElse(List.of()),
+          run.attempt("$.cover", () -> asCut(drawer, cut.get())).orElse(List.of()),
           Optional.empty());
     }
     Optional<Stock> stock = run.document().stock();
@@ -105,6 +105,19 @@ final class ClothChoice {
     return run.attempt("$.stock", () -> new ClothChoice(run, cover, stock.get(), drawer, trims))
         .map(choice -> cut.isPresent() ? choice.chosen() : choice.together())
         .orElseGet(() -> new Chosen(List.of(), Optional.empty()));
+  }
+
+  private static List<Panel> asCut(PanelDrawer drawer, List<Integer> spans) {
+    return drawer
+        .together(spans)
+        .orElseThrow(
+            () ->
+                ArgumentFault.of(
+                    "faces that are cut in one piece",
+                    "unlike lower edges, or too wide to lie flat beside each other",
+                    "must stay as they were, or the piece be written as spoiled",
+                    "",
+                    ""));
   }
 
   private interface Drawing {

@@ -51,7 +51,7 @@ final class CoverPlanner {
     ClothChoice.Chosen chosen =
         all.isPresent()
             ? new ClothChoice.Chosen(all.get(), Optional.empty())
-            : ClothChoice.panels(run, cover, drawer, trims, kept.spans());
+            : chosen(run, cover, drawer, trims, kept);
     List<Panel> drawn = chosen.panels();
     if (drawn.stream().mapToInt(Panel::faces).sum() < faces.size()) {
       return Optional.empty();
@@ -71,7 +71,17 @@ final class CoverPlanner {
             area * cover.fabric().massPerArea(),
             TrimPlanner.lining(run, cover, frame),
             chosen.layout(),
-            kept.misfits(faces)));
+            kept.misfits(panels, faces)));
+  }
+
+  /** The panels by the choice of cloth, or as those that are cut part the faces. */
+  private static ClothChoice.Chosen chosen(
+      Run run, Cover cover, PanelDrawer drawer, List<PatternPiece> trims, KeptPieces kept) {
+    ClothChoice.Chosen free = ClothChoice.panels(run, cover, drawer, trims, kept.spans());
+    return free.panels().isEmpty() || kept.isAgreed(free.panels())
+        ? free
+        : ClothChoice.panels(
+            run, cover, drawer, trims, Optional.of(kept.spansOfCut(drawer.faces())));
   }
 
   /** The faces that panels are drawn for: as surveyed, else as the fabric lies on the ideal. */

@@ -13,9 +13,13 @@ import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.shared.plane.Outline;
 import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Keeps pieces that are cut as they were drawn then, and says which of them no longer fit. What is
@@ -48,6 +52,47 @@ final class KeptPieces {
     return spans.isEmpty() ? Optional.empty() : Optional.of(spans);
   }
 
+  /** Whether every panel that is cut goes over the faces of one of these, and by its number. */
+  boolean isAgreed(List<Panel> drawn) {
+    int face = 1;
+    for (int panel = 1; panel <= drawn.size(); panel++) {
+      int faces = drawn.get(panel - 1).faces();
+      Optional<Panel> there = Optional.ofNullable(done.panels().get(panel));
+      if (there.isPresent() && !isAt(there.get(), face, faces)) {
+        return false;
+      }
+      face += faces;
+    }
+    return done.panels().keySet().stream().allMatch(panel -> panel <= drawn.size());
+  }
+
+  private static boolean isAt(Panel cut, int face, int faces) {
+    return PanelDrawer.firstFace(cut) == face && cut.faces() == faces;
+  }
+
+  /**
+   * Parts faces so that the panels that are cut keep theirs and their numbers, also where another
+   * document would part them otherwise. What has no such place any more is left out.
+   */
+  List<Integer> spansOfCut(int faces) {
+    List<Integer> spans = new ArrayList<>();
+    int face = 1;
+    for (Map.Entry<Integer, Panel> cut : new TreeMap<>(done.panels()).entrySet()) {
+      int first = PanelDrawer.firstFace(cut.getValue());
+      int before = cut.getKey() - 1 - spans.size();
+      int end = first + cut.getValue().faces();
+      if (end - 1 <= faces && first - face >= before) {
+        for (int i = 0; i < before; i++) {
+          spans.add(i == 0 ? first - face - before + 1 : 1);
+        }
+        spans.add(cut.getValue().faces());
+        face = end;
+      }
+    }
+    spans.addAll(Collections.nCopies(faces - face + 1, 1));
+    return spans;
+  }
+
   /** The panels if every one stays; empty if one must be drawn. */
   Optional<List<Panel>> all(List<Outline> faces) {
     List<Panel> panels = new ArrayList<>();
@@ -67,14 +112,19 @@ final class KeptPieces {
     List<Panel> panels = new ArrayList<>();
     int face = 1;
     for (Panel fresh : drawn) {
-      panels.add(kept(panels.size() + 1, face, faces).orElse(fresh));
+      panels.add(
+          kept(panels.size() + 1, face, faces)
+              .filter(panel -> panel.faces() == fresh.faces())
+              .orElse(fresh));
       face += fresh.faces();
     }
     return panels;
   }
 
   private Optional<Panel> kept(int panel, int face, List<Outline> faces) {
-    Optional<Panel> cut = Optional.ofNullable(done.panels().get(panel));
+    Optional<Panel> cut =
+        Optional.ofNullable(done.panels().get(panel))
+            .filter(p -> isAt(p, face, p.faces()) && face + p.faces() - 1 <= faces.size());
     return cut.isPresent()
         ? cut
         : Optional.ofNullable(done.earlier().get(panel))
@@ -95,22 +145,26 @@ final class KeptPieces {
     List<PatternPiece> trims = new ArrayList<>();
     for (PatternPiece piece : drawn) {
       Optional<PatternPiece> cut = Optional.ofNullable(done.trims().get(piece.label()));
-      cut.ifPresent(old -> compare(piece.label(), old.stitch(), piece.stitch()));
+      cut.ifPresent(
+          old -> compare(piece.label(), old.stitch(), piece.stitch(), edges(old.stitch().size())));
       trims.add(cut.orElse(piece));
     }
     return trims;
   }
 
-  /** What no longer fits, said in words as something that cannot be met. */
-  List<Misfit> misfits(List<Outline> faces) {
+  /** What no longer fits of the panels, said in words as something that cannot be met. */
+  List<Misfit> misfits(List<Panel> panels, List<Outline> faces) {
     int face = 1;
-    for (int panel = 1; face <= faces.size(); panel++) {
-      Panel cut = done.panels().get(panel);
-      Panel there = cut == null ? done.earlier().get(panel) : cut;
-      if (cut != null) {
-        compare(name(face, cut), cut.face(), wanted(cut, face, faces));
+    for (int panel = 1; panel <= panels.size(); panel++) {
+      Panel there = panels.get(panel - 1);
+      if (there.equals(done.panels().get(panel))) {
+        compare(
+            name(face, there),
+            there.face(),
+            wanted(there, face, faces),
+            edges(face, there.faces(), there.face().size()));
       }
-      face += there == null ? 1 : there.faces();
+      face += there.faces();
     }
     misfits.forEach(m -> run.unmet(Chapter.PATTERN, m.text()));
     return List.copyOf(misfits);
@@ -122,7 +176,7 @@ final class KeptPieces {
         : "panel " + face + " to " + (face + panel.faces() - 1);
   }
 
-  private void compare(String name, Outline made, Outline wanted) {
+  private void compare(String name, Outline made, Outline wanted, List<String> edges) {
     if (made.size() != wanted.size()) {
       FaceDifference none = new FaceDifference(List.of(), List.of());
       misfits.add(
@@ -139,17 +193,17 @@ final class KeptPieces {
     }
     FaceDifference difference = FaceDifference.of(made, wanted);
     if (difference.greatest() > tolerance) {
-      misfits.add(new Misfit(name, difference, tolerance, text(name, difference, made)));
+      misfits.add(new Misfit(name, difference, tolerance, text(name, difference, made, edges)));
     }
   }
 
-  private String text(String name, FaceDifference d, Outline made) {
+  private String text(String name, FaceDifference d, Outline made, List<String> edges) {
     StringBuilder text = new StringBuilder(name + " is cut and no longer fits:");
     for (int i = 0; i < made.size(); i++) {
       double off = d.edges().get(i);
       if (Math.abs(off) > tolerance) {
         text.append(' ')
-            .append(edge(i, made.size()))
+            .append(edges.get(i))
             .append(" is ")
             .append(millimetres(Math.abs(off)))
             .append(off > 0 ? " short of " : " longer than ")
@@ -166,15 +220,28 @@ final class KeptPieces {
         + " off; ease it in the seams, or write it as spoiled to have it drawn anew";
   }
 
-  /** The edges of a face run from the base counter-clockwise. */
-  private static String edge(int index, int count) {
-    if (index == 0) {
-      return "the lower edge";
+  /** A piece beside the panels of more than four sides has its edges counted from the lower. */
+  private static List<String> edges(int count) {
+    return count <= 4
+        ? edges(1, 1, count)
+        : IntStream.rangeClosed(1, count).mapToObj(number -> "edge " + number).toList();
+  }
+
+  /**
+   * The edges run counter-clockwise from the base of the first face. A panel over several faces has
+   * a base for each and, unless it ends in a point, a top for each.
+   */
+  private static List<String> edges(int first, int faces, int count) {
+    List<String> edges = new ArrayList<>();
+    for (int face = first; face < first + faces; face++) {
+      edges.add("the lower edge" + (faces == 1 ? "" : " of face " + face));
     }
-    if (index == 1) {
-      return "the right edge";
+    edges.add("the right edge");
+    for (int face = first + faces - 1; edges.size() < count - 1; face--) {
+      edges.add("the upper edge" + (faces == 1 ? "" : " of face " + face));
     }
-    return index == count - 1 ? "the left edge" : "the upper edge";
+    edges.add("the left edge");
+    return edges;
   }
 
   private static String millimetres(double metres) {

@@ -30,6 +30,9 @@ import org.apache.commons.geometry.euclidean.twod.Vector2D;
 /** Draws the panel of a face with the edges and openings that the document states. */
 final class PanelDrawer {
 
+  private static final String PANEL = "panel-";
+  private static final String TO = "-to-";
+
   private final Cover cover;
   private final List<Outline> faces;
   private final List<PanelMarks> marks;
@@ -40,6 +43,11 @@ final class PanelDrawer {
     this.cover = cover;
     this.faces = List.copyOf(faces);
     this.marks = EdgeMarks.of(faces, Collections.nCopies(faces.size(), 1));
+  }
+
+  /** The first face that a panel goes over, also one of an earlier plan: its name says it. */
+  static int firstFace(Panel panel) {
+    return Integer.parseInt(panel.id().substring(PANEL.length()).split(TO)[0]);
   }
 
   int faces() {
@@ -77,7 +85,7 @@ final class PanelDrawer {
   }
 
   private Panel panel(int face, PanelMarks texts, Optional<SpliceRule> splices) {
-    PanelSpec spec = PanelSpec.of("panel-" + face, edges(face)).withMarks(texts);
+    PanelSpec spec = PanelSpec.of(PANEL + face, edges(face)).withMarks(texts);
     spec = spec.withOpenings(openings(face).stream().map(PanelDrawer::opening).toList());
     if (splices.isPresent()) {
       spec = spec.withSplices(splices.get());
@@ -150,7 +158,7 @@ final class PanelDrawer {
       }
     }
     PanelSpec spec =
-        PanelSpec.of("panel-" + first + "-to-" + (first + span - 1), edges(first))
+        PanelSpec.of(PANEL + first + TO + (first + span - 1), edges(first))
             .over(span)
             .withMarks(texts)
             .withOpenings(openings);
@@ -160,7 +168,7 @@ final class PanelDrawer {
   /** Works what all panels share, shown on the first face. */
   void work(Run run) {
     Outline face = faces.get(0);
-    PanelSpec spec = PanelSpec.of("panel-1", edges(1));
+    PanelSpec spec = PanelSpec.of(PANEL + 1, edges(1));
     run.worked(
         "geometry.pattern.notches",
         "Match notches on the seam of panel 1",

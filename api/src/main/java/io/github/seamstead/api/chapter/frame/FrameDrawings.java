@@ -90,23 +90,26 @@ final class FrameDrawings {
   }
 
   /**
-   * Draws the frame's outline from the side through two hips or a hip and a face, with its heights.
+   * Draws the frame's outline from the side with its heights: through two opposite hips, or where
+   * the sides are odd through a hip and the middle of the face opposite.
    *
    * @param frame the frame
    * @param words how lengths are written
    */
   static Drawing elevation(RegularPyramid frame, Words words) {
+    boolean even = frame.sides() % 2 == 0;
     double half = frame.base().circumradius();
+    double right = even ? half : frame.base().inradius();
     double height = frame.frameHeight();
-    double top = frame.isTruncated() ? half * (1 - height / frame.apexHeight()) : 0;
+    double part = frame.isTruncated() ? 1 - height / frame.apexHeight() : 0;
     Canvas canvas = Canvas.fit(-half * 1.05, -0.12 * height, half * 1.35, height, MARGIN, 320);
     canvas.line(-half * 1.05, 0, half * 1.05, 0, Ink.HEAVY);
     canvas.path(
         List.of(
             new double[] {-half, 0},
-            new double[] {-top, height},
-            new double[] {top, height},
-            new double[] {half, 0}),
+            new double[] {-half * part, height},
+            new double[] {right * part, height},
+            new double[] {right, 0}),
         false,
         Ink.CUT,
         Shade.PALE);
@@ -115,10 +118,10 @@ final class FrameDrawings {
     canvas.text(
         at - 8 / canvas.scale(), height / 2, words.length(height), canvas.textSize(), "middle", 90);
     double below = -0.09 * height;
-    canvas.arrow(0, below, -half, below, Ink.THIN).arrow(0, below, half, below, Ink.THIN);
-    canvas.label(0, below - 9 / canvas.scale(), words.length(2 * half));
+    canvas.arrow(0, below, -half, below, Ink.THIN).arrow(0, below, right, below, Ink.THIN);
+    canvas.label(0, below - 9 / canvas.scale(), words.length(half + right));
     canvas.text(
-        -(half + top) / 2 + 14 / canvas.scale(),
+        -half * (1 + part) / 2 + 14 / canvas.scale(),
         height / 2,
         "hip " + words.length(frame.measures().hipLength()),
         canvas.textSize(),
@@ -128,12 +131,18 @@ final class FrameDrawings {
     return canvas.drawing(
         "frame-elevation",
         "The frame from the side",
-        "Seen along the ground through two opposite hips: across the base corners "
-            + words.length(2 * half)
+        (even
+                ? "Seen along the ground through two opposite hips: across the base corners "
+                : "Seen along the ground through a hip and the face opposite: from the base corner"
+                    + " to the side ")
+            + words.length(half + right)
             + ", height "
             + words.length(height)
             + (frame.isTruncated()
-                ? ", opening across its corners " + words.length(2 * top) + "."
+                ? ", opening across "
+                    + (even ? "its corners " : "in the same way ")
+                    + words.length((half + right) * part)
+                    + "."
                 : ", closed to a point."));
   }
 }

@@ -48,7 +48,7 @@ final class JoiningFacts {
             "renaming",
             "a cure that undoes fewer seams by renaming pieces alike",
             renaming(),
-            JoiningPart::renaming);
+            j -> j.renaming().map(cure -> new Renaming(cure, j.newNames())));
   }
 
   private static Facts<LogReport> log() {
@@ -60,16 +60,13 @@ final class JoiningFacts {
         .text("proof", "why no fewer will do", LogReport::proof);
   }
 
-  private static Facts<Relabelling> renaming() {
-    return new Facts<Relabelling>()
-        .texts("undo", "seams to undo", r -> r.undo().stream().map(Seam::text).toList())
-        .texts(
-            "newNames",
-            "each piece with the place it takes",
-            r ->
-                r.newNames().entrySet().stream()
-                    .map(e -> e.getKey() + " becomes " + e.getValue())
-                    .toList());
+  /** A cure and the names that pieces take in it. */
+  private record Renaming(Relabelling cure, List<String> newNames) {}
+
+  private static Facts<Renaming> renaming() {
+    return new Facts<Renaming>()
+        .texts("undo", "seams to undo", r -> r.cure().undo().stream().map(Seam::text).toList())
+        .texts("newNames", "each piece with the place it takes", Renaming::newNames);
   }
 
   private static Facts<SeamMatch> meeting() {
@@ -151,7 +148,10 @@ final class JoiningFacts {
   private static Facts<GanttChart.Bar> bar() {
     return new Facts<GanttChart.Bar>()
         .text("joint", "the joint", b -> b.task().name())
-        .whole("team", "the team that joins it", GanttChart.Bar::lane)
+        .whole(
+            "team",
+            "which of the teams at work, counted by who is free; the order counts its own",
+            GanttChart.Bar::lane)
         .number("start_s", "when it starts", GanttChart.Bar::startTime)
         .number("end_s", "when it is done", GanttChart.Bar::endTime)
         .flag("critical", "whether the end waits for it", GanttChart.Bar::critical);

@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.joining;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CoverPart;
+import io.github.seamstead.api.chapter.cover.CutShape;
 import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.job.Cover;
 import io.github.seamstead.api.job.Crew;
@@ -35,6 +36,7 @@ import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Names the joints and plans the order in which panels are joined. */
 final class JoiningPlanner {
@@ -55,10 +57,18 @@ final class JoiningPlanner {
       double mass = panel.clothArea() * stated.fabric().massPerArea();
       double bulk = panel.clothArea() * stated.fabric().thickness();
       Load load = new Load(mass, bulk, 0, panel.clothArea());
-      pieces.add(Piece.of(cover.names().get(i), load).cutBy(panel.id()));
+      pieces.add(Piece.of(cover.names().get(i), load).cutBy(template(panel, cover.cuts())));
       joints.add(panel.face().edgeLength(panel.rightHip()));
     }
     return PieceRing.ring(pieces, joints);
+  }
+
+  /** The shapes that a panel is cut by: panels of the same shapes may take each other's place. */
+  private static String template(Panel panel, List<CutShape> cuts) {
+    return panel.pieces().stream()
+        .flatMap(piece -> cuts.stream().filter(shape -> shape.pieces().contains(piece)))
+        .map(CutShape::id)
+        .collect(Collectors.joining(" + "));
   }
 
   private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {

@@ -13,7 +13,6 @@ import io.github.seamstead.assembly.schedule.GanttChart;
 import io.github.seamstead.assembly.schedule.WorkCalendar;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -63,6 +62,7 @@ final class ScheduleSection {
 
   /** Draws the seams by the clock, one band for each day on which there is work. */
   private static Drawing days(GanttChart chart, Optional<LocalDate> start) {
+    // Bars are in the order of their starts, and so are the days that they touch.
     List<Integer> days = new ArrayList<>();
     double from = 24;
     double to = 0;
@@ -76,7 +76,6 @@ final class ScheduleSection {
         to = Math.max(to, Math.ceil(hour(span.endTime(), day)));
       }
     }
-    Collections.sort(days);
     double row = 15;
     double band = row * (chart.lanes() + 0.6);
     double scale = 290 / Math.max(1, to - from);
@@ -136,15 +135,14 @@ final class ScheduleSection {
     Canvas canvas =
         Canvas.fit(-0.5, 0, layout.width() + 0.5, Math.max(1, layout.width()) * 0.7, 14, 330);
     double up = Math.max(1, layout.width()) * 0.66 / height;
-    double low = layout.nodes().stream().mapToDouble(TreeLayout.Node::y).min().orElse(0);
     for (TreeLayout.Node node : layout.nodes()) {
       Optional<Integer> parent = node.parent();
       if (parent.isPresent()) {
         TreeLayout.Node above = layout.nodes().get(parent.get());
-        double y = up * (above.y() - low);
+        double y = up * above.y();
         canvas.path(
             List.of(
-                new double[] {node.x(), up * (node.y() - low)},
+                new double[] {node.x(), up * node.y()},
                 new double[] {node.x(), y},
                 new double[] {above.x(), y}),
             false,
@@ -155,7 +153,7 @@ final class ScheduleSection {
     for (TreeLayout.Node node : layout.nodes()) {
       String label =
           node.step().isPresent() ? Integer.toString(node.step().get()) + "." : node.label();
-      double y = up * (node.y() - low);
+      double y = up * node.y();
       canvas.dot(node.x(), y, node.step().isPresent() ? 10 : 9, Ink.THIN, Shade.PAPER);
       canvas.text(node.x(), y, label, Canvas.SMALL_TEXT, "middle", 0);
     }

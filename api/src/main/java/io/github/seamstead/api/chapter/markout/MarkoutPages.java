@@ -31,7 +31,7 @@ final class MarkoutPages {
 
   static void write(BookContext book, List<MarkoutPart> parts) {
     book.paragraph(
-        "Each table needs a tape and a straight line. Corner 0 is the zero of the baseline. All"
+        "Each table needs a tape and a straight line. Mark A is the zero of the baseline. All"
             + " lengths are rounded to the tape; the last column says how far that moves the"
             + " corner.");
     double scale = parts.stream().mapToDouble(MarkoutPages::scale).min().orElse(1);

@@ -46,22 +46,20 @@ final class NextDay {
       return;
     }
     lines.add("Undo first: " + String.join("; ", undo) + ".");
-    joining.renaming().map(NextDay::words).ifPresent(lines::add);
+    joining.renaming().map(cure -> words(cure, joining.newNames())).ifPresent(lines::add);
   }
 
   private static String edges(Seam seam) {
     return seam.first().label() + " from " + seam.second().label();
   }
 
-  private static String words(Relabelling renaming) {
+  private static String words(Relabelling renaming, List<String> newNames) {
     return "Or undo "
         + (renaming.undo().isEmpty()
             ? "nothing"
             : renaming.undo().stream().map(NextDay::edges).collect(Collectors.joining("; ")))
         + " and write new names on pieces alike: "
-        + renaming.newNames().entrySet().stream()
-            .map(e -> e.getKey() + " becomes " + e.getValue())
-            .collect(Collectors.joining(", "))
+        + String.join(", ", newNames)
         + ".";
   }
 
