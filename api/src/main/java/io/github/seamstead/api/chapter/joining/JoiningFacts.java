@@ -10,7 +10,6 @@ import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PlacedPiece;
-import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.Seam;
 import io.github.seamstead.assembly.schedule.GanttChart;
 import io.github.seamstead.assembly.schedule.LearningCurve;
@@ -48,7 +47,7 @@ final class JoiningFacts {
             "renaming",
             "a cure that undoes fewer seams by renaming pieces alike",
             renaming(),
-            JoiningPart::renaming);
+            j -> j.renaming().map(r -> j));
   }
 
   private static Facts<LogReport> log() {
@@ -60,16 +59,16 @@ final class JoiningFacts {
         .text("proof", "why no fewer will do", LogReport::proof);
   }
 
-  private static Facts<Relabelling> renaming() {
-    return new Facts<Relabelling>()
-        .texts("undo", "seams to undo", r -> r.undo().stream().map(Seam::text).toList())
+  private static Facts<JoiningPart> renaming() {
+    return new Facts<JoiningPart>()
+        .texts(
+            "undo",
+            "seams to undo",
+            j -> j.renaming().orElseThrow().undo().stream().map(Seam::text).toList())
         .texts(
             "newNames",
             "each piece with the place it takes",
-            r ->
-                r.newNames().entrySet().stream()
-                    .map(e -> e.getKey() + " becomes " + e.getValue())
-                    .toList());
+            j -> j.renaming().orElseThrow().texts(j.ring()));
   }
 
   private static Facts<SeamMatch> meeting() {

@@ -155,9 +155,7 @@ final class JoiningPages {
                     "Or undo "
                         + r.undo().size()
                         + " and write new names on pieces alike: "
-                        + r.newNames().entrySet().stream()
-                            .map(e -> e.getKey() + " becomes " + e.getValue())
-                            .collect(Collectors.joining(", "))
+                        + String.join(", ", r.texts(part.ring()))
                         + "."));
     if (log.open().isEmpty()) {
       book.paragraph("Every joint of the ring is made.");

@@ -35,6 +35,7 @@ import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Names the joints and plans the order in which panels are joined. */
 final class JoiningPlanner {
@@ -55,10 +56,23 @@ final class JoiningPlanner {
       double mass = panel.clothArea() * stated.fabric().massPerArea();
       double bulk = panel.clothArea() * stated.fabric().thickness();
       Load load = new Load(mass, bulk, 0, panel.clothArea());
-      pieces.add(Piece.of(cover.names().get(i), load).cutBy(panel.id()));
+      pieces.add(Piece.of(cover.names().get(i), load).cutBy(template(cover, panel)));
       joints.add(panel.face().edgeLength(panel.rightHip()));
     }
     return PieceRing.ring(pieces, joints);
+  }
+
+  /** Panels of the same shapes are alike: each may take another's place under its name. */
+  private static String template(CoverPart cover, Panel panel) {
+    return panel.parts().stream()
+        .map(
+            part ->
+                cover.cuts().stream()
+                    .filter(shape -> shape.pieces().contains(part))
+                    .findFirst()
+                    .orElseThrow()
+                    .id())
+        .collect(Collectors.joining(" "));
   }
 
   private static JoiningPart part(Run run, CoverPart cover, PieceRing ring, Cover stated) {

@@ -6,6 +6,7 @@ import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.progress.ProgressPart.PieceState;
 import io.github.seamstead.assembly.merge.JoinStep;
 import io.github.seamstead.assembly.ring.LogReport;
+import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.Seam;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -46,22 +47,20 @@ final class NextDay {
       return;
     }
     lines.add("Undo first: " + String.join("; ", undo) + ".");
-    joining.renaming().map(NextDay::words).ifPresent(lines::add);
+    joining.renaming().map(r -> words(r, joining.ring())).ifPresent(lines::add);
   }
 
   private static String edges(Seam seam) {
     return seam.first().label() + " from " + seam.second().label();
   }
 
-  private static String words(Relabelling renaming) {
+  private static String words(Relabelling renaming, PieceRing ring) {
     return "Or undo "
         + (renaming.undo().isEmpty()
             ? "nothing"
             : renaming.undo().stream().map(NextDay::edges).collect(Collectors.joining("; ")))
         + " and write new names on pieces alike: "
-        + renaming.newNames().entrySet().stream()
-            .map(e -> e.getKey() + " becomes " + e.getValue())
-            .collect(Collectors.joining(", "))
+        + String.join(", ", renaming.texts(ring))
         + ".";
   }
 
