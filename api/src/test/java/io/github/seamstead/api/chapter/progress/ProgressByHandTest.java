@@ -131,6 +131,30 @@ class ProgressByHandTest {
     next.forEach(line -> assertThat(page).contains("|" + line + "|"));
   }
 
+  /** Without cloth no piece has a place. */
+  @Test
+  void piecesWithoutClothHaveNoPlace() {
+    int from = SmallJob.text().indexOf("\"stock\": {");
+    int until = SmallJob.text().indexOf("\"soils\":");
+    String bare = SmallJob.text().substring(0, from) + SmallJob.text().substring(until);
+    String tested =
+        "{\"date\": \"2031-05-05\", \"soilTested\": {\"soil\": \"pit\", \"ribbon\": \"50 mm\"}}";
+    Fixture f = planned(JobReader.parse(bare), tested);
+    assertThat(f.at("/progress/pieces").size()).isGreaterThan(6);
+    for (JsonNode piece : f.at("/progress/pieces")) {
+      assertThat(piece.has("stock")).isFalse();
+      assertThat(piece.at("/copy").asInt()).isZero();
+    }
+    List<String> names = f.at("/progress/pieces").findValuesAsText("name");
+    assertThat(texts(f.at("/progress/nextDay")))
+        .contains("Without a place yet: " + String.join(", ", names) + ".");
+    assertThat(page(f))
+        .contains("0 of " + names.size() + " pieces are cut")
+        .contains("|1||to cut||–||");
+    var part = f.plan().parts().one(ProgressPart.class).orElseThrow();
+    assertThat(part.open()).isEqualTo(part.pieces());
+  }
+
   /** Of four panels side by side two seams of three are made; the third is the next. */
   @Test
   void seamsAreMadeOpenAndNext() {
