@@ -147,6 +147,29 @@ class FloorRestByHandTest {
     assertThat(f.at("/floor/rest/3/sectorsLeft").toString()).isEqualTo("[2,3,4]");
   }
 
+  /** Of unequal sectors, a load is the same part of the whole layer in each of them. */
+  @Test
+  void aLoadIsAPartOfTheLayerInEverySector() {
+    String outline =
+        EarthJob.with(
+            "\"outline\": {\"sides\": 4, \"side\": \"3 m\"}",
+            "\"outline\": {\"corners\": [{\"x\": 0, \"y\": 0}, {\"x\": 4, \"y\": 0}, {\"x\": 4,"
+                + " \"y\": 2}, {\"x\": 0, \"y\": 3.5}]}");
+    for (int sector : new int[] {2, 4}) {
+      Fixture f =
+          planned(
+              outline,
+              laid("levelling"),
+              laid("capillaryBreak"),
+              laid("sheet"),
+              "{\"date\": \"2027-05-05\", \"laid\": {\"layer\": \"pack\", \"sector\": %d,"
+                      .formatted(sector)
+                  + " \"loads\": 0.5}}");
+      // Eleven square metres, 50 mm thick, of 1850 kg/m3 in loads of 72 kg, dry.
+      near(f, "/floor/rest/3/laid_ratio", 0.5 / (11 * 0.05 * 1850 / 72));
+    }
+  }
+
   /** Two equal coats: the diary calls the second by a 2, and it is not laid with the first. */
   @Test
   void twoEqualLayersAreTwo() {
