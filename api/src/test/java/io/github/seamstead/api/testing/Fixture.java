@@ -86,7 +86,23 @@ public final class Fixture {
             options()));
   }
 
-  private static PlanOptions options(Chapter... chapters) {
+  /**
+   * Tells what a plan tells that was made otherwise.
+   *
+   * @param plan the plan
+   * @return what it tells
+   */
+  public static Fixture of(JobPlan plan) {
+    return new Fixture(plan);
+  }
+
+  /**
+   * Gives the default terms, with worked sums.
+   *
+   * @param chapters those asked for; none for all
+   * @return the terms
+   */
+  public static PlanOptions options(Chapter... chapters) {
     PlanOptions usual = PlanOptions.defaults();
     Set<Chapter> asked =
         chapters.length == 0 ? usual.chapters() : EnumSet.copyOf(List.of(chapters));
@@ -209,6 +225,19 @@ public final class Fixture {
         .filter(id -> id.startsWith(prefix))
         .forEach(ids::add);
     return ids;
+  }
+
+  /**
+   * Gives the results of the sums that were worked, in their order.
+   *
+   * @param id the identifier of the sums
+   * @return the last value of each
+   */
+  public List<Double> sums(String id) {
+    return plan.derivations().stream()
+        .filter(d -> d.id().equals(id))
+        .map(d -> d.result().value())
+        .toList();
   }
 
   /**

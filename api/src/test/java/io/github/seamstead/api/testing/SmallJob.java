@@ -51,6 +51,15 @@ public final class SmallJob {
   }
 
   /**
+   * Gives the document.
+   *
+   * @return its text, with a frame 2 m high
+   */
+  public static String text() {
+    return String.format(TEXT, "2 m");
+  }
+
+  /**
    * Reads the job with another height.
    *
    * @param height of the frame, with its unit
@@ -72,7 +81,7 @@ public final class SmallJob {
             + method
             + "\", \"spacing\": \"40 mm\", \"rows\": 2, \"packSize\": 50, \"adhesiveBead\":"
             + " \"5 mm\", \"through\": {\"layers\": 4, \"reel\": \"50 m\"}},";
-    String text = String.format(TEXT, "2 m").replace("\"keepTogether\": false,", fixings);
+    String text = text().replace("\"keepTogether\": false,", fixings);
     return JobReader.parse(text.getBytes(StandardCharsets.UTF_8));
   }
 

@@ -36,6 +36,18 @@ public record Relabelling(List<Seam> undo, Map<Integer, Integer> newNames) {
   }
 
   /**
+   * Writes the new names.
+   *
+   * @param ring the pieces, with what is written on them
+   * @return for each piece that changes its place, such as {@code 3 becomes 2}
+   */
+  public List<String> texts(PieceRing ring) {
+    return newNames.entrySet().stream()
+        .map(e -> ring.piece(e.getKey()).name() + " becomes " + ring.piece(e.getValue()).name())
+        .toList();
+  }
+
+  /**
    * Looks for a cure with fewer seams to undo than the report's.
    *
    * @param ring the pieces, at most 64; alike pieces carry one template

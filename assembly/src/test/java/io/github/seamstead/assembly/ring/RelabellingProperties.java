@@ -138,6 +138,18 @@ class RelabellingProperties {
   }
 
   @Example
+  void newNamesAreThoseThatAreWrittenOnThePieces() {
+    Load load = Load.ofMass(5);
+    PieceRing fans =
+        PieceRing.ring(
+            List.of(Piece.of("1 to 3", load), Piece.of("4 to 6", load), Piece.of("7", load)),
+            Collections.nCopies(3, 3.0));
+    assertThat(new Relabelling(List.of(), Map.of(2, 1)).texts(fans))
+        .containsExactly("4 to 6 becomes 1 to 3");
+    assertThat(new Relabelling(List.of(), Map.of()).texts(fans)).isEmpty();
+  }
+
+  @Example
   void twoAlikePiecesInEachOthersPlaceOnlySwapNames() {
     PieceRing ring = PieceRing.ofEqualPieces(12, 5, 3);
     List<LogEntry> log =

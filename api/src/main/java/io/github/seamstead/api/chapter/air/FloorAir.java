@@ -70,7 +70,7 @@ public final class FloorAir {
    * @param wetBulb in degrees Celsius
    */
   public static void record(Run run, String where, double temperature, double wetBulb) {
-    run.worked(
+    run.workedOnly(
         "materials.drying.wet-bulb",
         "Vapour in the air over " + where + ", by the wet bulb",
         steps -> vapour(temperature, wetBulb, steps));
@@ -87,11 +87,11 @@ public final class FloorAir {
     stated
         .wetBulb()
         .ifPresent(bulb -> record(run, "the floor", stated.temperature().orElseThrow(), bulb));
-    run.worked(
+    run.workedOnly(
         "materials.drying.saturation-pressure",
         "Vapour that the air can hold",
         steps -> Psychrometrics.saturationPressure(mean.temperature(), steps));
-    run.worked(
+    run.workedOnly(
         "materials.drying.evaporation",
         "Water that the wet floor gives off",
         steps -> Evaporation.wetFloor(mean, steps));

@@ -42,7 +42,7 @@ public final class OpenTimes {
       io.github.seamstead.materials.drying.Weather air = FloorAir.of(weather.get());
       AirState driest = OpenTime.driest(air);
       double density = plan.quantity().layer().mix().compactedDryDensity().likely();
-      run.worked(
+      run.workedOnly(
           "materials.drying.open-time",
           "Open time of " + plan.quantity().layer().name(),
           steps -> OpenTime.of(driest, density, moisture, limit, steps));

@@ -64,7 +64,7 @@ final class CrackPlanner {
 
   /** Keeps the sums of the cracks and of the slip that fills them. */
   void record(EarthLayer layer, Cracking cracking, double area) {
-    run.worked(
+    run.workedOnly(
         "materials.drying.crack-width",
         "Cracks of " + layer.name() + " by the soil's bar",
         steps ->
@@ -77,7 +77,7 @@ final class CrackPlanner {
         "materials.drying.crack-width-doubt",
         "How sure are the cracks of " + layer.name() + "?",
         cracking::forecastDoubt);
-    run.worked(
+    run.workedOnly(
         "materials.drying.slip",
         "Slip for " + layer.name(),
         steps ->

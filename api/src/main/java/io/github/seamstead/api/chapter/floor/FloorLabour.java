@@ -41,7 +41,7 @@ final class FloorLabour {
     for (EarthQuantity quantity : earth) {
       Optional<BatchPlan> plan = planOf(quantity, batches);
       WorkTime time = WorkTime.of(quantity, plan, rates).atPace(run.supposed().pace());
-      run.worked(
+      run.workedOnly(
           "materials.floor.work",
           "Hours for the " + quantity.layer().name(),
           steps -> WorkTime.likelyHours(quantity, plan, rates, steps));
@@ -82,7 +82,7 @@ final class FloorLabour {
   static Settlement settlement(Run run, double softBase, BuildUp buildUp) {
     double mass = buildUp.massPerArea().likely();
     Settlement settlement = Settlement.of(softBase, mass);
-    run.worked(
+    run.workedOnly(
         "materials.floor.settlement",
         "Squeeze of the soft ground",
         steps -> Settlement.squeeze(softBase, mass, Settlement.COMPRESSIBILITY.likely(), steps));

@@ -106,7 +106,7 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
         .forEach(p -> clays.put(p.component().name(), p.component().clayRatio().value()));
     BatchClay clay = BatchClay.of(batch, mixer, clays, mix.blend().band());
     String layer = plan.quantity().layer().name();
-    run.worked(
+    run.workedOnly(
         "materials.floor.batch-clay",
         "Clay of a load of " + layer,
         steps -> BatchClay.clay(List.of(batch), clays, steps));

@@ -34,6 +34,7 @@ import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -134,7 +135,32 @@ final class FloorPlanner {
     for (FloorLayer layer : floor.layers()) {
       layers.add(layer(run, layer, mixes));
     }
-    return BuildUp.level(plan, layers);
+    return BuildUp.level(plan, apart(layers));
+  }
+
+  /**
+   * Tells layers of one name apart as a diary does: the second carries a 2, and so on. Loads, hours
+   * and what is laid are looked up by layer, so that no two may be equal.
+   */
+  private static List<Layer> apart(List<Layer> layers) {
+    Map<String, Integer> met = new HashMap<>();
+    return layers.stream()
+        .map(
+            layer -> {
+              int number = met.merge(layer.name(), 1, Integer::sum);
+              return number == 1 ? layer : named(layer, layer.name() + " " + number);
+            })
+        .toList();
+  }
+
+  private static Layer named(Layer layer, String name) {
+    if (layer instanceof EarthLayer e) {
+      return new EarthLayer(name, e.role(), e.thickness(), e.evenness(), e.mix(), e.mixed());
+    }
+    if (layer instanceof MembraneLayer m) {
+      return new MembraneLayer(name, m.rollWidth(), m.rollLength(), m.lap(), m.upstand());
+    }
+    return new FinishLayer(name, ((FinishLayer) layer).rates());
   }
 
   private static Layer layer(Run run, FloorLayer layer, Map<String, FloorMix> mixes) {

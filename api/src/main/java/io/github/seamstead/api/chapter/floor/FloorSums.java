@@ -21,29 +21,30 @@ final class FloorSums {
   private FloorSums() {}
 
   static void record(Run run, BuildUp buildUp, List<EarthQuantity> earth, List<BatchPlan> batches) {
-    run.worked("materials.floor.area", "Area of the floor", buildUp.footprint()::area);
+    run.workedOnly("materials.floor.area", "Area of the floor", buildUp.footprint()::area);
     outline(run)
         .ifPresent(
             outline ->
-                run.worked(
+                run.workedOnly(
                     "materials.floor.regular-area",
                     "Area of the outline",
                     steps ->
                         Footprint.regularArea(
                             outline.sides().orElseThrow(), outline.side().orElseThrow(), steps)));
-    run.worked(
+    run.workedOnly(
         "materials.floor.dig",
         "Hole for the floor",
         steps -> GroundWork.bank(buildUp.footprint().grossArea(), buildUp.thickness(), steps));
     for (EarthQuantity quantity : earth) {
       String layer = quantity.layer().name();
-      run.worked("materials.floor.loose-volume", "Loose volume of " + layer, quantity::looseVolume);
+      run.workedOnly(
+          "materials.floor.loose-volume", "Loose volume of " + layer, quantity::looseVolume);
       run.workedOnly(
           "materials.floor.loose-volume-doubt",
           "How sure is the loose volume of " + layer + "?",
           quantity::looseVolumeDoubt);
       if (quantity.layer().mixed()) {
-        run.worked(
+        run.workedOnly(
             "materials.water.saturation",
             "Water that fills the pores of " + layer,
             steps ->
@@ -55,9 +56,9 @@ final class FloorSums {
     }
     for (BatchPlan plan : batches) {
       String layer = plan.quantity().layer().name();
-      run.worked(
+      run.workedOnly(
           "materials.floor.batch-water", "Water in a load of " + layer, plan.batch()::waterBalance);
-      run.worked("materials.floor.batches", "Loads of " + layer, plan::likelyCount);
+      run.workedOnly("materials.floor.batches", "Loads of " + layer, plan::likelyCount);
       run.workedOnly(
           "materials.floor.batches-doubt",
           "How sure are the loads of " + layer + "?",
@@ -75,7 +76,7 @@ final class FloorSums {
   static void orders(
       Run run, OrderList orders, Optional<Trailer> trailer, double bucketVolume, double reserve) {
     for (OrderLine line : orders.lines()) {
-      run.worked(
+      run.workedOnly(
           "materials.floor.order",
           "Order of " + line.material(),
           steps ->
@@ -87,7 +88,7 @@ final class FloorSums {
                   line.supply().deliveryStep(),
                   steps));
       if (line.trips() > 0 && trailer.isPresent()) {
-        run.worked(
+        run.workedOnly(
             "materials.floor.trips",
             "Trips for " + line.material(),
             steps ->

@@ -67,20 +67,18 @@ final class PackSection {
   private static Drawing curve(String layer, ProctorCurve curve, Words w) {
     List<double[]> dots = points(curve.points(), w);
     double low = dots.stream().mapToDouble(p -> p[1]).min().orElse(0) * (1 - ROOM);
-    double high = dots.stream().mapToDouble(p -> p[1]).max().orElse(1) * (1 + ROOM);
+    List<double[]> full = points(curve.zeroAirVoidsLine(POINTS), w);
+    // The line without air falls to its end, which is to be seen.
+    double high =
+        Math.max(dots.stream().mapToDouble(p -> p[1]).max().orElse(1), full.get(full.size() - 1)[1])
+            * (1 + ROOM);
     Chart chart =
         new Chart(
             Chart.Axis.linear("water, % of dry mass", dots.get(0)[0], dots.get(dots.size() - 1)[0]),
             Chart.Axis.linear("dry density, " + w.densityUnit(), low, high),
             220);
     chart.line(points(curve.fittedLine(POINTS), w), Ink.CUT, "", 0);
-    chart.line(
-        points(curve.zeroAirVoidsLine(POINTS), w).stream()
-            .filter(p -> p[1] >= low && p[1] <= high)
-            .toList(),
-        Ink.SEAM,
-        "no air",
-        1);
+    chart.line(full.stream().filter(p -> p[1] <= high).toList(), Ink.SEAM, "no air", 1);
     chart.dots(dots, Shade.PAPER);
     return chart.drawing(
         "compaction-" + layer,

@@ -347,16 +347,22 @@ public final class Run {
     }
     StepRecorder recorder = new StepRecorder();
     T result = calculation.apply(recorder);
-    if (!recorder.isEmpty()) {
-      findings.worked(recorder.derivation(id, title));
-    }
+    keep(id, title, recorder);
     return result;
   }
 
   /** Works a sum that stands in the worked steps alone; without them it is not worked at all. */
-  public void workedOnly(String id, String title, Function<Steps, ?> calculation) {
+  public void workedOnly(String id, String title, Consumer<Steps> calculation) {
     if (options.worked()) {
-      worked(id, title, calculation);
+      StepRecorder recorder = new StepRecorder();
+      calculation.accept(recorder);
+      keep(id, title, recorder);
+    }
+  }
+
+  private void keep(String id, String title, StepRecorder recorder) {
+    if (!recorder.isEmpty()) {
+      findings.worked(recorder.derivation(id, title));
     }
   }
 

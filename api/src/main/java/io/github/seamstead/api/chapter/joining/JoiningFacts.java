@@ -10,7 +10,6 @@ import io.github.seamstead.assembly.ring.Joint;
 import io.github.seamstead.assembly.ring.LogReport;
 import io.github.seamstead.assembly.ring.Piece;
 import io.github.seamstead.assembly.ring.PlacedPiece;
-import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.Seam;
 import io.github.seamstead.assembly.schedule.GanttChart;
 import io.github.seamstead.assembly.schedule.LearningCurve;
@@ -48,7 +47,7 @@ final class JoiningFacts {
             "renaming",
             "a cure that undoes fewer seams by renaming pieces alike",
             renaming(),
-            j -> j.renaming().map(cure -> new Renaming(cure, j.newNames())));
+            j -> j.renaming().map(r -> j));
   }
 
   private static Facts<LogReport> log() {
@@ -60,13 +59,16 @@ final class JoiningFacts {
         .text("proof", "why no fewer will do", LogReport::proof);
   }
 
-  /** A cure and the names that pieces take in it. */
-  private record Renaming(Relabelling cure, List<String> newNames) {}
-
-  private static Facts<Renaming> renaming() {
-    return new Facts<Renaming>()
-        .texts("undo", "seams to undo", r -> r.cure().undo().stream().map(Seam::text).toList())
-        .texts("newNames", "each piece with the place it takes", Renaming::newNames);
+  private static Facts<JoiningPart> renaming() {
+    return new Facts<JoiningPart>()
+        .texts(
+            "undo",
+            "seams to undo",
+            j -> j.renaming().orElseThrow().undo().stream().map(Seam::text).toList())
+        .texts(
+            "newNames",
+            "each piece with the place it takes",
+            j -> j.renaming().orElseThrow().texts(j.ring()));
   }
 
   private static Facts<SeamMatch> meeting() {
@@ -148,10 +150,7 @@ final class JoiningFacts {
   private static Facts<GanttChart.Bar> bar() {
     return new Facts<GanttChart.Bar>()
         .text("joint", "the joint", b -> b.task().name())
-        .whole(
-            "team",
-            "which of the teams at work, counted by who is free; the order counts its own",
-            GanttChart.Bar::lane)
+        .whole("team", "the team that joins it", GanttChart.Bar::lane)
         .number("start_s", "when it starts", GanttChart.Bar::startTime)
         .number("end_s", "when it is done", GanttChart.Bar::endTime)
         .flag("critical", "whether the end waits for it", GanttChart.Bar::critical);

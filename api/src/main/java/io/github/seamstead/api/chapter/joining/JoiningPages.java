@@ -155,7 +155,7 @@ final class JoiningPages {
                     "Or undo "
                         + r.undo().size()
                         + " and write new names on pieces alike: "
-                        + String.join(", ", part.newNames())
+                        + String.join(", ", r.texts(part.ring()))
                         + "."));
     if (log.open().isEmpty()) {
       book.paragraph("Every joint of the ring is made.");

@@ -48,17 +48,4 @@ public record JoiningPart(
   public JoiningPart {
     meetings = List.copyOf(meetings);
   }
-
-  /**
-   * Says which names the pieces take in the cure that renames pieces alike.
-   *
-   * @return for example {@code 3 becomes 2}, in the order of the ring; empty if there is no such
-   *     cure
-   */
-  public List<String> newNames() {
-    return renaming.stream()
-        .flatMap(cure -> cure.newNames().entrySet().stream())
-        .map(e -> ring.piece(e.getKey()).name() + " becomes " + ring.piece(e.getValue()).name())
-        .toList();
-  }
 }

@@ -5,7 +5,9 @@ import io.github.seamstead.api.chapter.floor.LayerRest;
 import io.github.seamstead.api.chapter.joining.JoiningPart;
 import io.github.seamstead.api.chapter.progress.ProgressPart.PieceState;
 import io.github.seamstead.assembly.merge.JoinStep;
+import io.github.seamstead.assembly.ring.Edge;
 import io.github.seamstead.assembly.ring.LogReport;
+import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.Seam;
 import io.github.seamstead.shared.quantity.Numbers;
@@ -14,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** What a crew does next: undo what is wrong, cut what is left, join on, lay the next layer. */
@@ -46,20 +49,20 @@ final class NextDay {
       return;
     }
     lines.add("Undo first: " + String.join("; ", undo) + ".");
-    joining.renaming().map(cure -> words(cure, joining.newNames())).ifPresent(lines::add);
+    joining.renaming().map(r -> words(r, joining.ring())).ifPresent(lines::add);
   }
 
   private static String edges(Seam seam) {
     return seam.first().label() + " from " + seam.second().label();
   }
 
-  private static String words(Relabelling renaming, List<String> newNames) {
+  private static String words(Relabelling renaming, PieceRing ring) {
     return "Or undo "
         + (renaming.undo().isEmpty()
             ? "nothing"
             : renaming.undo().stream().map(NextDay::edges).collect(Collectors.joining("; ")))
         + " and write new names on pieces alike: "
-        + String.join(", ", newNames)
+        + String.join(", ", renaming.texts(ring))
         + ".";
   }
 
@@ -89,8 +92,8 @@ final class NextDay {
     List<String> now =
         steps.get().stream()
             .filter(s -> s.wave() == steps.get().get(0).wave())
-            .filter(s -> isCut(s.joint().first().piece(), pieces))
-            .filter(s -> isCut(s.joint().second().piece(), pieces))
+            .filter(s -> isCut(joining, s.joint().first(), pieces))
+            .filter(s -> isCut(joining, s.joint().second(), pieces))
             .map(s -> s.joint().text())
             .toList();
     if (!now.isEmpty()) {
@@ -98,11 +101,11 @@ final class NextDay {
     }
   }
 
-  private static boolean isCut(int panel, List<PieceState> pieces) {
-    String name = Integer.toString(panel);
-    return pieces.stream()
-        .filter(p -> p.name().equals(name) || p.name().matches(name + "-\\d+"))
-        .allMatch(PieceState::cut);
+  /** Whether the panel of an edge is cut with all of its parts, which carry its name. */
+  private static boolean isCut(JoiningPart joining, Edge edge, List<PieceState> pieces) {
+    Pattern part =
+        Pattern.compile(Pattern.quote(joining.ring().piece(edge.piece()).name()) + "(-\\d+)?");
+    return pieces.stream().filter(p -> part.matcher(p.name()).matches()).allMatch(PieceState::cut);
   }
 
   /** The lowest layer of which something is left; the order of laying is that of its sectors. */

@@ -93,7 +93,7 @@ final class SurveyPlanner {
               + " mm; the one with the least misfit is used");
     }
     TemplateSet chosen = templates.recommended().orElse(last);
-    run.worked(
+    run.workedOnly(
         "geometry.templates.misfit",
         "The worst misfit of the templates",
         steps -> Templates.worstMisfit(asBuilt, chosen, templates.confidence(), steps));
@@ -122,7 +122,7 @@ final class SurveyPlanner {
   /** The tests of the adjustment, shown on the reading that stands out the most. */
   private static void work(Run run, Adjustment adjustment) {
     if (adjustment.globalTest().isPresent()) {
-      run.worked(
+      run.workedOnly(
           "geometry.survey.global-test",
           "Whether the readings agree with their uncertainties",
           steps -> AdjustmentSummary.globalTest(adjustment, steps));
@@ -133,11 +133,11 @@ final class SurveyPlanner {
         .map(ReadingResult::number)
         .ifPresent(
             number -> {
-              run.worked(
+              run.workedOnly(
                   "geometry.survey.standardised-residual",
                   "How far reading " + number + " stands out",
                   steps -> AdjustmentSummary.standardisedResidual(adjustment, number, steps));
-              run.worked(
+              run.workedOnly(
                   "geometry.survey.minimal-detectable-error",
                   "The least error that shows in reading " + number,
                   steps -> AdjustmentSummary.minimalDetectableError(adjustment, number, steps));

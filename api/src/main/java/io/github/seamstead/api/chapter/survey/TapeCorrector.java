@@ -57,7 +57,7 @@ final class TapeCorrector {
       return Optional.empty();
     }
     TapePart.Corrected most = new TapePart(corrected, Optional.empty()).most();
-    run.worked(
+    run.workedOnly(
         "geometry.tape.correction",
         "The taped distance " + most.name(),
         steps -> TapeCorrections.correct(most.taped(), tape.get(), use(most.taped()), steps));

@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.api.book.Book;
 import io.github.seamstead.api.testing.DemoJobs;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+/** The hours and the soft ground of demo jobs, which are planned whole. */
+@Tag("dear")
 class FloorLabourSectionTest {
 
   private static String page(String job) {

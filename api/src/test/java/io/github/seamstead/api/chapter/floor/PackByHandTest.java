@@ -8,6 +8,8 @@ import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.testing.EarthJob;
 import io.github.seamstead.api.testing.Fixture;
 import io.github.seamstead.api.testing.SmallJob;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** A pack of nine square metres that is tested by cylinders and holes, and half laid. */
@@ -65,6 +67,63 @@ class PackByHandTest {
         .anyMatch(line -> line.startsWith("2 | ") && line.endsWith("| no"))
         .anyMatch(line -> line.startsWith("pack: "));
     assertThat(f.book().drawings()).containsKey("compaction-pack");
+  }
+
+  /**
+   * Without air a cubic metre at 12 % of water holds 1/(1/2650 + 0.12/1000) kg of dry earth, 2011:
+   * the line falls to it, above the cylinders.
+   */
+  @Test
+  void theDrawingShowsTheLineWithoutAir() {
+    String pack = "\"thickness\": \"50 mm\", \"mix\": \"pack\"";
+    Fixture f = planned(pack, pack + TEST);
+    String drawing = f.book().drawings().get("compaction-pack").replaceFirst("<defs>.*</defs>", "");
+    Matcher circles = Pattern.compile("<circle cx=\"([0-9.]+)\" cy=\"([0-9.]+)\"").matcher(drawing);
+    double[][] at = new double[4][];
+    for (int i = 0; i < 4; i++) {
+      assertThat(circles.find()).isTrue();
+      at[i] =
+          new double[] {Double.parseDouble(circles.group(1)), Double.parseDouble(circles.group(2))};
+    }
+    // Cylinders of 1750 and 1900 kg/m3 at 6 and 10 % give the scale of both axes.
+    double up = (at[0][1] - at[2][1]) / 150;
+    double along = (at[2][0] - at[0][0]) / 4;
+    assertThat(at[3][0]).isCloseTo(at[0][0] + 6 * along, within(0.05));
+    assertThat(at[1][1]).isCloseTo(at[2][1] + 50 * up, within(0.05));
+    Matcher dashed =
+        Pattern.compile(
+                "<path d=\"M([0-9.]+) ([0-9.]+)L[^\"]* ([0-9.]+)\"[^>]*stroke-dasharray=\"5 2.5\"")
+            .matcher(drawing);
+    assertThat(dashed.find()).isTrue();
+    double full = 1 / (1 / 2650.0 + 0.12 / 1000);
+    assertThat(Double.parseDouble(dashed.group(3)))
+        .isCloseTo(at[2][1] - (full - 1900) * up, within(0.05));
+    // It starts where it comes into the drawing, which ends a twentieth above its end.
+    double start = Double.parseDouble(dashed.group(2));
+    assertThat(1900 + (at[2][1] - start) / up).isBetween(1.02 * full, 1.05 * full + 1);
+    // And the drawing begins a twentieth below the loosest cylinder.
+    double ground = at[0][1] + 0.05 * 1750 * up;
+    assertThat(drawing).containsPattern("y2=\"" + Math.round(ground) + "\"");
+  }
+
+  @Test
+  void eachPlaceAndItsAdviceAreNamed() {
+    String pack = "\"thickness\": \"50 mm\", \"mix\": \"pack\"";
+    Fixture f = planned(pack, pack + TEST);
+    assertThat(f.plan().derivations().stream().map(d -> d.title()).toList())
+        .contains(
+            "Place 1 of pack",
+            "Place 2 of pack",
+            "Pores of place 1 of pack",
+            "Pores of place 2 of pack");
+    assertThat(f.unmet(Chapter.FLOOR))
+        .singleElement()
+        .asString()
+        .startsWith("pack: place 2 is rammed to 84.0 % of the test's greatest dry density");
+    assertThat(f.read(Chapter.FLOOR)).contains(f.unmet(Chapter.FLOOR).get(0) + ".");
+    // The other place alone is dense enough, and nothing is left to do.
+    String dense = TEST.replace("4 kg", "4.6 kg");
+    assertThat(planned(pack, pack + dense).unmet(Chapter.FLOOR)).isEmpty();
   }
 
   /** Half of the pack is laid: one sector of four, and half of the next by its loads. */
