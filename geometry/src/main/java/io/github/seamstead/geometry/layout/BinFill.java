@@ -31,7 +31,7 @@ final class BinFill {
           new Filler.Push(1, 0.3),
           new Filler.Push(0.3, 1));
 
-  /** Beyond so many pieces each is filled by one push. */
+  /** More pieces are pushed along alone: the directions differ least there and take longest. */
   private static final int FEW = 150;
 
   private final LayoutRequest request;
@@ -88,26 +88,28 @@ final class BinFill {
    * Fills the item.
    *
    * @param left how many of each kind are left to cut
+   * @param everyWay whether pieces are pushed in every direction in turn, or along the item alone
    * @param squeeze work units for each try to press one more piece in; 0 for none
    * @param stop asked often; true ends the filling with what lies
    */
-  Filled fill(int[] left, long squeeze, BooleanSupplier stop) {
-    String key = Arrays.toString(left) + squeeze;
+  Filled fill(int[] left, boolean everyWay, long squeeze, BooleanSupplier stop) {
+    String key = Arrays.toString(left) + everyWay + squeeze;
     Filled filled = known.get(key);
     if (filled == null) {
-      filled = filled(left, squeeze, stop);
+      filled = filled(left, everyWay, squeeze, stop);
       known.put(key, filled);
     }
     return filled;
   }
 
-  private Filled filled(int[] left, long squeeze, BooleanSupplier stop) {
+  private Filled filled(int[] left, boolean everyWay, long squeeze, BooleanSupplier stop) {
     Optional<Poses> rows = RowsStart.lay(setup, request, bin, left, stop);
     if (rows.isPresent() && IntStream.of(counts(rows.get())).sum() == IntStream.of(left).sum()) {
       return result(rows.get(), true);
     }
     int[] pieces = IntStream.of(bySize).filter(i -> setup.copy[i] <= left[setup.kind[i]]).toArray();
-    Poses poses = fullest(pieces, stop);
+    int pushes = everyWay && pieces.length <= FEW ? PUSHES.size() : 1;
+    Poses poses = fullest(pieces, pushes, stop);
     if (squeeze > 0) {
       poses = squeezed(poses, left, squeeze, stop);
     }
@@ -117,14 +119,13 @@ final class BinFill {
 
   /**
    * Fills by pushing pieces in one direction after the other, until all lie, and keeps what has
-   * most on it. Many pieces are pushed in one direction alone: it differs least there and takes
-   * longest.
+   * most on it.
    */
-  private Poses fullest(int[] pieces, BooleanSupplier stop) {
+  private Poses fullest(int[] pieces, int pushes, BooleanSupplier stop) {
     Poses fullest = new Poses(nest.pieces);
     double most = -1;
     boolean all = false;
-    for (int p = 0; p < PUSHES.size() && !all && (p == 0 || pieces.length <= FEW); p++) {
+    for (int p = 0; p < pushes && !all; p++) {
       new Filler(setup, nest, PUSHES.get(p)).fill(pieces, one, stop);
       double area = 0;
       int count = 0;

@@ -121,9 +121,10 @@ final class Planner {
   }
 
   /**
-   * Lays the start: the best choice of stock, each item filled for itself; if that leaves pieces
-   * without a place, again with tries to press in more. It is finished whatever the work units are,
-   * since a layout needs a start; the time limit, a cancellation and an interrupt end it.
+   * Lays the start: the best choice of stock, each item filled for itself, with pieces pushed along
+   * it and then in every direction; if either leaves pieces without a place, again with tries to
+   * press in more. It is finished whatever the work units are, since a layout needs a start; the
+   * time limit, a cancellation and an interrupt end it.
    */
   private void fill() {
     StockTree choice =
@@ -132,15 +133,25 @@ final class Planner {
     if (tree.isEmpty()) {
       choice.search();
     }
-    boolean complete = choice.found().filter(found -> found.worth().isComplete()).isPresent();
-    if (!complete && terms.budget().workUnits() > 0 && !clock.ended().getAsBoolean()) {
-      long units = terms.budget().workUnits();
-      choice.search(Math.max(LEAST_PRESS, units == Long.MAX_VALUE ? 0 : units / PRESS_PARTS));
-    }
+    squeezeIn(choice);
+    choice.searchEveryWay();
+    squeezeIn(choice);
     work += choice.work();
     choice.found().ifPresent(found -> take(found.cuts()));
-    if (complete && terms.budget().workUnits() >= patience() && !isLeast()) {
+    if (isComplete(choice) && terms.budget().workUnits() >= patience() && !isLeast()) {
       fillTighter(choice);
+    }
+  }
+
+  private static boolean isComplete(StockTree choice) {
+    return choice.found().filter(found -> found.worth().isComplete()).isPresent();
+  }
+
+  /** Tries to press in what has no place. */
+  private void squeezeIn(StockTree choice) {
+    long units = terms.budget().workUnits();
+    if (!isComplete(choice) && units > 0 && !clock.ended().getAsBoolean()) {
+      choice.search(Math.max(LEAST_PRESS, units == Long.MAX_VALUE ? 0 : units / PRESS_PARTS));
     }
   }
 

@@ -38,6 +38,7 @@ final class StockTree {
   private final double[] areas;
   private final BooleanSupplier ended;
   private final int rank;
+  private boolean everyWay;
   private long squeeze;
   private long most = MOST_TRIED;
   private long tried;
@@ -144,6 +145,14 @@ final class StockTree {
     walkAll(limit.isEmpty());
   }
 
+  /** Looks at every choice again, and from now on, with pieces pushed in every direction. */
+  void searchEveryWay() {
+    everyWay = true;
+    squeeze = 0;
+    tried = 0;
+    walkAll(false);
+  }
+
   /** Looks at every choice again and tries to press further pieces in. */
   void search(long unitsEach) {
     search(unitsEach, Long.MAX_VALUE);
@@ -208,7 +217,7 @@ final class StockTree {
       return;
     }
     tried += IntStream.of(left).sum();
-    Filled filled = fillOf(item).fill(left, squeeze, ended);
+    Filled filled = fillOf(item).fill(left, everyWay, squeeze, ended);
     if (!filled.kinds().isEmpty()) {
       int[] after = left.clone();
       for (int k = 0; k < after.length; k++) {
