@@ -138,6 +138,31 @@ class FloorPagesByHandTest {
                 + " is wanted, 14.0 % to 20.0 % is allowed.");
   }
 
+  /** The coat has a band of its own, and at 20 % more water than its pores hold, 18.4 %. */
+  @Test
+  void eachLoadHasItsOwnBandAndItsWater() {
+    Fixture f =
+        Fixture.of(
+            EarthJob.with(
+                EarthJob.with(
+                    "{\"id\": \"coat\",",
+                    "{\"id\": \"coat\", \"leastClay\": \"10 %\", \"greatestClay\": \"25 %\","),
+                "\"placingMoisture\": \"18 %\"",
+                "\"placingMoisture\": \"20 %\""),
+            Chapter.FLOOR);
+    assertThat(f.read(Chapter.FLOOR))
+        .anyMatch(line -> line.endsWith(" is wanted, 14.0 % to 20.0 % is allowed."))
+        .anyMatch(line -> line.endsWith(" is wanted, 10.0 % to 25.0 % is allowed."));
+    double full = 1000 / 1780.0 - 1000 / 2650.0;
+    String advice = f.at("/floor/advice/0").asText();
+    assertThat(advice)
+        .startsWith(
+            "coat: laid at 20.0 % of water it is wetter than its density can hold ("
+                + fixed(100 * full, 1)
+                + " %)");
+    assertThat(f.read(Chapter.FLOOR)).contains(advice);
+  }
+
   /** In a drum of 30 l 1.3 parts of sand are measured as one and a half: too lean by 0.6 %. */
   @Test
   void aLoadThatIsRoundedOutOfItsBandIsRefused() {

@@ -32,6 +32,10 @@ class SurveyNumbersByHandTest {
     assertThat(f.number(pointer)).as(pointer).isCloseTo(value, within(by));
   }
 
+  private static String fixed(double value) {
+    return String.format(Locale.ROOT, "%.2f", value);
+  }
+
   private static List<String> texts(JsonNode list) {
     List<String> texts = new ArrayList<>();
     list.forEach(one -> texts.add(one.asText()));
@@ -83,6 +87,24 @@ class SurveyNumbersByHandTest {
         .noneMatch(line -> line.startsWith("Before cutting"))
         .noneMatch(line -> line.startsWith("Two or more readings contradict"));
     bars(f, residuals);
+    // Of equal ones the greatest by a hair is worked.
+    double most = 0;
+    int number = 0;
+    for (int i = 0; i < 10; i++) {
+      double statistic = Math.abs(f.number("/survey/readings/" + i + "/statistic"));
+      number = statistic > most ? i + 1 : number;
+      most = Math.max(most, statistic);
+    }
+    assertThat(f.plan().derivations().stream().map(d -> d.title()).toList())
+        .contains("How far reading " + number + " stands out");
+    // Three corners moved by more than a hair, drawn a hundred times too long, have arrows.
+    assertThat(arrows(f)).isEqualTo(3);
+    assertThat(arrows(square("", 0))).isZero();
+  }
+
+  /** Heads of arrows are filled triangles. */
+  private static int arrows(Fixture f) {
+    return f.book().drawings().get("survey-deviations").split("Z\" fill=\"#111\"", -1).length - 1;
   }
 
   private static final Pattern BAR =
@@ -118,6 +140,18 @@ class SurveyNumbersByHandTest {
     }
     assertThat(bar.find()).isFalse();
     assertThat(scale).isPositive();
+    // The line from which they start runs from above the first row to below the last.
+    Matcher start =
+        Pattern.compile("<path d=\"M([0-9.]+) ([0-9.]+)L([0-9.]+) ([0-9.]+)\"[^>]*width=\"0.72\"")
+            .matcher(drawing);
+    assertThat(start.find()).isTrue();
+    double first = place(drawing, "1\\. B1-B2")[1];
+    double last = place(drawing, "13\\. B3-B4 \\(height\\)")[1];
+    double row = (last - first) / 12;
+    assertThat(Double.parseDouble(start.group(2))).isCloseTo(last + row / 2, within(0.05));
+    assertThat(Double.parseDouble(start.group(4))).isCloseTo(first - 0.7 * row, within(0.05));
+    assertThat(place(drawing, "mm")[1]).isCloseTo(first - row, within(0.05));
+    assertThat(drawing).contains(" height=\"" + fixed(last + row / 2 + 4) + "\"");
     assertThat(drawing).contains("the longest bar is 1.1\u00a0mm").contains(">mm<");
     assertThat(drawing).doesNotContain(" !<").doesNotContain("width=\"2.8\"");
   }
