@@ -175,6 +175,20 @@ class ClothLeversByHandTest {
             .shown();
     assertThat(hems).startsWith("face 1, kind turned, allowance 0.05 m, face ");
     assertThat(levers(band)).noneMatch(lever -> lever.contains("turned"));
+    // Of faces with hems of their own each is stated once.
+    String own =
+        EarthJob.with(
+            band,
+            "{\"kind\": \"raw\"}",
+            "{\"kind\": \"raw\", \"faces\": [{\"face\": 1, \"kind\": \"reinforced\"}, {\"face\": 2,"
+                + " \"kind\": \"reinforced\"}, {\"face\": 3, \"kind\": \"reinforced\"}]}");
+    Map<String, JobValue> kept = new LinkedHashMap<>();
+    kept.put("face", JobValue.number(1));
+    kept.put("kind", JobValue.text("reinforced"));
+    kept.put("allowance", JobValue.text("0 m"));
+    assertThat(turned(own, "panels 2, 3"))
+        .isEqualTo(
+            JobValue.list(List.of(JobValue.object(kept), hem(2, "turned"), hem(3, "turned"))));
   }
 
   private static JobValue turned(String text, String panels) {

@@ -108,6 +108,10 @@ class LayoutDrawingByHandTest {
     at(whole.at(1), 336, 24 + 1.3 * scale);
     at(whole.at(2), 336, 24);
     piecesLieWhereTheyAreCut(f, sketch, scale, 24);
+    // No name is so long that a thin line has to lead to it.
+    assertThat(sketch.paths())
+        .filteredOn(path -> path.weight() < 1)
+        .allMatch(path -> !path.dash().isEmpty());
     double used = f.number("/layout/usedLength_m");
     assertThat(sketch.told())
         .isEqualTo(

@@ -191,10 +191,23 @@ class LayoutRestByHandTest {
     JobPlan once = planned(roll, PlanOptions.defaults());
     long work = once.layout().orElseThrow().result().workUsed();
     JobPlan twice = planned(roll, PlanOptions.defaults().withEffort(2));
+    assertThat(work).isBetween(4_000L, 8_000L);
     assertThat(twice.layout().orElseThrow().result().workUsed()).isGreaterThan(work + work / 2);
     JobPlan beside = planned(roll, PlanOptions.defaults().on(Runnable::run));
     assertThat(beside.layout().orElseThrow().result())
         .isEqualTo(once.layout().orElseThrow().result());
+  }
+
+  /** Ten minutes are more than a few small plans take: all changes are tried. */
+  @Test
+  void aTimeLimitThatIsNotReachedLeavesNothingOut() {
+    JobPlan plan =
+        planned(
+            sheets("{\"id\": \"s\", \"length\": \"1.4 m\", \"width\": \"1.3 m\"}"),
+            PlanOptions.defaults().withTimeLimit(Duration.ofMinutes(10)));
+    Savings savings = plan.layout().flatMap(LayoutPart::savings).orElseThrow();
+    assertThat(savings.notTried()).isEmpty();
+    assertThat(savings.tried()).hasSizeGreaterThan(5);
   }
 
   /** On a band three changes together leave the least: each adds to the one before. */
