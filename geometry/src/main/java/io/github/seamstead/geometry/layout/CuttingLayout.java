@@ -14,9 +14,9 @@ import java.util.Optional;
  * <p>More stock never makes the start worse: no more pieces without a place, then no more items or
  * cost. Every choice of items is considered for it that can come to less, up to one or two hundred
  * fillings, which heaps of a dozen different items stay below as a rule. Each item is filled by
- * pushing the pieces in one direction after another, and the fullest is kept. What follows does
- * with less stock where it can, given some hundreds of work units for each piece, and shortens what
- * is used; in that it may be luckier with the one heap than with the other.
+ * pushing the pieces along it, and in other directions too where that saves an item. What follows
+ * does with less stock where it can, given some hundreds of work units for each piece, and shortens
+ * what is used; in that it may be luckier with the one heap than with the other.
  *
  * <p>Congruent triangles or trapezoids are first laid in closed form ({@link PanelRows}, {@link
  * HemRows}); everything else, and whatever the search can still better, goes to a search over exact

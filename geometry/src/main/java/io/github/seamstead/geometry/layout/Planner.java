@@ -51,6 +51,9 @@ final class Planner {
   private boolean fromRows;
   private long work;
 
+  /** Work that is told and leaves the search as much as without it. */
+  private long uncharged;
+
   /**
    * Prepares a run.
    *
@@ -108,7 +111,7 @@ final class Planner {
     press();
     LayoutResult.Method method = fromRows ? LayoutResult.Method.ROWS : LayoutResult.Method.SEARCH;
     return new Reporter(request, setup, best)
-        .result(lacks, method, work, clock.ending().map(Planner::stop));
+        .result(lacks, method, work + uncharged, clock.ending().map(Planner::stop));
   }
 
   private static LayoutResult.Stop stop(Clock.Ending ending) {
@@ -134,9 +137,11 @@ final class Planner {
       choice.search();
     }
     squeezeIn(choice);
+    long along = choice.work();
     choice.searchEveryWay();
+    uncharged = choice.work() - along;
     squeezeIn(choice);
-    work += choice.work();
+    work += choice.work() - uncharged;
     choice.found().ifPresent(found -> take(found.cuts()));
     if (isComplete(choice) && terms.budget().workUnits() >= patience() && !isLeast()) {
       fillTighter(choice);
