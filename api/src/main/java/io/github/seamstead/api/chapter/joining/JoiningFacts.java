@@ -150,7 +150,10 @@ final class JoiningFacts {
   private static Facts<GanttChart.Bar> bar() {
     return new Facts<GanttChart.Bar>()
         .text("joint", "the joint", b -> b.task().name())
-        .whole("team", "the team that joins it", GanttChart.Bar::lane)
+        .whole(
+            "team",
+            "which of the teams at work, counted by who is free; the order counts its own",
+            GanttChart.Bar::lane)
         .number("start_s", "when it starts", GanttChart.Bar::startTime)
         .number("end_s", "when it is done", GanttChart.Bar::endTime)
         .flag("critical", "whether the end waits for it", GanttChart.Bar::critical);
