@@ -27,7 +27,7 @@ public final class TuningTable {
   private static final List<String> NAMES =
       List.of(
           "wide", "near", "touch", "kept", "grace", "record", "growth", "fade", "bias", "spread",
-          "reach", "stride", "rungs", "reserve", "widest");
+          "reach", "stride", "rungs", "reserve", "widest", "patience");
 
   /** What is tried for each of the names. */
   private static final double[][] TRIED = {
@@ -45,7 +45,8 @@ public final class TuningTable {
     {0.0005, 0.003},
     {4, 8},
     {1, 64},
-    {0.1, 0.6}
+    {0.1, 0.6},
+    {2_000_000, 1e12}
   };
 
   /** Searches at once; what each comes to depends on its work and seed alone. */
@@ -150,7 +151,8 @@ public final class TuningTable {
       c.leastStride(),
       c.rungs(),
       c.reserve(),
-      c.widest()
+      c.widest(),
+      c.patience()
     };
   }
 
@@ -170,6 +172,7 @@ public final class TuningTable {
         v[11],
         (int) v[12],
         (int) v[13],
-        v[14]);
+        v[14],
+        (long) v[15]);
   }
 }

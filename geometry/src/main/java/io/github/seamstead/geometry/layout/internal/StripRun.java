@@ -2,17 +2,15 @@ package io.github.seamstead.geometry.layout.internal;
 
 import io.github.seamstead.shared.work.Seeds;
 import io.github.seamstead.shared.work.Work;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Supplier;
 
 /**
  * A finished strip search.
  *
- * <p>Its workers search apart for an epoch of work each and then take over the shortest layout
- * found by any of them. What they learn depends on work counts alone, so that the outcome is the
- * same whatever threads they run on.
+ * <p>Its workers search apart for an epoch of work each and meet then ({@link StripCrew}). What
+ * they learn depends on work counts alone, so that the outcome is the same whatever threads they
+ * run on.
  *
  * @param poses where every copy lies
  * @param length how far the pieces reach, margin at the far end aside, in the search's unit
@@ -55,34 +53,22 @@ public record StripRun(Poses poses, double length, long work) {
     if (start.x.length > MOST_SEARCHED || clock.spent(0) >= 1) {
       return new StripRun(start, reach, 0);
     }
-    List<StripWorker> crew = new ArrayList<>();
-    for (int i = 0; i < WORKERS; i++) {
-      FastRandom random = new FastRandom(Seeds.stream(terms.seed(), "layout", i).nextLong());
-      Nest nest = i == 0 ? first : nests.get();
-      crew.add(new StripWorker(nest, random, clock, start, reach, origin, floor, tuning));
-    }
+    StripCrew crew =
+        new StripCrew(
+            i -> {
+              FastRandom random =
+                  new FastRandom(Seeds.stream(terms.seed(), "layout", i).nextLong());
+              Nest nest = i == 0 ? first : nests.get();
+              return new StripWorker(nest, random, clock, start, reach, origin, floor, tuning);
+            },
+            WORKERS,
+            tuning.patience());
     Epochs epochs = new Epochs(terms.executor().orElse(OWN_THREADS), clock);
-    List<StripWorker> working = new ArrayList<>(crew);
-    while (!working.isEmpty()) {
-      epochs.run(working);
-      StripWorker shortest = shortest(crew);
-      // Copied, as a worker's best changes when it takes over.
-      Poses poses = shortest.best().copy();
-      double length = shortest.bestLength();
-      working.forEach(worker -> worker.takeOver(poses, length));
-      terms.progress().report(Math.min(1, crew.get(0).spent()), "pressing the layout together");
+    while (crew.isWorking()) {
+      crew.goOn(epochs);
+      terms.progress().report(Math.min(1, crew.spent()), "pressing the layout together");
     }
-    StripWorker best = shortest(crew);
-    long work = crew.stream().mapToLong(StripWorker::work).sum();
-    return new StripRun(best.best(), best.bestLength(), work);
-  }
-
-  private static StripWorker shortest(List<StripWorker> crew) {
-    StripWorker best = crew.get(0);
-    for (StripWorker worker : crew) {
-      best = worker.bestLength() < best.bestLength() ? worker : best;
-    }
-    return best;
+    return new StripRun(crew.best(), crew.bestLength(), crew.work());
   }
 
   /** How far all pieces reach when they lie so; the nest holds them then. */

@@ -83,6 +83,12 @@ final class StripWorker {
     return nest.work;
   }
 
+  /** Takes on the count of work of a worker in whose place this one stands. */
+  void countFrom(long work) {
+    nest.work += work;
+    nextEpoch = nest.work + EPOCH;
+  }
+
   /** Part of the budget used up; all of it once nothing shorter is possible. */
   double spent() {
     return bestLength <= floor ? 1 : clock.spent(nest.work);

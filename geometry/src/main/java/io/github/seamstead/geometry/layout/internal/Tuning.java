@@ -24,6 +24,7 @@ package io.github.seamstead.geometry.layout.internal;
  * @param rungs steps of the ladder, each twice the one below
  * @param reserve states kept to begin anew from
  * @param widest widest slice exchanged or turned, as a part of the strip
+ * @param patience work units of one worker, at least, without a gain before one begins anew
  */
 public record Tuning(
     int wide,
@@ -40,9 +41,11 @@ public record Tuning(
     double leastStride,
     int rungs,
     int reserve,
-    double widest) {
+    double widest,
+    long patience) {
 
   /** What the search uses. */
   public static final Tuning CHOSEN =
-      new Tuning(24, 12, 24, 3, 2_000, 0.97, 1, 0.9, 0.25, 0.01, 0.03, 0.001, 6, 16, 0.3);
+      new Tuning(
+          24, 12, 24, 3, 2_000, 0.97, 1, 0.9, 0.25, 0.01, 0.03, 0.001, 6, 16, 0.3, 10_000_000);
 }

@@ -46,10 +46,15 @@
  * with all that lies in it. Slices move clusters of pieces that fit one another as a whole, which
  * no sequence of single moves does (clusters of pieces: Elkeran 2013).
  *
- * <p>Two workers search a strip, each with its own random numbers, and exchange their best layouts
- * at fixed counts of work, so that the result depends on the seed and the work alone. The numbers
- * that no formula gives stand in {@code Tuning}, with how they were chosen. The publications are
- * quoted from memory, but for the sources that the classes name as found.
+ * <p><b>Two workers, and beginning anew</b> ({@code StripCrew}). Two workers search a strip, each
+ * with its own random numbers, and exchange their best layouts at fixed counts of work, so that the
+ * result depends on the seed and the work alone. Where nothing was gained for half as long as the
+ * best took to find, one of them begins anew by itself and the other goes on: what a run comes to
+ * differs more from one set of random numbers to the next than it still gains (restarts: Luby,
+ * Sinclair and Zuckerman 1993).
+ *
+ * <p>The numbers that no formula gives stand in {@code Tuning}, with how they were chosen. The
+ * publications are quoted from memory, but for the sources that the classes name as found.
  */
 @NullMarked
 package io.github.seamstead.geometry.layout.internal;
