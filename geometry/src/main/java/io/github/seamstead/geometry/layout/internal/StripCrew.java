@@ -7,11 +7,11 @@ import java.util.function.IntFunction;
 /**
  * The workers of a strip search between their epochs.
  *
- * <p>They take over the shortest layout found by any of them. Where that has stood still for half
- * as long as it took to come to it, the last worker begins anew and by itself, and again whenever
- * that stands still likewise, until it finds a shorter layout than the others: runs of one strip
- * that differ in their random numbers alone end a percent apart, some of them early. Restarts after
- * a run that has stood still: Luby, Sinclair and Zuckerman 1993 (from memory).
+ * <p>They take over the shortest layout found by any of them. Where that has stood still for as
+ * long again as it took to come to it, the last worker begins anew and by itself, and again
+ * whenever that stands still likewise, until it finds a shorter layout than the others: runs of one
+ * strip that differ in their random numbers alone end a percent apart, some of them early. Restarts
+ * after a run that has stood still: Luby, Sinclair and Zuckerman 1993 (from memory).
  */
 final class StripCrew {
 
@@ -81,7 +81,7 @@ final class StripCrew {
       length = now;
       gained = work;
     }
-    boolean stands = work - gained >= Math.max(patience, (gained - began) / 2);
+    boolean stands = work - gained >= Math.max(patience, gained - began);
     if (stands && working.remove(last())) {
       StripWorker fresh = made.apply(next++);
       fresh.countFrom(work);

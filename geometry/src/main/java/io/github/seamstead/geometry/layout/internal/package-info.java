@@ -48,7 +48,7 @@
  *
  * <p><b>Two workers, and beginning anew</b> ({@code StripCrew}). Two workers search a strip, each
  * with its own random numbers, and exchange their best layouts at fixed counts of work, so that the
- * result depends on the seed and the work alone. Where nothing was gained for half as long as the
+ * result depends on the seed and the work alone. Where nothing was gained for as long again as the
  * best took to find, one of them begins anew by itself and the other goes on: what a run comes to
  * differs more from one set of random numbers to the next than it still gains (restarts: Luby,
  * Sinclair and Zuckerman 1993).
