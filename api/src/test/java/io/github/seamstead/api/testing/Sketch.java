@@ -141,8 +141,8 @@ public final class Sketch {
     while (m.find()) {
       if (m.group(1).matches("[-0-9. L]*")) {
         List<Point> points = new ArrayList<>();
-        for (String pair : m.group(1).split("L")) {
-          String[] xy = pair.split(" ");
+        for (String pair : m.group(1).split("L", -1)) {
+          String[] xy = pair.split(" ", -1);
           points.add(point(xy[0], xy[1]));
         }
         String dash = m.group(5) == null ? "" : m.group(5);

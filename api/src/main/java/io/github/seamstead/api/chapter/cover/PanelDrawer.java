@@ -47,7 +47,7 @@ final class PanelDrawer {
 
   /** The first face that a panel goes over, also one of an earlier plan: its name says it. */
   static int firstFace(Panel panel) {
-    return Integer.parseInt(panel.id().substring(PANEL.length()).split(TO)[0]);
+    return Integer.parseInt(panel.id().substring(PANEL.length()).split(TO, -1)[0]);
   }
 
   int faces() {

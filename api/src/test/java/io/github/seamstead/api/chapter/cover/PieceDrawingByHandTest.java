@@ -276,7 +276,7 @@ class PieceDrawingByHandTest {
     double side = 0;
     for (String line : f.read(Chapter.PATTERN)) {
       if (line.matches("– \\| – \\| raw edge \\| \\d+ × .*")) {
-        String[] cells = line.split(" \\| ")[3].split(" × ");
+        String[] cells = line.split(" \\| ", -1)[3].split(" × ", -1);
         sides = Integer.parseInt(cells[0]);
         side = Double.parseDouble(cells[1].replace(" m", ""));
       }

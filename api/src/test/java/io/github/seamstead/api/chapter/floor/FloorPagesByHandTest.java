@@ -244,8 +244,8 @@ class FloorPagesByHandTest {
 
   private static List<double[]> corners(String path) {
     List<double[]> corners = new ArrayList<>();
-    for (String pair : path.split("L")) {
-      String[] xy = pair.strip().split(" ");
+    for (String pair : path.split("L", -1)) {
+      String[] xy = pair.strip().split(" ", -1);
       corners.add(new double[] {Double.parseDouble(xy[0]), Double.parseDouble(xy[1])});
     }
     return corners;

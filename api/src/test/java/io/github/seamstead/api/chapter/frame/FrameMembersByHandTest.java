@@ -126,7 +126,7 @@ class FrameMembersByHandTest {
       assertThat(bar.at("/bar").asText())
           .isEqualTo(bar.at("/length_m").asDouble() == 6 ? "bar-1" : "bar-2");
       for (JsonNode piece : bar.at("/pieces")) {
-        String[] parts = piece.asText().split(" × ");
+        String[] parts = piece.asText().split(" × ", -1);
         left[names.indexOf(parts[1])] -= bar.at("/times").asInt() * Integer.parseInt(parts[0]);
       }
     }

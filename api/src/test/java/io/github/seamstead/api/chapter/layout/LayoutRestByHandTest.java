@@ -228,7 +228,7 @@ class LayoutRestByHandTest {
       lacks.add(saving.at("/areaWithoutPlace_m2").asDouble());
     }
     assertThat(lacks).isSorted();
-    String[] parts = names.get(0).split(" \\+ ");
+    String[] parts = names.get(0).split(" \\+ ", -1);
     assertThat(parts).hasSize(3);
     assertThat(names.get(1)).isEqualTo(parts[0] + " + " + parts[1]);
     assertThat(lacks.get(0)).isLessThan(lacks.get(1));

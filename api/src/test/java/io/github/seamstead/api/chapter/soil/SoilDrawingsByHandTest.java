@@ -19,8 +19,8 @@ class SoilDrawingsByHandTest {
 
   private static List<double[]> points(String path) {
     List<double[]> points = new ArrayList<>();
-    for (String pair : path.split("L")) {
-      String[] xy = pair.strip().split(" ");
+    for (String pair : path.split("L", -1)) {
+      String[] xy = pair.strip().split(" ", -1);
       points.add(new double[] {Double.parseDouble(xy[0]), Double.parseDouble(xy[1])});
     }
     return points;
