@@ -26,8 +26,22 @@ public final class TuningTable {
 
   private static final List<String> NAMES =
       List.of(
-          "wide", "near", "touch", "kept", "grace", "record", "growth", "fade", "bias", "spread",
-          "reach", "stride", "rungs", "reserve", "widest", "patience");
+          "wide",
+          "near",
+          "touch",
+          "kept",
+          "grace",
+          "record",
+          "growth",
+          "fade",
+          "bias",
+          "spread",
+          "reach",
+          "stride",
+          "rungs",
+          "reserve",
+          "widest",
+          "patience");
 
   /** What is tried for each of the names. */
   private static final double[][] TRIED = {
