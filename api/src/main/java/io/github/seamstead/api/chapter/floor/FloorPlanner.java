@@ -129,6 +129,8 @@ final class FloorPlanner {
       plan = plan.inset(floor.edging());
     }
     for (RoundGap gap : floor.gaps()) {
+      // Each is held to all before it.
+      run.goOn();
       plan = plan.withoutRound(Vector2D.of(gap.x(), gap.y()), gap.diameter());
     }
     List<Layer> layers = new ArrayList<>();
