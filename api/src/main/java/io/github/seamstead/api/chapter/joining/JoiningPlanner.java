@@ -32,9 +32,12 @@ import io.github.seamstead.assembly.ring.PieceRing;
 import io.github.seamstead.assembly.ring.Relabelling;
 import io.github.seamstead.assembly.ring.View;
 import io.github.seamstead.geometry.pattern.Panel;
+import io.github.seamstead.geometry.pattern.PatternPiece;
 import io.github.seamstead.geometry.pattern.SeamMatch;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -52,22 +55,25 @@ final class JoiningPlanner {
   private static PieceRing ring(CoverPart cover, Cover stated) {
     List<Piece> pieces = new ArrayList<>();
     List<Double> joints = new ArrayList<>();
+    Map<PatternPiece, String> shapes = new HashMap<>();
+    for (CutShape shape : cover.cuts()) {
+      shape.pieces().forEach(piece -> shapes.put(piece, shape.id()));
+    }
     for (int i = 0; i < cover.panels().size(); i++) {
       Panel panel = cover.panels().get(i);
       double mass = panel.clothArea() * stated.fabric().massPerArea();
       double bulk = panel.clothArea() * stated.fabric().thickness();
       Load load = new Load(mass, bulk, 0, panel.clothArea());
-      pieces.add(Piece.of(cover.names().get(i), load).cutBy(template(panel, cover.cuts())));
+      pieces.add(Piece.of(cover.names().get(i), load).cutBy(template(panel, shapes)));
       joints.add(panel.face().edgeLength(panel.rightHip()));
     }
     return PieceRing.ring(pieces, joints);
   }
 
   /** The shapes that a panel is cut by: panels of the same shapes may take each other's place. */
-  private static String template(Panel panel, List<CutShape> cuts) {
+  private static String template(Panel panel, Map<PatternPiece, String> shapes) {
     return panel.pieces().stream()
-        .flatMap(piece -> cuts.stream().filter(shape -> shape.pieces().contains(piece)))
-        .map(CutShape::id)
+        .flatMap(piece -> Optional.ofNullable(shapes.get(piece)).stream())
         .collect(Collectors.joining(" + "));
   }
 
