@@ -1,7 +1,6 @@
 package io.github.seamstead.api.diary;
 
 import io.github.seamstead.api.job.Floor;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,16 +18,24 @@ public final class LayerNames {
    * @return the names, in the order of the layers
    */
   public static List<String> of(Floor floor) {
+    return numbered(
+        floor.layers().stream().map(layer -> layer.name().orElse(layer.kind().word())).toList());
+  }
+
+  /**
+   * Tells layers of one name apart.
+   *
+   * @param names the names, in the order of the layers
+   * @return the same; the second of one name carries a 2, and so on
+   */
+  public static List<String> numbered(List<String> names) {
     Map<String, Integer> met = new HashMap<>();
-    List<String> names = new ArrayList<>();
-    floor
-        .layers()
-        .forEach(
-            layer -> {
-              String name = layer.name().orElse(layer.kind().word());
+    return names.stream()
+        .map(
+            name -> {
               int number = met.merge(name, 1, Integer::sum);
-              names.add(number == 1 ? name : name + " " + number);
-            });
-    return names;
+              return number == 1 ? name : name + " " + number;
+            })
+        .toList();
   }
 }

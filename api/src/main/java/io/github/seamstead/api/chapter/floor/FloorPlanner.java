@@ -7,6 +7,7 @@ import io.github.seamstead.api.chapter.internal.Run;
 import io.github.seamstead.api.chapter.soil.EarthMaterials;
 import io.github.seamstead.api.chapter.soil.MixPart;
 import io.github.seamstead.api.chapter.survey.SurveyPart;
+import io.github.seamstead.api.diary.LayerNames;
 import io.github.seamstead.api.job.Aggregate;
 import io.github.seamstead.api.job.Floor;
 import io.github.seamstead.api.job.FloorLayer;
@@ -34,13 +35,13 @@ import io.github.seamstead.materials.floor.Trailer;
 import io.github.seamstead.materials.mix.MixComponent;
 import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
 
 /** Builds up the floor and reckons its loads and orders. */
@@ -141,21 +142,20 @@ final class FloorPlanner {
   }
 
   /**
-   * Tells layers of one name apart as a diary does: the second carries a 2, and so on. Loads, hours
-   * and what is laid are looked up by layer, so that no two may be equal.
+   * Tells layers of one name apart as a diary does. Loads, hours and what is laid are looked up by
+   * layer, so that no two may be equal.
    */
   private static List<Layer> apart(List<Layer> layers) {
-    Map<String, Integer> met = new HashMap<>();
-    return layers.stream()
-        .map(
-            layer -> {
-              int number = met.merge(layer.name(), 1, Integer::sum);
-              return number == 1 ? layer : named(layer, layer.name() + " " + number);
-            })
+    List<String> names = LayerNames.numbered(layers.stream().map(Layer::name).toList());
+    return IntStream.range(0, layers.size())
+        .mapToObj(i -> named(layers.get(i), names.get(i)))
         .toList();
   }
 
   private static Layer named(Layer layer, String name) {
+    if (layer.name().equals(name)) {
+      return layer;
+    }
     if (layer instanceof EarthLayer e) {
       return new EarthLayer(name, e.role(), e.thickness(), e.evenness(), e.mix(), e.mixed());
     }
