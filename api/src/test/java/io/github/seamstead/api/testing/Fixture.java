@@ -241,6 +241,33 @@ public final class Fixture {
   }
 
   /**
+   * Gives the cut outline of a shape where the results lay it.
+   *
+   * @param place a placement of the layout
+   * @return the corners, in metres along and across the stock
+   */
+  public List<double[]> laidAt(JsonNode place) {
+    double turn = place.at("/rotation_rad").asDouble();
+    double mirror = place.at("/mirrored").asBoolean() ? -1 : 1;
+    List<double[]> corners = new ArrayList<>();
+    for (JsonNode shape : at("/cover/shapes")) {
+      if (!shape.at("/id").asText().equals(place.at("/shape").asText())) {
+        continue;
+      }
+      for (JsonNode corner : shape.at("/cut_m")) {
+        double x = corner.get(0).asDouble() * mirror;
+        double y = corner.get(1).asDouble();
+        corners.add(
+            new double[] {
+              x * Math.cos(turn) - y * Math.sin(turn) + place.at("/x_m").asDouble(),
+              x * Math.sin(turn) + y * Math.cos(turn) + place.at("/y_m").asDouble()
+            });
+      }
+    }
+    return corners;
+  }
+
+  /**
    * Names what was assumed.
    *
    * @return the places of the document with the values, {@code place: value}

@@ -51,30 +51,13 @@ class LayoutDrawingByHandTest {
     assertThat(point.y()).isCloseTo(y, within(0.0051));
   }
 
-  /** The corners of a piece where the results lay it, in metres along and across the stock. */
-  private static List<double[]> laid(Fixture f, JsonNode place) {
-    double turn = place.at("/rotation_rad").asDouble();
-    double mirror = place.at("/mirrored").asBoolean() ? -1 : 1;
-    List<double[]> corners = new ArrayList<>();
-    for (JsonNode corner : f.at("/cover/shapes/0/cut_m")) {
-      double x = corner.get(0).asDouble() * mirror;
-      double y = corner.get(1).asDouble();
-      corners.add(
-          new double[] {
-            x * Math.cos(turn) - y * Math.sin(turn) + place.at("/x_m").asDouble(),
-            x * Math.sin(turn) + y * Math.cos(turn) + place.at("/y_m").asDouble()
-          });
-    }
-    return corners;
-  }
-
   private static void piecesLieWhereTheyAreCut(
       Fixture f, Sketch sketch, double scale, double left) {
     JsonNode places = f.at("/layout/used/0/placements");
     List<Path> pieces = sketch.filled(LIGHT);
     assertThat(pieces).hasSameSizeAs(places);
     for (int i = 0; i < places.size(); i++) {
-      List<double[]> corners = laid(f, places.get(i));
+      List<double[]> corners = f.laidAt(places.get(i));
       double lowest = Double.MAX_VALUE;
       double highest = 0;
       double first = Double.MAX_VALUE;
@@ -246,12 +229,12 @@ class LayoutDrawingByHandTest {
             SmallJob.diary(
                 "{\"date\": \"2031-05-05\", \"cut\": {\"pieces\": [\"1\"]}},"
                     + " {\"date\": \"2031-05-06\", \"spoiled\": {\"pieces\": [\"1\"]}}"));
-    double[] hole = centre(laid(before, before.at("/layout/used/0/placements/0")));
+    double[] hole = centre(before.laidAt(before.at("/layout/used/0/placements/0")));
     int laid = 0;
     for (JsonNode use : f.at("/layout/used")) {
       for (JsonNode place : use.at("/placements")) {
         laid++;
-        double[] there = centre(laid(f, place));
+        double[] there = centre(f.laidAt(place));
         if (use.at("/copy").asInt() == 1) {
           // Triangles head to tail are half a base apart.
           assertThat(Math.hypot(there[0] - hole[0], there[1] - hole[1])).isGreaterThan(0.4);

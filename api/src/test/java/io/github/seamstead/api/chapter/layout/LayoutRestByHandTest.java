@@ -59,28 +59,6 @@ class LayoutRestByHandTest {
     assertThat(list(Fixture.of(now, Chapter.LAYOUT))).noneMatch(row -> row.startsWith("s,"));
   }
 
-  /** The cut outline of the only shape where a placement lays it. */
-  private static List<double[]> laid(Fixture f, JsonNode place) {
-    double turn = place.at("/rotation_rad").asDouble();
-    double mirror = place.at("/mirrored").asBoolean() ? -1 : 1;
-    List<double[]> corners = new ArrayList<>();
-    for (JsonNode shape : f.at("/cover/shapes")) {
-      if (!shape.at("/id").asText().equals(place.at("/shape").asText())) {
-        continue;
-      }
-      for (JsonNode corner : shape.at("/cut_m")) {
-        double x = corner.get(0).asDouble() * mirror;
-        double y = corner.get(1).asDouble();
-        corners.add(
-            new double[] {
-              x * Math.cos(turn) - y * Math.sin(turn) + place.at("/x_m").asDouble(),
-              x * Math.sin(turn) + y * Math.cos(turn) + place.at("/y_m").asDouble()
-            });
-      }
-    }
-    return corners;
-  }
-
   private static double[] centre(List<double[]> corners) {
     return new double[] {
       corners.stream().mapToDouble(c -> c[0]).average().orElseThrow(),
@@ -102,7 +80,7 @@ class LayoutRestByHandTest {
     for (JsonNode place : before.at("/layout/used/0/placements")) {
       int copy = place.at("/copy").asInt();
       if (copy == 4) {
-        holes.add(centre(laid(before, place)));
+        holes.add(centre(before.laidAt(place)));
       }
     }
     assertThat(holes).hasSize(1);
@@ -111,7 +89,7 @@ class LayoutRestByHandTest {
       for (JsonNode place : use.at("/placements")) {
         laid++;
         if (use.at("/copy").asInt() == 1) {
-          double[] there = centre(laid(f, place));
+          double[] there = centre(f.laidAt(place));
           // Triangles head to tail are half a base apart.
           assertThat(Math.hypot(there[0] - holes.get(0)[0], there[1] - holes.get(0)[1]))
               .isGreaterThan(0.4);
