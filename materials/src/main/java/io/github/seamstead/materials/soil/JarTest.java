@@ -121,15 +121,21 @@ public record JarTest(
     double deviation = Math.sqrt(SHARE_DEVIATION * SHARE_DEVIATION + mark * mark);
     double first = sandTop / totalLength;
     double second = siltTop / totalLength;
+    double variance = deviation * deviation;
+    // As a rule no mark is at an end; both together then take one exponential.
+    boolean within = first > mark && second < 1 - mark;
     JarLayers[] readings = JarLayers.readings(this);
     return (clay, silt, sand) -> {
       double sum = 0;
       for (JarLayers marks : readings) {
         double total = marks.heightAt(2, clay, silt, sand);
+        double sandy = marks.heightAt(0, clay, silt, sand) / total;
+        double silty = marks.heightAt(1, clay, silt, sand) / total;
         sum +=
             marks.weight()
-                * mark(first, marks.heightAt(0, clay, silt, sand) / total, deviation, mark)
-                * mark(second, marks.heightAt(1, clay, silt, sand) / total, deviation, mark);
+                * (within
+                    ? Densities.normal(first - sandy, second - silty, variance, variance)
+                    : mark(first, sandy, deviation, mark) * mark(second, silty, deviation, mark));
       }
       return (1 - MISLEADS) * sum + 2 * MISLEADS;
     };

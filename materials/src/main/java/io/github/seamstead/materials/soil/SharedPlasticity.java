@@ -2,7 +2,6 @@ package io.github.seamstead.materials.soil;
 
 import io.github.seamstead.shared.source.Source;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
@@ -149,20 +148,25 @@ final class SharedPlasticity {
       int place = grid.clayPlace(cell);
       if (known[place].length == 0) {
         known[place] = weights(felt, cell, WEIGHTS);
-        sums[place] = Arrays.stream(known[place]).sum();
+        sums[place] = sum(known[place]);
       }
-      row[cell] =
-          measured.isEmpty()
-              ? sums[place]
-              : Arrays.stream(weights(measured, cell, known[place])).sum();
+      row[cell] = measured.isEmpty() ? sums[place] : sum(weights(measured, cell, known[place]));
     }
     return row;
+  }
+
+  private static double sum(double[] weights) {
+    double sum = 0;
+    for (double weight : weights) {
+      sum += weight;
+    }
+    return sum;
   }
 
   /** Probability of each mineral after the tests, for the texture of a cell. */
   double[] minerals(int cell) {
     double[] weights = weights(tests, cell, WEIGHTS);
-    double all = Arrays.stream(weights).sum();
+    double all = sum(weights);
     for (int k = 0; k < NODES; k++) {
       weights[k] /= all;
     }

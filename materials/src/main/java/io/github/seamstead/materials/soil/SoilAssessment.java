@@ -78,15 +78,16 @@ public final class SoilAssessment {
    */
   @Calculation("materials.soil.assessment")
   public static SoilFinding assess(List<? extends SoilEvidence> evidence, Steps steps) {
-    return assess(evidence, TextureGrid.STEPS, steps);
+    return assess(evidence, TextureGrid.PUBLISHED, steps);
   }
 
-  /** On a grid with a chosen number of steps, to measure the grid's error. */
-  static SoilFinding assess(List<? extends SoilEvidence> evidence, int gridSteps, Steps steps) {
+  /** On a chosen grid, to measure the grid's error. */
+  static SoilFinding assess(List<? extends SoilEvidence> evidence, TextureGrid grid, Steps steps) {
     Args.require(
         evidence.size() <= 60, "soil tests", String.valueOf(evidence.size()), "must be at most 60");
-    TextureGrid grid = new TextureGrid(gridSteps);
-    List<Factor> factors = factors(evidence, grid);
+    double[][] rows = rows(evidence, grid);
+    SharedPlasticity shared = new SharedPlasticity(evidence, grid);
+    List<Factor> factors = factors(evidence, rows, shared);
     TexturePosterior posterior = posterior(factors, grid);
     List<String> remarks = new ArrayList<>();
     for (SoilEvidence test : evidence) {
@@ -100,14 +101,15 @@ public final class SoilAssessment {
         gravel(evidence),
         Plasticity.of(posterior, limits(evidence)),
         List.copyOf(evidence),
-        conflicts(evidence, grid),
+        conflicts(evidence, rows, shared),
         remarks);
   }
 
   /** What is known of the texture alone, at a fraction of the cost of a whole finding. */
   static TexturePosterior texture(List<? extends SoilEvidence> evidence) {
-    TextureGrid grid = new TextureGrid(TextureGrid.STEPS);
-    return posterior(factors(evidence, grid), grid);
+    TextureGrid grid = TextureGrid.PUBLISHED;
+    SharedPlasticity shared = new SharedPlasticity(evidence, grid);
+    return posterior(factors(evidence, rows(evidence, grid), shared), grid);
   }
 
   private static TexturePosterior posterior(List<Factor> factors, TextureGrid grid) {
@@ -167,14 +169,27 @@ public final class SoilAssessment {
     }
   }
 
-  private static List<Factor> factors(List<? extends SoilEvidence> evidence, TextureGrid grid) {
+  /** Likelihood of each test at each cell; none for a test that shares the mineral with others. */
+  private static double[][] rows(List<? extends SoilEvidence> evidence, TextureGrid grid) {
+    double[][] rows = new double[evidence.size()][0];
+    for (int i = 0; i < rows.length; i++) {
+      if (!SharedPlasticity.shares(evidence.get(i))) {
+        rows[i] = grid.evaluate(evidence.get(i).likelihood());
+      }
+    }
+    return rows;
+  }
+
+  private static List<Factor> factors(
+      List<? extends SoilEvidence> evidence, double[][] rows, SharedPlasticity shared) {
     List<Factor> factors = new ArrayList<>();
     List<SoilEvidence> sharing = new ArrayList<>();
-    for (SoilEvidence test : evidence) {
-      if (SharedPlasticity.shares(test)) {
+    for (int i = 0; i < rows.length; i++) {
+      SoilEvidence test = evidence.get(i);
+      if (rows[i].length == 0) {
         sharing.add(test);
       } else {
-        factors.add(factor(test.label(), test.sources().get(0), grid.evaluate(test.likelihood())));
+        factors.add(factor(test.label(), test.sources().get(0), rows[i]));
       }
     }
     if (!sharing.isEmpty()) {
@@ -182,18 +197,19 @@ public final class SoilAssessment {
           factor(
               sharing.stream().map(SoilEvidence::label).collect(Collectors.joining("; ")),
               sharing.size() == 1 ? sharing.get(0).sources().get(0) : SharedPlasticity.SOURCE,
-              new SharedPlasticity(sharing, grid).together()));
+              shared.together()));
     }
     return factors;
   }
 
-  private static Factor factor(String label, Source source, double[] row) {
+  private static Factor factor(String label, Source source, double[] likelihood) {
     double greatest = 0;
-    for (double value : row) {
+    for (double value : likelihood) {
       greatest = Math.max(greatest, value);
     }
+    double[] row = new double[likelihood.length];
     for (int cell = 0; cell < row.length; cell++) {
-      row[cell] /= greatest;
+      row[cell] = likelihood[cell] / greatest;
     }
     return new Factor(label, source, row);
   }
@@ -243,18 +259,12 @@ public final class SoilAssessment {
     }
   }
 
-  private static List<Conflict> conflicts(List<? extends SoilEvidence> evidence, TextureGrid grid) {
+  private static List<Conflict> conflicts(
+      List<? extends SoilEvidence> evidence, double[][] rows, SharedPlasticity shared) {
     List<Conflict> conflicts = new ArrayList<>();
     if (evidence.size() < 2) {
       return conflicts;
     }
-    double[][] rows = new double[evidence.size()][0];
-    for (int i = 0; i < rows.length; i++) {
-      if (!SharedPlasticity.shares(evidence.get(i))) {
-        rows[i] = grid.evaluate(evidence.get(i).likelihood());
-      }
-    }
-    SharedPlasticity shared = new SharedPlasticity(evidence, grid);
     double all = evidenceOf(rows, shared, i -> true);
     for (int i = 0; i < evidence.size(); i++) {
       int one = i;

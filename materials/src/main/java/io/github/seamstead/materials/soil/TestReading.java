@@ -41,6 +41,6 @@ public record TestReading(String label, Range clay, boolean plastic) {
   }
 
   private static Range clay(List<SoilEvidence> tests) {
-    return SoilAssessment.assess(tests).texture().clayRange();
+    return SoilAssessment.texture(tests).clayRange();
   }
 }

@@ -9,6 +9,9 @@ final class TextureGrid {
   /** Steps along a side of the published result: 1 % of mass. */
   static final int STEPS = 100;
 
+  /** The grid of every published result; a grid does not change, so that all may share it. */
+  static final TextureGrid PUBLISHED = new TextureGrid(STEPS);
+
   private final int steps;
   private final double[] clay;
   private final double[] silt;

@@ -100,7 +100,8 @@ class SoilAssessmentTest {
   void gridErrorAgainstATenTimesFinerGrid() {
     List<SoilEvidence> tests = List.of(SHEET, JAR, RibbonTest.ofLength(0.045));
     TexturePosterior coarse = SoilAssessment.assess(tests).texture();
-    TexturePosterior fine = SoilAssessment.assess(tests, 1000, Steps.none()).texture();
+    TexturePosterior fine =
+        SoilAssessment.assess(tests, new TextureGrid(1000), Steps.none()).texture();
     assertThat(coarse.clay().value()).isCloseTo(fine.clay().value(), within(5e-4));
     assertThat(coarse.sand().value()).isCloseTo(fine.sand().value(), within(5e-4));
     fine.classProbabilities()

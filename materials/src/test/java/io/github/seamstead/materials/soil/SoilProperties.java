@@ -109,7 +109,10 @@ class SoilProperties {
   }
 
   private static double clay(List<SoilEvidence> tests, int steps) {
-    return SoilAssessment.assess(tests, steps, Steps.none()).texture().clay().value();
+    return SoilAssessment.assess(tests, new TextureGrid(steps), Steps.none())
+        .texture()
+        .clay()
+        .value();
   }
 
   private static double spread(List<SoilEvidence> tests) {
