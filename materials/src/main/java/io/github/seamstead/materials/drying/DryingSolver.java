@@ -142,9 +142,10 @@ final class DryingSolver {
         return false;
       }
       if (change < NEWTON) {
-        fluxes(u);
+        // So small a step solves the linear system and the true one alike to rounding (their
+        // difference goes with its square): each cell gained what the fluxes brought it.
         for (int i = 1; i <= cells; i++) {
-          rate[i] = (flux[i + 1] - flux[i]) / capacity[i];
+          rate[i] = (u[i] - base[i]) / w;
         }
         return true;
       }
@@ -172,7 +173,10 @@ final class DryingSolver {
     flux[cells + 1] = 0;
   }
 
-  /** One Newton step by the Thomas algorithm; returns the largest change of a moisture. */
+  /**
+   * One Newton step by the Thomas algorithm, of the cells and of what evaporates; returns the
+   * largest change of a moisture.
+   */
   private double correct(double[] u, double w) {
     double above = surface.evaporationSlope() * slope[1];
     double upperBefore = 0;
@@ -201,6 +205,7 @@ final class DryingSolver {
       change = Math.max(change, Math.abs(next - u[i]));
       u[i] = next;
     }
+    flux[1] += above * step;
     return change;
   }
 }
