@@ -89,12 +89,17 @@ final class LayerDrying {
             .map(calibrated -> calibrated.supposing(run.supposed().drying()))
             .orElseGet(() -> run.supposed().drying());
     Forecaster forecaster = new Forecaster(slab, criteria, doubt, air);
+    boolean covered = FloorDrying.isCoveredDamp(floor.buildUp(), index);
+    Optional<Ventilation> shut =
+        covered || run.isBrief() || air.mean().relativeHumidity() >= 0.999
+            ? Optional.empty()
+            : ventilation(Optional.of(Ventilation.SHUT));
+    shut.ifPresent(forecaster::ahead);
     DryingForecast forecast =
         run.worked(
             "materials.drying.simulation",
             "Drying of " + layer.name(),
             steps -> forecaster.with(ventilation(stated.airChanges()), steps));
-    boolean covered = FloorDrying.isCoveredDamp(floor.buildUp(), index);
     if (forecast.neverDries() && !covered) {
       neverDries(layer, air);
     }
@@ -113,7 +118,7 @@ final class LayerDrying {
         cracking.map(c -> c.advice(fibred, layer.thickness())).orElse(List.of()),
         cracking.map(c -> cracks.changes(layer, c)).orElse(List.<CrackChange>of()),
         cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
-        covered || run.isBrief() ? Optional.empty() : cover(forecaster, forecast, air.mean(), area),
+        shut.map(cover -> cover(forecaster, forecast, air.mean(), cover)),
         since);
   }
 
@@ -171,17 +176,23 @@ final class LayerDrying {
     }
 
     DryingForecast with(Optional<Ventilation> ventilation, Steps steps) {
-      double days = stated.horizon() / DAY;
       if (steps.isRecording()) {
+        double days = stated.horizon() / DAY;
         return DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps);
       }
-      return run.recalled(
-          new ForecastOf(slab, air, ventilation, criteria, doubt, days, run.isRough()),
-          DryingForecast.class,
-          () ->
-              run.isRough()
-                  ? DryingForecast.rough(slab, air, ventilation, criteria, doubt, days)
-                  : DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps));
+      ForecastOf key = key(ventilation);
+      return run.recalled(key, DryingForecast.class, key::forecast);
+    }
+
+    /** Begins the forecast of a shut cover beside that of an open one. */
+    void ahead(Ventilation shut) {
+      ForecastOf key = key(Optional.of(shut));
+      run.ahead(key, DryingForecast.class, key::forecast);
+    }
+
+    private ForecastOf key(Optional<Ventilation> ventilation) {
+      double days = stated.horizon() / DAY;
+      return new ForecastOf(slab, air, ventilation, criteria, doubt, days, run.isRough());
     }
   }
 
@@ -193,36 +204,38 @@ final class LayerDrying {
       DryingCriteria criteria,
       DryingDoubt doubt,
       double days,
-      boolean rough) {}
+      boolean rough) {
+
+    DryingForecast forecast() {
+      return rough
+          ? DryingForecast.rough(slab, weather, ventilation, criteria, doubt, days)
+          : DryingForecast.of(slab, weather, ventilation, criteria, doubt, days, Steps.none());
+    }
+  }
 
   private Optional<Ventilation> ventilation(Optional<? extends Number> changes) {
     double area = floor.buildUp().footprint().area();
     return changes.flatMap(n -> room.map(v -> new Ventilation(n.doubleValue(), v, area)));
   }
 
-  private Optional<CoverAir> cover(
-      Forecaster forecaster, DryingForecast forecast, AirState mean, double area) {
-    if (room.isEmpty() || mean.relativeHumidity() >= 0.999) {
-      return Optional.empty();
-    }
+  private CoverAir cover(
+      Forecaster forecaster, DryingForecast forecast, AirState mean, Ventilation shut) {
     double water = forecast.likely().evaporatedAt(Math.min(DAY, forecast.likely().duration()));
-    double daily = water * area;
+    double daily = water * floor.buildUp().footprint().area();
     double hold = Math.min(1, mean.relativeHumidity() + 0.1);
-    Ventilation shut = ventilation(Optional.of(Ventilation.SHUT)).orElseThrow();
     double humidity =
         run.worked(
             "materials.drying.closed-cover",
             "Humidity under a cover that is shut",
             steps -> shut.humidityOverWetFloor(mean, steps));
-    return Optional.of(
-        new CoverAir(
-            daily,
-            room.get(),
-            changes("at the very least", daily, mean, 1),
-            changes("to keep the stated humidity", daily, mean, hold),
-            Ventilation.SHUT,
-            humidity,
-            forecaster.with(Optional.of(shut), Steps.none())));
+    return new CoverAir(
+        daily,
+        room.orElseThrow(),
+        changes("at the very least", daily, mean, 1),
+        changes("to keep the stated humidity", daily, mean, hold),
+        Ventilation.SHUT,
+        humidity,
+        forecaster.with(Optional.of(shut), Steps.none()));
   }
 
   private double changes(String what, double daily, AirState mean, double leaving) {

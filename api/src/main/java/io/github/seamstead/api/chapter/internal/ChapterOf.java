@@ -41,6 +41,14 @@ public interface ChapterOf<P> {
   List<P> plan(Run run);
 
   /**
+   * Begins what is dear and depends on the document alone, before any chapter is planned ({@link
+   * Run#ahead}).
+   *
+   * @param run the run
+   */
+  default void ahead(Run run) {}
+
+  /**
    * Starts planning; the supplier gives the result to the thread that plans. Chapters that take
    * long and that nothing waits for work beside the others.
    *

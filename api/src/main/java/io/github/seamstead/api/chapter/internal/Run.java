@@ -23,10 +23,12 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
+import io.github.seamstead.shared.work.internal.Later;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +57,7 @@ public final class Run {
   private final Set<Chapter> stopped = EnumSet.noneOf(Chapter.class);
   private final Findings findings;
   private final Series series;
+  private final Map<Object, Later<?>> begun = new HashMap<>();
   private double reported;
 
   /**
@@ -96,6 +99,11 @@ public final class Run {
 
   /** Plans the chapters that the options ask for, in order, and those that they build on. */
   public Parts plan() {
+    if (isAlone()) {
+      chapters.values().stream()
+          .filter(chapter -> options.asksFor(chapter.chapter()))
+          .forEach(chapter -> chapter.ahead(this));
+    }
     int done = 0;
     for (ChapterOf<?> chapter : chapters.values()) {
       progress(0.95 * done++ / chapters.size(), chapter.chapter().title());
@@ -271,7 +279,29 @@ public final class Run {
    */
   public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
     goOn();
-    return series.recall().of(key, type, calculation);
+    Later<?> ahead = begun.get(key);
+    return ahead == null ? series.recall().of(key, type, calculation) : type.cast(ahead.get());
+  }
+
+  /**
+   * Begins a dear calculation beside the chapters, for {@link #recalled} to take up with the same
+   * key. One plan of many begins none, since the others keep the threads busy.
+   *
+   * @param calculation depends on the key alone and does not ask this run for anything
+   */
+  public <T> void ahead(Object key, Class<T> type, Supplier<T> calculation) {
+    if (isAlone()) {
+      begun.computeIfAbsent(
+          key, k -> beside("a calculation ahead", () -> series.recall().of(k, type, calculation)));
+    }
+  }
+
+  /** Works beside the chapters, on a thread that the caller lends or on one of its own. */
+  public <T> Later<T> beside(String name, Supplier<T> work) {
+    return options
+        .executor()
+        .map(threads -> Later.offered(work, threads))
+        .orElseGet(() -> Later.offered(name, work));
   }
 
   /**

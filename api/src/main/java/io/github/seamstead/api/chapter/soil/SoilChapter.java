@@ -22,6 +22,11 @@ public final class SoilChapter implements ChapterOf<SoilPart> {
   }
 
   @Override
+  public void ahead(Run run) {
+    SoilPlanner.ahead(run);
+  }
+
+  @Override
   public List<SoilPart> plan(Run run) {
     return SoilPlanner.plan(run);
   }

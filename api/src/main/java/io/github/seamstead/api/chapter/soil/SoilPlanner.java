@@ -37,6 +37,7 @@ import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.materials.soil.UnifiedGroup;
 import io.github.seamstead.materials.soil.WarningSign;
 import io.github.seamstead.materials.soil.WashTest;
+import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -67,69 +68,67 @@ public final class SoilPlanner {
     return true;
   }
 
+  /** Begins to assess every soil beside the chapters that come first. */
+  static void ahead(Run run) {
+    boolean brief = run.isBrief();
+    for (SoilSample sample : run.document().soils()) {
+      try {
+        List<SoilEvidence> evidence = evidence(sample);
+        run.ahead(new KnownOf(evidence, brief), Known.class, () -> known(evidence, brief));
+      } catch (ArgumentFault e) {
+        // What a test refuses is told where the soil is planned.
+        continue;
+      }
+    }
+  }
+
   private static SoilPart assess(Run run, SoilSample sample) {
     List<SoilEvidence> evidence = evidence(sample);
+    Known known =
+        run.recalled(
+            new KnownOf(evidence, run.isBrief()),
+            Known.class,
+            () -> known(evidence, run.isBrief()));
     SoilFinding finding =
         run.worked(
             "materials.soil.assessment",
             "What the soil " + sample.id() + " is",
             steps ->
-                run.options().worked()
-                    ? SoilAssessment.assess(evidence, steps)
-                    : found(run, evidence));
+                run.options().worked() ? SoilAssessment.assess(evidence, steps) : known.finding());
     SoilSums.record(run, sample, finding);
-    Suitability floor = floor(run, evidence, finding);
-    run.cautions(Chapter.SOIL, floor.cautions());
-    List<NextTest> next = run.isBrief() ? List.of() : next(run, evidence, finding);
+    run.cautions(Chapter.SOIL, known.floor().cautions());
     return new SoilPart(
         sample,
         finding,
         EarthMaterials.component(run, sample, finding),
-        floor,
-        next,
-        readings(run, evidence, finding),
+        known.floor(),
+        known.next(),
+        known.readings(),
         SoilSums.stoniness(run, sample.id(), finding),
         group(finding));
   }
 
-  private static List<NextTest> next(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
-    return run.recalled(
-            new NextTestsOf(evidence), NextTests.class, () -> new NextTests(NextTest.rank(finding)))
-        .tests();
-  }
+  /** What is known of a soil depends on its tests, and on whether it is asked what to test next. */
+  private record KnownOf(List<SoilEvidence> evidence, boolean brief) {}
 
-  /** What each test says alone. */
-  private static List<TestReading> readings(
-      Run run, List<SoilEvidence> evidence, SoilFinding finding) {
-    return run.recalled(
-            new ReadingsOf(evidence), Readings.class, () -> new Readings(TestReading.of(finding)))
-        .readings();
-  }
+  /**
+   * What the tests of a soil tell.
+   *
+   * @param finding what they say together
+   * @param floor how fit it is for a floor
+   * @param next what to test next; none where that is not asked
+   * @param readings what each test says alone
+   */
+  private record Known(
+      SoilFinding finding, Suitability floor, List<NextTest> next, List<TestReading> readings) {}
 
-  private static Suitability floor(Run run, List<SoilEvidence> evidence, SoilFinding finding) {
-    return run.recalled(
-        new FloorOf(evidence), Suitability.class, () -> Suitability.of(finding, SoilUse.FLOOR));
-  }
-
-  /** What the readings depend on. */
-  private record ReadingsOf(List<SoilEvidence> evidence) {}
-
-  private record Readings(List<TestReading> readings) {}
-
-  /** What the fitness for a floor depends on. */
-  private record FloorOf(List<SoilEvidence> evidence) {}
-
-  /** What a finding depends on. */
-  private record FindingOf(List<SoilEvidence> evidence) {}
-
-  /** What the next tests depend on. */
-  private record NextTestsOf(List<SoilEvidence> evidence) {}
-
-  private record NextTests(List<NextTest> tests) {}
-
-  private static SoilFinding found(Run run, List<SoilEvidence> evidence) {
-    return run.recalled(
-        new FindingOf(evidence), SoilFinding.class, () -> SoilAssessment.assess(evidence));
+  private static Known known(List<SoilEvidence> evidence, boolean brief) {
+    SoilFinding finding = SoilAssessment.assess(evidence);
+    return new Known(
+        finding,
+        Suitability.of(finding, SoilUse.FLOOR),
+        brief ? List.of() : NextTest.rank(finding),
+        TestReading.of(finding));
   }
 
   private static Optional<UnifiedGroup> group(SoilFinding finding) {

@@ -6,13 +6,21 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import io.github.seamstead.api.chapter.Parts;
 import io.github.seamstead.api.chapter.PlanOptions;
+import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
 import io.github.seamstead.api.job.JobReader;
+import io.github.seamstead.api.plan.JobPlan;
+import io.github.seamstead.api.plan.JobPlanner;
+import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.api.testing.DemoJobs;
 import io.github.seamstead.shared.check.Args;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 
 class RunTest {
@@ -48,5 +56,37 @@ class RunTest {
         .hasMessageContaining("$.cover.seam")
         .hasCauseInstanceOf(IllegalArgumentException.class);
     run.findings().requireNoFaults(new Parts(Map.of()));
+  }
+
+  @Test
+  void whatIsBegunAheadIsTakenUpWhereItIsAskedFor() {
+    List<Runnable> lent = new ArrayList<>();
+    Run beside = new Run(job(), PlanOptions.defaults().on(lent::add), List.of());
+    beside.ahead("soil", String.class, () -> "begun ahead");
+    assertThat(lent).hasSize(1);
+    lent.get(0).run();
+    assertThat(beside.recalled("soil", String.class, () -> "worked out anew"))
+        .isEqualTo("begun ahead");
+    assertThat(beside.recalled("mix", String.class, () -> "worked out anew"))
+        .isEqualTo("worked out anew");
+  }
+
+  /** The one thread is the plan's own, so that nothing lent to it is ever begun. */
+  @Test
+  void aPlanOnTheOneThreadThatItIsLentDoesNotWaitForIt() throws Exception {
+    JobPlan alone = JobPlanner.plan(job(), PlanOptions.defaults());
+    ExecutorService one = Executors.newSingleThreadExecutor();
+    try {
+      JobPlan lent =
+          one.submit(() -> JobPlanner.plan(job(), PlanOptions.defaults().on(one)))
+              .get(5, TimeUnit.MINUTES);
+      assertThat(ResultsJson.text(lent)).isEqualTo(ResultsJson.text(alone));
+    } finally {
+      one.shutdownNow();
+    }
+  }
+
+  private static Job job() {
+    return JobReader.read(DemoJobs.FOLDER.resolve("seed-loft.json"));
   }
 }

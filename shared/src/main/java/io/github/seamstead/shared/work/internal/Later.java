@@ -50,15 +50,30 @@ public final class Later<T> {
   }
 
   /**
-   * Starts the work on a thread of its own that keeps no process alive.
+   * Offers the work to an executor. Whoever asks for the result before it was begun there works it
+   * out instead, so that none waits for a thread that is busy.
+   *
+   * @param <T> what is worked out
+   * @param work gives the result
+   * @param executor where the work is done if nobody asks first
+   * @return the result to come
+   */
+  public static <T> Later<T> offered(Supplier<T> work, Executor executor) {
+    Later<T> later = whenAsked(work);
+    executor.execute(later::settleIfMine);
+    return later;
+  }
+
+  /**
+   * Offers the work to a thread of its own that keeps no process alive.
    *
    * @param <T> what is worked out
    * @param name the thread's name
    * @param work gives the result
    * @return the result to come
    */
-  public static <T> Later<T> started(String name, Supplier<T> work) {
-    return started(
+  public static <T> Later<T> offered(String name, Supplier<T> work) {
+    return offered(
         work,
         task -> {
           Thread thread = new Thread(task, name);
@@ -75,11 +90,15 @@ public final class Later<T> {
    * @throws RuntimeException what the work threw
    */
   public T get() {
+    settleIfMine();
+    awaitDone();
+    return outcome();
+  }
+
+  private void settleIfMine() {
     if (isMine()) {
       settle();
     }
-    awaitDone();
-    return outcome();
   }
 
   private synchronized boolean isMine() {

@@ -32,15 +32,38 @@ class LaterTest {
   }
 
   @Test
+  void whatIsOfferedToABusyExecutorIsWorkedOutByWhoeverAsks() {
+    List<Runnable> tasks = new ArrayList<>();
+    AtomicInteger worked = new AtomicInteger();
+    Later<Integer> later = Later.offered(worked::incrementAndGet, tasks::add);
+    assertThat(worked).hasValue(0);
+    assertThat(later.get()).isEqualTo(1);
+    tasks.get(0).run();
+    assertThat(later.get()).isEqualTo(1);
+    assertThat(worked).hasValue(1);
+  }
+
+  @Test
+  void whatIsOfferedIsWorkedOutByTheExecutorIfNobodyAsksBefore() {
+    List<Runnable> tasks = new ArrayList<>();
+    AtomicInteger worked = new AtomicInteger();
+    Later<Integer> later = Later.offered(worked::incrementAndGet, tasks::add);
+    tasks.get(0).run();
+    assertThat(worked).hasValue(1);
+    assertThat(later.get()).isEqualTo(1);
+    assertThat(Later.offered("beside", () -> "done").get()).isEqualTo("done");
+  }
+
+  @Test
   void readersWaitForAnotherThread() throws InterruptedException {
     CountDownLatch go = new CountDownLatch(1);
     Later<String> later =
         Later.started(
-            "beside",
             () -> {
               awaited(go);
               return Thread.currentThread().getName();
-            });
+            },
+            LaterTest::beside);
     List<String> read = new ArrayList<>();
     Thread reader = new Thread(() -> read.add(later.get()));
     reader.start();
@@ -54,11 +77,11 @@ class LaterTest {
     CountDownLatch go = new CountDownLatch(1);
     Later<String> later =
         Later.started(
-            "beside",
             () -> {
               awaited(go);
               return "done";
-            });
+            },
+            LaterTest::beside);
     Thread.currentThread().interrupt();
     new Thread(go::countDown).start();
     assertThat(later.get()).isEqualTo("done");
@@ -84,6 +107,10 @@ class LaterTest {
             },
             Runnable::run);
     assertThatThrownBy(broken::get).isInstanceOf(AssertionError.class);
+  }
+
+  private static void beside(Runnable task) {
+    new Thread(task, "beside").start();
   }
 
   private static void awaited(CountDownLatch latch) {
