@@ -22,7 +22,7 @@ final class PatternSamples {
     to.add("geometry.layout.density", steps -> LayoutMeasures.density(31, 35.2, steps));
     to.add(
         "geometry.layout.bound",
-        steps -> LayoutMeasures.lowerBound(31, 3.2, 2.4, 9.1, 0.02, steps));
+        steps -> LayoutMeasures.lowerBound(31, 3.2, 2.4, 9.1, 0.02, 0.005, steps));
     to.add("geometry.pattern.mitre", steps -> Mitre.reach(0.6, 0.04, 0.05, 2, steps));
     to.add("geometry.pattern.notches", steps -> Notches.count(2.69, 0.3, steps));
     to.add(

@@ -32,11 +32,30 @@ public final class LayoutMeasures {
   }
 
   /**
-   * Length below which no layout on a strip can be: the pieces' area must fit, and the longest of
-   * the pieces' least lengths, with margins at both ends. The area bound spreads the area over the
-   * width inside the margins.
+   * Length below which no layout on a strip can be, of pieces that may touch: as the other without
+   * spacing.
    *
    * @param pieceArea sum of the areas of all pieces, in square metres
+   * @param width of the strip, in metres
+   * @param longest as in the other, in metres
+   * @param stacked as in the other, in metres
+   * @param margin to the strip's edges, in metres
+   * @param steps takes the worked steps
+   * @return the bound, in metres
+   */
+  public static double lowerBound(
+      double pieceArea, double width, double longest, double stacked, double margin, Steps steps) {
+    return lowerBound(pieceArea, width, longest, stacked, margin, 0, steps);
+  }
+
+  /**
+   * Length below which no layout on a strip can be: the pieces' area must fit, and the longest of
+   * the pieces' least lengths, with margins at both ends. The area bound spreads the area over the
+   * width inside the margins; pieces that keep a spacing stay apart with half of it around each,
+   * and so does what they may lie on.
+   *
+   * @param pieceArea sum of the areas of all pieces, each with half of the spacing around it, in
+   *     square metres
    * @param width of the strip, in metres
    * @param longest greatest over the pieces of the least length that a piece takes up along the
    *     strip in any turn allowed, in metres
@@ -44,21 +63,30 @@ public final class LayoutMeasures {
    *     of the least chords along the strip's middle line of all pieces too tall to miss it, or
    *     what the sections across the strip add up to under a dual feasible function, in metres
    * @param margin to the strip's edges, in metres
+   * @param spacing between pieces, in metres
    * @param steps takes the worked steps
    * @return the bound, in metres
    */
   @Calculation("geometry.layout.bound")
   public static double lowerBound(
-      double pieceArea, double width, double longest, double stacked, double margin, Steps steps) {
+      double pieceArea,
+      double width,
+      double longest,
+      double stacked,
+      double margin,
+      double spacing,
+      Steps steps) {
     double byArea =
         steps
             .step("LA", "length that the area needs")
-            .formula("A / (W - 2 * m)")
+            .formula("A / (W - 2 * m + s) - s")
             .with("A", pieceArea, "m2")
             .with("W", width, "m")
             .with("m", margin, "m")
+            .with("s", spacing, "m")
             .from(AREA)
-            .gives(pieceArea / (width - 2 * margin), "m");
+            .note("A with half of the spacing s around each piece, and the same around the stock")
+            .gives(pieceArea / (width - 2 * margin + spacing) - spacing, "m");
     double bySize =
         steps
             .step("LP", "length that single pieces need")

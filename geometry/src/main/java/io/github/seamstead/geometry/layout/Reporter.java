@@ -77,9 +77,12 @@ final class Reporter {
         };
     double lengthBound = Math.min(length, lengthBound(usedBins, placed, placedArea));
     double bound = StockBounds.of(request.objective(), setup.bins, placedArea);
-    if (request.objective() == Objective.FEWEST_ITEMS) {
+    if (request.objective() != Objective.LEAST_LENGTH) {
+      int items = itemsNeeded(placed);
       double needed =
-          SectionBounds.items(counted(placed), setup.bins, request.spacing(), request.edgeMargin());
+          request.objective() == Objective.FEWEST_ITEMS
+              ? items
+              : StockBounds.costOf(setup.bins, items);
       bound = Math.max(bound, needed);
     }
     bound = Math.min(value, bound);
@@ -135,6 +138,16 @@ final class Reporter {
       }
     }
     return out;
+  }
+
+  /** How many items any layout of the placed pieces takes at least. */
+  private int itemsNeeded(int[] placed) {
+    List<Piece> pieces = counted(placed);
+    double spacing = request.spacing();
+    double margin = request.edgeMargin();
+    return Math.max(
+        SectionBounds.items(pieces, setup.bins, spacing, margin),
+        GrownArea.items(pieces, setup.bins, spacing, margin));
   }
 
   private double lengthBound(List<Bin> usedBins, int[] placed, double placedArea) {

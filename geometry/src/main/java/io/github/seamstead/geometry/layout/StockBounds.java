@@ -38,4 +38,16 @@ final class StockBounds {
     }
     return sum;
   }
+
+  /**
+   * Cost of so many of the items at least: the cheapest, and of a roll no more than a beginning.
+   */
+  static double costOf(List<Bin> bins, int items) {
+    return bins.stream()
+        .mapToDouble(
+            bin -> bin.item() instanceof Roll ? 0 : bin.item().costOf(bin.bounds().width()))
+        .sorted()
+        .limit(items)
+        .sum();
+  }
 }

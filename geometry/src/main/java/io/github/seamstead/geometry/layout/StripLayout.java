@@ -106,12 +106,15 @@ public final class StripLayout {
       stacked += piece.count() * SizeBounds.leastMiddleChord(piece, inside, piece.mayMirror());
     }
     double sections = SectionBounds.length(problem.pieces(), inside, problem.spacing());
+    // Of a strip so long that the bound cannot count for it the size does not matter.
+    double size = Math.max(problem.width(), 4 * area(problem.pieces()) / inside);
     return LayoutMeasures.lowerBound(
-        area(problem.pieces()),
+        GrownArea.of(problem.pieces(), problem.spacing(), size),
         problem.width(),
         longest,
         Math.max(stacked, sections),
         problem.margin(),
+        problem.spacing(),
         steps);
   }
 

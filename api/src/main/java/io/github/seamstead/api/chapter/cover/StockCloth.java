@@ -33,17 +33,22 @@ public final class StockCloth {
    */
   public static LayoutRequest request(List<CutShape> shapes, Stock stock) {
     List<Piece> pieces = shapes.stream().map(shape -> piece(shape, stock.keepGrain())).toList();
-    return LayoutRequest.of(pieces, items(stock))
+    List<StockItem> items = items(stock);
+    // Cloth that costs money is bought only where there is no other.
+    return LayoutRequest.of(pieces, items)
         .withSpacing(stock.spacing(), stock.edgeMargin())
-        .withObjective(objective(stock));
+        .withObjective(isPriced(items) ? Objective.LEAST_COST : Objective.FEWEST_ITEMS);
   }
 
-  /** Cloth that costs money is bought only where there is no other. */
-  private static Objective objective(Stock stock) {
-    boolean priced =
-        stock.sheets().stream().anyMatch(sheet -> sheet.cost().isPresent())
-            || stock.rolls().stream().anyMatch(roll -> roll.costPerMetre().isPresent());
-    return priced ? Objective.LEAST_COST : Objective.FEWEST_ITEMS;
+  /**
+   * Tells whether any cloth costs money, so that the layout of least cost is looked for and not
+   * that of fewest items.
+   *
+   * @param stock the sheets and rolls
+   * @return false if all of it is free
+   */
+  public static boolean isPriced(List<StockItem> stock) {
+    return stock.stream().anyMatch(item -> item.costOf(item.outline().bounds().width()) > 0);
   }
 
   private static Piece piece(CutShape shape, boolean keepGrain) {

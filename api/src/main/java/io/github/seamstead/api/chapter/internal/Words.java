@@ -47,6 +47,11 @@ public final class Words {
         : fixed(metres, 3, "m");
   }
 
+  /** Writes a length below which nothing can be, rounded down. */
+  public String lengthAtMost(double metres) {
+    return length(Numbers.downTo(metres, imperial ? 0.0254 / TAPE_DIVISION : 0.001));
+  }
+
   /** Writes a short length in millimetres or inches. */
   public String small(double metres) {
     return imperial

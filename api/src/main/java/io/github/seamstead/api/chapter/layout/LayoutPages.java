@@ -2,6 +2,7 @@ package io.github.seamstead.api.chapter.layout;
 
 import io.github.seamstead.api.chapter.Chapter;
 import io.github.seamstead.api.chapter.cover.CutShape;
+import io.github.seamstead.api.chapter.cover.StockCloth;
 import io.github.seamstead.api.chapter.internal.BookContext;
 import io.github.seamstead.api.chapter.internal.Corners;
 import io.github.seamstead.api.chapter.internal.Words;
@@ -20,6 +21,7 @@ import io.github.seamstead.geometry.stock.Roll;
 import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
+import io.github.seamstead.shared.quantity.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -35,11 +37,23 @@ final class LayoutPages {
     PieceNames names = PieceNames.of(cuts);
     LayoutResult result = part.result();
     Table summary = new Table("The layout", "what", "#value");
+    boolean priced = StockCloth.isPriced(part.stock());
     summary.row("sheets and rolls used", Integer.toString(result.used().size()));
+    if (!priced) {
+      summary.row("no layout does with fewer than", BookContext.number(result.lowerBound(), 0));
+    }
     summary.row("cloth in pieces, of the cloth used", w.percent(result.density()));
     summary.row("length used, all together", w.length(result.usedLength()));
-    summary.row("objective reached", BookContext.number(result.objectiveValue(), 2));
-    summary.row("no layout can do better than", BookContext.number(result.lowerBound(), 2));
+    if (result.used().size() == 1) {
+      // On several the bound counts their area alone, and says next to nothing.
+      summary.row("no layout on it is shorter than", w.lengthAtMost(result.lengthBound()));
+    }
+    if (priced) {
+      summary.row("cost of the cloth used", BookContext.number(result.cost(), 2));
+      if (result.cost() > 0) {
+        summary.row("no layout costs less than", Numbers.fixedAtMost(result.lowerBound(), 2));
+      }
+    }
     summary.row(
         "how it was found",
         result.method() == LayoutResult.Method.ROWS ? "rows, in closed form" : "search");

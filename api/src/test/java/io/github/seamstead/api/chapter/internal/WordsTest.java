@@ -30,6 +30,9 @@ class WordsTest {
     // 7.4 m/s are 16.55 mph.
     assertThat(imperial.speedAtMost(7.48)).isEqualTo("16.5\u00a0mph");
     assertThat(imperial.said("gusts above 7.4 m/s")).isEqualTo("gusts above 16.5\u00a0mph");
+    assertThat(metric.lengthAtMost(9.0569)).isEqualTo("9.056\u00a0m");
+    // 2.3495 m are 92 1/2 in, 2.3509 m nearly a sixteenth more.
+    assertThat(imperial.lengthAtMost(2.3509)).isEqualTo("7\u00a0ft\u00a08\u00a01/2\u00a0in");
     assertThat(metric.massAtMost(24.96)).isEqualTo("24\u00a0kg");
     assertThat(metric.massAtMost(17.58)).isEqualTo("17.5\u00a0kg");
     assertThat(metric.massAtMost(1239)).isEqualTo("1.23\u00a0t");

@@ -110,17 +110,25 @@ class LayoutDrawingByHandTest {
     assertThat(remnant.points()).allMatch(p -> p.x() >= 24 + used * scale - 0.01);
     assertThat(f.at("/layout/method").asText()).isEqualTo("rows");
     assertThat(f.at("/layout/stopped").isMissingNode()).isTrue();
-    double bound = 12 * f.number("/cover/clothArea_m2") / (3 * 1.3);
-    near(f, "/layout/lowerBound", bound);
-    near(f, "/layout/gap_ratio", (12 - bound) / 12);
+    // A whole sheet costs 12, and no layout does without one.
+    near(f, "/layout/lowerBound", 12);
+    near(f, "/layout/gap_ratio", 0);
     assertThat(f.read(Chapter.LAYOUT))
         .contains(
             "how it was found | rows, in closed form",
-            "objective reached | 12.00",
-            filled("no layout can do better than | %.2f", bound),
+            filled(
+                "no layout on it is shorter than | %.3f m",
+                Math.floor(1000 * f.number("/layout/lengthBound_m")) / 1000),
+            "cost of the cloth used | 12.00",
+            "no layout costs less than | 12.00",
             filled(
                 "cloth in pieces, of the cloth used | %.0f %%",
-                100 * f.number("/cover/clothArea_m2") / (3 * 1.3)));
+                100 * f.number("/cover/clothArea_m2") / (3 * 1.3)))
+        .doesNotContain("no layout does with fewer than");
+    Fixture free = planned(SHEETS.replace("\"cost\": 12", "\"cost\": 0"));
+    assertThat(free.read(Chapter.LAYOUT))
+        .contains("sheets and rolls used | 1", "no layout does with fewer than | 1")
+        .doesNotContain("cost of the cloth used", "no layout costs less than");
     Fixture one = planned(SHEETS.replace("\"count\": 2", "\"count\": 1"));
     assertThat(Sketch.of(one, "layout-s-1").told()).startsWith("Cut from s\n");
   }

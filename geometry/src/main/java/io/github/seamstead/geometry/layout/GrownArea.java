@@ -1,0 +1,75 @@
+package io.github.seamstead.geometry.layout;
+
+import io.github.seamstead.shared.plane.Bounds;
+import io.github.seamstead.shared.plane.Outline;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Areas for lower bounds with half of the spacing around each piece. Pieces that keep a spacing
+ * stay apart when each grows by half of it on all sides, and lie within what the margins leave of
+ * the stock, grown likewise.
+ *
+ * <p>A convex piece of area a and girth u grows by r to {@code a + u r + pi r^2} (Steiner), any
+ * other to no less than {@code a + 2 sqrt(pi a) r + pi r^2} (Brunn and Minkowski).
+ */
+final class GrownArea {
+
+  /** Twice what still counts as the spacing or the margin kept, in parts of the stock's size. */
+  private static final double SHY = 2e-8;
+
+  private GrownArea() {}
+
+  /**
+   * Area of all pieces, at least.
+   *
+   * @param spacing between pieces, in metres
+   * @param size greatest extent of the stock, in metres
+   * @return in square metres
+   */
+  static double of(List<Piece> pieces, double spacing, double size) {
+    double r = Math.max(0, spacing / 2 - SHY * size);
+    return pieces.stream().mapToDouble(p -> p.count() * grown(p.outline(), r)).sum();
+  }
+
+  private static double grown(Outline outline, double r) {
+    double girth =
+        outline.isConvex() ? outline.perimeter() : 2 * Math.sqrt(Math.PI * outline.area());
+    return outline.area() + r * girth + Math.PI * r * r;
+  }
+
+  /**
+   * How many of the bins have room for so much area, the roomiest first.
+   *
+   * @param spacing between pieces, in metres
+   * @param margin to the edges, in metres
+   */
+  static int items(List<Piece> pieces, List<Bin> bins, double spacing, double margin) {
+    double size = 0;
+    for (Bin bin : bins) {
+      size = Math.max(size, Math.max(bin.bounds().width(), bin.bounds().height()));
+    }
+    double[] room = bins.stream().mapToDouble(bin -> room(bin, spacing, margin)).toArray();
+    Arrays.sort(room);
+    double left = of(pieces, spacing, size) * (1 - 1e-9);
+    int count = 0;
+    for (int b = room.length - 1; b >= 0 && left > 0; b--) {
+      left -= room[b];
+      count++;
+    }
+    return count;
+  }
+
+  /** What grown pieces have of an item; a band needs no margin, so that its item counts on none. */
+  private static double room(Bin bin, double spacing, double margin) {
+    Bounds box = bin.bounds();
+    double size = Math.max(box.width(), box.height());
+    double off = bin.item().reinforcedEdges().isEmpty() ? Math.max(0, margin - SHY * size) : 0;
+    double by = spacing - 2 * off;
+    double across = Math.max(0, box.width() + by) * Math.max(0, box.height() + by);
+    double over = Math.max(0, by / 2);
+    Outline outline = bin.item().outline();
+    double own = outline.area() + over * outline.perimeter() + Math.PI * over * over;
+    return Math.min(across, own);
+  }
+}
