@@ -122,7 +122,7 @@ final class CheckCommand implements Callable<Integer> {
   private int told(Job job, JobPlan plan) {
     var out = console.out();
     out.println(plan.unmet().isEmpty() ? "No faults." : "No faults, but not all of it can be met.");
-    Failures.print(plan.unmet(), console.err());
+    Failures.print(plan, console.err());
     job.assumptions()
         .forEach(
             a ->

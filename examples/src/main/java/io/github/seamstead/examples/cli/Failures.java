@@ -3,14 +3,17 @@ package io.github.seamstead.examples.cli;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
+import io.github.seamstead.api.job.Site;
+import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.shared.check.ArgumentFault;
+import io.github.seamstead.shared.quantity.ImperialText;
+import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.text.Escapes;
 import io.github.seamstead.shared.text.IoReason;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
-import java.util.List;
 
 /** Turns what a command throws into messages and an exit code. */
 final class Failures {
@@ -20,11 +23,15 @@ final class Failures {
 
   private Failures() {}
 
-  /** Prints what the job asks for and cannot be met. */
-  static void print(List<Unmet> unmet, PrintWriter err) {
-    for (Unmet what : unmet) {
-      err.println(
-          Escapes.terminal("Cannot be met: " + what.chapter().title() + ": " + what.what()));
+  /** Prints what a job asks for and cannot be met, in the units of the job as in its book. */
+  static void print(JobPlan plan, PrintWriter err) {
+    boolean imperial =
+        plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC)
+            == UnitSystem.IMPERIAL;
+    for (Unmet what : plan.unmet()) {
+      // Plain spaces, as a terminal may know no others.
+      String told = imperial ? ImperialText.of(what.what()).replace('\u00a0', ' ') : what.what();
+      err.println(Escapes.terminal("Cannot be met: " + what.chapter().title() + ": " + told));
     }
   }
 

@@ -60,7 +60,7 @@ final class JoinsCommand implements Callable<Integer> {
     List<LogEntry> entries = log.map(JoinLogReader::read).orElse(List.of());
     JobPlan plan =
         JobPlanner.plan(JobInput.read(file), PlanOptions.defaults().only(Chapter.JOINING));
-    Failures.print(plan.unmet(), console.err());
+    Failures.print(plan, console.err());
     JoiningPart joining =
         plan.joining()
             .orElseThrow(() -> ArgumentFault.finding("joins: the document has no cover to join"));

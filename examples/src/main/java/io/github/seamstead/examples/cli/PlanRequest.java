@@ -60,7 +60,7 @@ record PlanRequest(
       BookWriter.write(plan, out);
     }
     console.out().println("The book is in " + Escapes.terminal(out.toString()));
-    Failures.print(plan.unmet(), console.err());
+    Failures.print(plan, console.err());
     UnitSystem units = job.document().site().map(Site::units).orElse(UnitSystem.METRIC);
     plan.layout()
         .ifPresent(

@@ -105,7 +105,10 @@ class MainTest {
   void aJobThatCannotBeMetStillHasItsBook() {
     Path book = folder.resolve("book");
     assertThat(run("plan", "jobs/hill-hide-blunder.json", "--out", book.toString())).isEqualTo(1);
-    assertThat(err.toString()).contains("reading 9").contains("measure it again");
+    // In feet and inches, as the job is and as its book tells it.
+    assertThat(err.toString())
+        .contains("reading 9 (B3-T3", "is wrong by about -3 ft 8 1/4 in", "measure it again")
+        .doesNotContain(" mm");
     assertThat(book.resolve("results.json")).exists();
   }
 

@@ -152,7 +152,8 @@ final class LayoutPages {
             + w.length(use.usedLength())
             + ". "
             + use.placements().size()
-            + " pieces, grey. Heavy line: reinforced edge. Hatched: flaw. Dotted: remnants worth"
+            + (use.placements().size() == 1 ? " piece" : " pieces")
+            + ", grey. Heavy line: reinforced edge. Hatched: flaw. Dotted: remnants worth"
             + " keeping.");
   }
 
