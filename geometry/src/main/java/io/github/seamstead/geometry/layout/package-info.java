@@ -21,8 +21,9 @@
  * over the others and parted there, on all items at once; as long as that succeeds the layout does
  * with less stock.
  *
- * <p><b>Bounds</b> ({@code SizeBounds}, {@code SectionBounds}, {@code StockBounds}). By area, by
- * single pieces, and by dual feasible functions of the sections across the stock (Fekete and
+ * <p><b>Bounds</b> ({@code SizeBounds}, {@code SectionBounds}, {@code GrownArea}, {@code
+ * StockBounds}). By area with half of the spacing around each piece (Steiner, Brunn and Minkowski),
+ * by single pieces, and by dual feasible functions of the sections across the stock (Fekete and
  * Schepers 2004).
  *
  * <p>The publications are quoted from memory, but for the sources that the classes name as found.
