@@ -180,14 +180,18 @@ final class LayerDrying {
         double days = stated.horizon() / DAY;
         return DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps);
       }
-      ForecastOf key = key(ventilation);
-      return run.recalled(key, DryingForecast.class, key::forecast);
+      return ventilation
+          .flatMap(cover -> run.begun(cover, DryingForecast.class))
+          .orElseGet(
+              () -> {
+                ForecastOf key = key(ventilation);
+                return run.recalled(key, DryingForecast.class, key::forecast);
+              });
     }
 
     /** Begins the forecast of a shut cover beside that of an open one. */
     void ahead(Ventilation shut) {
-      ForecastOf key = key(Optional.of(shut));
-      run.ahead(key, DryingForecast.class, key::forecast);
+      run.ahead(shut, key(Optional.of(shut))::forecast);
     }
 
     private ForecastOf key(Optional<Ventilation> ventilation) {

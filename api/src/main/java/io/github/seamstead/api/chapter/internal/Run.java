@@ -28,7 +28,7 @@ import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.EnumSet;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +57,10 @@ public final class Run {
   private final Set<Chapter> stopped = EnumSet.noneOf(Chapter.class);
   private final Findings findings;
   private final Series series;
-  private final Map<Object, Later<?>> begun = new HashMap<>();
+
+  /** By the very object, since a record takes longer to hash the first time than this saves. */
+  private final Map<Object, Later<?>> begun = new IdentityHashMap<>();
+
   private double reported;
 
   /**
@@ -279,21 +282,26 @@ public final class Run {
    */
   public <T> T recalled(Object key, Class<T> type, Supplier<T> calculation) {
     goOn();
-    Later<?> ahead = begun.get(key);
-    return ahead == null ? series.recall().of(key, type, calculation) : type.cast(ahead.get());
+    return series.recall().of(key, type, calculation);
   }
 
   /**
-   * Begins a dear calculation beside the chapters, for {@link #recalled} to take up with the same
-   * key. One plan of many begins none, since the others keep the threads busy.
+   * Begins a dear calculation beside the chapters, for {@link #begun} to take up. One plan of many
+   * begins none, since the others keep the threads busy.
    *
-   * @param calculation depends on the key alone and does not ask this run for anything
+   * @param about what it is about: an object that whoever asks for it has too
+   * @param calculation does not ask this run for anything
    */
-  public <T> void ahead(Object key, Class<T> type, Supplier<T> calculation) {
+  public <T> void ahead(Object about, Supplier<T> calculation) {
     if (isAlone()) {
-      begun.computeIfAbsent(
-          key, k -> beside("a calculation ahead", () -> series.recall().of(k, type, calculation)));
+      begun.computeIfAbsent(about, a -> beside("a calculation ahead", calculation));
     }
+  }
+
+  /** Gives what was begun ahead about the very same object; empty if nothing was. */
+  public <T> Optional<T> begun(Object about, Class<T> type) {
+    goOn();
+    return Optional.ofNullable(begun.get(about)).map(Later::get).map(type::cast);
   }
 
   /** Works beside the chapters, on a thread that the caller lends or on one of its own. */

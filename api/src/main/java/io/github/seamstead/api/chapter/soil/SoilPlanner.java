@@ -37,7 +37,6 @@ import io.github.seamstead.materials.soil.Texture;
 import io.github.seamstead.materials.soil.UnifiedGroup;
 import io.github.seamstead.materials.soil.WarningSign;
 import io.github.seamstead.materials.soil.WashTest;
-import io.github.seamstead.shared.check.ArgumentFault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,23 +71,19 @@ public final class SoilPlanner {
   static void ahead(Run run) {
     boolean brief = run.isBrief();
     for (SoilSample sample : run.document().soils()) {
-      try {
-        List<SoilEvidence> evidence = evidence(sample);
-        run.ahead(new KnownOf(evidence, brief), Known.class, () -> known(evidence, brief));
-      } catch (ArgumentFault e) {
-        // What a test refuses is told where the soil is planned.
-        continue;
-      }
+      run.ahead(sample, () -> known(evidence(sample), brief));
     }
   }
 
   private static SoilPart assess(Run run, SoilSample sample) {
     List<SoilEvidence> evidence = evidence(sample);
+    boolean brief = run.isBrief();
     Known known =
-        run.recalled(
-            new KnownOf(evidence, run.isBrief()),
-            Known.class,
-            () -> known(evidence, run.isBrief()));
+        run.begun(sample, Known.class)
+            .orElseGet(
+                () ->
+                    run.recalled(
+                        new KnownOf(evidence, brief), Known.class, () -> known(evidence, brief)));
     SoilFinding finding =
         run.worked(
             "materials.soil.assessment",

@@ -62,13 +62,13 @@ class RunTest {
   void whatIsBegunAheadIsTakenUpWhereItIsAskedFor() {
     List<Runnable> lent = new ArrayList<>();
     Run beside = new Run(job(), PlanOptions.defaults().on(lent::add), List.of());
-    beside.ahead("soil", String.class, () -> "begun ahead");
+    List<String> soil = List.of("soil");
+    beside.ahead(soil, () -> "begun ahead");
     assertThat(lent).hasSize(1);
     lent.get(0).run();
-    assertThat(beside.recalled("soil", String.class, () -> "worked out anew"))
-        .isEqualTo("begun ahead");
-    assertThat(beside.recalled("mix", String.class, () -> "worked out anew"))
-        .isEqualTo("worked out anew");
+    assertThat(beside.begun(soil, String.class)).contains("begun ahead");
+    // By the object itself: another that is equal to it was not begun.
+    assertThat(beside.begun(new ArrayList<>(soil), String.class)).isEmpty();
   }
 
   /** The one thread is the plan's own, so that nothing lent to it is ever begun. */
