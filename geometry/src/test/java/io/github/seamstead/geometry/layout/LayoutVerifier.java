@@ -3,6 +3,7 @@ package io.github.seamstead.geometry.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.seamstead.geometry.stock.StockItem;
+import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.plane.Outline;
 import java.awt.geom.AffineTransform;
 import java.util.ArrayList;
@@ -83,6 +84,29 @@ public final class LayoutVerifier {
       assertThat(seen.getOrDefault(piece.id(), 0) + missing).isEqualTo(piece.count());
     }
     assertThat(result.lowerBound()).isLessThanOrEqualTo(result.objectiveValue());
+    assertBounds(request, result, seen);
+  }
+
+  /** The bounds as they are reckoned: a result gives none above its own value. */
+  private static void assertBounds(
+      LayoutRequest request, LayoutResult result, Map<String, Integer> seen) {
+    List<Piece> there =
+        request.pieces().stream()
+            .filter(piece -> seen.containsKey(piece.id()))
+            .map(piece -> piece.withCount(seen.get(piece.id())))
+            .toList();
+    if (there.isEmpty()) {
+      return;
+    }
+    List<Bin> bins = StockOrder.bins(request.stock(), 1_000);
+    double spacing = request.spacing();
+    double margin = request.edgeMargin();
+    assertThat(GrownArea.items(there, bins, spacing, margin))
+        .isLessThanOrEqualTo(result.used().size());
+    assertThat(SectionBounds.items(there, bins, spacing, margin))
+        .isLessThanOrEqualTo(result.used().size());
+    assertThat(LayoutSums.lengthBound(request, result, Steps.none()))
+        .isLessThanOrEqualTo(result.usedLength() * (1 + 1e-9));
   }
 
   /** The reinforced edges near both ends of the hem; what the layout says of it is not asked. */
@@ -147,6 +171,8 @@ public final class LayoutVerifier {
     problem.pieces().forEach(p -> assertThat(seen.get(p.id())).isEqualTo(p.count()));
     assertApart(placed, problem.spacing(), w);
     assertThat(result.lowerBound()).isLessThanOrEqualTo(result.length());
+    assertThat(StripLayout.bound(problem, Steps.none()))
+        .isLessThanOrEqualTo(result.length() * (1 + 1e-9));
   }
 
   static double worstOverlap(List<Polygon> placed, double size) {

@@ -42,8 +42,8 @@ import java.util.function.Supplier;
 /**
  * One run over the chapters, and what it gathers beside their parts.
  *
- * <p>Not thread-safe, but for {@link #progress}: a chapter that works beside the others reports
- * from its own thread.
+ * <p>Not thread-safe, but for {@link #progress}, {@link #goOn} and the terms: a chapter that works
+ * beside the others reports from its own thread.
  */
 public final class Run {
 
@@ -59,7 +59,7 @@ public final class Run {
   private final Series series;
 
   /** By the very object, since a record takes longer to hash the first time than this saves. */
-  private final Map<Object, Later<?>> begun = new IdentityHashMap<>();
+  private final IdentityHashMap<Object, Later<?>> begun = new IdentityHashMap<>();
 
   private double reported;
 
@@ -290,7 +290,7 @@ public final class Run {
    * begins none, since the others keep the threads busy.
    *
    * @param about what it is about: an object that whoever asks for it has too
-   * @param calculation does not ask this run for anything
+   * @param calculation asks this run for nothing but whether to go on
    */
   public <T> void ahead(Object about, Supplier<T> calculation) {
     if (isAlone()) {

@@ -69,21 +69,21 @@ public final class SoilPlanner {
 
   /** Begins to assess every soil beside the chapters that come first. */
   static void ahead(Run run) {
-    boolean brief = run.isBrief();
     for (SoilSample sample : run.document().soils()) {
-      run.ahead(sample, () -> known(evidence(sample), brief));
+      run.ahead(sample, () -> known(run, evidence(sample)));
     }
   }
 
   private static SoilPart assess(Run run, SoilSample sample) {
     List<SoilEvidence> evidence = evidence(sample);
-    boolean brief = run.isBrief();
     Known known =
         run.begun(sample, Known.class)
             .orElseGet(
                 () ->
                     run.recalled(
-                        new KnownOf(evidence, brief), Known.class, () -> known(evidence, brief)));
+                        new KnownOf(evidence, run.isBrief()),
+                        Known.class,
+                        () -> known(run, evidence)));
     SoilFinding finding =
         run.worked(
             "materials.soil.assessment",
@@ -117,13 +117,16 @@ public final class SoilPlanner {
   private record Known(
       SoilFinding finding, Suitability floor, List<NextTest> next, List<TestReading> readings) {}
 
-  private static Known known(List<SoilEvidence> evidence, boolean brief) {
+  /** Works on any thread; a run that is cancelled is heard between the sums. */
+  private static Known known(Run run, List<SoilEvidence> evidence) {
+    run.goOn();
     SoilFinding finding = SoilAssessment.assess(evidence);
-    return new Known(
-        finding,
-        Suitability.of(finding, SoilUse.FLOOR),
-        brief ? List.of() : NextTest.rank(finding),
-        TestReading.of(finding));
+    run.goOn();
+    Suitability floor = Suitability.of(finding, SoilUse.FLOOR);
+    run.goOn();
+    List<NextTest> next = run.isBrief() ? List.of() : NextTest.rank(finding);
+    run.goOn();
+    return new Known(finding, floor, next, TestReading.of(finding));
   }
 
   private static Optional<UnifiedGroup> group(SoilFinding finding) {
