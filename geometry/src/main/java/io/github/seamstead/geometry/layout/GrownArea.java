@@ -2,7 +2,6 @@ package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -50,21 +49,14 @@ final class GrownArea {
       size = Math.max(size, Math.max(bin.bounds().width(), bin.bounds().height()));
     }
     double[] room = bins.stream().mapToDouble(bin -> room(bin, spacing, margin)).toArray();
-    Arrays.sort(room);
-    double left = of(pieces, spacing, size) * (1 - 1e-9);
-    int count = 0;
-    for (int b = room.length - 1; b >= 0 && left > 0; b--) {
-      left -= room[b];
-      count++;
-    }
-    return count;
+    return StockBounds.fewest(room, of(pieces, spacing, size) * (1 - 1e-9));
   }
 
-  /** What grown pieces have of an item; a band needs no margin, so that its item counts on none. */
+  /** What grown pieces have of an item. */
   private static double room(Bin bin, double spacing, double margin) {
     Bounds box = bin.bounds();
     double size = Math.max(box.width(), box.height());
-    double off = bin.item().reinforcedEdges().isEmpty() ? Math.max(0, margin - SHY * size) : 0;
+    double off = Math.max(0, StockBounds.margin(bin.item(), margin) - SHY * size);
     double by = spacing - 2 * off;
     double across = Math.max(0, box.width() + by) * Math.max(0, box.height() + by);
     double over = Math.max(0, by / 2);

@@ -92,8 +92,7 @@ public final class LayoutSums {
     StockItem only = used.get(0);
     List<Piece> pieces =
         only.bothSidesGood() ? placed.stream().map(Piece::withMirroring).toList() : placed;
-    // A hem on a reinforced edge keeps no margin, so that the bound must not count on one.
-    double margin = only.reinforcedEdges().isEmpty() ? request.edgeMargin() : 0;
+    double margin = StockBounds.margin(only, request.edgeMargin());
     return StripLayout.bound(new StripProblem(widest, pieces, request.spacing(), margin), steps);
   }
 

@@ -1,10 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
-import io.github.seamstead.geometry.stock.StockItem;
 import io.github.seamstead.shared.plane.Bounds;
 import io.github.seamstead.shared.plane.Outline;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.geometry.euclidean.twod.Vector2D;
@@ -109,21 +107,13 @@ final class SectionBounds {
       double value = dual.value.applyAsDouble(Math.min(1, part * (1 + SHY)));
       room[b] = Math.max(0, value * across(bins.get(b), !along, margin));
     }
-    Arrays.sort(room);
-    double left = need * (1 - SHY);
-    int count = 0;
-    for (int b = room.length - 1; b >= 0 && left > 0; b--) {
-      left -= room[b];
-      count++;
-    }
-    return count;
+    return StockBounds.fewest(room, need * (1 - SHY));
   }
 
-  /** The bin between its margins across the sections; a band needs none. */
+  /** The bin between its margins across the sections. */
   private static double across(Bin bin, boolean along, double margin) {
-    StockItem item = bin.item();
-    double off = item.reinforcedEdges().isEmpty() ? 2 * margin : 0;
-    return (along ? bin.bounds().width() : bin.bounds().height()) - off;
+    double off = StockBounds.margin(bin.item(), margin);
+    return (along ? bin.bounds().width() : bin.bounds().height()) - 2 * off;
   }
 
   /** The least integral of a piece over the turns in which it is no higher than the stock. */

@@ -1,6 +1,8 @@
 package io.github.seamstead.geometry.layout;
 
 import io.github.seamstead.geometry.stock.Roll;
+import io.github.seamstead.geometry.stock.StockItem;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -37,6 +39,23 @@ final class StockBounds {
           };
     }
     return sum;
+  }
+
+  /** How many of the items have room for a need, the roomiest first; sorts the rooms. */
+  static int fewest(double[] room, double need) {
+    Arrays.sort(room);
+    double left = need;
+    int count = 0;
+    for (int b = room.length - 1; b >= 0 && left > 0; b--) {
+      left -= room[b];
+      count++;
+    }
+    return count;
+  }
+
+  /** The margin to count on: a hem lies on a band itself, so that an item with one has none. */
+  static double margin(StockItem item, double stated) {
+    return item.reinforcedEdges().isEmpty() ? stated : 0;
   }
 
   /**
