@@ -23,6 +23,7 @@ import io.github.seamstead.materials.floor.EarthLayer;
 import io.github.seamstead.materials.floor.LayerRole;
 import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.quantity.Numbers;
+import io.github.seamstead.shared.work.internal.Later;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +95,7 @@ final class LayerDrying {
         covered || run.isBrief() || air.mean().relativeHumidity() >= 0.999
             ? Optional.empty()
             : ventilation(Optional.of(Ventilation.SHUT));
-    shut.ifPresent(forecaster::ahead);
+    Optional<Later<DryingForecast>> underShut = shut.map(forecaster::begin);
     DryingForecast forecast =
         run.worked(
             "materials.drying.simulation",
@@ -118,7 +119,7 @@ final class LayerDrying {
         cracking.map(c -> c.advice(fibred, layer.thickness())).orElse(List.of()),
         cracking.map(c -> cracks.changes(layer, c)).orElse(List.<CrackChange>of()),
         cracking.map(c -> c.slip(area, layer.thickness(), SlipRepair.USUAL_SKIM, layer.mix())),
-        shut.map(cover -> cover(forecaster, forecast, air.mean(), cover)),
+        shut.map(cover -> cover(cover, underShut.orElseThrow(), forecast, air.mean())),
         since);
   }
 
@@ -180,18 +181,16 @@ final class LayerDrying {
         double days = stated.horizon() / DAY;
         return DryingForecast.of(slab, air, ventilation, criteria, doubt, days, steps);
       }
-      return ventilation
-          .flatMap(cover -> run.begun(cover, DryingForecast.class))
-          .orElseGet(
-              () -> {
-                ForecastOf key = key(ventilation);
-                return run.recalled(key, DryingForecast.class, key::forecast);
-              });
+      ForecastOf key = key(ventilation);
+      return run.recalled(key, DryingForecast.class, key::forecast);
     }
 
-    /** Begins the forecast of a shut cover beside that of an open one. */
-    void ahead(Ventilation shut) {
-      run.ahead(shut, key(Optional.of(shut))::forecast);
+    /** Begins the forecast of a shut cover beside that of an open one, in a plan by itself. */
+    Later<DryingForecast> begin(Ventilation shut) {
+      ForecastOf key = key(Optional.of(shut));
+      return run.isAlone()
+          ? run.beside().start("drying under a shut cover", key::forecast)
+          : Later.whenAsked(() -> run.recalled(key, DryingForecast.class, key::forecast));
     }
 
     private ForecastOf key(Optional<Ventilation> ventilation) {
@@ -223,7 +222,8 @@ final class LayerDrying {
   }
 
   private CoverAir cover(
-      Forecaster forecaster, DryingForecast forecast, AirState mean, Ventilation shut) {
+      Ventilation shut, Later<DryingForecast> underShut, DryingForecast forecast, AirState mean) {
+    run.goOn();
     double water = forecast.likely().evaporatedAt(Math.min(DAY, forecast.likely().duration()));
     double daily = water * floor.buildUp().footprint().area();
     double hold = Math.min(1, mean.relativeHumidity() + 0.1);
@@ -239,7 +239,7 @@ final class LayerDrying {
         changes("to keep the stated humidity", daily, mean, hold),
         Ventilation.SHUT,
         humidity,
-        forecaster.with(Optional.of(shut), Steps.none()));
+        underShut.get());
   }
 
   private double changes(String what, double daily, AirState mean, double leaving) {

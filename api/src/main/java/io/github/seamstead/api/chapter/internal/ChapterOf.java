@@ -42,7 +42,7 @@ public interface ChapterOf<P> {
 
   /**
    * Begins what is dear and depends on the document alone, before any chapter is planned ({@link
-   * Run#ahead}).
+   * Beside#begin}).
    *
    * @param run the run
    */

@@ -23,12 +23,10 @@ import io.github.seamstead.shared.derivation.Steps;
 import io.github.seamstead.shared.work.Budget;
 import io.github.seamstead.shared.work.Progress;
 import io.github.seamstead.shared.work.Work;
-import io.github.seamstead.shared.work.internal.Later;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.EnumSet;
-import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,10 +55,7 @@ public final class Run {
   private final Set<Chapter> stopped = EnumSet.noneOf(Chapter.class);
   private final Findings findings;
   private final Series series;
-
-  /** By the very object, since a record takes longer to hash the first time than this saves. */
-  private final IdentityHashMap<Object, Later<?>> begun = new IdentityHashMap<>();
-
+  private final Beside beside;
   private double reported;
 
   /**
@@ -98,11 +93,13 @@ public final class Run {
     this.done = done;
     chapters.forEach(chapter -> this.chapters.put(chapter.part(), chapter));
     findings = new Findings(job.assumptions());
+    beside = new Beside(options.executor());
   }
 
   /** Plans the chapters that the options ask for, in order, and those that they build on. */
   public Parts plan() {
     if (isAlone()) {
+      // One plan of many begins none ahead: the others keep the threads busy.
       chapters.values().stream()
           .filter(chapter -> options.asksFor(chapter.chapter()))
           .forEach(chapter -> chapter.ahead(this));
@@ -285,31 +282,9 @@ public final class Run {
     return series.recall().of(key, type, calculation);
   }
 
-  /**
-   * Begins a dear calculation beside the chapters, for {@link #begun} to take up. One plan of many
-   * begins none, since the others keep the threads busy.
-   *
-   * @param about what it is about: an object that whoever asks for it has too
-   * @param calculation asks this run for nothing but whether to go on
-   */
-  public <T> void ahead(Object about, Supplier<T> calculation) {
-    if (isAlone()) {
-      begun.computeIfAbsent(about, a -> beside("a calculation ahead", calculation));
-    }
-  }
-
-  /** Gives what was begun ahead about the very same object; empty if nothing was. */
-  public <T> Optional<T> begun(Object about, Class<T> type) {
-    goOn();
-    return Optional.ofNullable(begun.get(about)).map(Later::get).map(type::cast);
-  }
-
-  /** Works beside the chapters, on a thread that the caller lends or on one of its own. */
-  public <T> Later<T> beside(String name, Supplier<T> work) {
-    return options
-        .executor()
-        .map(threads -> Later.offered(work, threads))
-        .orElseGet(() -> Later.offered(name, work));
+  /** Gives the work beside the chapters. */
+  public Beside beside() {
+    return beside;
   }
 
   /**

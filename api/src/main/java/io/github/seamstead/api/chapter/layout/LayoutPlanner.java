@@ -40,7 +40,7 @@ final class LayoutPlanner {
       return Optional::empty;
     }
     Supplier<Laid> work = () -> lay(run, cover.get(), stated.get());
-    Later<Laid> layout = run.beside("layout of a plan", work);
+    Later<Laid> layout = run.beside().start("layout of a plan", work);
     return () -> run.attempt("$.stock", () -> finished(run, cover.get(), layout));
   }
 

@@ -70,14 +70,15 @@ public final class SoilPlanner {
   /** Begins to assess every soil beside the chapters that come first. */
   static void ahead(Run run) {
     for (SoilSample sample : run.document().soils()) {
-      run.ahead(sample, () -> known(run, evidence(sample)));
+      run.beside().begin(sample, () -> known(run, evidence(sample)));
     }
   }
 
   private static SoilPart assess(Run run, SoilSample sample) {
     List<SoilEvidence> evidence = evidence(sample);
     Known known =
-        run.begun(sample, Known.class)
+        run.beside()
+            .begun(sample, Known.class)
             .orElseGet(
                 () ->
                     run.recalled(

@@ -61,14 +61,14 @@ class RunTest {
   @Test
   void whatIsBegunAheadIsTakenUpWhereItIsAskedFor() {
     List<Runnable> lent = new ArrayList<>();
-    Run beside = new Run(job(), PlanOptions.defaults().on(lent::add), List.of());
+    Run run = new Run(job(), PlanOptions.defaults().on(lent::add), List.of());
     List<String> soil = List.of("soil");
-    beside.ahead(soil, () -> "begun ahead");
+    run.beside().begin(soil, () -> "begun ahead");
     assertThat(lent).hasSize(1);
     lent.get(0).run();
-    assertThat(beside.begun(soil, String.class)).contains("begun ahead");
+    assertThat(run.beside().begun(soil, String.class)).contains("begun ahead");
     // By the object itself: another that is equal to it was not begun.
-    assertThat(beside.begun(new ArrayList<>(soil), String.class)).isEmpty();
+    assertThat(run.beside().begun(new ArrayList<>(soil), String.class)).isEmpty();
   }
 
   /** The one thread is the plan's own, so that nothing lent to it is ever begun. */
