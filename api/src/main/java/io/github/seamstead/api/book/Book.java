@@ -11,7 +11,6 @@ import io.github.seamstead.api.plan.Chapters;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.results.ResultsJson;
 import io.github.seamstead.geometry.drawing.PaperSize;
-import io.github.seamstead.shared.quantity.UnitSystem;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,8 +61,7 @@ public record Book(
 
   /** Writes a plan's book beside the text of its results, which the sheets name by a digest. */
   static Book of(JobPlan plan, String results) {
-    Words words =
-        new Words(plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC));
+    Words words = new Words(plan.job().document().units());
     String title = plan.job().document().site().map(Site::name).orElse("Cover and floor");
     Page page = new Page(title + ": job book", "en").lead(Overview.lead(plan, words));
     BookContext book =

@@ -91,7 +91,7 @@ public record Comparison(
     return new Comparison(
         base.job().document().site().map(s -> s.name()).orElse("The job"),
         variants.note(),
-        base.job().document().site().filter(s -> s.units() == UnitSystem.IMPERIAL).isPresent(),
+        base.job().document().units() == UnitSystem.IMPERIAL,
         options,
         rows,
         ParetoFront.of(rows, objectives),

@@ -133,7 +133,7 @@ public final class MattersSearch {
   }
 
   private static boolean isImperial(JobPlan plan) {
-    return plan.job().document().site().filter(s -> s.units() == UnitSystem.IMPERIAL).isPresent();
+    return plan.job().document().units() == UnitSystem.IMPERIAL;
   }
 
   private <T> List<T> all(int count, IntFunction<T> work, double from, double to) {

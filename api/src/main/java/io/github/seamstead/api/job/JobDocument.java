@@ -43,14 +43,23 @@ public record JobDocument(
   }
 
   /**
+   * Gives the units in which the job is told to its readers.
+   *
+   * @return as the site states them; metric without a site
+   */
+  public UnitSystem units() {
+    return site.map(Site::units).orElse(UnitSystem.METRIC);
+  }
+
+  /**
    * Gives the paper that the book is made for.
    *
    * @return as the site states it; without that A4 where sizes are metric, Letter where they are
    *     imperial
    */
   public Paper paper() {
-    UnitSystem units = site.map(Site::units).orElse(UnitSystem.METRIC);
-    return site.flatMap(Site::paper).orElse(units == UnitSystem.IMPERIAL ? Paper.LETTER : Paper.A4);
+    return site.flatMap(Site::paper)
+        .orElse(units() == UnitSystem.IMPERIAL ? Paper.LETTER : Paper.A4);
   }
 
   /**

@@ -3,7 +3,6 @@ package io.github.seamstead.examples.cli;
 import io.github.seamstead.api.chapter.Unmet;
 import io.github.seamstead.api.job.JobFault;
 import io.github.seamstead.api.job.JobFaultsException;
-import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.shared.check.ArgumentFault;
 import io.github.seamstead.shared.quantity.ImperialText;
@@ -25,9 +24,7 @@ final class Failures {
 
   /** Prints what a job asks for and cannot be met, in the units of the job as in its book. */
   static void print(JobPlan plan, PrintWriter err) {
-    boolean imperial =
-        plan.job().document().site().map(Site::units).orElse(UnitSystem.METRIC)
-            == UnitSystem.IMPERIAL;
+    boolean imperial = plan.job().document().units() == UnitSystem.IMPERIAL;
     for (Unmet what : plan.unmet()) {
       // Plain spaces, as a terminal may know no others.
       String told = imperial ? ImperialText.of(what.what()).replace('\u00a0', ' ') : what.what();

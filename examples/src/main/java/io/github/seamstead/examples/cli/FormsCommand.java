@@ -8,7 +8,6 @@ import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.examples.forms.FieldForms;
-import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,7 +53,7 @@ final class FormsCommand implements Callable<Integer> {
         FieldForms.of(
             plan,
             job.document().site().map(Site::name).orElse("Cover and floor"),
-            job.document().site().map(Site::units).orElse(UnitSystem.METRIC));
+            job.document().units());
     Outputs.written(
         "the forms",
         out,

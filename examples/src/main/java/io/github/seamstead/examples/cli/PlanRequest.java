@@ -7,11 +7,9 @@ import io.github.seamstead.api.job.Diary;
 import io.github.seamstead.api.job.DiaryReader;
 import io.github.seamstead.api.job.Job;
 import io.github.seamstead.api.job.JobReader;
-import io.github.seamstead.api.job.Site;
 import io.github.seamstead.api.plan.JobPlan;
 import io.github.seamstead.api.plan.JobPlanner;
 import io.github.seamstead.shared.check.ArgumentFault;
-import io.github.seamstead.shared.quantity.UnitSystem;
 import io.github.seamstead.shared.text.Escapes;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -61,11 +59,10 @@ record PlanRequest(
     }
     console.out().println("The book is in " + Escapes.terminal(out.toString()));
     Failures.print(plan, console.err());
-    UnitSystem units = job.document().site().map(Site::units).orElse(UnitSystem.METRIC);
     plan.layout()
         .ifPresent(
             layout ->
-                ShortCloth.advice(layout, units)
+                ShortCloth.advice(layout, job.document().units())
                     .forEach(line -> console.err().println(Escapes.terminal(line))));
     return plan.unmet().isEmpty() ? 0 : Failures.CANNOT_BE_MET;
   }

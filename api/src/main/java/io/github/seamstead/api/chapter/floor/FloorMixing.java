@@ -141,8 +141,7 @@ record FloorMixing(Mixer mixer, boolean drum, CrewRates rates) {
   }
 
   private static String litres(Run run, double volume) {
-    boolean imperial =
-        run.document().site().map(Site::units).filter(u -> u == UnitSystem.IMPERIAL).isPresent();
+    boolean imperial = run.document().units() == UnitSystem.IMPERIAL;
     return imperial
         ? QuantityText.write(volume, Dimension.VOLUME, "US gal", 1)
         : Numbers.significant(volume * 1000, 3) + " l";

@@ -3,7 +3,6 @@ package io.github.seamstead.api.chapter.markout;
 import io.github.seamstead.api.chapter.cover.CoverPart;
 import io.github.seamstead.api.chapter.cover.CutShape;
 import io.github.seamstead.api.chapter.internal.Run;
-import io.github.seamstead.api.job.Site;
 import io.github.seamstead.geometry.markout.BaselineRow;
 import io.github.seamstead.geometry.markout.MarkOut;
 import io.github.seamstead.geometry.markout.TapeDivision;
@@ -20,8 +19,7 @@ final class MarkoutPlanner {
   private MarkoutPlanner() {}
 
   static List<MarkoutPart> plan(Run run, CoverPart cover) {
-    boolean imperial =
-        run.document().site().map(Site::units).filter(u -> u == UnitSystem.IMPERIAL).isPresent();
+    boolean imperial = run.document().units() == UnitSystem.IMPERIAL;
     TapeDivision division = imperial ? TapeDivision.SIXTEENTH_INCH : TapeDivision.MILLIMETRE;
     List<MarkoutPart> parts = new ArrayList<>();
     for (CutShape shape : cover.cuts()) {
