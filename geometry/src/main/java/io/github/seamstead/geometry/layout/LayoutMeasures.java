@@ -79,13 +79,14 @@ public final class LayoutMeasures {
     double byArea =
         steps
             .step("LA", "length that the area needs")
-            .formula("A / (W - 2 * m + s) - s")
-            .with("A", pieceArea, "m2")
+            .formula("A_s / (W - 2 * m + s) - s")
+            .with("A_s", pieceArea, "m2")
             .with("W", width, "m")
             .with("m", margin, "m")
             .with("s", spacing, "m")
             .from(AREA)
-            .note("A with half of the spacing s around each piece, and the same around the stock")
+            .note(
+                "A_s: areas with half of the spacing s around each piece; as much around the stock")
             .gives(pieceArea / (width - 2 * margin + spacing) - spacing, "m");
     double bySize =
         steps
